@@ -1,0 +1,150 @@
+package freshfurrow.model.plan;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A season played out: what every machine does, every load and every batch. All figures are SI, all times local.
+ *
+ * @param season which season file it was made from
+ * @param planters by id, in the season's order; likewise {@code rigs}
+ * @param loads in the order in which they are transferred, ids L0001 and on
+ * @param batches in the order in which they were recorded, ids B0001 and on
+ * @param unserved fields not planted in whole, with the reason
+ */
+public record Plan(
+        SeasonSource season,
+        Score score,
+        Totals totals,
+        Map<String, PlanterPlan> planters,
+        Map<String, RigPlan> rigs,
+        List<Load> loads,
+        List<Batch> batches,
+        List<Unserved> unserved) {
+    public Plan {
+        planters = Collections.unmodifiableMap(new LinkedHashMap<>(planters));
+        rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
+        loads = List.copyOf(loads);
+        batches = List.copyOf(batches);
+        unserved = List.copyOf(unserved);
+    }
+
+    /**
+     * Where the season came from.
+     *
+     * @param file name of the season file
+     * @param sha256 of all files the season was read from, lower-case hex
+     * @param units in which people want to see the plan's figures
+     */
+    public record SeasonSource(String name, String file, String sha256, DisplayUnits units) {}
+
+    /**
+     * The score as the search saw it; higher is better, 0 is best.
+     *
+     * @param hard broken rules, negated
+     * @param medium weighted late and unserved area, hundredths of ha-days, negated
+     * @param soft minutes, negated
+     */
+    public record Score(long hard, long medium, long soft) {}
+
+    /**
+     * The season in figures.
+     *
+     * @param areaHa planted, ha
+     * @param lateHaDays area planted after its window times days after, unweighted
+     * @param refillLowerBound planter fills that no plan of this season can go below
+     * @param compostKg taken from the lots
+     * @param waitMin minutes of working time that planters wait for a rig, water or compost
+     * @param driveKm planters and rigs together
+     * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
+     * @param finish end of the last planting; the season's first midnight when nothing is planted
+     */
+    public record Totals(
+            double areaHa,
+            double unservedHa,
+            double lateHaDays,
+            int planterFills,
+            int waterTrips,
+            int refillLowerBound,
+            int batches,
+            double compostKg,
+            double dumpedL,
+            double waitMin,
+            double driveKm,
+            double smallestMarginMin,
+            LocalDateTime finish) {}
+
+    /**
+     * What a planter does.
+     *
+     * @param tankL its tank, L
+     * @param fields ids in the order of its list
+     * @param activities in time order; gaps are idle time
+     */
+    public record PlanterPlan(double tankL, List<String> fields, List<Activity> activities) {
+        public PlanterPlan {
+            fields = List.copyOf(fields);
+            activities = List.copyOf(activities);
+        }
+    }
+
+    /** What a rig does, in time order; gaps are idle time. */
+    public record RigPlan(List<Activity> activities) {
+        public RigPlan {
+            activities = List.copyOf(activities);
+        }
+    }
+
+    /**
+     * One planter fill.
+     *
+     * @param deadline end of the oldest batch's hold time
+     * @param lastDrop when the last of it is in the ground
+     */
+    public record Load(
+            String id,
+            String planter,
+            String rig,
+            String recipe,
+            double litres,
+            List<String> batches,
+            double appliedL,
+            double dumpedL,
+            LocalDateTime deadline,
+            LocalDateTime lastDrop) {
+        public Load {
+            batches = List.copyOf(batches);
+        }
+    }
+
+    /**
+     * One drum of extract.
+     *
+     * @param waterL water in the drum, L
+     * @param lots compost taken by lot, kg
+     */
+    public record Batch(
+            String id,
+            String rig,
+            LocalDateTime start,
+            LocalDateTime end,
+            double compostKg,
+            double waterL,
+            Map<String, Double> lots) {
+        public Batch {
+            lots = Collections.unmodifiableMap(new LinkedHashMap<>(lots));
+        }
+    }
+
+    /**
+     * A field that is not planted in whole.
+     *
+     * @param areaHa what is left of it
+     * @param why one sentence
+     */
+    public record Unserved(String field, double areaHa, String why) {}
+}

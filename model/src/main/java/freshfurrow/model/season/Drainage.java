@@ -1,0 +1,8 @@
+package freshfurrow.model.season;
+
+/** How soon a field bears machines again after rain. */
+public enum Drainage {
+    WELL,
+    MODERATE,
+    POOR
+}

@@ -1,0 +1,41 @@
+package freshfurrow.model.season;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A field to plant, with all it inherits from its crop already filled in.
+ *
+ * @param areaHa hectares, above 0
+ * @param at where machines enter it; may be absent when distances come from a matrix
+ * @param outline rings of its polygons as given by a GeoJSON file, each closed; empty when only a point is known
+ * @param window dates to plant it in; planting never begins earlier, planting later counts as late
+ * @param recipe id of a recipe of the season
+ * @param lateWeight what a late day of this field counts against others, 0 or more
+ * @param planters ids of the planters that may plant it; empty when all may
+ */
+public record Field(
+        String id,
+        String name,
+        double areaHa,
+        Optional<GeoPoint> at,
+        List<List<GeoPoint>> outline,
+        String crop,
+        DateWindow window,
+        String recipe,
+        Drainage drainage,
+        double lateWeight,
+        Set<String> planters) {
+    public Field {
+        outline = outline.stream().map(List::copyOf).toList();
+        planters = Set.copyOf(planters);
+        if (!(areaHa > 0 && lateWeight >= 0)) {
+            throw new IllegalArgumentException("field " + id + " needs an area above 0 and a late weight of 0 or more");
+        }
+    }
+
+    public boolean allows(String planter) {
+        return planters.isEmpty() || planters.contains(planter);
+    }
+}

@@ -1,0 +1,32 @@
+package freshfurrow.model.season;
+
+/**
+ * What a plan's shortcomings are worth against each other, in minutes.
+ *
+ * @param refillMin minutes that one planter fill is worth
+ * @param waterTripMin minutes that one water trip is worth
+ * @param waitMinPerMin minutes that a minute of a waiting planter is worth
+ * @param driveMinPerMin minutes that a minute of driving is worth, planters and rigs alike
+ * @param dumpMinPerKg minutes that a kilogram of compost dumped with its mix is worth
+ * @param earlyMinPerHaDay minutes that planting one hectare one day later is worth: the small push to plant early
+ */
+public record Goals(
+        double refillMin,
+        double waterTripMin,
+        double waitMinPerMin,
+        double driveMinPerMin,
+        double dumpMinPerKg,
+        double earlyMinPerHaDay) {
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.05);
+
+    public Goals {
+        if (!(refillMin >= 0
+                && waterTripMin >= 0
+                && waitMinPerMin >= 0
+                && driveMinPerMin >= 0
+                && dumpMinPerKg >= 0
+                && earlyMinPerHaDay >= 0)) {
+            throw new IllegalArgumentException("goal weights are 0 or more");
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package freshfurrow.model.season;
+
+/**
+ * A planter with an extract tank.
+ *
+ * @param widthM working width, m, above 0
+ * @param rowSpacingM m, above 0
+ * @param speedMPerS working speed, m/s, above 0
+ * @param fieldEfficiency share of the theoretical capacity reached in the field, above 0 to 1; covers turns and seed
+ *     refills, not extract fills, road moves or waiting
+ * @param tankL extract tank, L, above 0
+ * @param roadSpeedMPerS m/s, above 0
+ * @param fillSetupS to stop, couple and uncouple for a fill, s, 0 or more
+ * @param moveTimeS to fold, unfold and pass gates, once per change of field, s, 0 or more
+ * @param at id of the place where it stands when the season begins
+ */
+public record Planter(
+        String id,
+        double widthM,
+        double rowSpacingM,
+        double speedMPerS,
+        double fieldEfficiency,
+        double tankL,
+        double roadSpeedMPerS,
+        int fillSetupS,
+        int moveTimeS,
+        String at,
+        WorkHours hours) {
+    public Planter {
+        if (!(widthM > 0 && rowSpacingM > 0 && speedMPerS > 0 && tankL > 0 && roadSpeedMPerS > 0)
+                || !(fieldEfficiency > 0 && fieldEfficiency <= 1)
+                || fillSetupS < 0
+                || moveTimeS < 0) {
+            throw new IllegalArgumentException("planter " + id + " has a figure out of range");
+        }
+    }
+
+    /**
+     * Effective field capacity, m2/s: width times speed times field efficiency (ASABE EP496; the same as C [ha/h] = S
+     * [km/h] x W [m] x E / 10).
+     */
+    public double fieldCapacityM2PerS() {
+        return widthM * speedMPerS * fieldEfficiency;
+    }
+}

@@ -1,0 +1,18 @@
+package freshfurrow.model.season;
+
+import java.time.LocalDate;
+
+/**
+ * Rain on the fields.
+ *
+ * @param date the day it begins
+ * @param fromS seconds since that day's midnight, 0 to 86,399
+ * @param mm depth, mm, 0 or more
+ */
+public record Rain(LocalDate date, int fromS, double mm) {
+    public Rain {
+        if (fromS < 0 || fromS >= 86_400 || !(mm >= 0)) {
+            throw new IllegalArgumentException("no such rain: " + mm + " mm from second " + fromS);
+        }
+    }
+}

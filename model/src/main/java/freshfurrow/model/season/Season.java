@@ -1,0 +1,74 @@
+package freshfurrow.model.season;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.travel.Distances;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One planting season: everything the timeline needs to play out lists of fields. Lists keep the order of the season
+ * file, which breaks ties.
+ *
+ * @param name what people call the season
+ * @param first first day, included; time zero of the season is this day's midnight
+ * @param last last day, included; what is not planted by its end is unserved
+ * @param timezone for calendars only; all times are local
+ * @param closed days on which planters and rigs do not work
+ * @param places named places other than fields and water points, by id
+ * @param distances between all ids of fields, places and water points
+ */
+public record Season(
+        String name,
+        LocalDate first,
+        LocalDate last,
+        ZoneId timezone,
+        ClosedDays closed,
+        Map<String, GeoPoint> places,
+        List<Recipe> recipes,
+        List<Field> fields,
+        List<Planter> planters,
+        List<Rig> rigs,
+        List<WaterPoint> waterPoints,
+        List<CompostLot> compost,
+        Drying drying,
+        List<Rain> rain,
+        Distances distances,
+        Goals goals,
+        DisplayUnits units) {
+
+    public Season {
+        places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
+        recipes = List.copyOf(recipes);
+        fields = List.copyOf(fields);
+        planters = List.copyOf(planters);
+        rigs = List.copyOf(rigs);
+        waterPoints = List.copyOf(waterPoints);
+        compost = List.copyOf(compost);
+        rain = List.copyOf(rain);
+        if (last.isBefore(first)) {
+            throw new IllegalArgumentException("season ends on " + last + ", before it begins on " + first);
+        }
+    }
+
+    /** Number of calendar days of the season, both ends included; at least 1. */
+    public int days() {
+        return (int) ChronoUnit.DAYS.between(first, last) + 1;
+    }
+
+    /**
+     * The recipe of that id.
+     *
+     * @throws IllegalArgumentException when the season has no such recipe
+     */
+    public Recipe recipe(String id) {
+        return recipes.stream()
+                .filter(recipe -> recipe.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no recipe " + id));
+    }
+}

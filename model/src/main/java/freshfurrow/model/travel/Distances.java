@@ -1,0 +1,12 @@
+package freshfurrow.model.travel;
+
+/** Road distances between the ids of fields, places and water points. */
+@FunctionalInterface
+public interface Distances {
+    /**
+     * Distance by road, m, 0 or more, the same in both directions, 0 from a place to itself.
+     *
+     * @throws IllegalArgumentException when an id is unknown or the pair has no distance
+     */
+    double metres(String from, String to);
+}
