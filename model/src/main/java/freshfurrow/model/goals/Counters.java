@@ -1,0 +1,34 @@
+package freshfurrow.model.goals;
+
+/** What is counted while a season plays out, in whole numbers of 0 or more. Areas are in units of 1e-6 ha ("dm2"). */
+public interface Counters {
+    /** Fields that stand in the list of a planter that may not plant them. */
+    int forbiddenFields();
+
+    /** Area of all fields of the season that is not planted by its end, dm2. */
+    long unservedDm2();
+
+    /**
+     * Area planted after its window times the days after the window's last date times the field's late weight in
+     * thousandths, summed over all fields: dm2 x days / 1000.
+     */
+    long lateMilliDm2Days();
+
+    /** Loads transferred into planters. */
+    int fills();
+
+    /** Draws of water by rigs. */
+    int waterTrips();
+
+    /** Working time that planters wait for a rig, water or compost, s. */
+    long waitS();
+
+    /** Driving time of planters, without folding and gates, and of rigs, s. */
+    long driveS();
+
+    /** Compost in mix that was dumped, mg. */
+    long dumpedMg();
+
+    /** Area planted times the days from the season's first day to its planting, dm2 x days. */
+    long earlyDm2Days();
+}

@@ -1,0 +1,132 @@
+package freshfurrow.model.goals;
+
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Season;
+import java.util.List;
+
+/** The goals of a season, and the score as their sum. To add a goal, add it to the list in {@link #of}. */
+public final class GoalSet {
+    /** Noise of adding doubles, a tenth of the least late area and weight that are counted. */
+    private static final double NOISE = 1e-8;
+
+    private final List<Goal> goals;
+    private final Goal[] hard;
+    private final Goal[] medium;
+    private final Goal[] soft;
+
+    private GoalSet(List<Goal> goals) {
+        this.goals = goals;
+        this.hard = onLevel(Level.HARD);
+        this.medium = onLevel(Level.MEDIUM);
+        this.soft = onLevel(Level.SOFT);
+    }
+
+    /** The goals of a season with the weights of its {@link Season#goals()}. */
+    public static GoalSet of(Season season) {
+        Goals weights = season.goals();
+        return new GoalSet(List.of(
+                new Goal(
+                        "forbidden",
+                        Level.HARD,
+                        "fields",
+                        "Fields in the list of a planter that may not plant them.",
+                        Counters::forbiddenFields,
+                        1),
+                new Goal(
+                        "unserved",
+                        Level.MEDIUM,
+                        "ha",
+                        "Area not planted by the end of the season; costs more than its latest planting would.",
+                        counters -> counters.unservedDm2() / 1e6,
+                        100 * unservedHaDaysPerHa(season)),
+                new Goal(
+                        "late",
+                        Level.MEDIUM,
+                        "ha-days",
+                        "Area planted after its window, times the days after it and the late weight of the field.",
+                        counters -> counters.lateMilliDm2Days() / 1e9,
+                        100),
+                new Goal(
+                        "refills",
+                        Level.SOFT,
+                        "fills",
+                        "Loads transferred into planters.",
+                        Counters::fills,
+                        weights.refillMin()),
+                new Goal(
+                        "water trips",
+                        Level.SOFT,
+                        "draws",
+                        "Draws of water by the rigs.",
+                        Counters::waterTrips,
+                        weights.waterTripMin()),
+                new Goal(
+                        "waiting",
+                        Level.SOFT,
+                        "min",
+                        "Working time that planters wait for a rig, water or compost.",
+                        counters -> counters.waitS() / 60.0,
+                        weights.waitMinPerMin()),
+                new Goal(
+                        "driving",
+                        Level.SOFT,
+                        "min",
+                        "Driving time of planters and rigs.",
+                        counters -> counters.driveS() / 60.0,
+                        weights.driveMinPerMin()),
+                new Goal(
+                        "dumped compost",
+                        Level.SOFT,
+                        "kg",
+                        "Compost in mix that grew too old and was let out.",
+                        counters -> counters.dumpedMg() / 1e6,
+                        weights.dumpMinPerKg()),
+                new Goal(
+                        "early",
+                        Level.SOFT,
+                        "ha-days",
+                        "Area planted, times the days since the season began: a small push to plant early.",
+                        counters -> counters.earlyDm2Days() / 1e6,
+                        weights.earlyMinPerHaDay())));
+    }
+
+    /** All goals, from the gravest level to the least. */
+    public List<Goal> goals() {
+        return goals;
+    }
+
+    /** Broken rules, negated: 0 or less. */
+    public long hard(Counters counters) {
+        return -Math.round(cost(hard, counters));
+    }
+
+    /** Late and unserved area, hundredths of weighted ha-days, rounded up and negated: 0 or less. */
+    public long medium(Counters counters) {
+        return -(long) Math.ceil(cost(medium, counters) - NOISE);
+    }
+
+    /** Effort, minutes, rounded once and negated: 0 or less. */
+    public long soft(Counters counters) {
+        return -Math.round(cost(soft, counters));
+    }
+
+    private static double cost(Goal[] goals, Counters counters) {
+        double cost = 0;
+        for (Goal goal : goals) {
+            cost += goal.cost(counters);
+        }
+        return cost;
+    }
+
+    /** More than the days by which a field could be late at the most, at the largest late weight. */
+    private static double unservedHaDaysPerHa(Season season) {
+        double largestWeight =
+                season.fields().stream().mapToDouble(Field::lateWeight).max().orElse(0);
+        return (season.days() + 1) * Math.max(1, largestWeight);
+    }
+
+    private Goal[] onLevel(Level level) {
+        return goals.stream().filter(goal -> goal.level() == level).toArray(Goal[]::new);
+    }
+}
