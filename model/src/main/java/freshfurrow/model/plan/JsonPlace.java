@@ -1,0 +1,158 @@
+package freshfurrow.model.plan;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.StringJoiner;
+
+/**
+ * A value of a JSON file together with where it stands, so that whatever is wrong with it can be said in one line.
+ *
+ * @param path keys and positions from the top, such as {@code loads[3].litres}; empty at the top
+ */
+record JsonPlace(Path file, String path, JsonNode value) {
+    private static final int SHOWN = 60;
+
+    /** One value in a place, read. */
+    @FunctionalInterface
+    interface Reader<T> {
+        T read(JsonPlace place) throws PlanFileException;
+    }
+
+    /** This place as an object that has exactly these keys. */
+    JsonPlace with(String... keys) throws PlanFileException {
+        requireObject();
+        for (String key : keys) {
+            if (!value.has(key)) {
+                throw wrong("the key '" + key + "' is missing");
+            }
+        }
+        List<String> known = Arrays.asList(keys);
+        for (Map.Entry<String, JsonNode> entry : value.properties()) {
+            if (!known.contains(entry.getKey())) {
+                throw wrong(
+                        "unknown key '" + shown(entry.getKey()) + "', the keys here are " + String.join(", ", keys));
+            }
+        }
+        return this;
+    }
+
+    /** What stands under a key. */
+    JsonPlace at(String key) throws PlanFileException {
+        requireObject();
+        JsonNode child = value.get(key);
+        if (child == null) {
+            throw wrong("the key '" + key + "' is missing");
+        }
+        return new JsonPlace(file, path.isEmpty() ? shown(key) : path + "." + shown(key), child);
+    }
+
+    String text(String key) throws PlanFileException {
+        return at(key).asText();
+    }
+
+    double number(String key) throws PlanFileException {
+        return at(key).asNumber();
+    }
+
+    int count(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        if (!place.value.isIntegralNumber() || !place.value.canConvertToInt()) {
+            throw place.unlike("a whole number");
+        }
+        return place.value.intValue();
+    }
+
+    long whole(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        if (!place.value.isIntegralNumber() || !place.value.canConvertToLong()) {
+            throw place.unlike("a whole number");
+        }
+        return place.value.longValue();
+    }
+
+    LocalDateTime time(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        try {
+            return LocalDateTime.parse(place.asText(), PlanToJson.TIME);
+        } catch (DateTimeParseException e) {
+            throw place.unlike("a local date and time like \"2027-05-20T16:12:00\"");
+        }
+    }
+
+    /** One of some values that have names. */
+    <T> T oneOf(String key, Map<String, T> byName) throws PlanFileException {
+        JsonPlace place = at(key);
+        T found = byName.get(place.asText());
+        if (found == null) {
+            var names = new StringJoiner(", ");
+            byName.keySet().forEach(names::add);
+            throw place.unlike("one of " + names);
+        }
+        return found;
+    }
+
+    <T> List<T> list(String key, Reader<T> reader) throws PlanFileException {
+        JsonPlace place = at(key);
+        if (!place.value.isArray()) {
+            throw place.unlike("a list");
+        }
+        List<T> all = new ArrayList<>(place.value.size());
+        for (JsonNode element : place.value) {
+            all.add(reader.read(new JsonPlace(file, place.path + "[" + all.size() + "]", element)));
+        }
+        return all;
+    }
+
+    <T> Map<String, T> map(String key, Reader<T> reader) throws PlanFileException {
+        JsonPlace place = at(key);
+        place.requireObject();
+        Map<String, T> all = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonNode> entry : place.value.properties()) {
+            all.put(entry.getKey(), reader.read(place.at(entry.getKey())));
+        }
+        return all;
+    }
+
+    String asText() throws PlanFileException {
+        if (!value.isTextual()) {
+            throw unlike("text");
+        }
+        return value.textValue();
+    }
+
+    double asNumber() throws PlanFileException {
+        if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
+            throw unlike("a number");
+        }
+        return value.doubleValue();
+    }
+
+    private void requireObject() throws PlanFileException {
+        if (!value.isObject()) {
+            throw unlike("an object");
+        }
+    }
+
+    private PlanFileException unlike(String expected) {
+        return wrong("expected " + expected + ", found " + shown(value.isNull() ? "null" : found()));
+    }
+
+    private String found() {
+        return value.isContainerNode() ? "a" + (value.isArray() ? " list" : "n object") : value.toString();
+    }
+
+    private PlanFileException wrong(String reason) {
+        return new PlanFileException(file, path.isEmpty() ? "at the top" : path, reason, PlanFromJson.REMEDY);
+    }
+
+    private static String shown(String text) {
+        return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+    }
+}

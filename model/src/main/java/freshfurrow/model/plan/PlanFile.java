@@ -1,0 +1,30 @@
+package freshfurrow.model.plan;
+
+import java.nio.file.Path;
+
+/** The plan file: JSON of the format {@value #FORMAT}, SI numbers, local date-times with seconds. */
+public final class PlanFile {
+    /** What the key {@code format} of a plan file says. */
+    public static final String FORMAT = "freshfurrow-plan/1";
+
+    private PlanFile() {}
+
+    /**
+     * Reads a plan file. It is read strictly: every key has to be there, and no other.
+     *
+     * @throws PlanFileException when there is no such file or it is no plan file in whole; its message is one line
+     */
+    public static Plan read(Path file) throws PlanFileException {
+        return PlanFromJson.read(file);
+    }
+
+    /**
+     * A plan as the text of a plan file, ending in a newline: one activity, load, batch and unserved field a line, areas
+     * in ha to 6 decimals, all other figures to 3. The same plan always gives the same text.
+     *
+     * @throws IllegalArgumentException when a figure of the plan is not finite
+     */
+    public static String toJson(Plan plan) {
+        return JsonLayout.text(PlanToJson.tree(plan));
+    }
+}

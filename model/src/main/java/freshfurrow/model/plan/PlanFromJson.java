@@ -1,0 +1,226 @@
+package freshfurrow.model.plan;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.quantity.DistanceUnit;
+import freshfurrow.model.quantity.MassUnit;
+import freshfurrow.model.quantity.VolumeUnit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Reads a plan file key by key and stops at the first thing that is wrong. */
+final class PlanFromJson {
+    static final String REMEDY = "mend it there or make the plan again with 'freshfurrow plan'";
+
+    private static final long LARGEST_MB = 64;
+    private static final int DEEPEST = 32;
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEEPEST)
+                            .build())
+                    .build())
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .build();
+
+    private static final Map<String, ActivityKind> KINDS = byName(ActivityKind.values(), ActivityKind::key);
+    private static final Map<String, WaitReason> REASONS =
+            byName(WaitReason.values(), reason -> reason.name().toLowerCase(Locale.ROOT));
+    private static final Map<String, AreaUnit> AREAS = byName(AreaUnit.values(), AreaUnit::symbol);
+    private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
+    private static final Map<String, MassUnit> MASSES = byName(MassUnit.values(), MassUnit::symbol);
+    private static final Map<String, DistanceUnit> DISTANCES = byName(DistanceUnit.values(), DistanceUnit::symbol);
+
+    private PlanFromJson() {}
+
+    static Plan read(Path file) throws PlanFileException {
+        JsonPlace top = new JsonPlace(file, "", parse(file));
+        String format = top.text("format");
+        if (!format.equals(PlanFile.FORMAT)) {
+            throw new PlanFileException(
+                    file,
+                    "format",
+                    "'" + format.substring(0, Math.min(60, format.length())) + "' is not a format this version reads",
+                    "it reads " + PlanFile.FORMAT);
+        }
+        return plan(top);
+    }
+
+    private static JsonNode parse(Path file) throws PlanFileException {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new PlanFileException(file, "", "is a folder", "give the plan file in it, such as plan.json");
+            }
+            long mb = Files.size(file) >> 20;
+            if (mb >= LARGEST_MB) {
+                throw new PlanFileException(
+                        file, "", "is " + mb + " MB large", "a plan file has less than " + LARGEST_MB + " MB");
+            }
+            return MAPPER.readTree(Files.readAllBytes(file));
+        } catch (NoSuchFileException e) {
+            throw new PlanFileException(file, "", "there is no such file", "make a plan with 'freshfurrow plan'");
+        } catch (JsonProcessingException e) {
+            JsonLocation where = e.getLocation();
+            throw new PlanFileException(
+                    file,
+                    where == null ? "" : "line " + where.getLineNr() + ", column " + where.getColumnNr(),
+                    "is no JSON: " + firstSentence(e.getOriginalMessage()),
+                    REMEDY);
+        } catch (IOException e) {
+            throw new PlanFileException(file, "", "cannot be read: " + e.getMessage(), "see to its permissions");
+        }
+    }
+
+    private static String firstSentence(String message) {
+        String line = message.lines().findFirst().orElse("");
+        return line.length() <= 200 ? line : line.substring(0, 200) + "…";
+    }
+
+    private static Plan plan(JsonPlace top) throws PlanFileException {
+        top.with("format", "season", "score", "totals", "planters", "rigs", "loads", "batches", "unserved");
+        JsonPlace score = top.at("score").with("hard", "medium", "soft");
+        return new Plan(
+                season(top.at("season")),
+                new Plan.Score(score.whole("hard"), score.whole("medium"), score.whole("soft")),
+                totals(top.at("totals")),
+                top.map("planters", PlanFromJson::planter),
+                top.map("rigs", PlanFromJson::rig),
+                top.list("loads", PlanFromJson::load),
+                top.list("batches", PlanFromJson::batch),
+                top.list("unserved", PlanFromJson::unserved));
+    }
+
+    private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
+        place.with("name", "file", "sha256", "units");
+        JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
+        return new Plan.SeasonSource(
+                place.text("name"),
+                place.text("file"),
+                place.text("sha256"),
+                new DisplayUnits(
+                        units.oneOf("area", AREAS),
+                        units.oneOf("volume", VOLUMES),
+                        units.oneOf("mass", MASSES),
+                        units.oneOf("distance", DISTANCES)));
+    }
+
+    private static Plan.Totals totals(JsonPlace place) throws PlanFileException {
+        place.with(
+                "areaHa",
+                "unservedHa",
+                "lateHaDays",
+                "planterFills",
+                "waterTrips",
+                "refillLowerBound",
+                "batches",
+                "compostKg",
+                "dumpedL",
+                "waitMin",
+                "driveKm",
+                "smallestMarginMin",
+                "finish");
+        return new Plan.Totals(
+                place.number("areaHa"),
+                place.number("unservedHa"),
+                place.number("lateHaDays"),
+                place.count("planterFills"),
+                place.count("waterTrips"),
+                place.count("refillLowerBound"),
+                place.count("batches"),
+                place.number("compostKg"),
+                place.number("dumpedL"),
+                place.number("waitMin"),
+                place.number("driveKm"),
+                place.number("smallestMarginMin"),
+                place.time("finish"));
+    }
+
+    private static Plan.PlanterPlan planter(JsonPlace place) throws PlanFileException {
+        place.with("tankL", "fields", "activities");
+        return new Plan.PlanterPlan(
+                place.number("tankL"),
+                place.list("fields", JsonPlace::asText),
+                place.list("activities", PlanFromJson::activity));
+    }
+
+    private static Plan.RigPlan rig(JsonPlace place) throws PlanFileException {
+        return new Plan.RigPlan(place.with("activities").list("activities", PlanFromJson::activity));
+    }
+
+    private static Activity activity(JsonPlace place) throws PlanFileException {
+        ActivityKind kind = place.oneOf("kind", KINDS);
+        place.with(Stream.concat(Stream.of("kind", "start", "end"), kind.ownKeys().stream())
+                .toArray(String[]::new));
+        var start = place.time("start");
+        var end = place.time("end");
+        return switch (kind) {
+            case MOVE -> new Activity.Move(start, end, place.text("from"), place.text("to"), place.number("km"));
+            case WAIT -> new Activity.Wait(start, end, place.text("at"), place.oneOf("why", REASONS));
+            case FILL -> new Activity.Fill(start, end, place.text("at"), place.text("load"));
+            case PLANT ->
+                new Activity.Plant(start, end, place.text("field"), place.text("load"), place.number("areaHa"));
+            case DRAW -> new Activity.Draw(start, end, place.text("at"), place.number("litres"));
+            case EXTRACT -> new Activity.Extract(start, end, place.text("at"), place.text("batch"));
+            case CLEAN -> new Activity.Clean(start, end, place.text("at"));
+            case TRANSFER ->
+                new Activity.Transfer(start, end, place.text("at"), place.text("load"), place.number("litres"));
+            case DUMP -> new Activity.Dump(start, end, place.text("at"), place.number("litres"));
+        };
+    }
+
+    private static Plan.Load load(JsonPlace place) throws PlanFileException {
+        place.with(
+                "id", "planter", "rig", "recipe", "litres", "batches", "appliedL", "dumpedL", "deadline", "lastDrop");
+        return new Plan.Load(
+                place.text("id"),
+                place.text("planter"),
+                place.text("rig"),
+                place.text("recipe"),
+                place.number("litres"),
+                place.list("batches", JsonPlace::asText),
+                place.number("appliedL"),
+                place.number("dumpedL"),
+                place.time("deadline"),
+                place.time("lastDrop"));
+    }
+
+    private static Plan.Batch batch(JsonPlace place) throws PlanFileException {
+        place.with("id", "rig", "start", "end", "compostKg", "waterL", "lots");
+        return new Plan.Batch(
+                place.text("id"),
+                place.text("rig"),
+                place.time("start"),
+                place.time("end"),
+                place.number("compostKg"),
+                place.number("waterL"),
+                place.map("lots", JsonPlace::asNumber));
+    }
+
+    private static Plan.Unserved unserved(JsonPlace place) throws PlanFileException {
+        place.with("field", "areaHa", "why");
+        return new Plan.Unserved(place.text("field"), place.number("areaHa"), place.text("why"));
+    }
+
+    private static <T> Map<String, T> byName(T[] values, Function<T, String> name) {
+        Map<String, T> all = new LinkedHashMap<>();
+        Arrays.stream(values).forEach(value -> all.put(name.apply(value), value));
+        return all;
+    }
+}

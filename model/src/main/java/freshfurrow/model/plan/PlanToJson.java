@@ -1,0 +1,175 @@
+package freshfurrow.model.plan;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.model.quantity.DisplayUnits;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
+import java.util.List;
+import java.util.Locale;
+
+/** A plan as a tree of JSON. */
+final class PlanToJson {
+    /** Local date and time, always with seconds. */
+    static final DateTimeFormatter TIME =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+    private static final int AREA_DECIMALS = 6;
+    private static final int DECIMALS = 3;
+
+    private PlanToJson() {}
+
+    static ObjectNode tree(Plan plan) {
+        ObjectNode tree = JSON.objectNode().put("format", PlanFile.FORMAT);
+        tree.set("season", season(plan.season()));
+        tree.putObject("score")
+                .put("hard", plan.score().hard())
+                .put("medium", plan.score().medium())
+                .put("soft", plan.score().soft());
+        tree.set("totals", totals(plan.totals()));
+        ObjectNode planters = tree.putObject("planters");
+        plan.planters().forEach((id, planter) -> planters.set(id, planter(planter)));
+        ObjectNode rigs = tree.putObject("rigs");
+        plan.rigs().forEach((id, rig) -> rigs.putObject(id).set("activities", activities(rig.activities())));
+        ArrayNode loads = tree.putArray("loads");
+        plan.loads().forEach(load -> loads.add(load(load)));
+        ArrayNode batches = tree.putArray("batches");
+        plan.batches().forEach(batch -> batches.add(batch(batch)));
+        ArrayNode unserved = tree.putArray("unserved");
+        plan.unserved().forEach(left -> unserved.addObject()
+                .put("field", left.field())
+                .put("areaHa", area(left.areaHa()))
+                .put("why", left.why()));
+        return tree;
+    }
+
+    private static ObjectNode season(Plan.SeasonSource season) {
+        DisplayUnits units = season.units();
+        ObjectNode tree = JSON.objectNode()
+                .put("name", season.name())
+                .put("file", season.file())
+                .put("sha256", season.sha256());
+        tree.putObject("units")
+                .put("area", units.area().symbol())
+                .put("volume", units.volume().symbol())
+                .put("mass", units.mass().symbol())
+                .put("distance", units.distance().symbol());
+        return tree;
+    }
+
+    private static ObjectNode totals(Plan.Totals totals) {
+        return JSON.objectNode()
+                .put("areaHa", area(totals.areaHa()))
+                .put("unservedHa", area(totals.unservedHa()))
+                .put("lateHaDays", area(totals.lateHaDays()))
+                .put("planterFills", totals.planterFills())
+                .put("waterTrips", totals.waterTrips())
+                .put("refillLowerBound", totals.refillLowerBound())
+                .put("batches", totals.batches())
+                .put("compostKg", figure(totals.compostKg()))
+                .put("dumpedL", figure(totals.dumpedL()))
+                .put("waitMin", figure(totals.waitMin()))
+                .put("driveKm", figure(totals.driveKm()))
+                .put("smallestMarginMin", figure(totals.smallestMarginMin()))
+                .put("finish", time(totals.finish()));
+    }
+
+    private static ObjectNode planter(Plan.PlanterPlan planter) {
+        ObjectNode tree = JSON.objectNode().put("tankL", figure(planter.tankL()));
+        tree.set("fields", ids(planter.fields()));
+        tree.set("activities", activities(planter.activities()));
+        return tree;
+    }
+
+    private static ArrayNode activities(List<Activity> activities) {
+        ArrayNode list = JSON.arrayNode();
+        activities.forEach(activity -> list.add(activity(activity)));
+        return list;
+    }
+
+    private static ObjectNode activity(Activity activity) {
+        ObjectNode tree = JSON.objectNode()
+                .put("kind", ActivityKind.of(activity).key())
+                .put("start", time(activity.start()))
+                .put("end", time(activity.end()));
+        if (activity instanceof Activity.Move move) {
+            tree.put("from", move.from()).put("to", move.to()).put("km", figure(move.km()));
+        } else if (activity instanceof Activity.Wait wait) {
+            tree.put("at", wait.at()).put("why", wait.why().name().toLowerCase(Locale.ROOT));
+        } else if (activity instanceof Activity.Fill fill) {
+            tree.put("at", fill.at()).put("load", fill.load());
+        } else if (activity instanceof Activity.Plant plant) {
+            tree.put("field", plant.field()).put("load", plant.load()).put("areaHa", area(plant.areaHa()));
+        } else if (activity instanceof Activity.Draw draw) {
+            tree.put("at", draw.at()).put("litres", figure(draw.litres()));
+        } else if (activity instanceof Activity.Extract extract) {
+            tree.put("at", extract.at()).put("batch", extract.batch());
+        } else if (activity instanceof Activity.Clean clean) {
+            tree.put("at", clean.at());
+        } else if (activity instanceof Activity.Transfer transfer) {
+            tree.put("at", transfer.at()).put("load", transfer.load()).put("litres", figure(transfer.litres()));
+        } else if (activity instanceof Activity.Dump dump) {
+            tree.put("at", dump.at()).put("litres", figure(dump.litres()));
+        }
+        return tree;
+    }
+
+    private static ObjectNode load(Plan.Load load) {
+        ObjectNode tree = JSON.objectNode()
+                .put("id", load.id())
+                .put("planter", load.planter())
+                .put("rig", load.rig())
+                .put("recipe", load.recipe())
+                .put("litres", figure(load.litres()));
+        tree.set("batches", ids(load.batches()));
+        return tree.put("appliedL", figure(load.appliedL()))
+                .put("dumpedL", figure(load.dumpedL()))
+                .put("deadline", time(load.deadline()))
+                .put("lastDrop", time(load.lastDrop()));
+    }
+
+    private static ObjectNode batch(Plan.Batch batch) {
+        ObjectNode tree = JSON.objectNode()
+                .put("id", batch.id())
+                .put("rig", batch.rig())
+                .put("start", time(batch.start()))
+                .put("end", time(batch.end()))
+                .put("compostKg", figure(batch.compostKg()))
+                .put("waterL", figure(batch.waterL()));
+        ObjectNode lots = tree.putObject("lots");
+        batch.lots().forEach((id, kg) -> lots.put(id, figure(kg)));
+        return tree;
+    }
+
+    private static ArrayNode ids(List<String> ids) {
+        ArrayNode list = JSON.arrayNode();
+        ids.forEach(list::add);
+        return list;
+    }
+
+    private static String time(LocalDateTime time) {
+        return TIME.format(time);
+    }
+
+    private static BigDecimal area(double hectares) {
+        return rounded(hectares, AREA_DECIMALS);
+    }
+
+    private static BigDecimal figure(double figure) {
+        return rounded(figure, DECIMALS);
+    }
+
+    private static BigDecimal rounded(double figure, int decimals) {
+        if (!Double.isFinite(figure)) {
+            throw new IllegalArgumentException("a plan has no place for the figure " + figure);
+        }
+        return BigDecimal.valueOf(figure)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+    }
+}

@@ -1,0 +1,161 @@
+package freshfurrow.model.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlanFileTest {
+    private static final LocalDateTime SEVEN = LocalDateTime.of(2027, 4, 20, 7, 0);
+
+    @TempDir
+    private Path folder;
+
+    @Property(tries = 200)
+    void aPlanWrittenAndReadIsTheSamePlan(@ForAll long seed) throws Exception {
+        Plan plan = RandomPlans.plan(seed);
+        Path file = Files.createTempFile("plan", ".json");
+        try {
+            Files.writeString(file, PlanFile.toJson(plan));
+            Plan read = PlanFile.read(file);
+            assertThat(read).isEqualTo(plan);
+            assertThat(read.planters().keySet())
+                    .containsExactlyElementsOf(plan.planters().keySet());
+            assertThat(PlanFile.toJson(read)).isEqualTo(PlanFile.toJson(plan));
+        } finally {
+            Files.delete(file);
+        }
+    }
+
+    @Test
+    void everyActivityLoadAndBatchHasItsLine() {
+        assertThat(PlanFile.toJson(small(8.1))).isEqualTo("""
+                {
+                  "format": "freshfurrow-plan/1",
+                  "season": {"name": "Example", "file": "season.yaml", "sha256": "00ff", "units": {"area": "ac", "volume": "gal", "mass": "lb", "distance": "mi"}},
+                  "score": {"hard": 0, "medium": -1200, "soft": -5310},
+                  "totals": {"areaHa": 8.1, "unservedHa": 0.000001, "lateHaDays": 0, "planterFills": 1, "waterTrips": 1, "refillLowerBound": 1, "batches": 1, "compostKg": 13.608, "dumpedL": 0, "waitMin": 0.333, "driveKm": 10000000, "smallestMarginMin": 1.5, "finish": "2027-04-20T07:00:00"},
+                  "planters": {
+                    "P1": {
+                      "tankL": 2271.247,
+                      "fields": ["N40", "S80"],
+                      "activities": [
+                        {"kind": "wait", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:00:30", "at": "N40", "why": "rig"},
+                        {"kind": "plant", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:00:30", "field": "N40", "load": "L0001", "areaHa": 8.1}
+                      ]
+                    }
+                  },
+                  "rigs": {"R1": {"activities": []}},
+                  "loads": [
+                    {"id": "L0001", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 2271.247, "batches": ["B0001"], "appliedL": 2271.247, "dumpedL": 0, "deadline": "2027-04-20T07:00:00", "lastDrop": "2027-04-20T07:00:00"}
+                  ],
+                  "batches": [
+                    {"id": "B0001", "rig": "R1", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:00:00", "compostKg": 13.608, "waterL": 151.416, "lots": {"windrow": 13.608}}
+                  ],
+                  "unserved": []
+                }
+                """);
+    }
+
+    @Test
+    void aFigureThatIsNotFiniteIsNeverWritten() {
+        assertThatIllegalArgumentException().isThrownBy(() -> PlanFile.toJson(small(Double.NaN)));
+        assertThatIllegalArgumentException().isThrownBy(() -> PlanFile.toJson(small(Double.POSITIVE_INFINITY)));
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "freshfurrow-plan/1 | freshfurrow-plan/2 | format: 'freshfurrow-plan/2' is not a format this version reads",
+                "\"hard\": 0, | `` | score: the key 'hard' is missing",
+                "\"hard\": 0 | \"hard\": 0.5 | score.hard: expected a whole number, found 0.5",
+                "\"planterFills\": 1 | \"planterFills\": 3000000000 | totals.planterFills: expected a whole number",
+                "\"tankL\": 2271.247 | \"tankL\": \"600 gal\" | planters.P1.tankL: expected a number, found \"600 gal\"",
+                "\"tankL\": 2271.247 | \"tankL\": NaN | line 8, column",
+                "\"tankL\": 2271.247 | \"tankL\": 1e999 | planters.P1.tankL: expected a number",
+                "\"tankL\": 2271.247 | \"tankL\": null | planters.P1.tankL: expected a number, found null",
+                "\"tankL\": 2271.247 | \"tankL\": 1, \"tankL\": 2 | Duplicate field 'tankL'",
+                "\"tankL\": 2271.247 | \"tank\": 1, \"tankL\": 2 | planters.P1: unknown key 'tank'",
+                "\"fields\": [\"N40\" | \"fields\": [40 | planters.P1.fields[0]: expected text, found 40",
+                "\"why\": \"rig\" | \"why\": \"RIG\" | planters.P1.activities[0].why: expected one of rig, wet",
+                "\"kind\": \"plant\" | \"kind\": \"sow\" | planters.P1.activities[1].kind: expected one of move, wait",
+                "\"kind\": \"plant\" | \"kind\": \"move\" | planters.P1.activities[1]: the key 'from' is missing",
+                "\"finish\": \"2027-04-20T07:00:00\" | \"finish\": \"2027-04-20T07:00\" | totals.finish: expected a local date",
+                "\"finish\": \"2027-04-20T07:00:00\" | \"finish\": \"2027-02-30T07:00:00\" | totals.finish: expected a local",
+                "\"finish\": \"2027-04-20T07:00:00\" | \"finish\": \"2027-04-20T07:00:00Z\" | totals.finish: expected a local",
+                "\"area\": \"ac\" | \"area\": \"acre\" | season.units.area: expected one of ha, ac, found \"acre\"",
+                "\"unserved\": [] | \"unserved\": {} | unserved: expected a list, found an object",
+                "\"lots\": {\"windrow\": 13.608} | \"lots\": [] | batches[0].lots: expected an object, found a list",
+                "\"loads\": [ | \"loads\": [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[ | nesting depth",
+            })
+    void whatIsWrongIsSaidInOneLineWithItsPlace(String right, String wrong, String message) throws IOException {
+        String text = PlanFile.toJson(small(8.1));
+        assertThat(text).contains(right);
+        assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
+    }
+
+    @Test
+    void whatIsNoPlanFileAtAllIsRefused() throws IOException {
+        assertRefused(new byte[0], "at the top: expected an object");
+        assertRefused("[1, 2]".getBytes(StandardCharsets.UTF_8), "at the top: expected an object, found a list");
+        assertRefused("season: {name: x}".getBytes(StandardCharsets.UTF_8), "is no JSON");
+        assertRefused("{\"format\": \"freshfurrow-plan/1\"".getBytes(StandardCharsets.UTF_8), "is no JSON");
+        assertRefused((PlanFile.toJson(small(1)) + "{}").getBytes(StandardCharsets.UTF_8), "is no JSON");
+        assertRefused(new byte[] {'{', '"', (byte) 0xff, (byte) 0xc0, '"', '}'}, "is no JSON");
+        assertRefused(new byte[64 << 20], "is 64 MB large");
+    }
+
+    @Test
+    void aFileThatIsNotThereAndAFolderAreRefused() {
+        assertThat(catchThrowable(() -> PlanFile.read(folder.resolve("none.json"))))
+                .isInstanceOf(PlanFileException.class)
+                .hasMessageEndingWith("none.json: there is no such file; make a plan with 'freshfurrow plan'");
+        assertThat(catchThrowable(() -> PlanFile.read(folder)))
+                .isInstanceOf(PlanFileException.class)
+                .hasMessageContaining("is a folder");
+    }
+
+    private void assertRefused(byte[] content, String message) throws IOException {
+        Path file = Files.write(folder.resolve("plan.json"), content);
+        Throwable thrown = catchThrowable(() -> PlanFile.read(file));
+        assertThat(thrown).isInstanceOf(PlanFileException.class).hasMessageContaining(message);
+        assertThat(thrown.getMessage()).startsWith(file.toString()).doesNotContain("\n");
+    }
+
+    private static Plan small(double areaHa) {
+        LocalDateTime end = SEVEN.plusSeconds(30);
+        return new Plan(
+                new Plan.SeasonSource("Example", "season.yaml", "00ff", DisplayUnits.US),
+                new Plan.Score(0, -1200, -5310),
+                new Plan.Totals(areaHa, 1e-6, -0.0, 1, 1, 1, 1, 13.608, 0, 1.0 / 3, 1e7, 1.5, SEVEN),
+                Map.of(
+                        "P1",
+                        new Plan.PlanterPlan(
+                                2271.247,
+                                List.of("N40", "S80"),
+                                List.of(
+                                        new Activity.Wait(SEVEN, end, "N40", WaitReason.RIG),
+                                        new Activity.Plant(SEVEN, end, "N40", "L0001", areaHa)))),
+                Map.of("R1", new Plan.RigPlan(List.of())),
+                List.of(new Plan.Load(
+                        "L0001", "P1", "R1", "standard", 2271.247, List.of("B0001"), 2271.247, 0, SEVEN, SEVEN)),
+                List.of(new Plan.Batch("B0001", "R1", SEVEN, SEVEN, 13.608, 151.416, Map.of("windrow", 13.608))),
+                List.of());
+    }
+}

@@ -1,0 +1,108 @@
+package freshfurrow.model.plan;
+
+import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.quantity.DistanceUnit;
+import freshfurrow.model.quantity.MassUnit;
+import freshfurrow.model.quantity.VolumeUnit;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.Supplier;
+
+/** Plans without sense but with every kind of part in them, out of a seed. Figures have the decimals a file keeps. */
+final class RandomPlans {
+    private static final String[] IDS = {"N40", "S 80", "ø\"q\\", "P1", "L0001", "B0002", "", "trailing\n", "日本"};
+
+    private final Random random;
+
+    private RandomPlans(long seed) {
+        random = new Random(seed);
+    }
+
+    static Plan plan(long seed) {
+        return new RandomPlans(seed).plan();
+    }
+
+    private Plan plan() {
+        return new Plan(
+                new Plan.SeasonSource(id(), id(), id(), units()),
+                new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
+                new Plan.Totals(
+                        area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),
+                        figure(), figure(), time()),
+                map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::activity))),
+                map(() -> new Plan.RigPlan(list(this::activity))),
+                list(() -> new Plan.Load(
+                        id(), id(), id(), id(), figure(), list(this::id), figure(), figure(), time(), time())),
+                list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
+                list(() -> new Plan.Unserved(id(), area(), id())));
+    }
+
+    private Activity activity() {
+        LocalDateTime start = time();
+        LocalDateTime end = time();
+        return switch (random.nextInt(9)) {
+            case 0 -> new Activity.Move(start, end, id(), id(), figure());
+            case 1 -> new Activity.Wait(start, end, id(), oneOf(WaitReason.values()));
+            case 2 -> new Activity.Fill(start, end, id(), id());
+            case 3 -> new Activity.Plant(start, end, id(), id(), area());
+            case 4 -> new Activity.Draw(start, end, id(), figure());
+            case 5 -> new Activity.Extract(start, end, id(), id());
+            case 6 -> new Activity.Clean(start, end, id());
+            case 7 -> new Activity.Transfer(start, end, id(), id(), figure());
+            default -> new Activity.Dump(start, end, id(), figure());
+        };
+    }
+
+    private DisplayUnits units() {
+        return new DisplayUnits(
+                oneOf(AreaUnit.values()),
+                oneOf(VolumeUnit.values()),
+                oneOf(MassUnit.values()),
+                oneOf(DistanceUnit.values()));
+    }
+
+    private String id() {
+        return oneOf(IDS);
+    }
+
+    private LocalDateTime time() {
+        return LocalDateTime.of(2027, 1, 1, 0, 0).plusSeconds(random.nextInt(365 * 86_400));
+    }
+
+    private int count() {
+        return random.nextInt();
+    }
+
+    private double area() {
+        return random.nextInt(2_000_000_000) / 1e6;
+    }
+
+    private double figure() {
+        return random.nextInt(2_000_000_000) / 1e3;
+    }
+
+    private <T> List<T> list(Supplier<T> element) {
+        List<T> all = new ArrayList<>();
+        for (int left = random.nextInt(4); left > 0; left--) {
+            all.add(element.get());
+        }
+        return all;
+    }
+
+    private <T> Map<String, T> map(Supplier<T> value) {
+        Map<String, T> all = new LinkedHashMap<>();
+        for (int left = random.nextInt(4); left > 0; left--) {
+            all.put(id(), value.get());
+        }
+        return all;
+    }
+
+    private <T> T oneOf(T[] values) {
+        return values[random.nextInt(values.length)];
+    }
+}
