@@ -1,0 +1,263 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
+import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes down what happens as activities, loads and batches. */
+final class ActivityJournal implements Journal {
+    private final CompiledSeason season;
+    private final LocalDateTime midnight;
+    private final List<List<Activity>> planters;
+    private final List<List<Activity>> rigs;
+    private final List<LoadNote> loads = new ArrayList<>();
+    private final List<BatchNote> batches = new ArrayList<>();
+    private final List<PlanRecorder.Left> unserved = new ArrayList<>();
+    private final LoadNote[] inTank;
+    private final List<List<BatchNote>> inMix = new ArrayList<>();
+
+    ActivityJournal(CompiledSeason season) {
+        this.season = season;
+        midnight = season.season().first().atStartOfDay();
+        planters = PlanRecorder.empty(season.planterCount());
+        rigs = PlanRecorder.empty(season.rigCount());
+        inTank = new LoadNote[season.planterCount()];
+        for (int r = 0; r < season.rigCount(); r++) {
+            inMix.add(new ArrayList<>());
+        }
+    }
+
+    /** Loads in the order of their transfers; gives them their ids, which activities named before only by number. */
+    List<Plan.Load> loads() {
+        List<LoadNote> ordered = ordered();
+        List<Plan.Load> made = new ArrayList<>();
+        for (LoadNote load : ordered) {
+            double appliedL = season.mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
+            made.add(new Plan.Load(
+                    load.id,
+                    season.season().planters().get(load.planter).id(),
+                    season.season().rigs().get(load.rig).id(),
+                    season.season().recipes().get(load.recipe).id(),
+                    load.ml / ML_PER_L,
+                    load.batches.stream().map(batch -> batch.id).toList(),
+                    appliedL,
+                    Math.max(0, load.ml / ML_PER_L - appliedL),
+                    at(load.deadline),
+                    at(load.lastDrop)));
+        }
+        return made;
+    }
+
+    List<Plan.Batch> batches() {
+        return batches.stream()
+                .map(batch -> new Plan.Batch(
+                        batch.id,
+                        season.season().rigs().get(batch.rig).id(),
+                        at(batch.start),
+                        at(batch.end),
+                        kilograms(batch.compostMg),
+                        batch.waterMl / ML_PER_L,
+                        lots(batch)))
+                .toList();
+    }
+
+    List<PlanRecorder.Left> unserved() {
+        return unserved;
+    }
+
+    List<Activity> planterActivities(int planter) {
+        return named(planters.get(planter));
+    }
+
+    List<Activity> rigActivities(int rig) {
+        return named(rigs.get(rig));
+    }
+
+    @Override
+    public void planterMoved(int planter, int from, int to, int start, int end) {
+        planters.get(planter).add(move(from, to, start, end));
+    }
+
+    @Override
+    public void waited(int planter, int place, int start, int end, WaitReason why) {
+        planters.get(planter).add(new Activity.Wait(at(start), at(end), season.placeIds[place], why));
+    }
+
+    @Override
+    public void filled(int planter, int rig, int recipe, int place, int start, int end, long ml, int deadline) {
+        LoadNote load =
+                new LoadNote(loads.size(), planter, rig, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
+        loads.add(load);
+        inTank[planter] = load;
+        String number = Integer.toString(load.number);
+        planters.get(planter).add(new Activity.Fill(at(start), at(end), season.placeIds[place], number));
+        rigs.get(rig).add(new Activity.Transfer(at(start), at(end), season.placeIds[place], number, ml / ML_PER_L));
+    }
+
+    @Override
+    public void planted(int planter, int field, int start, int end, long dm2) {
+        LoadNote load = inTank[planter];
+        load.plantedDm2 += dm2;
+        load.lastDrop = end;
+        planters.get(planter)
+                .add(new Activity.Plant(
+                        at(start), at(end), season.placeIds[field], Integer.toString(load.number), dm2 / DM2_PER_HA));
+    }
+
+    @Override
+    public void rigMoved(int rig, int from, int to, int start, int end) {
+        rigs.get(rig).add(move(from, to, start, end));
+    }
+
+    @Override
+    public void drew(int rig, int point, int start, int end, long ml) {
+        rigs.get(rig).add(new Activity.Draw(at(start), at(end), season.placeIds[season.pointAt[point]], ml / ML_PER_L));
+    }
+
+    @Override
+    public void newMix(int rig) {
+        inMix.get(rig).clear();
+    }
+
+    @Override
+    public void extracted(int rig, int place, int start, int end, long compostMg, long waterMl) {
+        BatchNote batch = new BatchNote("B%04d".formatted(batches.size() + 1), rig, start, end, compostMg, waterMl);
+        batches.add(batch);
+        inMix.get(rig).add(batch);
+        rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.placeIds[place], batch.id));
+    }
+
+    @Override
+    public void tookCompost(int rig, int lot, long mg) {
+        List<BatchNote> mix = inMix.get(rig);
+        mix.get(mix.size() - 1).lots.merge(lot, mg, Long::sum);
+    }
+
+    @Override
+    public void cleaned(int rig, int place, int start, int end) {
+        rigs.get(rig).add(new Activity.Clean(at(start), at(end), season.placeIds[place]));
+    }
+
+    @Override
+    public void dumped(int rig, int place, int start, int end, long ml) {
+        rigs.get(rig).add(new Activity.Dump(at(start), at(end), season.placeIds[place], ml / ML_PER_L));
+    }
+
+    @Override
+    public void unserved(int field, long dm2, Shortfall why, int since) {
+        unserved.add(new PlanRecorder.Left(field, dm2, why, since));
+    }
+
+    /** Kilograms to three decimals. */
+    static double kilograms(long mg) {
+        return Math.round(mg / 1e3) / 1e3;
+    }
+
+    private Activity.Move move(int from, int to, int start, int end) {
+        return new Activity.Move(
+                at(start), at(end), season.placeIds[from], season.placeIds[to], season.metres(from, to) / 1e3);
+    }
+
+    private LocalDateTime at(int s) {
+        return midnight.plusSeconds(s);
+    }
+
+    private Map<String, Double> lots(BatchNote batch) {
+        Map<String, Double> byId = new LinkedHashMap<>();
+        batch.lots.forEach((lot, mg) -> byId.put(season.lotIds[lot], kilograms(mg)));
+        return byId;
+    }
+
+    private List<LoadNote> ordered() {
+        List<LoadNote> ordered = new ArrayList<>(loads);
+        ordered.sort(Comparator.<LoadNote>comparingInt(load -> load.start).thenComparingInt(load -> load.planter));
+        for (int i = 0; i < ordered.size(); i++) {
+            ordered.get(i).id = "L%04d".formatted(i + 1);
+        }
+        return ordered;
+    }
+
+    /** Puts the ids of loads, known only when all are, in place of their numbers. */
+    private List<Activity> named(List<Activity> activities) {
+        return activities.stream().map(this::named).toList();
+    }
+
+    private Activity named(Activity activity) {
+        if (activity instanceof Activity.Fill fill) {
+            return new Activity.Fill(fill.start(), fill.end(), fill.at(), idOf(fill.load()));
+        }
+        if (activity instanceof Activity.Plant plant) {
+            return new Activity.Plant(plant.start(), plant.end(), plant.field(), idOf(plant.load()), plant.areaHa());
+        }
+        if (activity instanceof Activity.Transfer transfer) {
+            return new Activity.Transfer(
+                    transfer.start(), transfer.end(), transfer.at(), idOf(transfer.load()), transfer.litres());
+        }
+        return activity;
+    }
+
+    private String idOf(String number) {
+        return loads.get(Integer.parseInt(number)).id;
+    }
+
+    private static final class LoadNote {
+        final int number;
+        final int planter;
+        final int rig;
+        final int recipe;
+        final int start;
+        final long ml;
+        final int deadline;
+        final List<BatchNote> batches;
+        long plantedDm2;
+        int lastDrop;
+        String id = "";
+
+        LoadNote(
+                int number,
+                int planter,
+                int rig,
+                int recipe,
+                int start,
+                long ml,
+                int deadline,
+                List<BatchNote> batches) {
+            this.number = number;
+            this.planter = planter;
+            this.rig = rig;
+            this.recipe = recipe;
+            this.start = start;
+            this.ml = ml;
+            this.deadline = deadline;
+            this.batches = batches;
+        }
+    }
+
+    private static final class BatchNote {
+        final String id;
+        final int rig;
+        final int start;
+        final int end;
+        final long compostMg;
+        final long waterMl;
+        final Map<Integer, Long> lots = new LinkedHashMap<>();
+
+        BatchNote(String id, int rig, int start, int end, long compostMg, long waterMl) {
+            this.id = id;
+            this.rig = rig;
+            this.start = start;
+            this.end = end;
+            this.compostMg = compostMg;
+            this.waterMl = waterMl;
+        }
+    }
+}

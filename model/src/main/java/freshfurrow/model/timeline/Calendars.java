@@ -1,0 +1,82 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Working periods and rain closures of a season as seconds since its first midnight. */
+final class Calendars {
+    static final int DAY_S = 86_400;
+
+    /** Whole days closed are rounded up; this much less than a whole day more is taken for rounding of units. */
+    private static final double WHOLE_DAY_TOLERANCE = 1e-9;
+
+    private final Season season;
+    private final int horizonS;
+
+    Calendars(Season season) {
+        this.season = season;
+        this.horizonS = season.days() * DAY_S;
+    }
+
+    /** Working periods of a planter or a rig: its hours on all days that are not closed. */
+    Calendar machine(WorkHours hours) {
+        return Calendar.of(periods(hours, true), horizonS);
+    }
+
+    /** Periods of a water point: its hours on every day. */
+    Calendar waterPoint(WorkHours hours) {
+        return Calendar.of(periods(hours, false), horizonS);
+    }
+
+    /** A machine's periods less the times at which fields of a drainage class are too wet. */
+    Calendar planting(Calendar machine, Drainage drainage) {
+        return machine.without(closures(drainage), horizonS);
+    }
+
+    private List<int[]> periods(WorkHours hours, boolean mindClosedDays) {
+        List<int[]> periods = new ArrayList<>();
+        for (int day = 0; day < season.days(); day++) {
+            if (mindClosedDays && season.closed().contains(season.first().plusDays(day))) {
+                continue;
+            }
+            for (DaySpan span : hours.spans()) {
+                periods.add(new int[] {day * DAY_S + span.startS(), day * DAY_S + span.endS()});
+            }
+        }
+        return periods;
+    }
+
+    private List<int[]> closures(Drainage drainage) {
+        List<int[]> closures = new ArrayList<>();
+        for (Rain rain : season.rain()) {
+            if (rain.mm() < season.drying().ignoreBelowMm()) {
+                continue;
+            }
+            long day = ChronoUnit.DAYS.between(season.first(), rain.date());
+            double days = Math.ceil(rain.mm() * season.drying().daysPerMm(drainage) - WHOLE_DAY_TOLERANCE);
+            long from = day * DAY_S + rain.fromS();
+            long to = (day + (long) days) * DAY_S;
+            if (to > Math.max(0, from) && from < horizonS) {
+                closures.add(new int[] {(int) Math.max(0, from), (int) Math.min(horizonS, to)});
+            }
+        }
+        closures.sort(Comparator.comparingInt(closure -> closure[0]));
+        List<int[]> joined = new ArrayList<>();
+        for (int[] closure : closures) {
+            int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (before != null && closure[0] <= before[1]) {
+                before[1] = Math.max(before[1], closure[1]);
+            } else {
+                joined.add(closure);
+            }
+        }
+        return joined;
+    }
+}

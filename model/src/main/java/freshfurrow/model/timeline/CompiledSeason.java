@@ -1,0 +1,321 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A season as arrays of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
+ * water points and recipes are indices in the season's order; areas are dm2, volumes mL, masses mg, times seconds since the
+ * season's first midnight, distances m.
+ */
+public final class CompiledSeason {
+    static final double DM2_PER_HA = 1e6;
+    static final double ML_PER_L = 1e3;
+    static final double MG_PER_KG = 1e6;
+
+    /** A late weight of 1, so that weights are whole numbers. */
+    static final int WEIGHT_ONE = 1000;
+
+    private final Season season;
+    final int days;
+    final int places;
+    final String[] placeIds;
+    final int[] metres;
+
+    final long[] areaDm2;
+    final int[] recipeOf;
+    final int[] openS;
+    final int[] lastDay;
+    final int[] lateWeight;
+    private final boolean[][] allowed;
+
+    final double[] mlPerDm2;
+    final double[] mgPerDm2;
+    final int[] holdS;
+
+    final double[] capacityDm2PerS;
+    final int[] fillSetupS;
+    final int[] moveTimeS;
+    final double[] planterSPerM;
+    final int[] planterAt;
+    final Calendar[] planterHours;
+    /** By planter and field. */
+    final Calendar[][] plantable;
+    /** The largest area whose mix the tank holds, by planter and recipe. */
+    final long[][] tankDm2;
+
+    final long[] batchMg;
+    final int[] batchS;
+    final int[] cleanS;
+    final long[] drumMl;
+    final long[] nurseMl;
+    final double[] transferSPerMl;
+    final double[] rigSPerM;
+    final boolean[] extractsAtWater;
+    final int[] rigAt;
+    final Calendar[] rigHours;
+
+    final double[] drawSPerMl;
+    final int[] treatmentS;
+    final int[] hoses;
+    final long[] dailyLimitMl;
+    final long largestDailyLimitMl;
+    final Calendar[] pointHours;
+    final int[] pointAt;
+
+    final long[] lotMg;
+    final int[] lotFromS;
+    final String[] lotIds;
+
+    public static CompiledSeason of(Season season) {
+        return new CompiledSeason(season);
+    }
+
+    private CompiledSeason(Season season) {
+        this.season = season;
+        days = season.days();
+        Calendars calendars = new Calendars(season);
+
+        List<Field> fields = season.fields();
+        List<WaterPoint> points = season.waterPoints();
+        List<String> ids = new ArrayList<>();
+        fields.forEach(field -> ids.add(field.id()));
+        points.forEach(point -> ids.add(point.id()));
+        ids.addAll(season.places().keySet());
+        placeIds = ids.toArray(String[]::new);
+        places = placeIds.length;
+        Map<String, Integer> placeOf = new HashMap<>();
+        for (int i = 0; i < places; i++) {
+            placeOf.put(placeIds[i], i);
+        }
+        metres = new int[places * places];
+        for (int a = 0; a < places; a++) {
+            for (int b = 0; b < a; b++) {
+                int m = (int) Math.ceil(season.distances().metres(placeIds[a], placeIds[b]));
+                metres[a * places + b] = m;
+                metres[b * places + a] = m;
+            }
+        }
+
+        List<Recipe> recipes = season.recipes();
+        mlPerDm2 = recipes.stream()
+                .mapToDouble(recipe -> recipe.mixLPerHa() * ML_PER_L / DM2_PER_HA)
+                .toArray();
+        mgPerDm2 = recipes.stream()
+                .mapToDouble(recipe -> recipe.compostKgPerHa() * MG_PER_KG / DM2_PER_HA)
+                .toArray();
+        holdS = recipes.stream().mapToInt(Recipe::holdS).toArray();
+
+        areaDm2 = fields.stream()
+                .mapToLong(field -> Math.max(1, Math.round(field.areaHa() * DM2_PER_HA)))
+                .toArray();
+        recipeOf = fields.stream()
+                .mapToInt(field -> recipes.indexOf(season.recipe(field.recipe())))
+                .toArray();
+        openS = fields.stream()
+                .mapToInt(field -> Math.max(0, day(field.window().first()) * Calendars.DAY_S))
+                .toArray();
+        lastDay = fields.stream().mapToInt(field -> day(field.window().last())).toArray();
+        lateWeight = fields.stream()
+                .mapToInt(field -> (int) Math.round(field.lateWeight() * WEIGHT_ONE))
+                .toArray();
+
+        List<Planter> planters = season.planters();
+        capacityDm2PerS = planters.stream()
+                .mapToDouble(planter -> planter.fieldCapacityM2PerS() * 100)
+                .toArray();
+        fillSetupS = planters.stream().mapToInt(Planter::fillSetupS).toArray();
+        moveTimeS = planters.stream().mapToInt(Planter::moveTimeS).toArray();
+        planterSPerM = planters.stream()
+                .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
+                .toArray();
+        planterAt =
+                planters.stream().mapToInt(planter -> placeOf.get(planter.at())).toArray();
+        planterHours = planters.stream()
+                .map(planter -> calendars.machine(planter.hours()))
+                .toArray(Calendar[]::new);
+        plantable = new Calendar[planters.size()][fields.size()];
+        allowed = new boolean[planters.size()][fields.size()];
+        tankDm2 = new long[planters.size()][recipes.size()];
+        for (int p = 0; p < planters.size(); p++) {
+            Map<Drainage, Calendar> byDrainage = new EnumMap<>(Drainage.class);
+            for (Drainage drainage : Drainage.values()) {
+                byDrainage.put(drainage, calendars.planting(planterHours[p], drainage));
+            }
+            for (int f = 0; f < fields.size(); f++) {
+                plantable[p][f] = byDrainage.get(fields.get(f).drainage());
+                allowed[p][f] = fields.get(f).allows(planters.get(p).id());
+            }
+            for (int r = 0; r < recipes.size(); r++) {
+                tankDm2[p][r] = areaOf(Math.round(planters.get(p).tankL() * ML_PER_L), r);
+            }
+        }
+
+        List<Rig> rigs = season.rigs();
+        batchMg = rigs.stream()
+                .mapToLong(rig -> Math.round(rig.batchCompostKg() * MG_PER_KG))
+                .toArray();
+        batchS = rigs.stream().mapToInt(Rig::batchTimeS).toArray();
+        cleanS = rigs.stream().mapToInt(Rig::cleanTimeS).toArray();
+        drumMl = rigs.stream()
+                .mapToLong(rig -> Math.round(rig.drumL() * ML_PER_L))
+                .toArray();
+        nurseMl = rigs.stream()
+                .mapToLong(rig -> Math.round(rig.nurseTankL() * ML_PER_L))
+                .toArray();
+        transferSPerMl = rigs.stream()
+                .mapToDouble(rig -> 1 / (rig.transferLPerS() * ML_PER_L))
+                .toArray();
+        rigSPerM = rigs.stream().mapToDouble(rig -> 1 / rig.roadSpeedMPerS()).toArray();
+        extractsAtWater = new boolean[rigs.size()];
+        for (int r = 0; r < rigs.size(); r++) {
+            extractsAtWater[r] = rigs.get(r).extractAt() == ExtractAt.WATER;
+        }
+        rigAt = rigs.stream().mapToInt(rig -> placeOf.get(rig.at())).toArray();
+        rigHours = rigs.stream().map(rig -> calendars.machine(rig.hours())).toArray(Calendar[]::new);
+
+        drawSPerMl = points.stream()
+                .mapToDouble(point -> 1 / (point.flowLPerS() * ML_PER_L))
+                .toArray();
+        treatmentS = points.stream().mapToInt(WaterPoint::treatmentS).toArray();
+        hoses = points.stream().mapToInt(WaterPoint::hoses).toArray();
+        dailyLimitMl = points.stream()
+                .mapToLong(point -> point.dailyLimitL().isPresent()
+                        ? Math.round(point.dailyLimitL().getAsDouble() * ML_PER_L)
+                        : Long.MAX_VALUE)
+                .toArray();
+        long largestLimit = 0;
+        for (long limit : dailyLimitMl) {
+            largestLimit = Math.max(largestLimit, limit);
+        }
+        largestDailyLimitMl = largestLimit;
+        pointHours = points.stream()
+                .map(point -> calendars.waterPoint(point.hours()))
+                .toArray(Calendar[]::new);
+        pointAt = points.stream().mapToInt(point -> placeOf.get(point.id())).toArray();
+
+        List<CompostLot> lots = season.compost().stream()
+                .sorted(Comparator.comparing(CompostLot::from))
+                .toList();
+        lotMg = lots.stream()
+                .mapToLong(lot -> Math.round(lot.massKg() * MG_PER_KG))
+                .toArray();
+        lotFromS = lots.stream()
+                .mapToInt(lot -> Math.max(0, Math.min(days, day(lot.from()))) * Calendars.DAY_S)
+                .toArray();
+        lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
+    }
+
+    public Season season() {
+        return season;
+    }
+
+    public int fieldCount() {
+        return areaDm2.length;
+    }
+
+    public int planterCount() {
+        return planterAt.length;
+    }
+
+    /** Whether the planter may plant the field. */
+    public boolean allows(int planter, int field) {
+        return allowed[planter][field];
+    }
+
+    /** Distance by road between two fields, m, rounded up. */
+    public int metresBetweenFields(int a, int b) {
+        return metres[a * places + b];
+    }
+
+    /** Distance by road from where a planter stands when the season begins to a field, m, rounded up. */
+    public int metresFromStart(int planter, int field) {
+        return metres[planterAt[planter] * places + field];
+    }
+
+    /** Days from the season's first day to the last day of the field's window; may lie outside the season. */
+    public int windowLastDay(int field) {
+        return lastDay[field];
+    }
+
+    /** Days from the season's first day to the day the field's window opens, 0 or more. */
+    public int windowFirstDay(int field) {
+        return openS[field] / Calendars.DAY_S;
+    }
+
+    /** Index of the field's recipe. */
+    public int recipeIndex(int field) {
+        return recipeOf[field];
+    }
+
+    /** Area of a field, dm2. */
+    public long areaDm2(int field) {
+        return areaDm2[field];
+    }
+
+    int rigCount() {
+        return rigAt.length;
+    }
+
+    int pointCount() {
+        return pointAt.length;
+    }
+
+    int lotCount() {
+        return lotMg.length;
+    }
+
+    int metres(int from, int to) {
+        return metres[from * places + to];
+    }
+
+    /** Finished mix for an area, mL, rounded up. */
+    long mixMl(long dm2, int recipe) {
+        return (long) Math.ceil(dm2 * mlPerDm2[recipe]);
+    }
+
+    /** Compost for an area, mg, rounded up. */
+    long compostMg(long dm2, int recipe) {
+        return (long) Math.ceil(dm2 * mgPerDm2[recipe]);
+    }
+
+    /** The largest area that a volume of mix serves, dm2. */
+    long areaOf(long ml, int recipe) {
+        return largestWithin(ml, mlPerDm2[recipe]);
+    }
+
+    /** The largest area that a mass of compost serves, dm2. */
+    long areaOfCompost(long mg, int recipe) {
+        return largestWithin(mg, mgPerDm2[recipe]);
+    }
+
+    private static long largestWithin(long amount, double perDm2) {
+        if (amount >= Long.MAX_VALUE / 2) {
+            return Long.MAX_VALUE / 2;
+        }
+        long dm2 = (long) Math.floor(amount / perDm2);
+        while (dm2 > 0 && Math.ceil(dm2 * perDm2) > amount) {
+            dm2--;
+        }
+        return dm2;
+    }
+
+    private int day(LocalDate date) {
+        return (int) ChronoUnit.DAYS.between(season.first(), date);
+    }
+}

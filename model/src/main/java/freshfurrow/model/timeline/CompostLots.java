@@ -1,0 +1,56 @@
+package freshfurrow.model.timeline;
+
+import org.jspecify.annotations.Nullable;
+
+/** Compost in lots, used in the order in which they become available. */
+final class CompostLots {
+    /** What is left when a lot is used up but for rounding, mg. */
+    private static final long RESIDUE_MG = 1_000;
+
+    private final CompiledSeason season;
+    private final long[] v;
+    private final int base;
+
+    CompostLots(CompiledSeason season, State state) {
+        this.season = season;
+        this.v = state.v;
+        this.base = state.lots;
+    }
+
+    /** Left in all lots that are there at {@code t}, mg; 0 when it is no more than a residue. */
+    long available(int t) {
+        long mg = 0;
+        for (int lot = 0; lot < season.lotCount() && season.lotFromS[lot] <= t; lot++) {
+            mg += v[base + lot];
+        }
+        return mg > RESIDUE_MG ? mg : 0;
+    }
+
+    /** When the first lot with more than a residue is there, s; {@link Calendar#NEVER} when there is none. */
+    int availableFrom() {
+        for (int lot = 0; lot < season.lotCount(); lot++) {
+            if (v[base + lot] > RESIDUE_MG) {
+                return season.lotFromS[lot];
+            }
+        }
+        return Calendar.NEVER;
+    }
+
+    /** Takes compost for the rig's latest batch out of lots that hold enough. */
+    void take(long mg, int rig, @Nullable Journal journal) {
+        long wanted = mg;
+        for (int lot = 0; wanted > 0 && lot < season.lotCount(); lot++) {
+            long taken = Math.min(wanted, v[base + lot]);
+            if (taken > 0) {
+                v[base + lot] -= taken;
+                wanted -= taken;
+                if (journal != null) {
+                    journal.tookCompost(rig, lot, taken);
+                }
+            }
+        }
+        if (wanted > 0) {
+            throw new IllegalStateException("a batch takes " + wanted + " mg more compost than there is");
+        }
+    }
+}

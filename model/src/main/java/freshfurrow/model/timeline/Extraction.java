@@ -1,0 +1,111 @@
+package freshfurrow.model.timeline;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The batches of one load or mix: full ones, then one part batch, each followed by a clean. The clean after the last one comes
+ * after the transfer and is not part of the chain.
+ */
+final class Extraction {
+    /** So much less than a full batch (mg) is left out rather than made in a batch of its own: one gram. */
+    private static final long ROUNDING_MG = 1_000;
+
+    private final CompiledSeason season;
+
+    // the chain
+    private Calendar hours;
+    private int batchS;
+    private int cleanS;
+    private int lastS;
+    private int firstS;
+    int batches;
+    long compostMg;
+
+    // where it lies, set by backward()
+    int start;
+    int oldestEnd;
+
+    Extraction(CompiledSeason season) {
+        this.season = season;
+    }
+
+    void plan(int rig, long mg) {
+        hours = season.rigHours[rig];
+        batchS = season.batchS[rig];
+        cleanS = season.cleanS[rig];
+        compostMg = mg;
+        long full = season.batchMg[rig];
+        batches = (int) Math.max(1, (mg - ROUNDING_MG + full - 1) / full);
+        lastS = durationOf(mg - (batches - 1) * full, full);
+        firstS = batches == 1 ? lastS : batchS;
+    }
+
+    /** From the start of the first batch to the end of the last in one go, s. */
+    int chainS() {
+        return (batches - 1) * (batchS + cleanS) + lastS;
+    }
+
+    /** When the last batch ends at the earliest if the first may start at {@code ready}. */
+    int forward(int ready) {
+        int chain = chainS();
+        int s = hours.next(ready);
+        if (s + chain <= hours.endOf(hours.periodAt(s))) {
+            return s + chain;
+        }
+        int t = ready;
+        for (int batch = 1; batch <= batches; batch++) {
+            int duration = batch == batches ? lastS : batchS;
+            t = hours.earliest(t, duration) + duration;
+            if (batch < batches) {
+                t = hours.earliest(t, cleanS) + cleanS;
+            }
+            if (t >= Calendar.NEVER) {
+                return Calendar.NEVER;
+            }
+        }
+        return t;
+    }
+
+    /** Lays the chain as late as possible before {@code end}; the caller knows that it fits. */
+    void backward(int end, int @Nullable [] startsOrNull) {
+        int lastEnd = hours.latest(end, lastS);
+        start = lastEnd - chainS();
+        if (startsOrNull == null && start >= hours.startOf(hours.periodAt(lastEnd - 1))) {
+            oldestEnd = start + firstS;
+            return;
+        }
+        int t = end;
+        for (int batch = batches; batch >= 1; batch--) {
+            int duration = batch == batches ? lastS : batchS;
+            int batchEnd = hours.latest(t, duration);
+            start = batchEnd - duration;
+            oldestEnd = batchEnd;
+            if (startsOrNull != null) {
+                startsOrNull[batch - 1] = start;
+            }
+            if (batch > 1) {
+                t = hours.latest(start, cleanS) - cleanS;
+            }
+        }
+    }
+
+    int durationOf(int batch) {
+        return batch == batches ? lastS : batchS;
+    }
+
+    /** Compost of a batch, counted from 1, mg. */
+    long compostOf(int batch, int rig) {
+        return batch == batches ? compostMg - (batches - 1) * season.batchMg[rig] : season.batchMg[rig];
+    }
+
+    /** Drum water of a batch, counted from 1, mL: its share of a full drum. */
+    long waterOf(int batch, int rig) {
+        return Math.min(
+                season.drumMl[rig],
+                Math.round((double) season.drumMl[rig] * compostOf(batch, rig) / season.batchMg[rig]));
+    }
+
+    private int durationOf(long mg, long full) {
+        return (int) Math.max(1, Math.ceil(Math.min(1.0, (double) mg / full) * batchS));
+    }
+}

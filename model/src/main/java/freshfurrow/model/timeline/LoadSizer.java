@@ -1,0 +1,195 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.MIX_DM2;
+import static freshfurrow.model.timeline.State.WATER_ML;
+
+/**
+ * How much one rig should bring: the largest area that is in the ground before the hold time of the oldest batch is over, where
+ * the size itself decides when the load comes and how old its batches are.
+ */
+final class LoadSizer {
+    /** The search ends this share of a tank below the true size, never above it. */
+    private static final int TOLERANCE_SHARE = 256;
+
+    private static final int MOST_STEPS = 40;
+
+    private final CompiledSeason season;
+    private final State state;
+    private final Quote quote;
+    private final CompostLots lots;
+    private final Planting planting;
+
+    /** The last size was held down by age, not by tank, fields, water or compost. */
+    boolean timeLimited;
+
+    private boolean compostLimited;
+
+    LoadSizer(CompiledSeason season, State state, Quote quote, CompostLots lots, Planting planting) {
+        this.season = season;
+        this.state = state;
+        this.quote = quote;
+        this.lots = lots;
+        this.planting = planting;
+    }
+
+    /** The most that tank, rig and the run of fields of the recipe allow, dm2, whatever its age. */
+    long ceiling() {
+        long bound = Math.min(rigBound(), quote.source == Quote.Source.AT_WATER ? Long.MAX_VALUE : tank());
+        bound = Math.min(bound, season.areaOfCompost(compostForNewMix(), quote.recipe));
+        return Math.min(bound, runDm2(bound));
+    }
+
+    /** Area of one load out of a mix of that area. */
+    long loadOf(long mixDm2) {
+        return Math.min(mixDm2, tank());
+    }
+
+    /** Leaves the quote at the size it returns, dm2; 0 when nothing could be planted in time. */
+    long size() {
+        quote.wholeAfterBreak = false;
+        long ceiling = ceiling();
+        long size = fit(ceiling);
+        if (size < ceiling && brokenByRest) {
+            quote.wholeAfterBreak = true;
+            boolean limitedBefore = timeLimited;
+            long whole = fit(ceiling);
+            if (whole <= size) {
+                quote.wholeAfterBreak = false;
+                timeLimited = limitedBefore;
+            } else {
+                size = whole;
+            }
+        }
+        if (size > 0) {
+            quote.ask(loadOf(size), size);
+        }
+        return size;
+    }
+
+    private boolean brokenByRest;
+
+    private long fit(long ceiling) {
+        timeLimited = false;
+        brokenByRest = false;
+        compostLimited = false;
+        long tolerance = Math.max(1, tank() / TOLERANCE_SHARE);
+        long high = ceiling;
+        long atHigh = applied(high, high);
+        if (atHigh >= high) {
+            return high;
+        }
+        long low = atHigh;
+        long atLow = 0;
+        for (int step = 0; low > 0; step++) {
+            atLow = applied(low, ceiling);
+            if (atLow >= low) {
+                break;
+            }
+            high = low;
+            atHigh = atLow;
+            low = step < MOST_STEPS ? atLow : 0;
+        }
+        for (int step = 0; low > 0 && high - low > tolerance && step < MOST_STEPS; step++) {
+            long excess = atLow - low;
+            long lack = high - atHigh;
+            long middle = step % 2 == 0
+                    ? low + (long) ((double) (high - low) * excess / (excess + lack))
+                    : low + (high - low) / 2;
+            if (middle - low < tolerance / 4) {
+                middle = low + Math.max(1, Math.min(tolerance, (high - low) / 2));
+            }
+            long atMiddle = applied(middle, ceiling);
+            if (atMiddle >= middle) {
+                low = middle;
+                atLow = atMiddle;
+            } else {
+                high = middle;
+                atHigh = atMiddle;
+            }
+        }
+        timeLimited = !compostLimited;
+        return low;
+    }
+
+    /**
+     * Area, up to the cap, that would be in the ground in time if the mix were made for {@code mixDm2}; less than that when there
+     * is not the compost for it.
+     */
+    private long applied(long mixDm2, long capDm2) {
+        if (mixDm2 <= 0 || quote.ask(loadOf(mixDm2), mixDm2) >= NEVER) {
+            return 0;
+        }
+        if (quote.source != Quote.Source.ON_BOARD) {
+            brokenByRest |= quote.acrossBreak;
+            long available = lots.available(quote.extraction.start);
+            if (quote.extraction.compostMg > available) {
+                compostLimited = true;
+                return Math.min(mixDm2 - 1, season.areaOfCompost(available, quote.recipe));
+            }
+        }
+        planting.begin(quote.planter, quote.transferStart + quote.transferS);
+        long load = loadOf(mixDm2);
+        if (quote.source != Quote.Source.AT_WATER) {
+            return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline, false, null);
+        }
+        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline, false, null);
+        int rigFree = quote.transferStart + quote.transferS;
+        int rigPlace = quote.place;
+        while (done >= load && done < capDm2) {
+            long next = Math.min(tank(), capDm2 - done);
+            int duration = quote.transferS(next);
+            int ready = quote.arrival(rigPlace, planting.place, rigFree);
+            int start = quote.fitTransfer(Math.max(ready, planting.time), duration);
+            if (start + duration >= quote.deadline) {
+                break;
+            }
+            planting.time = start + duration;
+            rigFree = planting.time;
+            rigPlace = planting.place;
+            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline, false, null);
+            if (more == 0) {
+                break;
+            }
+            done += more;
+            load += next;
+        }
+        return done;
+    }
+
+    private long tank() {
+        return season.tankDm2[quote.planter][quote.recipe];
+    }
+
+    private long rigBound() {
+        int base = state.rig(quote.rig);
+        return switch (quote.source) {
+            case ON_BOARD -> state.v[base + MIX_DM2];
+            case AT_WATER ->
+                season.areaOf(Math.min(season.nurseMl[quote.rig], season.largestDailyLimitMl), quote.recipe);
+            case BESIDE_PLANTER -> {
+                long water = state.v[base + WATER_ML];
+                long most = season.largestDailyLimitMl >= season.nurseMl[quote.rig]
+                        ? season.nurseMl[quote.rig]
+                        : Math.min(season.nurseMl[quote.rig], water + season.largestDailyLimitMl);
+                yield season.areaOf(most, quote.recipe);
+            }
+        };
+    }
+
+    private long compostForNewMix() {
+        return quote.source == Quote.Source.ON_BOARD ? Long.MAX_VALUE : lots.available(NEVER);
+    }
+
+    /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */
+    private long runDm2(long enough) {
+        int base = state.planter(quote.planter);
+        int i = (int) state.v[base + State.INDEX];
+        long run = state.v[base + State.LEFT_DM2];
+        int size = planting.size(quote.planter);
+        while (run < enough && ++i < size && season.recipeOf[planting.field(quote.planter, i)] == quote.recipe) {
+            run += season.areaDm2[planting.field(quote.planter, i)];
+        }
+        return run;
+    }
+}

@@ -1,0 +1,132 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
+import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.season.Season;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The full record of a season played out: the plan that people read. */
+public final class PlanRecorder {
+    private final CompiledSeason compiled;
+    private final Season season;
+
+    private PlanRecorder(CompiledSeason compiled) {
+        this.compiled = compiled;
+        this.season = compiled.season();
+    }
+
+    /**
+     * Plays the season out and records it.
+     *
+     * @param listsByPlanter ids of fields in the order in which each planter is to plant them, in the season's order of planters
+     * @throws IllegalArgumentException when a list names a field that the season does not have, or one twice, or when there are
+     *     more or fewer lists than planters
+     */
+    public static Plan record(CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source) {
+        return new PlanRecorder(season).record(listsByPlanter, source);
+    }
+
+    private Plan record(List<List<String>> listsByPlanter, SeasonSource source) {
+        int[][] lists = indices(listsByPlanter);
+        int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
+        Timeline timeline = new Timeline(compiled);
+        ActivityJournal journal = new ActivityJournal(compiled);
+        timeline.play(lists, sizes, journal);
+        List<Plan.Load> loads = journal.loads();
+
+        Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
+        for (int p = 0; p < compiled.planterCount(); p++) {
+            planters.put(
+                    season.planters().get(p).id(),
+                    new Plan.PlanterPlan(
+                            season.planters().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
+        }
+        Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
+        for (int r = 0; r < compiled.rigCount(); r++) {
+            rigs.put(season.rigs().get(r).id(), new Plan.RigPlan(journal.rigActivities(r)));
+        }
+        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
+        List<Plan.Unserved> unserved = journal.unserved().stream()
+                .map(left -> new Plan.Unserved(
+                        season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
+                .toList();
+        return new Plan(
+                source,
+                new Plan.Score(timeline.hard(), timeline.medium(), timeline.soft()),
+                totals(timeline),
+                planters,
+                rigs,
+                loads,
+                journal.batches(),
+                unserved);
+    }
+
+    private Plan.Totals totals(Timeline timeline) {
+        long margin = timeline.count(State.SMALLEST_MARGIN_S);
+        LocalDateTime midnight = season.first().atStartOfDay();
+        return new Plan.Totals(
+                timeline.count(State.PLANTED_DM2) / DM2_PER_HA,
+                timeline.unservedDm2() / DM2_PER_HA,
+                timeline.lateDm2Days() / DM2_PER_HA,
+                timeline.fills(),
+                timeline.waterTrips(),
+                RefillBound.of(compiled),
+                (int) timeline.count(State.BATCHES),
+                ActivityJournal.kilograms(timeline.count(State.COMPOST_MG)),
+                timeline.count(State.DUMPED_ML) / ML_PER_L,
+                tenths(timeline.waitS() / 60.0),
+                timeline.count(State.DRIVE_M) / 1000.0,
+                margin == Long.MAX_VALUE ? 0 : tenths(margin / 60.0),
+                midnight.plusSeconds(timeline.count(State.FINISH_S)));
+    }
+
+    private static double tenths(double minutes) {
+        return Math.round(minutes * 10) / 10.0;
+    }
+
+    private int[][] indices(List<List<String>> listsByPlanter) {
+        if (listsByPlanter.size() != compiled.planterCount()) {
+            throw new IllegalArgumentException(
+                    listsByPlanter.size() + " lists for " + compiled.planterCount() + " planters");
+        }
+        Map<String, Integer> indexOf = new HashMap<>();
+        for (int field = 0; field < compiled.fieldCount(); field++) {
+            indexOf.put(season.fields().get(field).id(), field);
+        }
+        List<int[]> lists = new ArrayList<>();
+        for (List<String> ids : listsByPlanter) {
+            lists.add(ids.stream()
+                    .mapToInt(id -> {
+                        Integer index = indexOf.remove(id);
+                        if (index == null) {
+                            throw new IllegalArgumentException("field " + id + " is unknown or stands in two places");
+                        }
+                        return index;
+                    })
+                    .toArray());
+        }
+        return lists.toArray(int[][]::new);
+    }
+
+    /** What a field's shortfall was when the season was played out. */
+    record Left(int field, long dm2, Shortfall why, int sinceS) {}
+
+    /** Activities of a machine, kept in the order in which they were told. */
+    static List<List<Activity>> empty(int machines) {
+        List<List<Activity>> lists = new ArrayList<>();
+        for (int i = 0; i < machines; i++) {
+            lists.add(new ArrayList<>());
+        }
+        return lists;
+    }
+}

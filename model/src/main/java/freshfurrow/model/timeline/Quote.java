@@ -1,0 +1,221 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.FREE;
+import static freshfurrow.model.timeline.State.MIX_DEADLINE;
+import static freshfurrow.model.timeline.State.MIX_DM2;
+import static freshfurrow.model.timeline.State.MIX_RECIPE;
+import static freshfurrow.model.timeline.State.RIG_PLACE;
+import static freshfurrow.model.timeline.State.WATER_ML;
+
+import freshfurrow.model.season.ExtractAt;
+
+/** When and how one rig could bring a load of a given size to a planter. Nothing is changed by asking. */
+final class Quote {
+    /** Where the mix of a load comes from. */
+    enum Source {
+        /** Batches made beside the planter: {@link ExtractAt#FIELD}. */
+        BESIDE_PLANTER,
+        /** Batches made at the water point: {@link ExtractAt#WATER}. */
+        AT_WATER,
+        /** Mix that is already on the rig. */
+        ON_BOARD
+    }
+
+    private final CompiledSeason season;
+    private final State state;
+    private final long[] v;
+    private final WaterPoints points;
+    private final CompostLots lots;
+    final Extraction extraction;
+
+    // the request
+    int planter;
+    int recipe;
+    int place;
+    int need;
+    int rig;
+    Source source = Source.BESIDE_PLANTER;
+    /** Make all batches after a break rather than some before it. */
+    boolean wholeAfterBreak;
+
+    // the answer
+    /** Water point of a water trip, -1 when none is needed. */
+    int point;
+
+    int drawStart;
+    int drawS;
+    long drawMl;
+    /** When mix to be dumped first is out, s; when the rig is free without any. */
+    int dumpEnd;
+
+    int rigReady;
+    int depart;
+    int transferStart;
+    int transferS;
+    int deadline;
+    int metres;
+    /** The rig stood at the water point until hose, hours or limit let it draw. */
+    boolean waitedForWater;
+
+    /** The rig has a break between its first batch and the transfer. */
+    boolean acrossBreak;
+
+    Quote(CompiledSeason season, State state, WaterPoints points, CompostLots lots) {
+        this.season = season;
+        this.state = state;
+        this.v = state.v;
+        this.points = points;
+        this.lots = lots;
+        this.extraction = new Extraction(season);
+    }
+
+    /**
+     * Works out a load for {@code loadDm2}, out of a mix for {@code mixDm2}, and returns when its transfer starts;
+     * {@link Calendar#NEVER} when the rig cannot bring it in the season.
+     */
+    int ask(long loadDm2, long mixDm2) {
+        int base = state.rig(rig);
+        int from = (int) v[base + RIG_PLACE];
+        transferS = season.fillSetupS[planter]
+                + (int) Math.ceil(season.mixMl(loadDm2, recipe) * season.transferSPerMl[rig]);
+        point = -1;
+        waitedForWater = false;
+        acrossBreak = false;
+        dumpEnd = (int) v[base + FREE];
+        metres = 0;
+        transferStart = NEVER;
+        deadline = 0;
+        if (source == Source.ON_BOARD) {
+            metres = season.metres(from, place);
+            rigReady = arrival(from, place, dumpEnd);
+            extraction.batches = 0;
+            transferStart = fitTransfer(Math.max(need, rigReady));
+            deadline = (int) v[base + MIX_DEADLINE];
+            return transferStart;
+        }
+        if (v[base + MIX_DM2] > 0) {
+            int dumpS = dumpS();
+            dumpEnd = season.rigHours[rig].earliest(dumpEnd, dumpS) + dumpS;
+        }
+        extraction.plan(rig, season.compostMg(mixDm2, recipe));
+        long waterMl = season.mixMl(mixDm2, recipe);
+        int ready;
+        int drive = 0;
+        if (source == Source.AT_WATER) {
+            choosePoint(from, waterMl, waterMl);
+            if (point < 0) {
+                return NEVER;
+            }
+            ready = drawStart + drawS;
+            drive = driveS(season.pointAt[point], place);
+        } else if (v[base + WATER_ML] >= waterMl) {
+            metres = season.metres(from, place);
+            ready = arrival(from, place, dumpEnd);
+        } else {
+            choosePoint(from, waterMl - v[base + WATER_ML], season.nurseMl[rig] - v[base + WATER_ML]);
+            if (point < 0) {
+                return NEVER;
+            }
+            ready = arrival(season.pointAt[point], place, drawStart + drawS);
+        }
+        ready = Math.max(ready, lots.availableFrom());
+        if (ready >= NEVER) {
+            return NEVER;
+        }
+        Calendar hours = season.rigHours[rig];
+        rigReady = hours.earliest(extraction.forward(ready), drive) + drive;
+        transferStart = fitTransfer(Math.max(need, rigReady));
+        if (transferStart >= NEVER) {
+            return NEVER;
+        }
+        layBatches(hours, drive);
+        if (wholeAfterBreak && acrossBreak) {
+            int together = hours.startBefore(transferStart) + extraction.chainS() + drive;
+            if (together > transferStart) {
+                rigReady = together;
+                transferStart = fitTransfer(together);
+                if (transferStart >= NEVER) {
+                    return NEVER;
+                }
+                layBatches(hours, drive);
+            }
+        }
+        deadline = extraction.oldestEnd + season.holdS[recipe];
+        return transferStart;
+    }
+
+    /** Setup and pumping of a load, s. */
+    int transferS(long dm2) {
+        return season.fillSetupS[planter] + (int) Math.ceil(season.mixMl(dm2, recipe) * season.transferSPerMl[rig]);
+    }
+
+    /** The first moment at or after {@code t} at which a transfer of {@code duration} fits both machines' hours. */
+    int fitTransfer(int t, int duration) {
+        Calendar planterHours = season.planterHours[planter];
+        Calendar rigHours = season.rigHours[rig];
+        int s = t;
+        while (s < NEVER) {
+            int later = rigHours.earliest(planterHours.earliest(s, duration), duration);
+            if (later == s) {
+                return s;
+            }
+            s = later;
+        }
+        return NEVER;
+    }
+
+    /** When the rig is at a place if it sets off at {@code t} or as soon after as its hours allow. */
+    int arrival(int from, int to, int t) {
+        if (from == to) {
+            return t;
+        }
+        int duration = driveS(from, to);
+        return season.rigHours[rig].earliest(t, duration) + duration;
+    }
+
+    int driveS(int from, int to) {
+        return (int) Math.ceil(season.metres(from, to) * season.rigSPerM[rig]);
+    }
+
+    /** To let out the mix on board, s: at the rate of a transfer. */
+    int dumpS() {
+        int base = state.rig(rig);
+        long ml = season.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]);
+        return (int) Math.ceil(ml * season.transferSPerMl[rig]);
+    }
+
+    private int fitTransfer(int t) {
+        return fitTransfer(t, transferS);
+    }
+
+    private void layBatches(Calendar hours, int drive) {
+        depart = drive == 0 ? transferStart : hours.latest(transferStart, drive) - drive;
+        extraction.backward(depart, null);
+        acrossBreak = extraction.start < hours.startBefore(transferStart);
+    }
+
+    /** The point that has the water at the planter earliest; ties go to the shorter way, then to the season's order. */
+    private void choosePoint(int from, long lackMl, long roomMl) {
+        int best = NEVER;
+        for (int w = 0; w < season.pointCount(); w++) {
+            int at = season.pointAt[w];
+            int arrival = arrival(from, at, dumpEnd);
+            int start = points.earliestDraw(w, arrival, lackMl, roomMl, season.rigHours[rig]);
+            if (start >= NEVER) {
+                continue;
+            }
+            int there = arrival(at, place, start + points.drawS);
+            int way = season.metres(from, at) + season.metres(at, place);
+            if (there < best || (there == best && there < NEVER && way < metres)) {
+                best = there;
+                point = w;
+                waitedForWater = start > arrival;
+                drawStart = start;
+                drawS = points.drawS;
+                drawMl = points.drawMl;
+                metres = way;
+            }
+        }
+    }
+}

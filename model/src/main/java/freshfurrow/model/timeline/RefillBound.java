@@ -1,0 +1,45 @@
+package freshfurrow.model.timeline;
+
+/**
+ * A number of planter fills that no plan can go below if it plants every field.
+ *
+ * <p>Proof: every load is of one recipe and planted from by one planter. It is at most that planter's tank. Its last drop is in
+ * the ground before its oldest batch's hold time is over; that batch was extracted when the transfer began at the latest, so
+ * of the hold time the planter loses at least its fill setup and the pumping at the fastest rig's rate, and plants at its field
+ * capacity at best in what is left: area x (1 / capacity + mix rate / transfer rate) is at most hold time - setup. So a recipe's
+ * whole volume takes at least its ratio to the largest such load, rounded up, and loads of different recipes are different.
+ */
+final class RefillBound {
+    private RefillBound() {}
+
+    static int of(CompiledSeason season) {
+        int recipes = season.holdS.length;
+        long[] area = new long[recipes];
+        for (int field = 0; field < season.fieldCount(); field++) {
+            area[season.recipeOf[field]] += season.areaDm2[field];
+        }
+        int bound = 0;
+        for (int recipe = 0; recipe < recipes; recipe++) {
+            long largest = largestLoad(season, recipe);
+            if (area[recipe] > 0 && largest > 0) {
+                bound += (int) ((area[recipe] + largest - 1) / largest);
+            }
+        }
+        return bound;
+    }
+
+    /** The largest area that any planter can plant out of one load of the recipe, dm2, rounded up. */
+    static long largestLoad(CompiledSeason season, int recipe) {
+        double fastest = Double.MAX_VALUE;
+        for (double sPerMl : season.transferSPerMl) {
+            fastest = Math.min(fastest, sPerMl);
+        }
+        long largest = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            double secondsPerDm2 = 1 / season.capacityDm2PerS[p] + season.mlPerDm2[recipe] * fastest;
+            double withinHold = Math.max(0, season.holdS[recipe] - season.fillSetupS[p]) / secondsPerDm2;
+            largest = Math.max(largest, Math.min(season.tankDm2[p][recipe], (long) Math.ceil(withinHold)));
+        }
+        return largest;
+    }
+}

@@ -1,0 +1,160 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.BATCHES;
+import static freshfurrow.model.timeline.State.COMPOST_MG;
+import static freshfurrow.model.timeline.State.DRIVE_M;
+import static freshfurrow.model.timeline.State.DRIVE_S;
+import static freshfurrow.model.timeline.State.DUMPED_MG;
+import static freshfurrow.model.timeline.State.DUMPED_ML;
+import static freshfurrow.model.timeline.State.FREE;
+import static freshfurrow.model.timeline.State.MIX_DEADLINE;
+import static freshfurrow.model.timeline.State.MIX_DM2;
+import static freshfurrow.model.timeline.State.MIX_RECIPE;
+import static freshfurrow.model.timeline.State.RIG_PLACE;
+import static freshfurrow.model.timeline.State.WATER_ML;
+import static freshfurrow.model.timeline.State.WATER_TRIPS;
+
+import org.jspecify.annotations.Nullable;
+
+/** Does for real what a {@link Quote} has worked out: driving, drawing, extracting, transferring, cleaning, dumping. */
+final class RigWork {
+    private final CompiledSeason season;
+    private final State state;
+    private final long[] v;
+    private final WaterPoints points;
+    private final CompostLots lots;
+
+    RigWork(CompiledSeason season, State state, WaterPoints points, CompostLots lots) {
+        this.season = season;
+        this.state = state;
+        this.v = state.v;
+        this.points = points;
+        this.lots = lots;
+    }
+
+    void carryOut(Quote quote, long loadDm2, long mixDm2, @Nullable Journal journal) {
+        int rig = quote.rig;
+        int base = state.rig(rig);
+        Extraction extraction = quote.extraction;
+        boolean newMix = quote.source != Quote.Source.ON_BOARD;
+        if (newMix && v[base + MIX_DM2] > 0) {
+            dump(rig, quote.dumpEnd - dumpS(quote.rig), quote.dumpEnd, journal);
+        }
+        int t = quote.dumpEnd;
+        if (quote.point >= 0) {
+            drive(
+                    quote,
+                    season.pointAt[quote.point],
+                    quote.arrival((int) v[base + RIG_PLACE], season.pointAt[quote.point], t),
+                    journal);
+            points.book(quote.point, quote.drawStart, quote.drawS, quote.drawMl);
+            state.add(WATER_TRIPS, 1);
+            t = quote.drawStart + quote.drawS;
+            if (journal != null) {
+                journal.drew(rig, quote.point, quote.drawStart, t, quote.drawMl);
+            }
+        }
+        if (quote.source == Quote.Source.AT_WATER) {
+            extract(quote, season.pointAt[quote.point], journal);
+            int driveS = quote.driveS(season.pointAt[quote.point], quote.place);
+            drive(quote, quote.place, quote.depart + driveS, journal);
+            v[base + MIX_DM2] = mixDm2;
+            v[base + MIX_RECIPE] = quote.recipe;
+            v[base + MIX_DEADLINE] = quote.deadline;
+        } else {
+            drive(quote, quote.place, quote.arrival((int) v[base + RIG_PLACE], quote.place, t), journal);
+            if (newMix) {
+                extract(quote, quote.place, journal);
+                v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0) - season.mixMl(loadDm2, quote.recipe);
+            }
+        }
+        if (season.extractsAtWater[rig]) {
+            v[base + MIX_DM2] -= loadDm2;
+        }
+        int end = quote.transferStart + quote.transferS;
+        v[base + FREE] = end;
+        if (newMix && extraction.batches > 0) {
+            int clean = season.cleanS[rig];
+            int start = season.rigHours[rig].earliest(end, clean);
+            v[base + FREE] = (long) start + clean;
+            if (journal != null && start < NEVER && clean > 0) {
+                journal.cleaned(rig, quote.place, start, start + clean);
+            }
+        }
+    }
+
+    /** Lets out what mix is on board when the season is over. */
+    void dumpLeftover(int rig, @Nullable Journal journal) {
+        int base = state.rig(rig);
+        if (v[base + MIX_DM2] > 0) {
+            int free = (int) v[base + FREE];
+            int duration = dumpS(rig);
+            int start = season.rigHours[rig].earliest(free, duration);
+            if (start >= NEVER) {
+                start = Math.min(free, season.days * Calendars.DAY_S);
+                duration = 0;
+            }
+            dump(rig, start, start + duration, journal);
+        }
+    }
+
+    private int dumpS(int rig) {
+        int base = state.rig(rig);
+        return (int)
+                Math.ceil(season.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]) * season.transferSPerMl[rig]);
+    }
+
+    private void dump(int rig, int start, int end, @Nullable Journal journal) {
+        int base = state.rig(rig);
+        int recipe = (int) v[base + MIX_RECIPE];
+        long ml = season.mixMl(v[base + MIX_DM2], recipe);
+        state.add(DUMPED_ML, ml);
+        state.add(DUMPED_MG, season.compostMg(v[base + MIX_DM2], recipe));
+        v[base + MIX_DM2] = 0;
+        if (journal != null) {
+            journal.dumped(rig, (int) v[base + RIG_PLACE], start, end, ml);
+        }
+    }
+
+    private void drive(Quote quote, int to, int arrival, @Nullable Journal journal) {
+        int base = state.rig(quote.rig);
+        int from = (int) v[base + RIG_PLACE];
+        if (from == to) {
+            return;
+        }
+        int duration = quote.driveS(from, to);
+        state.add(DRIVE_S, duration);
+        state.add(DRIVE_M, season.metres(from, to));
+        v[base + RIG_PLACE] = to;
+        if (journal != null) {
+            journal.rigMoved(quote.rig, from, to, arrival - duration, arrival);
+        }
+    }
+
+    private void extract(Quote quote, int place, @Nullable Journal journal) {
+        Extraction extraction = quote.extraction;
+        int rig = quote.rig;
+        state.add(BATCHES, extraction.batches);
+        state.add(COMPOST_MG, extraction.compostMg);
+        if (journal == null) {
+            lots.take(extraction.compostMg, rig, null);
+            return;
+        }
+        journal.newMix(rig);
+        int[] starts = new int[extraction.batches];
+        extraction.backward(quote.depart, starts);
+        Calendar hours = season.rigHours[rig];
+        for (int batch = 1; batch <= extraction.batches; batch++) {
+            int start = starts[batch - 1];
+            int end = start + extraction.durationOf(batch);
+            journal.extracted(rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
+            lots.take(extraction.compostOf(batch, rig), rig, journal);
+            int clean = season.cleanS[rig];
+            if (batch < extraction.batches && clean > 0) {
+                int cleanStart = hours.earliest(end, clean);
+                journal.cleaned(rig, place, cleanStart, cleanStart + clean);
+            }
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package freshfurrow.model.timeline;
+
+import java.util.Arrays;
+
+/**
+ * All that changes while a timeline is played, in one flat array of whole numbers, so that it can be kept and put back with
+ * one copy. Offsets are relative to the block of a planter, rig, water point or to {@link #counters}.
+ */
+final class State {
+    // planter
+    static final int PLACE = 0;
+    static final int TIME = 1;
+    static final int INDEX = 2;
+    static final int LEFT_DM2 = 3;
+    static final int FILL_DAY = 4;
+    static final int NEED = 5;
+    static final int FRESH = 6;
+    static final int WAIT_FROM = 7;
+    static final int AWAITS_COMPOST = 8;
+    static final int POSTPONED = 9;
+    static final int PLANTER_SIZE = 10;
+    // rig
+    static final int RIG_PLACE = 0;
+    static final int FREE = 1;
+    static final int WATER_ML = 2;
+    static final int MIX_DM2 = 3;
+    static final int MIX_RECIPE = 4;
+    static final int MIX_DEADLINE = 5;
+    static final int RIG_SIZE = 6;
+    // water point; then the litres drawn on each day, then the latest draws
+    static final int LAST_END = 0;
+    static final int FORGOTTEN_UNTIL = 1;
+    static final int DRAWS = 2;
+    static final int USED_ML = 3;
+    static final int REMEMBERED_DRAWS = 16;
+    // counters
+    static final int FILLS = 0;
+    static final int WATER_TRIPS = 1;
+    static final int BATCHES = 2;
+    static final int WAIT_S = 3;
+    static final int DRIVE_S = 4;
+    static final int DRIVE_M = 5;
+    static final int DUMPED_MG = 6;
+    static final int DUMPED_ML = 7;
+    static final int COMPOST_MG = 8;
+    static final int PLANTED_DM2 = 9;
+    static final int UNSERVED_DM2 = 10;
+    static final int LATE_DM2_DAYS = 11;
+    static final int WEIGHTED_LATE_DM2_DAYS = 12;
+    static final int EARLY_DM2_DAYS = 13;
+    static final int MISPLACED_FIELDS = 14;
+    static final int SMALLEST_MARGIN_S = 15;
+    static final int FINISH_S = 16;
+    static final int COUNTERS_SIZE = 17;
+
+    final long[] v;
+    final int counters;
+    private final int planters;
+    private final int rigs;
+    private final int points;
+    private final int pointSize;
+    final int drawsOffset;
+    final int lots;
+    private final CompiledSeason season;
+
+    State(CompiledSeason season) {
+        this.season = season;
+        drawsOffset = USED_ML + season.days;
+        pointSize = drawsOffset + 2 * REMEMBERED_DRAWS;
+        counters = 0;
+        planters = COUNTERS_SIZE;
+        rigs = planters + season.planterCount() * PLANTER_SIZE;
+        lots = rigs + season.rigCount() * RIG_SIZE;
+        points = lots + season.lotCount();
+        v = new long[points + season.pointCount() * pointSize];
+    }
+
+    int planter(int p) {
+        return planters + p * PLANTER_SIZE;
+    }
+
+    int rig(int r) {
+        return rigs + r * RIG_SIZE;
+    }
+
+    int point(int w) {
+        return points + w * pointSize;
+    }
+
+    void add(int counter, long amount) {
+        v[counters + counter] += amount;
+    }
+
+    long get(int counter) {
+        return v[counters + counter];
+    }
+
+    /** The season's first midnight: every machine at its start place, tanks empty, lots whole. */
+    void reset() {
+        Arrays.fill(v, 0);
+        v[counters + SMALLEST_MARGIN_S] = Long.MAX_VALUE;
+        for (int p = 0; p < season.planterCount(); p++) {
+            v[planter(p) + PLACE] = season.planterAt[p];
+            v[planter(p) + FILL_DAY] = -1;
+        }
+        for (int r = 0; r < season.rigCount(); r++) {
+            v[rig(r) + RIG_PLACE] = season.rigAt[r];
+        }
+        System.arraycopy(season.lotMg, 0, v, lots, season.lotCount());
+    }
+}
