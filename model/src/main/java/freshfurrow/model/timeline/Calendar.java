@@ -12,13 +12,14 @@ final class Calendar {
     /** A time that never comes; small enough that a duration can be added to it. */
     static final int NEVER = Integer.MAX_VALUE / 2;
 
-    private static final int SLOT_S = 1800;
+    /** Slots of 2,048 s. */
+    private static final int SLOT_BITS = 11;
 
     private final int[] start;
     private final int[] end;
     /** Period length before each period, s. */
     private final int[] workBefore;
-    /** For each half hour, the first period that ends after it begins. */
+    /** For each slot, the first period that ends after it begins. */
     private final int[] firstBySlot;
 
     private Calendar(int[] start, int[] end, int horizonS) {
@@ -28,10 +29,10 @@ final class Calendar {
         for (int i = 0; i < start.length; i++) {
             workBefore[i + 1] = workBefore[i] + end[i] - start[i];
         }
-        firstBySlot = new int[horizonS / SLOT_S + 2];
+        firstBySlot = new int[(horizonS >> SLOT_BITS) + 2];
         int i = 0;
         for (int slot = 0; slot < firstBySlot.length; slot++) {
-            while (i < start.length && end[i] <= slot * SLOT_S) {
+            while (i < start.length && end[i] <= slot << SLOT_BITS) {
                 i++;
             }
             firstBySlot[slot] = i;
@@ -88,7 +89,7 @@ final class Calendar {
 
     /** Index of the first period that ends after {@code t}; {@link #periods()} when there is none. */
     int periodAt(int t) {
-        int slot = t / SLOT_S;
+        int slot = t >> SLOT_BITS;
         if (slot >= firstBySlot.length) {
             return start.length;
         }

@@ -12,6 +12,7 @@ import freshfurrow.model.season.WaterPoint;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -60,10 +61,14 @@ public final class CompiledSeason {
     final long[][] tankDm2;
 
     final long[] batchMg;
+    final double[] batchesPerMg;
     final int[] batchS;
     final int[] cleanS;
     final long[] drumMl;
     final long[] nurseMl;
+    /** The largest area whose mix, or the water for it, the nurse tank holds, by rig and recipe. */
+    final long[][] nurseDm2;
+
     final double[] transferSPerMl;
     final double[] rigSPerM;
     final boolean[] extractsAtWater;
@@ -170,6 +175,7 @@ public final class CompiledSeason {
         batchMg = rigs.stream()
                 .mapToLong(rig -> Math.round(rig.batchCompostKg() * MG_PER_KG))
                 .toArray();
+        batchesPerMg = Arrays.stream(batchMg).mapToDouble(mg -> 1.0 / mg).toArray();
         batchS = rigs.stream().mapToInt(Rig::batchTimeS).toArray();
         cleanS = rigs.stream().mapToInt(Rig::cleanTimeS).toArray();
         drumMl = rigs.stream()
@@ -178,6 +184,12 @@ public final class CompiledSeason {
         nurseMl = rigs.stream()
                 .mapToLong(rig -> Math.round(rig.nurseTankL() * ML_PER_L))
                 .toArray();
+        nurseDm2 = new long[rigs.size()][recipes.size()];
+        for (int r = 0; r < rigs.size(); r++) {
+            for (int recipe = 0; recipe < recipes.size(); recipe++) {
+                nurseDm2[r][recipe] = areaOf(nurseMl[r], recipe);
+            }
+        }
         transferSPerMl = rigs.stream()
                 .mapToDouble(rig -> 1 / (rig.transferLPerS() * ML_PER_L))
                 .toArray();

@@ -36,7 +36,8 @@ final class Extraction {
         compostMg = mg;
         long full = season.batchMg[rig];
         batches = (int) Math.max(1, (mg - ROUNDING_MG + full - 1) / full);
-        lastS = durationOf(mg - (batches - 1) * full, full);
+        double share = Math.min(1.0, (mg - (batches - 1) * full) * season.batchesPerMg[rig]);
+        lastS = (int) Math.max(1, Math.ceil(share * batchS));
         firstS = batches == 1 ? lastS : batchS;
     }
 
@@ -103,9 +104,5 @@ final class Extraction {
         return Math.min(
                 season.drumMl[rig],
                 Math.round((double) season.drumMl[rig] * compostOf(batch, rig) / season.batchMg[rig]));
-    }
-
-    private int durationOf(long mg, long full) {
-        return (int) Math.max(1, Math.ceil(Math.min(1.0, (double) mg / full) * batchS));
     }
 }

@@ -24,6 +24,10 @@ final class LoadSizer {
     boolean timeLimited;
 
     private boolean compostLimited;
+    private boolean brokenByRest;
+
+    /** What the quote was asked for last, dm2. */
+    private long asked;
 
     LoadSizer(CompiledSeason season, State state, Quote quote, CompostLots lots, Planting planting) {
         this.season = season;
@@ -35,9 +39,18 @@ final class LoadSizer {
 
     /** The most that tank, rig and the run of fields of the recipe allow, dm2, whatever its age. */
     long ceiling() {
-        long bound = Math.min(rigBound(), quote.source == Quote.Source.AT_WATER ? Long.MAX_VALUE : tank());
-        bound = Math.min(bound, season.areaOfCompost(compostForNewMix(), quote.recipe));
-        return Math.min(bound, runDm2(bound));
+        long bound = rigBound();
+        if (quote.source != Quote.Source.AT_WATER) {
+            bound = Math.min(bound, tank());
+        }
+        bound = Math.min(bound, runDm2(bound));
+        if (quote.source == Quote.Source.ON_BOARD) {
+            return bound;
+        }
+        long compostMg = lots.available(NEVER);
+        return season.compostMg(bound, quote.recipe) <= compostMg
+                ? bound
+                : season.areaOfCompost(compostMg, quote.recipe);
     }
 
     /** Area of one load out of a mix of that area. */
@@ -57,59 +70,64 @@ final class LoadSizer {
             if (whole <= size) {
                 quote.wholeAfterBreak = false;
                 timeLimited = limitedBefore;
+                asked = 0;
             } else {
                 size = whole;
             }
         }
-        if (size > 0) {
+        if (size > 0 && size != asked) {
             quote.ask(loadOf(size), size);
         }
         return size;
     }
 
-    private boolean brokenByRest;
-
+    /**
+     * The largest size up to the ceiling of which all is planted in time. What a size would let be planted only shrinks as the size
+     * grows, so a size that fits is followed by none larger than what it would let be planted.
+     */
     private long fit(long ceiling) {
         timeLimited = false;
         brokenByRest = false;
         compostLimited = false;
-        long tolerance = Math.max(1, tank() / TOLERANCE_SHARE);
-        long high = ceiling;
-        long atHigh = applied(high, high);
-        if (atHigh >= high) {
-            return high;
+        long tooLarge = ceiling;
+        long atTooLarge = applied(tooLarge, ceiling);
+        if (atTooLarge >= ceiling) {
+            return ceiling;
         }
-        long low = atHigh;
-        long atLow = 0;
-        for (int step = 0; low > 0; step++) {
-            atLow = applied(low, ceiling);
-            if (atLow >= low) {
+        long fits = atTooLarge;
+        long atFits = 0;
+        for (int step = 0; fits > 0; step++) {
+            atFits = applied(fits, ceiling);
+            if (atFits >= fits) {
                 break;
             }
-            high = low;
-            atHigh = atLow;
-            low = step < MOST_STEPS ? atLow : 0;
+            tooLarge = fits;
+            atTooLarge = atFits;
+            fits = step < MOST_STEPS ? atFits : 0;
         }
-        for (int step = 0; low > 0 && high - low > tolerance && step < MOST_STEPS; step++) {
-            long excess = atLow - low;
-            long lack = high - atHigh;
-            long middle = step % 2 == 0
-                    ? low + (long) ((double) (high - low) * excess / (excess + lack))
-                    : low + (high - low) / 2;
-            if (middle - low < tolerance / 4) {
-                middle = low + Math.max(1, Math.min(tolerance, (high - low) / 2));
+        long tolerance = Math.max(1, tank() / TOLERANCE_SHARE);
+        long bound = Math.min(tooLarge, atFits);
+        for (int step = 1; fits > 0 && bound - fits > tolerance && step < MOST_STEPS; step++) {
+            long middle = fits + (bound - fits) / 2;
+            if (step % 3 != 0) {
+                double excess = atFits - fits;
+                double lack = tooLarge - atTooLarge;
+                long crossing = fits + (long) ((tooLarge - fits) * excess / (excess + lack)) - tolerance / 4;
+                middle = Math.max(fits + 1, Math.min(bound, crossing));
             }
             long atMiddle = applied(middle, ceiling);
             if (atMiddle >= middle) {
-                low = middle;
-                atLow = atMiddle;
+                fits = middle;
+                atFits = atMiddle;
+                bound = Math.min(bound, atFits);
             } else {
-                high = middle;
-                atHigh = atMiddle;
+                tooLarge = middle;
+                atTooLarge = atMiddle;
+                bound = Math.min(bound, middle);
             }
         }
         timeLimited = !compostLimited;
-        return low;
+        return fits;
     }
 
     /**
@@ -117,6 +135,7 @@ final class LoadSizer {
      * is not the compost for it.
      */
     private long applied(long mixDm2, long capDm2) {
+        asked = mixDm2;
         if (mixDm2 <= 0 || quote.ask(loadOf(mixDm2), mixDm2) >= NEVER) {
             return 0;
         }
@@ -166,19 +185,18 @@ final class LoadSizer {
         return switch (quote.source) {
             case ON_BOARD -> state.v[base + MIX_DM2];
             case AT_WATER ->
-                season.areaOf(Math.min(season.nurseMl[quote.rig], season.largestDailyLimitMl), quote.recipe);
+                Math.min(
+                        season.nurseDm2[quote.rig][quote.recipe],
+                        season.areaOf(season.largestDailyLimitMl, quote.recipe));
             case BESIDE_PLANTER -> {
+                if (season.largestDailyLimitMl >= season.nurseMl[quote.rig]) {
+                    yield season.nurseDm2[quote.rig][quote.recipe];
+                }
                 long water = state.v[base + WATER_ML];
-                long most = season.largestDailyLimitMl >= season.nurseMl[quote.rig]
-                        ? season.nurseMl[quote.rig]
-                        : Math.min(season.nurseMl[quote.rig], water + season.largestDailyLimitMl);
-                yield season.areaOf(most, quote.recipe);
+                yield season.areaOf(
+                        Math.min(season.nurseMl[quote.rig], water + season.largestDailyLimitMl), quote.recipe);
             }
         };
-    }
-
-    private long compostForNewMix() {
-        return quote.source == Quote.Source.ON_BOARD ? Long.MAX_VALUE : lots.available(NEVER);
     }
 
     /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */

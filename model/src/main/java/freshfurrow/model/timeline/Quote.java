@@ -46,6 +46,8 @@ final class Quote {
     int drawStart;
     int drawS;
     long drawMl;
+    /** Drive from the water point to the planter, s. */
+    int onwardS;
     /** When mix to be dumped first is out, s; when the rig is free without any. */
     int dumpEnd;
 
@@ -108,7 +110,7 @@ final class Quote {
                 return NEVER;
             }
             ready = drawStart + drawS;
-            drive = driveS(season.pointAt[point], place);
+            drive = onwardS;
         } else if (v[base + WATER_ML] >= waterMl) {
             metres = season.metres(from, place);
             ready = arrival(from, place, dumpEnd);
@@ -117,7 +119,7 @@ final class Quote {
             if (point < 0) {
                 return NEVER;
             }
-            ready = arrival(season.pointAt[point], place, drawStart + drawS);
+            ready = season.rigHours[rig].earliest(drawStart + drawS, onwardS) + onwardS;
         }
         ready = Math.max(ready, lots.availableFrom());
         if (ready >= NEVER) {
@@ -198,22 +200,30 @@ final class Quote {
     /** The point that has the water at the planter earliest; ties go to the shorter way, then to the season's order. */
     private void choosePoint(int from, long lackMl, long roomMl) {
         int best = NEVER;
+        int bestWay = 0;
         for (int w = 0; w < season.pointCount(); w++) {
             int at = season.pointAt[w];
             int arrival = arrival(from, at, dumpEnd);
+            int onward = driveS(at, place);
+            int quickest = season.treatmentS[w] + (int) (lackMl * season.drawSPerMl[w]) + onward;
+            if (arrival + quickest > best) {
+                continue;
+            }
             int start = points.earliestDraw(w, arrival, lackMl, roomMl, season.rigHours[rig]);
             if (start >= NEVER) {
                 continue;
             }
-            int there = arrival(at, place, start + points.drawS);
+            int there = season.rigHours[rig].earliest(start + points.drawS, onward) + onward;
             int way = season.metres(from, at) + season.metres(at, place);
-            if (there < best || (there == best && there < NEVER && way < metres)) {
+            if (there < best || (there == best && there < NEVER && way < bestWay)) {
                 best = there;
+                bestWay = way;
                 point = w;
                 waitedForWater = start > arrival;
                 drawStart = start;
                 drawS = points.drawS;
                 drawMl = points.drawMl;
+                onwardS = onward;
                 metres = way;
             }
         }
