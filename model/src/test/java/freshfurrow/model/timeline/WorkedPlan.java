@@ -67,7 +67,7 @@ record WorkedPlan(Season season, Plan plan) {
 
     private static List<String> of(List<String> lines, String... kinds) {
         return lines.stream()
-                .filter(line -> Arrays.asList(kinds).contains(line.split(" ")[5]))
+                .filter(line -> Arrays.stream(kinds).anyMatch(kind -> line.contains(" " + kind + " ")))
                 .toList();
     }
 
