@@ -14,6 +14,9 @@ final class LoadSizer {
 
     private static final int MOST_STEPS = 40;
 
+    /** A hundred square metres. */
+    private static final int CRUMB_DM2 = 10_000;
+
     private final CompiledSeason season;
     private final State state;
     private final Quote quote;
@@ -43,7 +46,10 @@ final class LoadSizer {
         if (quote.source != Quote.Source.AT_WATER) {
             bound = Math.min(bound, tank());
         }
-        bound = Math.min(bound, runDm2(bound));
+        long run = runDm2(bound + rounding(bound));
+        if (run <= bound + rounding(bound)) {
+            bound = run;
+        }
         if (quote.source == Quote.Source.ON_BOARD) {
             return bound;
         }
@@ -55,7 +61,13 @@ final class LoadSizer {
 
     /** Area of one load out of a mix of that area. */
     long loadOf(long mixDm2) {
-        return Math.min(mixDm2, tank());
+        long tank = tank();
+        return mixDm2 <= tank + rounding(tank) ? mixDm2 : tank;
+    }
+
+    /** So little more than a tank is taken to fit in, lest rounding of units ask for another fill: a hundredth of a per mille. */
+    private static long rounding(long dm2) {
+        return dm2 / 100_000 + 2;
     }
 
     /** Leaves the quote at the size it returns, dm2; 0 when nothing could be planted in time. */
@@ -75,6 +87,7 @@ final class LoadSizer {
                 size = whole;
             }
         }
+        size = withoutCrumb(size);
         if (size > 0 && size != asked) {
             quote.ask(loadOf(size), size);
         }
@@ -197,6 +210,12 @@ final class LoadSizer {
                         Math.min(season.nurseMl[quote.rig], water + season.largestDailyLimitMl), quote.recipe);
             }
         };
+    }
+
+    /** A size that does not leave so little of the run that it would take a fill of its own for nothing. */
+    private long withoutCrumb(long size) {
+        long run = runDm2(size + CRUMB_DM2);
+        return size > 2 * CRUMB_DM2 && run > size && run - size < CRUMB_DM2 ? size - CRUMB_DM2 : size;
     }
 
     /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */

@@ -101,7 +101,7 @@ final class Quote {
             dumpEnd = season.rigHours[rig].earliest(dumpEnd, dumpS) + dumpS;
         }
         extraction.plan(rig, season.compostMg(mixDm2, recipe));
-        long waterMl = season.mixMl(mixDm2, recipe);
+        long waterMl = Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig]);
         int ready;
         int drive = 0;
         if (source == Source.AT_WATER) {

@@ -33,10 +33,10 @@ final class RigWork {
         this.lots = lots;
     }
 
-    void carryOut(Quote quote, long loadDm2, long mixDm2, @Nullable Journal journal) {
+    /** All up to the transfer. */
+    void bring(Quote quote, long loadDm2, long mixDm2, @Nullable Journal journal) {
         int rig = quote.rig;
         int base = state.rig(rig);
-        Extraction extraction = quote.extraction;
         boolean newMix = quote.source != Quote.Source.ON_BOARD;
         if (newMix && v[base + MIX_DM2] > 0) {
             dump(rig, quote.dumpEnd - dumpS(quote.rig), quote.dumpEnd, journal);
@@ -67,20 +67,27 @@ final class RigWork {
             if (newMix) {
                 extract(quote, quote.place, journal);
                 v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0) - season.mixMl(loadDm2, quote.recipe);
+                v[base + WATER_ML] = Math.max(0, v[base + WATER_ML]);
             }
         }
         if (season.extractsAtWater[rig]) {
             v[base + MIX_DM2] -= loadDm2;
         }
+    }
+
+    /** The rig is free again: after the clean that the load's last batch still wants. */
+    void leave(Quote quote, @Nullable Journal journal) {
+        int base = state.rig(quote.rig);
         int end = quote.transferStart + quote.transferS;
         v[base + FREE] = end;
-        if (newMix && extraction.batches > 0) {
-            int clean = season.cleanS[rig];
-            int start = season.rigHours[rig].earliest(end, clean);
-            v[base + FREE] = (long) start + clean;
-            if (journal != null && start < NEVER && clean > 0) {
-                journal.cleaned(rig, quote.place, start, start + clean);
-            }
+        int clean = season.cleanS[quote.rig];
+        if (quote.source == Quote.Source.ON_BOARD || clean == 0) {
+            return;
+        }
+        int start = season.rigHours[quote.rig].earliest(end, clean);
+        v[base + FREE] = (long) start + clean;
+        if (journal != null && start < NEVER) {
+            journal.cleaned(quote.rig, quote.place, start, start + clean);
         }
     }
 

@@ -164,16 +164,18 @@ public final class Timeline implements Counters {
 
     private void supply(int p, int base, int need, long mixDm2) {
         long loadDm2 = sizer.loadOf(mixDm2);
+        standBy(p, base);
         waitFor(p, base, need);
         state.add(State.FILLS, 1);
         int start = quote.transferStart;
         int end = start + quote.transferS;
         int deadline = quote.deadline;
         int recipe = quote.recipe;
-        rigWork.carryOut(quote, loadDm2, mixDm2, journal);
+        rigWork.bring(quote, loadDm2, mixDm2, journal);
         if (journal != null) {
             journal.filled(p, quote.rig, recipe, quote.place, start, end, season.mixMl(loadDm2, recipe), deadline);
         }
+        rigWork.leave(quote, journal);
         planting.begin(p, end);
         long applied = planting.walk(p, recipe, loadDm2, deadline, true, journal);
         planting.commit(p);
@@ -296,9 +298,6 @@ public final class Timeline implements Counters {
                 }
                 v[base + FRESH] = 1;
                 v[base + NEED] = need;
-                if (after < 0 && from < 0) {
-                    standBy(p, field, hours.next(there), need, open);
-                }
                 return;
             }
             boolean tooShort = v[base + POSTPONED] >= HOPELESS;
@@ -310,10 +309,17 @@ public final class Timeline implements Counters {
         v[base + NEED] = NEVER;
     }
 
-    /** Records that the planter stands at a field that cannot be planted yet. */
-    private void standBy(int p, int field, int from, int need, int open) {
-        if (journal != null && from < need) {
-            journal.waited(p, field, from, need, from < open ? WaitReason.WINDOW : WaitReason.WET);
+    /** Records how long the planter stood at its field before that could be planted. */
+    private void standBy(int p, int base) {
+        if (journal == null || v[base + FRESH] == 0 || v[base + AWAITS_COMPOST] == 1) {
+            return;
+        }
+        int field = lists[p][(int) v[base + INDEX]];
+        int open = season.openS[field];
+        int from = season.planterHours[p].next((int) v[base + TIME]);
+        int until = season.plantable[p][field].next(Math.max(from, open));
+        if (from < until) {
+            journal.waited(p, field, from, until, from < open ? WaitReason.WINDOW : WaitReason.WET);
         }
     }
 
