@@ -2,14 +2,20 @@ package freshfurrow.model.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Season;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -206,6 +212,36 @@ class AuditTest {
         assertThat(Audit.check(WorkedDay.season(day -> {}), plan(text)))
                 .extracting(Finding::toString)
                 .containsExactly("BATCH_WATER: batch B3: its share of the drum is 120 L, it takes 121 L");
+    }
+
+    @Test
+    void aPlanOfNonsenseIsReportedAndNothingElse() {
+        LocalDateTime never = LocalDateTime.MIN;
+        LocalDateTime always = LocalDateTime.MAX;
+        double none = Double.NaN;
+        List<Activity> nonsense = List.of(
+                new Activity.Move(never, always, "A", "nowhere", none),
+                new Activity.Wait(always, never, "B", WaitReason.RIG),
+                new Activity.Fill(never, never, "A", "L1"),
+                new Activity.Plant(never, always, "A", "L1", Double.POSITIVE_INFINITY),
+                new Activity.Draw(never, always, "well", none),
+                new Activity.Extract(always, never, "A", "B1"),
+                new Activity.Clean(always, always, ""),
+                new Activity.Transfer(never, always, "A", "L1", Double.NEGATIVE_INFINITY),
+                new Activity.Dump(never, always, "A", Double.MAX_VALUE));
+        Plan plan = new Plan(
+                new Plan.SeasonSource("", "", "", DisplayUnits.METRIC),
+                new Plan.Score(Long.MIN_VALUE, Long.MAX_VALUE, Long.MIN_VALUE),
+                new Plan.Totals(none, none, none, -1, -1, -1, -1, none, none, none, none, none, always),
+                Map.of("P1", new Plan.PlanterPlan(none, List.of("", "A", "A"), nonsense)),
+                Map.of("R1", new Plan.RigPlan(nonsense)),
+                List.of(new Plan.Load(
+                        "L1", "P1", "R1", "standard", none, List.of("B1", "B1"), none, none, never, always)),
+                List.of(new Plan.Batch("B1", "R1", always, never, none, none, Map.of("windrow", none))),
+                List.of(new Plan.Unserved("A", none, "")));
+        assertThat(Audit.check(WorkedDay.season(day -> {}), plan))
+                .extracting(Finding::rule)
+                .contains(Rule.FIGURES, Rule.SEASON_DAYS, Rule.FIELD_AREA, Rule.TANK_CAPACITY, Rule.TOTALS, Rule.SCORE);
     }
 
     @Test
