@@ -212,10 +212,16 @@ final class LoadSizer {
         };
     }
 
-    /** A size that does not leave so little of the run that it would take a fill of its own for nothing. */
+    /** A size that does not leave so little of a field that it might take a fill of its own for nothing. */
     private long withoutCrumb(long size) {
-        long run = runDm2(size + CRUMB_DM2);
-        return size > 2 * CRUMB_DM2 && run > size && run - size < CRUMB_DM2 ? size - CRUMB_DM2 : size;
+        int base = state.planter(quote.planter);
+        int i = (int) state.v[base + State.INDEX];
+        long fieldsEnd = state.v[base + State.LEFT_DM2];
+        while (fieldsEnd < size && ++i < planting.size(quote.planter)) {
+            fieldsEnd += season.areaDm2[planting.field(quote.planter, i)];
+        }
+        boolean leavesCrumb = fieldsEnd > size && fieldsEnd - size < CRUMB_DM2;
+        return leavesCrumb && size > 2 * CRUMB_DM2 ? size - CRUMB_DM2 : size;
     }
 
     /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */

@@ -190,7 +190,7 @@ public final class Timeline implements Counters {
     private void waitFor(int p, int base, int need) {
         int start = quote.transferStart;
         boolean compost = v[base + AWAITS_COMPOST] == 1;
-        int from = compost ? (int) v[base + WAIT_FROM] : need;
+        int from = compost ? (int) Math.max(v[base + WAIT_FROM], v[base + TIME]) : need;
         v[base + AWAITS_COMPOST] = 0;
         if (start <= from) {
             return;
@@ -329,7 +329,7 @@ public final class Timeline implements Counters {
         askAfresh(p, -1, lotFrom);
         if (v[base + AWAITS_COMPOST] == 0) {
             v[base + AWAITS_COMPOST] = 1;
-            v[base + WAIT_FROM] = Math.max(need, season.planterHours[p].next((int) v[base + TIME]));
+            v[base + WAIT_FROM] = need;
         }
     }
 
