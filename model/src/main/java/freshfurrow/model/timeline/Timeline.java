@@ -295,7 +295,6 @@ public final class Timeline implements Counters {
                     planting.moved(p, place, field, start, duration, journal);
                     v[base + PLACE] = field;
                     v[base + TIME] = there;
-                    v[base + WAIT_FROM] = Math.max(v[base + WAIT_FROM], there);
                 }
                 v[base + FRESH] = 1;
                 v[base + NEED] = need;
