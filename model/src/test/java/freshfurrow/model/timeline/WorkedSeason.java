@@ -1,5 +1,8 @@
 package freshfurrow.model.timeline;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -53,7 +56,8 @@ final class WorkedSeason {
     /** A Monday. */
     static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
 
-    static final SeasonSource SOURCE = new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
+    private static final SeasonSource SOURCE =
+            new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
 
     private final List<Recipe> recipes = new ArrayList<>(List.of(new Recipe("standard", 200, 10, 5 * 3600)));
     private final List<Planter> planters = new ArrayList<>(List.of(planter("P1")));
@@ -148,7 +152,7 @@ final class WorkedSeason {
                 DisplayUnits.METRIC);
     }
 
-    /** The plan of one list a planter, each a string of field ids with spaces between. */
+    /** The plan of one list a planter, each a string of field ids with spaces between; the audit has nothing against it. */
     WorkedPlan plan(String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         for (String list : lists) {
@@ -156,6 +160,7 @@ final class WorkedSeason {
         }
         Season season = season();
         Plan plan = PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE);
+        assertThat(Audit.check(season, plan)).isEmpty();
         return new WorkedPlan(season, plan);
     }
 
