@@ -7,17 +7,23 @@ import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
@@ -55,7 +61,7 @@ class PlayedOutTest {
                 .isCloseTo(-counted.effort(), within(0.51 + 0.01 * plan.loads().size()));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 300)
     void aTimelineForgetsWhatItPlayedBefore(@ForAll long seed) {
         Season season = RandomSeasons.season(seed, MOST_FIELDS);
         List<List<String>> lists = anyLists(season, seed);
@@ -66,7 +72,7 @@ class PlayedOutTest {
         assertThat(score(run(timeline, season, lists))).isEqualTo(first);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 300)
     void everyPieceOfAFieldIsPlantedOrUnserved(@ForAll long seed) {
         Season season = RandomSeasons.season(seed, MOST_FIELDS);
         Plan plan = record(season, anyLists(season, seed));
@@ -79,7 +85,7 @@ class PlayedOutTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 300)
     void noLoadIsLeftInATank(@ForAll long seed) {
         Season season = RandomSeasons.season(seed, MOST_FIELDS);
 
@@ -90,11 +96,68 @@ class PlayedOutTest {
         });
     }
 
+    /** Lest the properties hold because nothing happens. */
+    @Example
+    void someSeasonHasEachThingThatCanHappen() {
+        Set<Class<?>> kinds = new HashSet<>();
+        Set<WaitReason> reasons = EnumSet.noneOf(WaitReason.class);
+        Set<String> seen = new TreeSet<>();
+        for (long seed = 0; seed < 400; seed++) {
+            Season season = RandomSeasons.season(seed, MOST_FIELDS);
+            Plan plan = record(season, anyLists(season, seed));
+            activities(plan).forEach(activity -> {
+                kinds.add(activity.getClass());
+                if (activity instanceof Activity.Wait wait) {
+                    reasons.add(wait.why());
+                }
+            });
+            note(seen, "forbidden", plan.score().hard() < 0);
+            note(seen, "late", plan.totals().lateHaDays() > 0);
+            note(seen, "all served", plan.unserved().isEmpty());
+            note(
+                    seen,
+                    "several batches in a load",
+                    plan.loads().stream().anyMatch(load -> load.batches().size() > 1));
+            note(seen, "several loads of a batch", sharesBatches(plan));
+            note(
+                    seen,
+                    "several lots in a batch",
+                    plan.batches().stream().anyMatch(batch -> batch.lots().size() > 1));
+            note(seen, "overnight", plants(plan).anyMatch(plant -> isOvernight(plan, plant)));
+        }
+        assertThat(kinds).containsExactlyInAnyOrder(Activity.class.getPermittedSubclasses());
+        assertThat(reasons).containsExactly(WaitReason.values());
+        assertThat(seen).hasSize(7);
+    }
+
+    private static void note(Set<String> seen, String what, boolean happens) {
+        if (happens) {
+            seen.add(what);
+        }
+    }
+
+    private static boolean sharesBatches(Plan plan) {
+        List<String> fed =
+                plan.loads().stream().flatMap(load -> load.batches().stream()).toList();
+        return new HashSet<>(fed).size() < fed.size();
+    }
+
+    private static boolean isOvernight(Plan plan, Activity.Plant plant) {
+        return activities(plan)
+                .filter(Activity.Fill.class::isInstance)
+                .map(Activity.Fill.class::cast)
+                .anyMatch(fill -> fill.load().equals(plant.load())
+                        && fill.start().toLocalDate().isBefore(plant.start().toLocalDate()));
+    }
+
+    private static Stream<Activity> activities(Plan plan) {
+        return Stream.concat(
+                plan.planters().values().stream().flatMap(planter -> planter.activities().stream()),
+                plan.rigs().values().stream().flatMap(rig -> rig.activities().stream()));
+    }
+
     private static Stream<Activity.Plant> plants(Plan plan) {
-        return plan.planters().values().stream()
-                .flatMap(planter -> planter.activities().stream())
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast);
+        return activities(plan).filter(Activity.Plant.class::isInstance).map(Activity.Plant.class::cast);
     }
 
     /** Each field with any planter or with none. */

@@ -89,7 +89,7 @@ class SharedRigsTest {
         WorkedSeason season =
                 new WorkedSeason().planter("P2", planter -> planter).field("A", 5, field -> field.only("P2"));
 
-        WorkedPlan forbidden = season.plan("A", "");
+        WorkedPlan forbidden = season.forbiddenPlan("A", "");
         assertThat(forbidden.plan().score().hard()).isEqualTo(-1);
         assertThat(forbidden.unserved()).containsExactly("A 5.000 ha");
 

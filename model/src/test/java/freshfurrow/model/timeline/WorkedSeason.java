@@ -3,7 +3,6 @@ package freshfurrow.model.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.audit.Audit;
-import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
@@ -154,14 +153,19 @@ final class WorkedSeason {
 
     /** The plan of one list a planter, each a string of field ids with spaces between; the audit has nothing against it. */
     WorkedPlan plan(String... lists) {
+        WorkedPlan plan = forbiddenPlan(lists);
+        assertThat(Audit.check(plan.season(), plan.plan())).isEmpty();
+        return plan;
+    }
+
+    /** The plan of lists that break a rule. */
+    WorkedPlan forbiddenPlan(String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         for (String list : lists) {
-            byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ")));
+            byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ", -1)));
         }
         Season season = season();
-        Plan plan = PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE);
-        assertThat(Audit.check(season, plan)).isEmpty();
-        return new WorkedPlan(season, plan);
+        return new WorkedPlan(season, PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE));
     }
 
     static LocalDate day(int number) {
