@@ -258,54 +258,83 @@ final class WorkedSeason {
         }
     }
 
-    record PlanterChoice(double tankL, int moveTimeS, String at, WorkHours hours) {
-        static final PlanterChoice STANDARD = new PlanterChoice(1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+    record PlanterChoice(
+            double widthM,
+            double speedMPerS,
+            double fieldEfficiency,
+            double tankL,
+            int moveTimeS,
+            String at,
+            WorkHours hours) {
+        static final PlanterChoice STANDARD =
+                new PlanterChoice(10, 2, 0.5, 1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+
+        PlanterChoice capacity(double width, double speed, double efficiency) {
+            return new PlanterChoice(width, speed, efficiency, tankL, moveTimeS, at, hours);
+        }
 
         PlanterChoice tank(double litres) {
-            return new PlanterChoice(litres, moveTimeS, at, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, litres, moveTimeS, at, hours);
         }
 
         /** Stands in its field when the season begins, and changes fields in no time. */
         PlanterChoice unfoldedAt(String field) {
-            return new PlanterChoice(tankL, 0, field, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, 0, field, hours);
         }
 
         PlanterChoice hours(String... spans) {
-            return new PlanterChoice(tankL, moveTimeS, at, WorkedSeason.hours(spans));
+            return new PlanterChoice(
+                    widthM, speedMPerS, fieldEfficiency, tankL, moveTimeS, at, WorkedSeason.hours(spans));
         }
 
         Planter planter(String id) {
-            return new Planter(id, 10, 0.75, 2, 0.5, tankL, 5, 300, moveTimeS, at, hours);
+            return new Planter(id, widthM, 0.75, speedMPerS, fieldEfficiency, tankL, 5, 300, moveTimeS, at, hours);
         }
     }
 
-    record RigChoice(double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
+    record RigChoice(
+            double drumL, double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
         static final RigChoice STANDARD =
-                new RigChoice(50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+                new RigChoice(160, 50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+
+        RigChoice batch(double waterL, double compostKg) {
+            return new RigChoice(waterL, compostKg, nurseTankL, extractAt, at, hours);
+        }
 
         RigChoice batchCompost(double kg) {
-            return new RigChoice(kg, nurseTankL, extractAt, at, hours);
+            return batch(drumL, kg);
         }
 
         RigChoice nurseTank(double litres) {
-            return new RigChoice(batchCompostKg, litres, extractAt, at, hours);
+            return new RigChoice(drumL, batchCompostKg, litres, extractAt, at, hours);
         }
 
         RigChoice atTheWater() {
-            return new RigChoice(batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
         }
 
         RigChoice at(String place) {
-            return new RigChoice(batchCompostKg, nurseTankL, extractAt, place, hours);
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, place, hours);
         }
 
         RigChoice hours(String... spans) {
-            return new RigChoice(batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
         }
 
         Rig rig(String id) {
             return new Rig(
-                    id, 160, batchCompostKg, 900, 180, nurseTankL, 2, 10, OptionalDouble.empty(), extractAt, at, hours);
+                    id,
+                    drumL,
+                    batchCompostKg,
+                    900,
+                    180,
+                    nurseTankL,
+                    2,
+                    10,
+                    OptionalDouble.empty(),
+                    extractAt,
+                    at,
+                    hours);
         }
     }
 }
