@@ -25,20 +25,24 @@ final class FieldReader {
     private final UnitsSeen units;
     private final Places places;
     private final Map<String, Crop> crops;
+    private final Set<String> windowless;
     private final List<Recipe> recipes;
     private final Set<String> planters;
 
+    /** @param windowless crops that have no window of their own */
     FieldReader(
             Problems problems,
             UnitsSeen units,
             Places places,
             Map<String, Crop> crops,
+            Set<String> windowless,
             List<Recipe> recipes,
             Set<String> planters) {
         this.problems = problems;
         this.units = units;
         this.places = places;
         this.crops = crops;
+        this.windowless = windowless;
         this.recipes = recipes;
         this.planters = planters;
     }
@@ -68,7 +72,7 @@ final class FieldReader {
         Optional<DateWindow> window = keys.has("window")
                 ? keys.node("window").flatMap(node -> Times.window(node, problems))
                 : crop.flatMap(Crop::window);
-        if (window.isEmpty() && crop.isPresent() && !keys.has("window")) {
+        if (crop.isPresent() && windowless.contains(crop.get().id()) && !keys.has("window")) {
             keys.problem("window", "is missing", "write one here or in the crop, like window: 2027-04-20/2027-05-12");
         }
         Optional<String> recipe = recipe(keys, crop);

@@ -21,10 +21,12 @@ import freshfurrow.model.travel.Distances;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /** The whole tree of a season file into a {@link Season}; everything wrong becomes a problem. */
@@ -81,15 +83,18 @@ final class SeasonBinder {
         List<WaterPoint> points = each(
                 keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
         List<Recipe> recipes = each(keys.things("recipes", "recipe", true), Machines::recipe);
-        Map<String, Crop> crops = crops(keys.things("crops", "crop", false), recipes);
+        Map<String, Keys> cropKeys = keys.things("crops", "crop", false);
+        Map<String, Crop> crops = crops(cropKeys, recipes);
+        Set<String> windowless = new HashSet<>(cropKeys.keySet());
+        windowless.removeIf(id -> cropKeys.get(id).has("window"));
         Map<String, Keys> planterKeys = keys.things("planters", "planter", true);
         List<Planter> planters = each(planterKeys, (id, own) -> Machines.planter(id, own, hours));
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
         List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
-        List<Field> fields =
-                new FieldReader(problems, units, places, crops, recipes, planterKeys.keySet()).read(sources);
+        List<Field> fields = new FieldReader(problems, units, places, crops, windowless, recipes, planterKeys.keySet())
+                .read(sources);
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
