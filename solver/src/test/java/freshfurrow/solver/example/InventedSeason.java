@@ -39,6 +39,33 @@ public final class InventedSeason {
 
     private InventedSeason() {}
 
+    /** A season of small fields with windows of few days, one rig for all, in which some planting is bound to be late. */
+    public static Season hurried(int fields, int planters, long seed) {
+        Random random = new Random(seed);
+        Season season = of(fields, planters, 1, 12_000, seed);
+        return withFields(
+                season,
+                season.fields().stream()
+                        .map(field -> new Field(
+                                field.id(),
+                                field.name(),
+                                4 + random.nextInt(140) / 10.0,
+                                field.at(),
+                                field.outline(),
+                                field.crop(),
+                                window(random),
+                                field.recipe(),
+                                field.drainage(),
+                                field.lateWeight(),
+                                field.planters()))
+                        .toList());
+    }
+
+    private static DateWindow window(Random random) {
+        LocalDate opens = FIRST.plusDays(random.nextInt(3));
+        return new DateWindow(opens, opens.plusDays(random.nextInt(3)));
+    }
+
     /** A season on a small plain whose first field only the planter of that name may plant. */
     public static Season restrictedTo(String planter, int fields, int planters) {
         Season season = of(fields, planters, 1, 10_000, 1);
