@@ -1,0 +1,29 @@
+package freshfurrow.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The borders of the solver and of the command line; those of the model are held beside it. */
+@AnalyzeClasses(packages = "freshfurrow", importOptions = DoNotIncludeTests.class)
+class BordersTest {
+    @ArchTest
+    static final ArchRule THE_SOLVER_KNOWS_NO_FILES_AND_NO_SCREENS = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.solver..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.cli..", "freshfurrow.model.read..", "picocli..", "java.nio.file..", "com.fasterxml..");
+
+    @ArchTest
+    static final ArchRule THE_COMMAND_LINE_LEAVES_THE_SEARCH_TO_THE_SOLVER = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("ai.timefold..");
+}

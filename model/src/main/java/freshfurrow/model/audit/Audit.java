@@ -1,0 +1,28 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Season;
+import java.util.List;
+
+/** Checks a plan against its season from first principles. */
+public final class Audit {
+    private Audit() {}
+
+    /**
+     * Everything in the plan that breaks a rule; empty when the plan holds. However broken the plan is, this only
+     * reports and never throws.
+     */
+    public static List<Finding> check(Season season, Plan plan) {
+        var evidence = new Evidence(season, plan);
+        new References(evidence).check();
+        new Machines(evidence).check();
+        new Fields(evidence).check();
+        new Planting(evidence).check();
+        new Loads(evidence).check();
+        new Batches(evidence).check();
+        new Compost(evidence).check();
+        new Water(evidence).check();
+        new Totals(evidence).check();
+        return evidence.findings();
+    }
+}

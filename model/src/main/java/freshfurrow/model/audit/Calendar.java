@@ -1,0 +1,106 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** When machines work, water points are open and fields are closed by rain, in seconds since the first midnight. */
+final class Calendar {
+    private static final int DAY_S = 86_400;
+    /** A product such as 0.2 in x 5 d/in must not become a day longer by a rounding error. */
+    private static final double WHOLE_DAY_SLACK = 1e-9;
+
+    /** From {@code start} to before {@code end}. */
+    record Period(long start, long end) {
+        boolean contains(long from, long to) {
+            return start <= from && to <= end;
+        }
+
+        long overlap(long from, long to) {
+            return Math.max(0, Math.min(end, to) - Math.max(start, from));
+        }
+    }
+
+    private final Season season;
+    private final Map<WorkHours, List<Period>> openDays = new HashMap<>();
+    private final Map<WorkHours, List<Period>> allDays = new HashMap<>();
+    private final Map<Drainage, List<Period>> closures = new EnumMap<>(Drainage.class);
+
+    Calendar(Season season) {
+        this.season = season;
+        for (Drainage drainage : Drainage.values()) {
+            closures.put(drainage, closures(drainage));
+        }
+    }
+
+    long seconds(LocalDateTime time) {
+        return ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+    }
+
+    long midnight(LocalDate date) {
+        return seconds(date.atStartOfDay());
+    }
+
+    long end() {
+        return (long) season.days() * DAY_S;
+    }
+
+    /** The working periods of a planter or rig; periods that touch are one. */
+    List<Period> work(WorkHours hours) {
+        return openDays.computeIfAbsent(hours, these -> periods(these, true));
+    }
+
+    /** The hours of a water point, which knows no closed days; periods that touch are one. */
+    List<Period> open(WorkHours hours) {
+        return allDays.computeIfAbsent(hours, these -> periods(these, false));
+    }
+
+    /** The times at which fields of a drainage class are closed by rain. */
+    List<Period> wet(Drainage drainage) {
+        return closures.getOrDefault(drainage, List.of());
+    }
+
+    private List<Period> periods(WorkHours hours, boolean closedDaysToo) {
+        List<Period> all = new ArrayList<>();
+        for (int day = 0; day < season.days(); day++) {
+            if (closedDaysToo && season.closed().contains(season.first().plusDays(day))) {
+                continue;
+            }
+            for (DaySpan span : hours.spans()) {
+                long start = (long) day * DAY_S + span.startS();
+                long end = (long) day * DAY_S + span.endS();
+                int last = all.size() - 1;
+                if (last >= 0 && all.get(last).end() == start) {
+                    all.set(last, new Period(all.get(last).start(), end));
+                } else {
+                    all.add(new Period(start, end));
+                }
+            }
+        }
+        return all;
+    }
+
+    private List<Period> closures(Drainage drainage) {
+        List<Period> all = new ArrayList<>();
+        for (Rain rain : season.rain()) {
+            if (rain.mm() < season.drying().ignoreBelowMm()) {
+                continue;
+            }
+            long midnight = midnight(rain.date());
+            double days = Math.ceil(rain.mm() * season.drying().daysPerMm(drainage) - WHOLE_DAY_SLACK);
+            long daysInReach = (long) Math.min(days, ChronoUnit.DAYS.between(rain.date(), season.last()) + 1.0);
+            all.add(new Period(midnight + rain.fromS(), midnight + daysInReach * DAY_S));
+        }
+        return all;
+    }
+}

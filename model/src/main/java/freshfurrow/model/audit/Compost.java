@@ -1,0 +1,121 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Recipe;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.Set;
+
+/** Where compost comes from, and that mix is as strong as its recipe says. */
+final class Compost {
+    private final Evidence evidence;
+
+    Compost(Evidence evidence) {
+        this.evidence = evidence;
+    }
+
+    void check() {
+        lots();
+        strength();
+    }
+
+    private void lots() {
+        Map<String, Double> taken = new HashMap<>();
+        for (Plan.Batch batch : evidence.batches.values()) {
+            String where = "batch " + batch.id();
+            double sum = 0;
+            for (Map.Entry<String, Double> share : batch.lots().entrySet()) {
+                sum += share.getValue();
+                taken.merge(share.getKey(), share.getValue(), Double::sum);
+                var lot = evidence.lots.get(share.getKey());
+                if (lot != null && batch.start().toLocalDate().isBefore(lot.from())) {
+                    evidence.report(
+                            Rule.LOT_DATE,
+                            where,
+                            "it is made on " + batch.start().toLocalDate() + ", lot " + lot.id() + " is there from "
+                                    + lot.from());
+                }
+            }
+            if (!Evidence.same(sum, batch.compostKg(), (batch.lots().size() + 1) * Evidence.ROUNDING)) {
+                evidence.report(
+                        Rule.LOT_SUM,
+                        where,
+                        "it takes " + Evidence.show(batch.compostKg()) + " kg, from its lots " + Evidence.show(sum)
+                                + " kg");
+            }
+        }
+        evidence.lots.forEach((id, lot) -> {
+            double sum = taken.getOrDefault(id, 0.0);
+            if (!(sum <= lot.massKg() + (evidence.batches.size() + 1) * Evidence.ROUNDING)) {
+                evidence.report(
+                        Rule.LOT_STOCK,
+                        "lot " + id,
+                        "it has " + Evidence.show(lot.massKg()) + " kg, taken are " + Evidence.show(sum) + " kg");
+            }
+        });
+    }
+
+    /** Loads that share a batch are made of one mix; each such mix is judged as a whole. */
+    private void strength() {
+        Map<String, List<Plan.Load>> loadsOf = new HashMap<>();
+        for (Plan.Load load : evidence.loads.values()) {
+            load.batches().forEach(batch -> loadsOf.computeIfAbsent(batch, any -> new ArrayList<>())
+                    .add(load));
+        }
+        Map<String, Double> dumped = evidence.dumpedOfBatch();
+        Set<String> judged = new HashSet<>();
+        for (Plan.Load first : evidence.loads.values()) {
+            Set<Plan.Load> loads = new HashSet<>();
+            Set<String> batches = new HashSet<>();
+            Queue<Plan.Load> open = new ArrayDeque<>(List.of(first));
+            while (!open.isEmpty()) {
+                Plan.Load load = open.remove();
+                if (loads.add(load) && judged.add(load.id())) {
+                    for (String batch : load.batches()) {
+                        if (batches.add(batch)) {
+                            open.addAll(loadsOf.getOrDefault(batch, List.of()));
+                        }
+                    }
+                }
+            }
+            if (!batches.isEmpty()) {
+                judge(first, loads, batches, dumped);
+            }
+        }
+    }
+
+    private void judge(Plan.Load first, Set<Plan.Load> loads, Set<String> batches, Map<String, Double> dumped) {
+        double asked = 0;
+        for (Plan.Load load : loads) {
+            Optional<Recipe> recipe = evidence.recipeOf(load);
+            if (recipe.isEmpty()) {
+                return;
+            }
+            asked += Evidence.kilograms(load.litres(), recipe.get());
+        }
+        double taken = 0;
+        for (String id : batches) {
+            Plan.Batch batch = evidence.batches.get(id);
+            if (batch == null) {
+                return;
+            }
+            taken += batch.compostKg();
+            asked += evidence.recipeOf(first)
+                    .map(recipe -> Evidence.kilograms(dumped.getOrDefault(id, 0.0), recipe))
+                    .orElse(0.0);
+        }
+        if (!Evidence.same(taken, asked, (loads.size() + batches.size() + 1) * 2 * Evidence.ROUNDING)) {
+            evidence.report(
+                    Rule.COMPOST_RATE,
+                    "load " + first.id(),
+                    "its mix asks for " + Evidence.show(asked) + " kg of compost, its batches take "
+                            + Evidence.show(taken) + " kg");
+        }
+    }
+}

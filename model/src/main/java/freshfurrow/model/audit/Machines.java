@@ -1,0 +1,146 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.season.WorkHours;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+
+/** What a machine does: one thing at a time, in its hours, where it is, and no faster on the road than it drives. */
+final class Machines {
+    /** Roads are taken as whole metres. */
+    private static final double METRE_KM = 0.001;
+
+    private final Evidence evidence;
+
+    Machines(Evidence evidence) {
+        this.evidence = evidence;
+    }
+
+    void check() {
+        evidence.plan.planters().forEach((id, its) -> {
+            work(id, its.activities(), Machines::isPlanterWork);
+            order(id, its.activities());
+            var planter = evidence.planters.get(id);
+            if (planter != null) {
+                hours(id, its.activities(), planter.hours());
+                places(id, its.activities(), planter.at());
+                roads(id, its.activities(), planter.roadSpeedMPerS(), planter.moveTimeS());
+            }
+        });
+        evidence.plan.rigs().forEach((id, its) -> {
+            work(id, its.activities(), activity -> !isPlanterWork(activity) || activity instanceof Activity.Move);
+            order(id, its.activities());
+            var rig = evidence.rigs.get(id);
+            if (rig != null) {
+                hours(id, its.activities(), rig.hours());
+                places(id, its.activities(), rig.at());
+                roads(id, its.activities(), rig.roadSpeedMPerS(), 0);
+            }
+        });
+    }
+
+    private static boolean isPlanterWork(Activity activity) {
+        return activity instanceof Activity.Move
+                || activity instanceof Activity.Wait
+                || activity instanceof Activity.Fill
+                || activity instanceof Activity.Plant;
+    }
+
+    private void work(String machine, List<Activity> activities, Predicate<Activity> suits) {
+        for (Activity activity : activities) {
+            if (!suits.test(activity)) {
+                report(Rule.MACHINE_WORK, machine, activity, "it is no machine for a " + name(activity));
+            }
+        }
+    }
+
+    private void order(String machine, List<Activity> activities) {
+        long free = Long.MIN_VALUE;
+        for (Activity activity : activities) {
+            if (activity.end().isBefore(activity.start())) {
+                report(Rule.ONE_AT_A_TIME, machine, activity, "this " + name(activity) + " ends before it starts");
+            }
+            if (evidence.start(activity) < free) {
+                report(
+                        Rule.ONE_AT_A_TIME,
+                        machine,
+                        activity,
+                        "this " + name(activity) + " starts before the activity ahead of it ends");
+            }
+            free = Math.max(free, evidence.end(activity));
+        }
+    }
+
+    private void hours(String machine, List<Activity> activities, WorkHours hours) {
+        List<Calendar.Period> periods = evidence.calendar.work(hours);
+        for (Activity activity : activities) {
+            long start = evidence.start(activity);
+            long end = evidence.end(activity);
+            if (start < 0 || end > evidence.calendar.end()) {
+                report(Rule.SEASON_DAYS, machine, activity, "this " + name(activity) + " is outside the season");
+            } else if (!(activity instanceof Activity.Wait)
+                    && periods.stream().noneMatch(period -> period.contains(start, end))) {
+                report(
+                        Rule.WORK_HOURS,
+                        machine,
+                        activity,
+                        "this " + name(activity) + ", to " + activity.end() + ", is not in one working period");
+            }
+        }
+    }
+
+    private void places(String machine, List<Activity> activities, String home) {
+        String at = home;
+        for (Activity activity : activities) {
+            if (!Evidence.place(activity).equals(at)) {
+                report(
+                        Rule.PLACE,
+                        machine,
+                        activity,
+                        "this " + name(activity) + " is at " + Evidence.place(activity) + ", but it stands at " + at);
+            }
+            at = activity instanceof Activity.Move move ? move.to() : Evidence.place(activity);
+        }
+    }
+
+    private void roads(String machine, List<Activity> activities, double speedMPerS, int moveTimeS) {
+        for (Activity activity : activities) {
+            if (activity instanceof Activity.Move move) {
+                OptionalDouble metres = evidence.metres(move.from(), move.to());
+                if (metres.isPresent()) {
+                    road(machine, move, metres.getAsDouble(), speedMPerS, moveTimeS);
+                }
+            }
+        }
+    }
+
+    private void road(String machine, Activity.Move move, double metres, double speedMPerS, int moveTimeS) {
+        if (!Evidence.same(move.km(), metres / 1000, METRE_KM + Evidence.ROUNDING)) {
+            report(
+                    Rule.ROAD_DISTANCE,
+                    machine,
+                    move,
+                    "from " + move.from() + " to " + move.to() + " it is " + Evidence.show(metres / 1000) + " km, not "
+                            + Evidence.show(move.km()));
+        }
+        double least = metres / speedMPerS + (move.from().equals(move.to()) ? 0 : moveTimeS);
+        if (evidence.lasts(move) < least - Evidence.SECOND_ROUNDING) {
+            report(
+                    Rule.ROAD_TIME,
+                    machine,
+                    move,
+                    "from " + move.from() + " to " + move.to() + " it takes at least " + Evidence.show(least)
+                            + " s, not " + evidence.lasts(move));
+        }
+    }
+
+    private void report(Rule rule, String machine, Activity activity, String what) {
+        evidence.report(rule, new Evidence.Done<>(machine, activity).where(), what);
+    }
+
+    private static String name(Activity activity) {
+        return activity.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    }
+}

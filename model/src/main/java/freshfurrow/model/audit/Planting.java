@@ -1,0 +1,152 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Field;
+import java.util.List;
+
+/** Which fields a planter plants, when, how fast and from which load. */
+final class Planting {
+    private static final double M2_PER_HA = 10_000;
+
+    private final Evidence evidence;
+
+    Planting(Evidence evidence) {
+        this.evidence = evidence;
+    }
+
+    void check() {
+        evidence.plan.planters().forEach((id, its) -> {
+            listOrder(id, its);
+            listedFieldsAllowed(id, its);
+            onBoard(id, its.activities());
+        });
+        for (Evidence.Done<Activity.Plant> done : evidence.all(Activity.Plant.class)) {
+            Field field = evidence.fields.get(done.activity().field());
+            if (field != null) {
+                allowed(done, field);
+                workable(done, field);
+                recipe(done, field);
+            }
+            capacity(done);
+        }
+        evidence.all(Activity.Wait.class).forEach(this::waitReason);
+    }
+
+    private void listOrder(String planter, Plan.PlanterPlan its) {
+        int reached = 0;
+        for (Activity activity : its.activities()) {
+            if (activity instanceof Activity.Plant plant) {
+                int position = its.fields().indexOf(plant.field());
+                if (position < reached) {
+                    evidence.report(
+                            Rule.LIST_ORDER,
+                            planter + " at " + plant.start(),
+                            position < 0
+                                    ? plant.field() + " is not in its list"
+                                    : plant.field() + " comes before "
+                                            + its.fields().get(reached) + " in its list");
+                }
+                reached = Math.max(reached, position);
+            }
+        }
+    }
+
+    private void listedFieldsAllowed(String planter, Plan.PlanterPlan its) {
+        for (String id : its.fields()) {
+            Field field = evidence.fields.get(id);
+            if (field != null && !field.allows(planter)) {
+                evidence.report(Rule.ALLOWED_PLANTER, "list of " + planter, "it may not plant " + id);
+            }
+        }
+    }
+
+    private void allowed(Evidence.Done<Activity.Plant> done, Field field) {
+        if (!field.allows(done.machine())) {
+            evidence.report(Rule.ALLOWED_PLANTER, done.where(), "it may not plant " + field.id());
+        }
+    }
+
+    private void onBoard(String planter, List<Activity> activities) {
+        String onBoard = "";
+        for (Activity activity : activities) {
+            if (activity instanceof Activity.Fill fill) {
+                onBoard = fill.load();
+            } else if (activity instanceof Activity.Plant plant && !plant.load().equals(onBoard)) {
+                evidence.report(
+                        Rule.LOAD_ON_BOARD,
+                        planter + " at " + plant.start(),
+                        "it plants from load " + plant.load()
+                                + (onBoard.isEmpty()
+                                        ? " before any fill"
+                                        : ", but the last one it took is " + onBoard));
+            }
+        }
+    }
+
+    private void workable(Evidence.Done<Activity.Plant> done, Field field) {
+        long start = evidence.start(done.activity());
+        long end = evidence.end(done.activity());
+        if (start < evidence.calendar.midnight(field.window().first())) {
+            evidence.report(
+                    Rule.WINDOW_OPENING,
+                    done.where(),
+                    "the window of " + field.id() + " opens on "
+                            + field.window().first());
+        }
+        for (Calendar.Period wet : evidence.calendar.wet(field.drainage())) {
+            if (wet.overlap(start, end) > 0) {
+                evidence.report(
+                        Rule.RAIN_CLOSURE,
+                        done.where(),
+                        field.id() + " is closed by rain from "
+                                + evidence.season.first().atStartOfDay().plusSeconds(wet.start()) + " to "
+                                + evidence.season.first().atStartOfDay().plusSeconds(wet.end()));
+            }
+        }
+    }
+
+    private void waitReason(Evidence.Done<Activity.Wait> done) {
+        Activity.Wait wait = done.activity();
+        Field field = evidence.fields.get(wait.at());
+        if (field == null) {
+            return;
+        }
+        long start = evidence.start(wait);
+        if (wait.why() == WaitReason.WET
+                && evidence.calendar.wet(field.drainage()).stream().noneMatch(wet -> wet.contains(start, start))) {
+            evidence.report(Rule.WAIT_REASON, done.where(), "it waits for a wet field, but " + field.id() + " is not");
+        }
+        if (wait.why() == WaitReason.WINDOW
+                && start >= evidence.calendar.midnight(field.window().first())) {
+            evidence.report(
+                    Rule.WAIT_REASON, done.where(), "it waits for a window, but that of " + field.id() + " is open");
+        }
+    }
+
+    private void recipe(Evidence.Done<Activity.Plant> done, Field field) {
+        Plan.Load load = evidence.loads.get(done.activity().load());
+        if (load != null && !load.recipe().equals(field.recipe())) {
+            evidence.report(
+                    Rule.RECIPE,
+                    done.where(),
+                    field.id() + " asks for " + field.recipe() + ", load " + load.id() + " is " + load.recipe());
+        }
+    }
+
+    private void capacity(Evidence.Done<Activity.Plant> done) {
+        var planter = evidence.planters.get(done.machine());
+        if (planter == null) {
+            return;
+        }
+        double mostHa = planter.fieldCapacityM2PerS() * evidence.lasts(done.activity()) / M2_PER_HA;
+        if (!(done.activity().areaHa() <= mostHa + Evidence.AREA_ROUNDING_HA)) {
+            evidence.report(
+                    Rule.FIELD_CAPACITY,
+                    done.where(),
+                    "it plants " + Evidence.show(done.activity().areaHa()) + " ha in the time for "
+                            + Evidence.show(mostHa) + " ha");
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package freshfurrow.model.audit;
+
+/** What a plan must satisfy. */
+public enum Rule {
+    SEASON("The plan is of this season and has all its planters, with their tanks, and all its rigs."),
+    KNOWN_NAMES("Every field, place, water point, recipe, lot, planter, rig, load and batch that is named exists."),
+    UNIQUE_NAMES("Every load and every batch has a name of its own, and no field is listed twice."),
+    COMPLETE_RECORDS("Every load has one fill and one transfer and every batch one extraction, by the machines they"
+            + " name, and every batch goes into a load."),
+    FIGURES("Every figure is finite and not below zero."),
+    MACHINE_WORK("Planters move, wait, fill and plant; rigs move, draw, extract, clean, transfer and dump."),
+
+    ONE_AT_A_TIME("A machine does one thing after the other."),
+    SEASON_DAYS("Nothing is done before the season's first day or after its last."),
+    WORK_HOURS("What a machine does lies in one working period of an open day; only a wait may span a break."),
+    PLACE("A machine starts where the season says and works where its last move took it."),
+    ROAD_DISTANCE("A move is as long as the road between its places."),
+    ROAD_TIME("A move takes at least distance over road speed, and for a planter its move time as well."),
+
+    FIELD_AREA("What is planted of a field and what is unserved add up to its area."),
+    UNSERVED_REASON("An unserved field has an area above zero and a reason."),
+    LIST_ORDER("A planter plants only fields of its list, in the list's order."),
+    ALLOWED_PLANTER("A field is listed for and planted by a planter that may plant it."),
+    WINDOW_OPENING("No field is planted before its window opens."),
+    RAIN_CLOSURE("No field is planted while rain keeps it closed."),
+    WAIT_REASON("A wait for a wet field begins while rain closes it, a wait for a window before it opens."),
+    FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
+
+    LOAD_ON_BOARD("A planter plants from the load that it took last, and from no other."),
+    RECIPE("The recipe of a load is the recipe of every field planted from it."),
+    MIX_RATE("What is applied of a load is the planted area times the mix rate of its recipe."),
+    LOAD_BALANCE("What is transferred of a load is what is applied and what is dumped."),
+    TANK_CAPACITY("A load is above zero and at most the planter's tank."),
+    FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
+    TRANSFER_TIME("A transfer takes the planter's fill setup and the litres over the rig's transfer rate."),
+    DEADLINE("The deadline of a load is the end of its oldest batch plus the hold time of its recipe."),
+    FRESHNESS("Nothing of a load is planted after its deadline."),
+    LAST_DROP("The last drop of a load is the end of the last planting from it."),
+    BATCH_BEFORE_LOAD("The batches of a load are made by its rig and have ended when its transfer starts."),
+
+    BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost."),
+    BATCH_WATER("A batch takes its share of the drum's water, at most the drum."),
+    BATCH_TIME("A batch takes at least its share of the rig's batch time."),
+    BATCH_RECORD("A batch starts and ends as its rig extracts it."),
+    BATCH_PLACE("Batches are made where the rig extracts: beside the planter they are for, or at a water point."),
+    CLEANING("After a batch the rig is cleaned before the next one, for at least its clean time."),
+
+    COMPOST_RATE("The compost of batches is what the mix made from them asks for by its recipe."),
+    LOT_SUM("What a batch takes from lots adds up to its compost."),
+    LOT_DATE("No lot is used before it is there."),
+    LOT_STOCK("No lot gives more than it has."),
+
+    WATER_ON_BOARD("A rig never passes on or dumps more than it has drawn."),
+    NURSE_TANK("A rig never has more on board than its nurse tank holds."),
+    DRAW_PLACE("Water is drawn at water points."),
+    DRAW_TIME("A draw takes at least the treatment time and the litres over the point's flow."),
+    DRAW_HOURS("Water is drawn while the water point is open."),
+    HOSES("No more rigs draw at once than the water point has hoses."),
+    DAILY_LIMIT("The draws that start on one date stay within the water point's daily limit."),
+
+    TOTALS("Every total is what the activities, loads and batches come to."),
+    SCORE("The score breaks no rule and is what late and unserved areas, refills, waits and drives come to."),
+    REFILL_BOUND("The lower bound on planter fills is not above the fills of a plan that leaves nothing out.");
+
+    private final String sentence;
+
+    Rule(String sentence) {
+        this.sentence = sentence;
+    }
+
+    /** The rule in one sentence. */
+    public String sentence() {
+        return sentence;
+    }
+}

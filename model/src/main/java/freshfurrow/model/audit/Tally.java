@@ -1,0 +1,152 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Recipe;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The figures of a season, added up from what machines do. */
+final class Tally {
+    private static final long DAY_S = 86_400;
+    private static final Set<WaitReason> COUNTED = Set.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
+
+    private final Evidence evidence;
+
+    final int fills;
+    final int draws;
+    final int extractions;
+    final double unservedHa;
+    final double waitMin;
+    final double driveKm;
+    final double driveMin;
+    final double dumpedL;
+    final double dumpedKg;
+
+    private double plantedHa;
+    private double lateHaDays;
+    private double weightedLateHaDays;
+    private double haDaysSinceStart;
+
+    Tally(Evidence evidence) {
+        this.evidence = evidence;
+        fills = evidence.all(Activity.Fill.class).size();
+        draws = evidence.all(Activity.Draw.class).size();
+        extractions = evidence.all(Activity.Extract.class).size();
+        unservedHa = evidence.plan.unserved().stream()
+                .mapToDouble(Plan.Unserved::areaHa)
+                .sum();
+        waitMin = waitSeconds() / 60;
+        driveKm = evidence.all(Activity.Move.class).stream()
+                .mapToDouble(done -> done.activity().km())
+                .sum();
+        driveMin = driveSeconds() / 60;
+        dumpedL = dumpedInTanksL() + dumpedOnRigsL();
+        dumpedKg = dumpedInTanksKg() + dumpedOnRigsKg();
+        evidence.all(Activity.Plant.class).forEach(done -> add(done.activity()));
+    }
+
+    double plantedHa() {
+        return plantedHa;
+    }
+
+    /** Planted area times the days after its window. */
+    double lateHaDays() {
+        return lateHaDays;
+    }
+
+    /** The same, each field with its late weight. */
+    double weightedLateHaDays() {
+        return weightedLateHaDays;
+    }
+
+    /** Planted area times the days since the season's first day. */
+    double haDaysSinceStart() {
+        return haDaysSinceStart;
+    }
+
+    /** A piece that goes over midnight counts on both dates. */
+    private void add(Activity.Plant plant) {
+        plantedHa += plant.areaHa();
+        long start = evidence.start(plant);
+        long end = evidence.end(plant);
+        if (start < 0 || end > evidence.calendar.end() || end <= start) {
+            return;
+        }
+        for (long day = start / DAY_S; day * DAY_S < end; day++) {
+            long seconds = Math.min(end, (day + 1) * DAY_S) - Math.max(start, day * DAY_S);
+            double areaHa = plant.areaHa() * seconds / (end - start);
+            haDaysSinceStart += areaHa * day;
+            Field field = evidence.fields.get(plant.field());
+            if (field != null) {
+                long lastDay = evidence.calendar.midnight(field.window().last()) / DAY_S;
+                double late = areaHa * Math.max(0, day - lastDay);
+                lateHaDays += late;
+                weightedLateHaDays += late * field.lateWeight();
+            }
+        }
+    }
+
+    private double waitSeconds() {
+        double seconds = 0;
+        for (Evidence.Done<Activity.Wait> done : evidence.all(Activity.Wait.class)) {
+            var planter = evidence.planters.get(done.machine());
+            if (planter != null && COUNTED.contains(done.activity().why())) {
+                long start = evidence.start(done.activity());
+                long end = evidence.end(done.activity());
+                for (Calendar.Period work : evidence.calendar.work(planter.hours())) {
+                    seconds += work.overlap(start, end);
+                }
+            }
+        }
+        return seconds;
+    }
+
+    /** A planter's move time is no driving. */
+    private double driveSeconds() {
+        double seconds = 0;
+        for (Evidence.Done<Activity.Move> done : evidence.all(Activity.Move.class)) {
+            var planter = evidence.planters.get(done.machine());
+            seconds += evidence.lasts(done.activity()) - (planter == null ? 0 : planter.moveTimeS());
+        }
+        return seconds;
+    }
+
+    private double dumpedInTanksL() {
+        return evidence.plan.loads().stream().mapToDouble(Plan.Load::dumpedL).sum();
+    }
+
+    private double dumpedOnRigsL() {
+        return evidence.all(Activity.Dump.class).stream()
+                .mapToDouble(done -> done.activity().litres())
+                .sum();
+    }
+
+    private double dumpedInTanksKg() {
+        double kilograms = 0;
+        for (Plan.Load load : evidence.plan.loads()) {
+            Optional<Recipe> recipe = evidence.recipeOf(load);
+            if (recipe.isPresent()) {
+                kilograms += Evidence.kilograms(load.dumpedL(), recipe.get());
+            }
+        }
+        return kilograms;
+    }
+
+    private double dumpedOnRigsKg() {
+        double kilograms = 0;
+        for (Map.Entry<String, Double> dumped : evidence.dumpedOfBatch().entrySet()) {
+            Optional<Recipe> recipe = evidence.plan.loads().stream()
+                    .filter(load -> load.batches().contains(dumped.getKey()))
+                    .findFirst()
+                    .flatMap(evidence::recipeOf);
+            if (recipe.isPresent()) {
+                kilograms += Evidence.kilograms(dumped.getValue(), recipe.get());
+            }
+        }
+        return kilograms;
+    }
+}

@@ -1,0 +1,123 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Goals;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+
+/** Whether the plan's totals and score are what its activities, loads and batches come to. */
+final class Totals {
+    /** Late weights are counted in thousandths, so each may be off by half of one. */
+    private static final double LATE_WEIGHT_ROUNDING = 0.000_5;
+
+    private static final double HUNDREDTHS = 100;
+    /** Half a tenth, and a little for sums. */
+    private static final double MINUTE_ROUNDING = 0.051;
+
+    private final Evidence evidence;
+    private final Plan plan;
+    private final Tally tally;
+
+    Totals(Evidence evidence) {
+        this.evidence = evidence;
+        plan = evidence.plan;
+        tally = new Tally(evidence);
+    }
+
+    void check() {
+        totals(plan.totals());
+        if (plan.unserved().isEmpty() && plan.totals().refillLowerBound() > tally.fills) {
+            evidence.report(
+                    Rule.REFILL_BOUND,
+                    "refillLowerBound",
+                    "it says " + plan.totals().refillLowerBound() + ", but the plan does with " + tally.fills
+                            + " fills");
+        }
+        score(plan.score());
+    }
+
+    private void totals(Plan.Totals totals) {
+        double manyRoundings = (evidence.activities.size() + plan.loads().size() + 1) * Evidence.ROUNDING;
+        same("areaHa", totals.areaHa(), tally.plantedHa(), Evidence.AREA_ROUNDING_HA);
+        same("unservedHa", totals.unservedHa(), tally.unservedHa, Evidence.AREA_ROUNDING_HA);
+        same("lateHaDays", totals.lateHaDays(), tally.lateHaDays(), Evidence.AREA_ROUNDING_HA);
+        same("planterFills", totals.planterFills(), tally.fills, 0);
+        same("waterTrips", totals.waterTrips(), tally.draws, 0);
+        same("batches", totals.batches(), tally.extractions, 0);
+        same("compostKg", totals.compostKg(), compostKg(), manyRoundings);
+        same("dumpedL", totals.dumpedL(), tally.dumpedL, manyRoundings);
+        same("waitMin", totals.waitMin(), tally.waitMin, MINUTE_ROUNDING);
+        same("driveKm", totals.driveKm(), tally.driveKm, manyRoundings);
+        same("smallestMarginMin", totals.smallestMarginMin(), smallestMarginMin(), MINUTE_ROUNDING);
+        if (!totals.finish().equals(finish())) {
+            evidence.report(Rule.TOTALS, "finish", "it says " + totals.finish() + ", planting ends at " + finish());
+        }
+        if (totals.refillLowerBound() < 0) {
+            evidence.report(Rule.FIGURES, "refillLowerBound", totals.refillLowerBound() + " is no such figure");
+        }
+    }
+
+    private double compostKg() {
+        return plan.batches().stream().mapToDouble(Plan.Batch::compostKg).sum();
+    }
+
+    private double smallestMarginMin() {
+        return plan.loads().stream()
+                .mapToDouble(load ->
+                        (evidence.calendar.seconds(load.deadline()) - evidence.calendar.seconds(load.lastDrop()))
+                                / 60.0)
+                .min()
+                .orElse(0);
+    }
+
+    private LocalDateTime finish() {
+        return evidence.all(Activity.Plant.class).stream()
+                .map(done -> done.activity().end())
+                .max(Comparator.naturalOrder())
+                .orElse(evidence.season.first().atStartOfDay());
+    }
+
+    private void score(Plan.Score score) {
+        if (score.hard() != 0) {
+            evidence.report(Rule.SCORE, "hard", "it is " + score.hard() + ", a plan that holds has 0");
+        }
+        double largestWeight =
+                evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);
+        double unservedHaDays = tally.unservedHa * (evidence.season.days() + 1) * largestWeight;
+        double medium = -HUNDREDTHS * (tally.weightedLateHaDays() + unservedHaDays);
+        double mediumTolerance = 1 + HUNDREDTHS * LATE_WEIGHT_ROUNDING * tally.lateHaDays();
+        if (!Evidence.same((double) score.medium(), medium, mediumTolerance)) {
+            evidence.report(
+                    Rule.SCORE,
+                    "medium",
+                    "it is " + score.medium() + ", late and unserved areas come to " + Evidence.show(medium));
+        }
+        double soft = -softMinutes(evidence.season.goals());
+        if (!Evidence.same((double) score.soft(), soft, 1)) {
+            evidence.report(
+                    Rule.SCORE,
+                    "soft",
+                    "it is " + score.soft() + ", the plan's effort comes to " + Evidence.show(soft));
+        }
+    }
+
+    private double softMinutes(Goals goals) {
+        return tally.fills * goals.refillMin()
+                + tally.draws * goals.waterTripMin()
+                + tally.waitMin * goals.waitMinPerMin()
+                + tally.driveMin * goals.driveMinPerMin()
+                + tally.dumpedKg * goals.dumpMinPerKg()
+                + tally.haDaysSinceStart() * goals.earlyMinPerHaDay();
+    }
+
+    private void same(String total, double stated, double found, double tolerance) {
+        if (!Evidence.same(stated, found, tolerance)) {
+            evidence.report(
+                    Rule.TOTALS,
+                    total,
+                    "it says " + Evidence.show(stated) + ", activities and records come to " + Evidence.show(found));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package freshfurrow.model;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The borders between the rooms of the model. */
+@AnalyzeClasses(packages = "freshfurrow.model", importOptions = DoNotIncludeTests.class)
+class BordersTest {
+    @ArchTest
+    static final ArchRule THE_AUDIT_READS_SEASONS_AND_PLANS_AND_NOTHING_ELSE_OF_OURS = classes()
+            .that()
+            .resideInAPackage("freshfurrow.model.audit")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.model.audit",
+                    "freshfurrow.model.season",
+                    "freshfurrow.model.plan",
+                    "freshfurrow.model.travel",
+                    "freshfurrow.model.quantity",
+                    "java..",
+                    "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule THE_MODEL_KNOWS_NO_SOLVER_AND_NO_COMMAND_LINE = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("ai.timefold..", "picocli..", "freshfurrow.solver..", "freshfurrow.cli..");
+
+    @ArchTest
+    static final ArchRule SEASONS_KNOW_NOTHING_OF_HOW_THEY_ARE_READ_OR_PLAYED_OUT = noClasses()
+            .that()
+            .resideInAnyPackage("freshfurrow.model.season", "freshfurrow.model.quantity")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.model.read",
+                    "freshfurrow.model.timeline",
+                    "freshfurrow.model.plan",
+                    "freshfurrow.model.audit");
+
+    @ArchTest
+    static final ArchRule ROOMS_DO_NOT_DEPEND_ON_ONE_ANOTHER_IN_CIRCLES =
+            slices().matching("freshfurrow.model.(*)..").should().beFreeOfCycles();
+}

@@ -1,0 +1,281 @@
+package freshfurrow.model.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Season;
+import java.lang.reflect.Method;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AuditTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aPlanWorkedByHandHolds() throws Exception {
+        assertThat(Audit.check(WorkedDay.season(day -> {}), plan(WorkedDay.PLAN_AT_THE_FIELD)))
+                .isEmpty();
+    }
+
+    @Test
+    void aPlanWithMixMadeAtTheWaterForTwoLoadsHolds() throws Exception {
+        assertThat(Audit.check(WorkedDay.atTheWater(), plan(WorkedDay.PLAN_AT_THE_WATER)))
+                .isEmpty();
+    }
+
+    /** In each row one thing of the plan is wrong. */
+    @ParameterizedTest(name = "{0}: {1} -> {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                // what the plan refers to
+                "SEASON | \"Worked day\" | \"Another day\"",
+                "SEASON | \"tankL\": 2000 | \"tankL\": 2500",
+                "SEASON | \"rigs\": {\"R1\" | \"rigs\": {\"R2\"",
+                "KNOWN_NAMES | \"rigs\": {\"R1\" | \"rigs\": {\"R2\"",
+                "KNOWN_NAMES | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\", \"B\", \"Z\"]",
+                "KNOWN_NAMES | \"from\": \"yard\", \"to\": \"A\" | \"from\": \"yard\", \"to\": \"Z\"",
+                "KNOWN_NAMES | \"at\": \"well\", \"litres\" | \"at\": \"spring\", \"litres\"",
+                "KNOWN_NAMES | 10:32:00\", \"at\": \"A\", \"load\": \"L2\"} | 10:32:00\", \"at\": \"A\", \"load\": \"L9\"}",
+                "KNOWN_NAMES | \"at\": \"A\", \"batch\": \"B3\" | \"at\": \"A\", \"batch\": \"B9\"",
+                "KNOWN_NAMES | \"lots\": {\"windrow\": 12} | \"lots\": {\"heap\": 12}",
+                "KNOWN_NAMES | \"recipe\": \"standard\", \"litres\": 1200 | \"recipe\": \"weak\", \"litres\": 1200",
+                "KNOWN_NAMES | \"unserved\": [] | \"unserved\": [{\"field\": \"Z\", \"areaHa\": 1, \"why\": \"lost\"}]",
+                "UNIQUE_NAMES | {\"id\": \"L2\" | {\"id\": \"L1\"",
+                "UNIQUE_NAMES | {\"id\": \"B3\" | {\"id\": \"B2\"",
+                "UNIQUE_NAMES | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\", \"B\", \"A\"]",
+                "COMPLETE_RECORDS | 07:33:20\", \"at\": \"A\", \"load\": \"L1\"} | 07:33:20\", \"at\": \"A\", \"load\": \"L2\"}",
+                "COMPLETE_RECORDS | \"litres\": 2000, \"batches\": [\"B1\", \"B2\"] | \"litres\": 2000, \"batches\": [\"B1\"]",
+                "COMPLETE_RECORDS | \"litres\": 1200, \"batches\": [\"B3\"] | \"litres\": 1200, \"batches\": []",
+                "COMPLETE_RECORDS | \"L2\", \"planter\": \"P1\" | \"L2\", \"planter\": \"P2\"",
+                "COMPLETE_RECORDS | \"B3\", \"rig\": \"R1\" | \"B3\", \"rig\": \"R2\"",
+                "FIGURES | \"areaHa\": 4.38 | \"areaHa\": -4.38",
+                "FIGURES | \"dumpedL\": 0, \"deadline\": \"2027-04-20T11 | \"dumpedL\": -1, \"deadline\": \"2027-04-20T11",
+                "MACHINE_WORK | {\"kind\": \"wait\", | {\"kind\": \"clean\", \"start\": \"2027-04-20T10:20:00\","
+                        + " \"end\": \"2027-04-20T10:20:00\", \"at\": \"A\"}, {\"kind\": \"wait\",",
+                // what machines do
+                "ONE_AT_A_TIME | 10:20:00\", \"end\": \"2027-04-20T10:22:00\" | 10:20:00\", \"end\": \"2027-04-20T10:23:00\"",
+                "ONE_AT_A_TIME | 10:20:00\", \"end\": \"2027-04-20T10:22:00\" | 10:20:00\", \"end\": \"2027-04-20T10:19:00\"",
+                "ONE_AT_A_TIME | \"draw\", \"start\": \"2027-04-20T06:03:20 | \"draw\", \"start\": \"2027-04-20T06:03:10",
+                "SEASON_DAYS | \"move\", \"start\": \"2027-04-20T06:00:00 | \"move\", \"start\": \"2027-04-18T06:00:00",
+                "SEASON_DAYS | \"end\": \"2027-04-20T12:57:00 | \"end\": \"2027-05-02T00:00:01",
+                "WORK_HOURS | \"move\", \"start\": \"2027-04-20T06:00:00 | \"move\", \"start\": \"2027-04-20T05:59:59",
+                "WORK_HOURS | \"plant\", \"start\": \"2027-04-20T12:30:00 | \"plant\", \"start\": \"2027-04-20T12:29:59",
+                "PLACE | \"from\": \"yard\", \"to\": \"A\", \"km\": 3 | \"from\": \"well\", \"to\": \"A\", \"km\": 3",
+                "PLACE | 07:15:00\", \"at\": \"A\" | 07:15:00\", \"at\": \"B\"",
+                "ROAD_DISTANCE | \"to\": \"B\", \"km\": 1.5 | \"to\": \"B\", \"km\": 1.2",
+                "ROAD_TIME | \"end\": \"2027-04-20T10:47:00\" | \"end\": \"2027-04-20T10:46:59\"",
+                "ROAD_TIME | \"end\": \"2027-04-20T06:26:00\" | \"end\": \"2027-04-20T06:25:59\"",
+                // fields
+                "FIELD_AREA | \"areaHa\": 1.62 | \"areaHa\": 1.6",
+                "FIELD_AREA | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 0.00001, \"why\": \"wet\"}]",
+                "UNSERVED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 0, \"why\": \"wet\"}]",
+                "UNSERVED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 1, \"why\": \" \"}]",
+                "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"B\", \"A\"]",
+                "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\"]",
+                "WAIT_REASON | \"why\": \"rig\" | \"why\": \"wet\"",
+                "WAIT_REASON | \"why\": \"rig\" | \"why\": \"window\"",
+                "FIELD_CAPACITY | 07:33:20\", \"end\": \"2027-04-20T10:20:00\" | 07:33:20\", \"end\": \"2027-04-20T10:19:59\"",
+                "FIELD_CAPACITY | \"areaHa\": 1.62} | \"areaHa\": 1.620002}",
+                // loads
+                "LOAD_ON_BOARD | \"load\": \"L2\", \"areaHa\": 4.38 | \"load\": \"L1\", \"areaHa\": 4.38",
+                "RECIPE | \"recipe\": \"standard\", \"litres\": 1200 | \"recipe\": \"strong\", \"litres\": 1200",
+                "MIX_RATE | \"appliedL\": 1200, \"dumpedL\": 0 | \"appliedL\": 1190, \"dumpedL\": 10",
+                "LOAD_BALANCE | \"appliedL\": 1200, \"dumpedL\": 0 | \"appliedL\": 1200, \"dumpedL\": 0.01",
+                "LOAD_BALANCE | \"load\": \"L2\", \"litres\": 1200 | \"load\": \"L2\", \"litres\": 1201",
+                "TANK_CAPACITY | \"litres\": 2000, \"batches\" | \"litres\": 2000.01, \"batches\"",
+                "FILL_AND_TRANSFER | \"fill\", \"start\": \"2027-04-20T10:22:00 | \"fill\", \"start\": \"2027-04-20T10:22:01",
+                "FILL_AND_TRANSFER | 10:32:00\", \"at\": \"A\", \"load\": \"L2\", \"litres\" | 10:32:00\", \"at\": \"B\","
+                        + " \"load\": \"L2\", \"litres\"",
+                "TRANSFER_TIME | \"transfer\", \"start\": \"2027-04-20T10:22:00 | \"transfer\", \"start\": \"2027-04-20T10:22:01",
+                "DEADLINE | \"deadline\": \"2027-04-20T11:12:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
+                "FRESHNESS | 12:30:00\", \"end\": \"2027-04-20T12:57:00\" | 12:30:00\", \"end\": \"2027-04-20T14:22:01\"",
+                "LAST_DROP | \"lastDrop\": \"2027-04-20T10:20:00\" | \"lastDrop\": \"2027-04-20T10:19:00\"",
+                "BATCH_BEFORE_LOAD | \"end\": \"2027-04-20T07:20:00\", \"compostKg\" | \"end\": \"2027-04-20T07:20:01\", \"compostKg\"",
+                "BATCH_BEFORE_LOAD | \"B3\", \"rig\": \"R1\" | \"B3\", \"rig\": \"R2\"",
+                // batches and compost
+                "BATCH_COMPOST | \"compostKg\": 15, | \"compostKg\": 16,",
+                "BATCH_WATER | \"waterL\": 120 | \"waterL\": 121",
+                "BATCH_TIME | \"compostKg\": 12, | \"compostKg\": 12.1,",
+                "BATCH_RECORD | \"R1\", \"start\": \"2027-04-20T07:15:00\" | \"R1\", \"start\": \"2027-04-20T07:14:00\"",
+                "BATCH_PLACE | \"at\": \"A\", \"batch\": \"B3\" | \"at\": \"B\", \"batch\": \"B3\"",
+                "CLEANING | 07:12:00\", \"end\": \"2027-04-20T07:15:00\" | 07:12:00\", \"end\": \"2027-04-20T07:14:59\"",
+                "COMPOST_RATE | \"compostKg\": 5, \"waterL\": 50, \"lots\": {\"windrow\": 5} | \"compostKg\": 4.9,"
+                        + " \"waterL\": 49, \"lots\": {\"windrow\": 4.9}",
+                "COMPOST_RATE | \"recipe\": \"standard\", \"litres\": 1200 | \"recipe\": \"strong\", \"litres\": 1200",
+                "LOT_SUM | \"lots\": {\"windrow\": 12} | \"lots\": {\"windrow\": 10}",
+                "LOT_DATE | \"lots\": {\"windrow\": 12} | \"lots\": {\"windrow\": 2, \"delivery\": 10}",
+                "LOT_STOCK | \"lots\": {\"windrow\": 12} | \"lots\": {\"windrow\": 20.1}",
+                // water
+                "WATER_ON_BOARD | \"litres\": 4000 | \"litres\": 3199",
+                "NURSE_TANK | \"litres\": 4000 | \"litres\": 4001",
+                "DRAW_PLACE | \"at\": \"well\", \"litres\" | \"at\": \"yard\", \"litres\"",
+                "DRAW_TIME | 06:03:20\", \"end\": \"2027-04-20T06:21:00\" | 06:03:20\", \"end\": \"2027-04-20T06:20:59\"",
+                "DRAW_HOURS | \"draw\", \"start\": \"2027-04-20T06:03:20\" | \"draw\", \"start\": \"2027-04-20T04:59:59\"",
+                "HOSES | {\"kind\": \"draw\" | {\"kind\": \"draw\", \"start\": \"2027-04-20T06:20:00\","
+                        + " \"end\": \"2027-04-20T06:25:00\", \"at\": \"well\", \"litres\": 1}, {\"kind\": \"draw\"",
+                "DAILY_LIMIT | {\"kind\": \"draw\" | {\"kind\": \"draw\", \"start\": \"2027-04-20T19:00:00\","
+                        + " \"end\": \"2027-04-20T19:30:00\", \"at\": \"well\", \"litres\": 1001}, {\"kind\": \"draw\"",
+                // totals
+                "TOTALS | \"areaHa\": 16 | \"areaHa\": 16.1",
+                "TOTALS | \"unservedHa\": 0 | \"unservedHa\": 0.1",
+                "TOTALS | \"lateHaDays\": 6 | \"lateHaDays\": 12",
+                "TOTALS | \"planterFills\": 2 | \"planterFills\": 3",
+                "TOTALS | \"waterTrips\": 1 | \"waterTrips\": 0",
+                "TOTALS | \"batches\": 3, | \"batches\": 2,",
+                "TOTALS | \"compostKg\": 32 | \"compostKg\": 31.9",
+                "TOTALS | \"dumpedL\": 0, \"waitMin\" | \"dumpedL\": 1, \"waitMin\"",
+                "TOTALS | \"waitMin\": 2 | \"waitMin\": 0",
+                "TOTALS | \"driveKm\": 9.5 | \"driveKm\": 9.4",
+                "TOTALS | \"smallestMarginMin\": 52 | \"smallestMarginMin\": 85",
+                "TOTALS | \"finish\": \"2027-04-20T12:57:00\" | \"finish\": \"2027-04-20T12:00:00\"",
+                "SCORE | \"hard\": 0 | \"hard\": -1",
+                "SCORE | \"medium\": -1200 | \"medium\": -600",
+                "SCORE | \"soft\": -94 | \"soft\": -90",
+                "REFILL_BOUND | \"refillLowerBound\": 2 | \"refillLowerBound\": 3",
+            })
+    void aPlanThatBreaksARuleIsCaughtByThatRule(Rule rule, String right, String wrong) throws Exception {
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), edited(WorkedDay.PLAN_AT_THE_FIELD, right, wrong)))
+                .contains(rule);
+    }
+
+    @ParameterizedTest(name = "{0}: {1} -> {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "BATCH_PLACE | \"at\": \"well\", \"batch\": \"B2\" | \"at\": \"yard\", \"batch\": \"B2\"",
+                "COMPOST_RATE | \"compostKg\": 4, \"waterL\": 40, \"lots\": {\"windrow\": 4} | \"compostKg\": 2,"
+                        + " \"waterL\": 20, \"lots\": {\"windrow\": 2}",
+                "WATER_ON_BOARD | \"at\": \"A\", \"litres\": 200 | \"at\": \"A\", \"litres\": 201",
+                "DEADLINE | 13:50:00\", \"lastDrop\": \"2027-04-20T12 | 14:15:00\", \"lastDrop\": \"2027-04-20T12",
+                "TOTALS | \"dumpedL\": 200 | \"dumpedL\": 0",
+                "SCORE | \"soft\": -112 | \"soft\": -92",
+            })
+    void aPlanWithMixFromTheWaterThatBreaksARuleIsCaughtByThatRule(Rule rule, String right, String wrong)
+            throws Exception {
+        assertThat(rulesBroken(WorkedDay.atTheWater(), edited(WorkedDay.PLAN_AT_THE_WATER, right, wrong)))
+                .contains(rule);
+    }
+
+    @Test
+    void aFieldInTheHandsOfAPlanterThatMayNotPlantItIsCaught() throws Exception {
+        assertThat(rulesBrokenIf(day -> day.planterOfB = "P2")).contains(Rule.ALLOWED_PLANTER);
+    }
+
+    @Test
+    void plantingBeforeTheWindowOpensIsCaught() throws Exception {
+        assertThat(rulesBrokenIf(day -> day.opensA = LocalDate.of(2027, 4, 21))).containsOnly(Rule.WINDOW_OPENING);
+    }
+
+    @Test
+    void plantingOnAFieldThatIsStillWetIsCaught() throws Exception {
+        // 20 mm x 0.05 days per mm close until midnight, 20.1 mm for one more day
+        assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20)).isEmpty();
+        assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20.1)).containsOnly(Rule.RAIN_CLOSURE);
+    }
+
+    @Test
+    void rainUnderTheLimitClosesNothingAndRainAtTheLimitDoes() throws Exception {
+        assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 4.9)).isEmpty();
+        assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 5)).containsOnly(Rule.RAIN_CLOSURE);
+    }
+
+    @Test
+    void workOnAClosedDayIsCaught() throws Exception {
+        assertThat(rulesBrokenIf(day -> day.closed = LocalDate.of(2027, 4, 20))).contains(Rule.WORK_HOURS);
+    }
+
+    @Test
+    void workBeforeTheSeasonBeginsIsCaught() throws Exception {
+        assertThat(rulesBrokenIf(day -> day.first = LocalDate.of(2027, 4, 21))).contains(Rule.SEASON_DAYS);
+    }
+
+    @Test
+    void aFindingSaysWhereAndWhatInOneLine() throws Exception {
+        String text = edited(WorkedDay.PLAN_AT_THE_FIELD, "\"waterL\": 120", "\"waterL\": 121");
+        assertThat(Audit.check(WorkedDay.season(day -> {}), plan(text)))
+                .extracting(Finding::toString)
+                .containsExactly("BATCH_WATER: batch B3: its share of the drum is 120 L, it takes 121 L");
+    }
+
+    @Test
+    void aPlanOfNonsenseIsReportedAndNothingElse() {
+        LocalDateTime never = LocalDateTime.MIN;
+        LocalDateTime always = LocalDateTime.MAX;
+        double none = Double.NaN;
+        List<Activity> nonsense = List.of(
+                new Activity.Move(never, always, "A", "nowhere", none),
+                new Activity.Wait(always, never, "B", WaitReason.RIG),
+                new Activity.Fill(never, never, "A", "L1"),
+                new Activity.Plant(never, always, "A", "L1", Double.POSITIVE_INFINITY),
+                new Activity.Draw(never, always, "well", none),
+                new Activity.Extract(always, never, "A", "B1"),
+                new Activity.Clean(always, always, ""),
+                new Activity.Transfer(never, always, "A", "L1", Double.NEGATIVE_INFINITY),
+                new Activity.Dump(never, always, "A", Double.MAX_VALUE));
+        Plan plan = new Plan(
+                new Plan.SeasonSource("", "", "", DisplayUnits.METRIC),
+                new Plan.Score(Long.MIN_VALUE, Long.MAX_VALUE, Long.MIN_VALUE),
+                new Plan.Totals(none, none, none, -1, -1, -1, -1, none, none, none, none, none, always),
+                Map.of("P1", new Plan.PlanterPlan(none, List.of("", "A", "A"), nonsense)),
+                Map.of("R1", new Plan.RigPlan(nonsense)),
+                List.of(new Plan.Load(
+                        "L1", "P1", "R1", "standard", none, List.of("B1", "B1"), none, none, never, always)),
+                List.of(new Plan.Batch("B1", "R1", always, never, none, none, Map.of("windrow", none))),
+                List.of(new Plan.Unserved("A", none, "")));
+        assertThat(Audit.check(WorkedDay.season(day -> {}), plan))
+                .extracting(Finding::rule)
+                .contains(Rule.FIGURES, Rule.SEASON_DAYS, Rule.FIELD_AREA, Rule.TANK_CAPACITY, Rule.TOTALS, Rule.SCORE);
+    }
+
+    @Test
+    void everyRuleIsBrokenByATest() {
+        Set<Rule> broken = EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE);
+        for (Method test : AuditTest.class.getDeclaredMethods()) {
+            CsvSource rows = test.getAnnotation(CsvSource.class);
+            if (rows != null) {
+                for (String row : rows.value()) {
+                    broken.add(Rule.valueOf(row.substring(0, row.indexOf(' '))));
+                }
+            }
+        }
+        assertThat(broken).containsExactlyInAnyOrder(Rule.values());
+    }
+
+    private Set<Rule> rulesBrokenIf(Consumer<WorkedDay.Setup> change) throws Exception {
+        return rulesBroken(WorkedDay.season(change), WorkedDay.PLAN_AT_THE_FIELD);
+    }
+
+    private Set<Rule> rulesBroken(Season season, String text) throws Exception {
+        Set<Rule> rules = EnumSet.noneOf(Rule.class);
+        Audit.check(season, plan(text)).forEach(finding -> rules.add(finding.rule()));
+        return rules;
+    }
+
+    private Plan plan(String text) throws Exception {
+        return PlanFile.read(Files.writeString(folder.resolve("plan.json"), text));
+    }
+
+    private static String edited(String text, String right, String wrong) {
+        assertThat(text).containsOnlyOnce(right);
+        return text.replace(right, wrong);
+    }
+}

@@ -1,0 +1,185 @@
+package freshfurrow.model.season;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Seasons out of a seed, small but with all that makes a season hard: several machines, both ways of extracting, few hoses
+ * and daily limits, breaks and closed days, rain, late deliveries of compost, short hold times, fields for some planters.
+ */
+public final class RandomSeasons {
+    private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
+
+    private final Random random;
+    private final Map<String, double[]> points = new LinkedHashMap<>();
+
+    private RandomSeasons(long seed) {
+        random = new Random(seed);
+    }
+
+    /** A season with 1 to 12 fields, 1 to 3 planters, 1 to 3 rigs and 1 to 3 water points, 5 to 16 days long. */
+    public static Season season(long seed) {
+        return new RandomSeasons(seed).season();
+    }
+
+    /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */
+    public static List<List<String>> lists(Season season, long seed) {
+        Random random = new Random(seed);
+        List<List<String>> lists = new ArrayList<>();
+        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        for (Field field : season.fields()) {
+            int p = random.nextInt(season.planters().size());
+            if (field.allows(season.planters().get(p).id())) {
+                List<String> list = lists.get(p);
+                list.add(random.nextInt(list.size() + 1), field.id());
+            }
+        }
+        return lists;
+    }
+
+    private Season season() {
+        LocalDate last = FIRST.plusDays(between(4, 15));
+        List<Recipe> recipes = several(
+                2,
+                i -> new Recipe(
+                        "recipe" + i,
+                        between(80, 300),
+                        oneOf(1.5, 2.0, 2.2417, 4.0),
+                        oneOf(1800, 7200, 4 * 3600, 20 * 3600)));
+        List<Planter> planters = several(
+                3,
+                i -> new Planter(
+                        "P" + i,
+                        between(4, 18),
+                        0.762,
+                        1.5 + random.nextDouble(),
+                        0.5 + random.nextDouble() / 4,
+                        oneOf(300.0, 1100.5, 2271.247, 5000.0),
+                        oneOf(4.0, 6.7056),
+                        oneOf(0, 360),
+                        oneOf(0, 720),
+                        place("yard" + i),
+                        hours()));
+        List<Field> fields = several(12, i -> field(place("F" + i), last, recipes, planters));
+        List<WaterPoint> waterPoints = several(
+                3,
+                i -> new WaterPoint(
+                        place("W" + i),
+                        Optional.empty(),
+                        oneOf(1.5, 2.5236, 8.0),
+                        between(1, 2),
+                        oneOf(WorkHours.ALWAYS, hours()),
+                        random.nextBoolean()
+                                ? OptionalDouble.empty()
+                                : OptionalDouble.of(oneOf(1500.0, 9000.0, 34_068.7)),
+                        oneOf(0, 900)));
+        List<Rig> rigs = several(
+                3,
+                i -> new Rig(
+                        "R" + i,
+                        oneOf(120.0, 151.416),
+                        oneOf(9.0, 13.608),
+                        oneOf(900, 1000),
+                        oneOf(0, 180),
+                        oneOf(800.0, 2000.0, 4542.494),
+                        oneOf(1.0, 3.785),
+                        oneOf(8.0, 15.6464),
+                        OptionalDouble.empty(),
+                        oneOf(ExtractAt.values()),
+                        place("shed" + i),
+                        oneOf(hours(), new WorkHours(List.of(new DaySpan(5 * 3600, 21 * 3600))))));
+        return new Season(
+                "Random",
+                FIRST,
+                last,
+                ZoneOffset.UTC,
+                new ClosedDays(
+                        random.nextBoolean() ? Set.of(DayOfWeek.SUNDAY) : Set.of(),
+                        random.nextBoolean() ? Set.of(FIRST.plusDays(between(0, 5))) : Set.of()),
+                places(),
+                recipes,
+                fields,
+                planters,
+                rigs,
+                waterPoints,
+                several(3, i -> new CompostLot("lot" + i, between(5, 400), FIRST.plusDays(between(-5, 6)))),
+                new Drying(2, 0.02, 0.05, 0.1),
+                several(3, i -> new Rain(FIRST.plusDays(between(-2, 12)), between(0, 86_399), between(0, 40))),
+                this::metres,
+                Goals.DEFAULT,
+                oneOf(DisplayUnits.US, DisplayUnits.METRIC));
+    }
+
+    private Field field(String id, LocalDate last, List<Recipe> recipes, List<Planter> planters) {
+        LocalDate opens = FIRST.plusDays(Math.min(between(-3, 6), ChronoUnit.DAYS.between(FIRST, last)));
+        return new Field(
+                id,
+                id,
+                oneOf(0.3, 4.0, 16.187_425, 40.468_564_224) * (0.5 + random.nextDouble()),
+                Optional.empty(),
+                List.of(),
+                "corn",
+                new DateWindow(opens, opens.plusDays(between(0, 8))),
+                recipes.get(random.nextInt(recipes.size())).id(),
+                oneOf(Drainage.values()),
+                oneOf(0.0, 0.5, 1.0, 3.0),
+                random.nextInt(4) > 0
+                        ? Set.of()
+                        : Set.of(planters.get(random.nextInt(planters.size())).id()));
+    }
+
+    private WorkHours hours() {
+        return oneOf(
+                new WorkHours(List.of(new DaySpan(7 * 3600, 12 * 3600), new DaySpan(45_000, 20 * 3600))),
+                new WorkHours(List.of(new DaySpan(6 * 3600, 18 * 3600))),
+                new WorkHours(List.of(new DaySpan(0, 10 * 3600), new DaySpan(12 * 3600, 86_400))));
+    }
+
+    private String place(String id) {
+        points.put(id, new double[] {random.nextDouble() * 12_000, random.nextDouble() * 12_000});
+        return id;
+    }
+
+    private Map<String, GeoPoint> places() {
+        Map<String, GeoPoint> places = new LinkedHashMap<>();
+        points.keySet().stream()
+                .filter(id -> id.startsWith("yard") || id.startsWith("shed"))
+                .forEach(id -> places.put(id, new GeoPoint(0, 0)));
+        return places;
+    }
+
+    private double metres(String from, String to) {
+        double[] a = points.get(from);
+        double[] b = points.get(to);
+        if (a == null || b == null) {
+            throw new IllegalArgumentException("no road from " + from + " to " + to);
+        }
+        return Math.hypot(a[0] - b[0], a[1] - b[1]);
+    }
+
+    private <T> List<T> several(int most, IntFunction<T> make) {
+        return IntStream.rangeClosed(1, between(1, most)).mapToObj(make).toList();
+    }
+
+    private int between(int least, int most) {
+        return least + random.nextInt(most - least + 1);
+    }
+
+    @SafeVarargs
+    private <T> T oneOf(T... values) {
+        return values[random.nextInt(values.length)];
+    }
+}
