@@ -15,7 +15,7 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -25,13 +25,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Search {
     private static final long MOVES_PER_FIELD = 2_000;
-    private static final double FIRST_HEAT = 0.1;
-    private static final double NEXT_HEAT = 0.1;
     private static final int ROUNDS_IN_VAIN = 2;
 
     private final CompiledSeason season;
     private final long seed;
     private final EnvironmentMode mode;
+    private long movesTried;
     private volatile boolean stopped;
     private volatile @Nullable Solver<Schedule> solver;
 
@@ -54,33 +53,30 @@ public final class Search {
         NearFields near = new NearFields(new SeasonEstimate(season));
         FieldLists best = start;
         HardMediumSoftLongScore bestScore = new ListPlayer(season).score(best);
-        long movesLeft = limits.moves().orElse(Long.MAX_VALUE);
         long roundMoves = MOVES_PER_FIELD * season.fieldCount();
         int inVain = 0;
-        for (int round = 0; inVain < ROUNDS_IN_VAIN && movesLeft > 0 && !stopped; round++) {
-            long moves = Math.min(roundMoves, movesLeft);
-            TerminationConfig end = new TerminationConfig().withMoveCountLimit(moves);
-            OptionalLong leftMs = limits.leftMs();
-            if (leftMs.isPresent()) {
-                if (leftMs.getAsLong() == 0) {
-                    break;
-                }
-                end.withMillisecondsSpentLimit(leftMs.getAsLong());
+        for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
+            HardMediumSoftLongScore heat = Temperature.of(season, near, best, seed + round);
+            Optional<TerminationConfig> end = limits.end(roundMoves, movesTried);
+            if (end.isEmpty()) {
+                break;
             }
-            HardMediumSoftLongScore heat =
-                    Temperature.of(season, near, best, seed + round).times(round == 0 ? FIRST_HEAT : NEXT_HEAT);
             Schedule found = anneal(
-                    Schedule.of(season, near, best), AnnealingConfig.of(seed + round, heat, end, mode), onBetter);
+                    Schedule.of(season, near, best), AnnealingConfig.of(seed + round, heat, end.get(), mode), onBetter);
             inVain++;
             if (found.score().compareTo(bestScore) > 0) {
                 best = found.fields();
                 bestScore = found.score();
                 inVain = 0;
             }
-            movesLeft -= moves;
             roundMoves *= 2;
         }
         return best;
+    }
+
+    /** Moves tried so far. */
+    public long movesTried() {
+        return movesTried;
     }
 
     /** Ends the search soon. */
@@ -99,7 +95,9 @@ public final class Search {
                 event -> onBetter.accept(event.getNewBestSolution().fields()));
         annealing.addPhaseLifecycleListener(new StopBeforeStart(annealing));
         solver = annealing;
-        return annealing.solve(start);
+        Schedule found = annealing.solve(start);
+        movesTried += annealing.getMoveEvaluationCount();
+        return found;
     }
 
     /** A solver forgets that it was told to end before it began. */

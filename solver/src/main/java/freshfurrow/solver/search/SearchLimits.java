@@ -1,5 +1,6 @@
 package freshfurrow.solver.search;
 
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -23,10 +24,25 @@ public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
                 time.map(limit -> OptionalLong.of(startNs + limit.toNanos())).orElse(OptionalLong.empty()), moves);
     }
 
-    /** Time left, ms, 0 or more; empty when there is no limit by the clock. */
-    OptionalLong leftMs() {
-        return deadlineNs.isEmpty()
-                ? OptionalLong.empty()
-                : OptionalLong.of(Math.max(0, (deadlineNs.getAsLong() - System.nanoTime()) / 1_000_000));
+    /**
+     * The end of one round of a search; empty when the search is over.
+     *
+     * @param roundMoves moves that the round may try at the most
+     * @param movesTried moves that the search has tried before it
+     */
+    Optional<TerminationConfig> end(long roundMoves, long movesTried) {
+        long movesLeft = Math.min(roundMoves, moves.orElse(Long.MAX_VALUE) - movesTried);
+        if (movesLeft <= 0) {
+            return Optional.empty();
+        }
+        TerminationConfig end = new TerminationConfig().withMoveCountLimit(movesLeft);
+        if (deadlineNs.isPresent()) {
+            long leftMs = (deadlineNs.getAsLong() - System.nanoTime()) / 1_000_000;
+            if (leftMs <= 0) {
+                return Optional.empty();
+            }
+            end.withMillisecondsSpentLimit(leftMs);
+        }
+        return Optional.of(end);
     }
 }

@@ -9,41 +9,41 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** How bad a move annealing may accept at its start, from what moves of one field do to the score of a season. */
+/**
+ * How much worse annealing may make a season's lists at its start: a share of what moving one field beside a near one does
+ * to them.
+ */
 final class Temperature {
-    private static final int SAMPLES = 200;
+    private static final int SAMPLES = 100;
 
-    private final double medium;
-    private final double soft;
+    /** Measured: a third or three times as much gave worse plans on most invented seasons. */
+    private static final double SHARE = 0.1;
 
-    private Temperature(double medium, double soft) {
-        this.medium = medium;
-        this.soft = soft;
-    }
+    private Temperature() {}
 
-    /** The score by which the middle one of the worsening moves worsens the lists, by level. */
-    static Temperature of(CompiledSeason season, NearFields near, FieldLists lists, long seed) {
+    /** A score of 0 on the hard level, and at least 1 on the others. */
+    static HardMediumSoftLongScore of(CompiledSeason season, NearFields near, FieldLists lists, long seed) {
         ListPlayer player = new ListPlayer(season);
         HardMediumSoftLongScore before = player.score(lists);
         Random random = new Random(seed);
         List<Long> medium = new ArrayList<>();
         List<Long> soft = new ArrayList<>();
         for (int sample = 0; sample < SAMPLES; sample++) {
-            HardMediumSoftLongScore change = before.subtract(player.score(moved(lists, near, random)));
-            if (change.mediumScore() > 0) {
-                medium.add(change.mediumScore());
-            }
-            if (change.softScore() > 0) {
-                soft.add(change.softScore());
-            }
+            HardMediumSoftLongScore worsening = before.subtract(player.score(moved(lists, near, random)));
+            medium.add(worsening.mediumScore());
+            soft.add(worsening.softScore());
         }
-        return new Temperature(middle(medium), middle(soft));
+        return HardMediumSoftLongScore.of(0, share(medium), share(soft));
     }
 
-    /** Starting temperature of an annealing, as a share of the middle worsening. */
-    HardMediumSoftLongScore times(double share) {
-        return HardMediumSoftLongScore.of(
-                0, Math.round(Math.ceil(medium * share)), Math.round(Math.ceil(soft * share)));
+    /** The share of the middle one of those above 0. */
+    private static long share(List<Long> worsenings) {
+        long[] above = worsenings.stream()
+                .mapToLong(Long::longValue)
+                .filter(worsening -> worsening > 0)
+                .sorted()
+                .toArray();
+        return above.length == 0 ? 1 : (long) Math.ceil(above[above.length / 2] * SHARE);
     }
 
     private static FieldLists moved(FieldLists lists, NearFields near, Random random) {
@@ -62,15 +62,5 @@ final class Temperature {
                 .orElse(from);
         to.add(Math.max(0, to.indexOf(nearOne)), field);
         return new FieldLists(moved);
-    }
-
-    private static double middle(List<Long> worsenings) {
-        return worsenings.isEmpty()
-                ? 1
-                : worsenings.stream()
-                        .sorted()
-                        .skip(worsenings.size() / 2)
-                        .findFirst()
-                        .orElseThrow();
     }
 }

@@ -3,6 +3,7 @@ package freshfurrow.solver.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
@@ -26,6 +27,20 @@ class SearchTest {
         FieldLists found = search.improve(FirstLists.best(season), moves(1_500), better -> {});
 
         assertThat(found.byPlanter().stream().flatMap(List::stream)).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    void hardSeasonsAreSearchedWithoutABrokenRule(long seed) {
+        CompiledSeason season = CompiledSeason.of(RandomSeasons.season(seed));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists start = FirstLists.best(season);
+
+        FieldLists found =
+                new Search(season, seed, EnvironmentMode.FULL_ASSERT).improve(start, moves(200), better -> {});
+
+        assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
+        assertThat(player.play(found).forbiddenFields()).isZero();
     }
 
     @Test
@@ -62,6 +77,16 @@ class SearchTest {
         });
 
         assertThat(found).isEqualTo(last[0]).isNotEqualTo(start);
+    }
+
+    @Test
+    void nothingIsTriedBeyondTheLimit() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(2, 1, 1, 5_000, 4));
+        Search search = new Search(season, 1);
+
+        search.improve(FirstLists.byHand(season), moves(77), better -> {});
+
+        assertThat(search.movesTried()).isEqualTo(77);
     }
 
     private static SearchLimits moves(long moves) {
