@@ -10,7 +10,7 @@ if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 if not exist "%JAR%" (
     echo Building freshfurrow; this happens once and takes a minute or two. 1>&2
     pushd "%HOME_DIR%"
-    call mvn -q -B -DskipTests package 1>&2
+    call mvn -q -B -DskipTests -Dspotless.check.skip package 1>&2
     if errorlevel 1 (
         popd
         echo freshfurrow could not be built; see above. 1>&2

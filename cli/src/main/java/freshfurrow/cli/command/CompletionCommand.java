@@ -1,6 +1,5 @@
 package freshfurrow.cli.command;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -20,7 +19,8 @@ final class CompletionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.print(spec, List.of(AutoComplete.bash("freshfurrow", spec.root().commandLine())));
+        String script = AutoComplete.bash("freshfurrow", spec.root().commandLine());
+        Output.print(spec, script.lines().toList());
         return Freshfurrow.OK;
     }
 }

@@ -10,6 +10,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Failures in words. */
 final class Failures {
@@ -23,7 +24,7 @@ final class Failures {
         if (failure instanceof Refusal refusal) {
             return refusal.lines();
         }
-        if (failure instanceof OutOfMemoryError) {
+        if (failure instanceof OutOfMemoryError || failure instanceof StackOverflowError) {
             return List.of("This needs more memory than there is; give Java more with JAVA_TOOL_OPTIONS=-Xmx4g.");
         }
         return own(failure);
@@ -56,6 +57,7 @@ final class Failures {
         }
         StringWriter trace = new StringWriter();
         failure.printStackTrace(new PrintWriter(trace));
-        return List.of(summary, remedy, trace.toString());
+        return Stream.concat(Stream.of(summary, remedy), trace.toString().lines())
+                .toList();
     }
 }

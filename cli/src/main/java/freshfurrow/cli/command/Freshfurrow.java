@@ -55,7 +55,13 @@ public final class Freshfurrow implements Runnable {
      * @return the exit code: 0, 1 or 2
      */
     public static int run(String... args) {
-        return commandLine().execute(args);
+        CommandLine commandLine = commandLine();
+        try {
+            return commandLine.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            Output.print(commandLine.getErr(), Failures.lines(e));
+            return PROBLEM;
+        }
     }
 
     static CommandLine commandLine() {
@@ -75,9 +81,7 @@ public final class Freshfurrow implements Runnable {
     }
 
     private static int onFailure(Exception failure, CommandLine command, ParseResult parsed) {
-        PrintWriter err = command.getErr();
-        Failures.lines(failure).forEach(err::println);
-        err.flush();
+        Output.print(command.getErr(), Failures.lines(failure));
         return PROBLEM;
     }
 

@@ -91,6 +91,9 @@ public record Figures(DisplayUnits units) {
             return format("%,.0f", figure);
         }
         String tenths = format("%.1f", figure);
+        if (figure > 0 && tenths.equals("0.0")) {
+            return "<0.1";
+        }
         return tenths.endsWith(".0") ? tenths.substring(0, tenths.length() - 2) : tenths;
     }
 

@@ -34,6 +34,12 @@ final class FiguresTest {
     }
 
     @Test
+    void whatIsThereIsNeverShownAsNothing() {
+        assertThat(METRIC.mass(0.01)).isEqualTo("<0.1 kg");
+        assertThat(METRIC.mass(0)).isEqualTo("0 kg");
+    }
+
+    @Test
     void roadsHaveOneDecimal() {
         assertThat(US.distance(1.609344)).isEqualTo("1.0 mi");
     }
