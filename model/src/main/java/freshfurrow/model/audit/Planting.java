@@ -2,6 +2,7 @@ package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import java.util.List;
 
@@ -30,6 +31,7 @@ final class Planting {
             }
             capacity(done);
         }
+        evidence.all(Activity.Wait.class).forEach(this::waitReason);
     }
 
     private void listOrder(String planter, Plan.PlanterPlan its) {
@@ -102,6 +104,24 @@ final class Planting {
                                 + evidence.season.first().atStartOfDay().plusSeconds(wet.start()) + " to "
                                 + evidence.season.first().atStartOfDay().plusSeconds(wet.end()));
             }
+        }
+    }
+
+    private void waitReason(Evidence.Done<Activity.Wait> done) {
+        Activity.Wait wait = done.activity();
+        Field field = evidence.fields.get(wait.at());
+        if (field == null) {
+            return;
+        }
+        long start = evidence.start(wait);
+        if (wait.why() == WaitReason.WET
+                && evidence.calendar.wet(field.drainage()).stream().noneMatch(wet -> wet.contains(start, start))) {
+            evidence.report(Rule.WAIT_REASON, done.where(), "it waits for a wet field, but " + field.id() + " is not");
+        }
+        if (wait.why() == WaitReason.WINDOW
+                && start >= evidence.calendar.midnight(field.window().first())) {
+            evidence.report(
+                    Rule.WAIT_REASON, done.where(), "it waits for a window, but that of " + field.id() + " is open");
         }
     }
 

@@ -1,18 +1,18 @@
 package freshfurrow.model.timeline;
 
-import org.jspecify.annotations.Nullable;
-
 /** Compost in lots, used in the order in which they become available. */
 final class CompostLots {
     /** What is left when a lot is used up but for rounding, mg. */
     private static final long RESIDUE_MG = 1_000;
 
     private final CompiledSeason season;
+    private final State state;
     private final long[] v;
     private final int base;
 
     CompostLots(CompiledSeason season, State state) {
         this.season = season;
+        this.state = state;
         this.v = state.v;
         this.base = state.lots;
     }
@@ -37,15 +37,15 @@ final class CompostLots {
     }
 
     /** Takes compost for the rig's latest batch out of lots that hold enough. */
-    void take(long mg, int rig, @Nullable Journal journal) {
+    void take(long mg, int rig) {
         long wanted = mg;
         for (int lot = 0; wanted > 0 && lot < season.lotCount(); lot++) {
             long taken = Math.min(wanted, v[base + lot]);
             if (taken > 0) {
                 v[base + lot] -= taken;
                 wanted -= taken;
-                if (journal != null) {
-                    journal.tookCompost(rig, lot, taken);
+                if (state.journal != null) {
+                    state.journal.tookCompost(rig, lot, taken);
                 }
             }
         }

@@ -24,10 +24,12 @@ final class LoadSizer {
     private final Planting planting;
 
     /** The last size was held down by age, not by tank, fields, water or compost. */
-    boolean timeLimited;
+    private boolean timeLimited;
 
     private boolean compostLimited;
     private boolean brokenByRest;
+
+    private long smallest;
 
     /** What the quote was asked for last, dm2. */
     private long asked;
@@ -70,8 +72,15 @@ final class LoadSizer {
         return dm2 / 100_000 + 2;
     }
 
-    /** Leaves the quote at the size it returns, dm2; 0 when nothing could be planted in time. */
-    long size() {
+    /**
+     * Leaves the quote at the size it returns, dm2; 0 when nothing could be planted in time.
+     *
+     * @param onlyWorthwhile 0 as well for a load that age holds down so far that it would be gone sooner than its own transfer
+     *     takes
+     */
+    long size(boolean onlyWorthwhile) {
+        double capacity = season.capacityDm2PerS[quote.planter];
+        smallest = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : CRUMB_DM2;
         quote.wholeAfterBreak = false;
         long ceiling = ceiling();
         long size = fit(ceiling);
@@ -79,15 +88,22 @@ final class LoadSizer {
             quote.wholeAfterBreak = true;
             boolean limitedBefore = timeLimited;
             long whole = fit(ceiling);
-            if (whole <= size) {
+            if (whole > size) {
+                size = whole;
+            } else {
                 quote.wholeAfterBreak = false;
                 timeLimited = limitedBefore;
                 asked = 0;
-            } else {
-                size = whole;
             }
         }
-        size = withoutCrumb(size);
+        long load = loadOf(size);
+        if (onlyWorthwhile && timeLimited && load < quote.transferS(load) * capacity) {
+            return 0;
+        }
+        long trimmed = withoutCrumb(size);
+        if (trimmed < size && applied(trimmed, trimmed) >= trimmed) {
+            size = trimmed;
+        }
         if (size > 0 && size != asked) {
             quote.ask(loadOf(size), size);
         }
@@ -107,7 +123,7 @@ final class LoadSizer {
         if (atTooLarge >= ceiling) {
             return ceiling;
         }
-        long fits = atTooLarge;
+        long fits = smaller(tooLarge, atTooLarge);
         long atFits = 0;
         for (int step = 0; fits > 0; step++) {
             atFits = applied(fits, ceiling);
@@ -116,7 +132,7 @@ final class LoadSizer {
             }
             tooLarge = fits;
             atTooLarge = atFits;
-            fits = step < MOST_STEPS ? atFits : 0;
+            fits = step < MOST_STEPS ? smaller(tooLarge, atTooLarge) : 0;
         }
         long tolerance = Math.max(1, tank() / TOLERANCE_SHARE);
         long bound = Math.min(tooLarge, atFits);
@@ -143,6 +159,12 @@ final class LoadSizer {
         return fits;
     }
 
+    /** The next size to try after one of which only {@code planted} would be in time: half of it when that is nothing. */
+    private long smaller(long size, long planted) {
+        long smaller = planted > 0 ? planted : size / 2;
+        return smaller >= smallest ? smaller : 0;
+    }
+
     /**
      * Area, up to the cap, that would be in the ground in time if the mix were made for {@code mixDm2}; less than that when there
      * is not the compost for it.
@@ -163,9 +185,9 @@ final class LoadSizer {
         planting.begin(quote.planter, quote.transferStart + quote.transferS);
         long load = loadOf(mixDm2);
         if (quote.source != Quote.Source.AT_WATER) {
-            return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline, false, null);
+            return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline, false);
         }
-        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline, false, null);
+        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline, false);
         int rigFree = quote.transferStart + quote.transferS;
         int rigPlace = quote.place;
         while (done >= load && done < capDm2) {
@@ -179,7 +201,7 @@ final class LoadSizer {
             planting.time = start + duration;
             rigFree = planting.time;
             rigPlace = planting.place;
-            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline, false, null);
+            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline, false);
             if (more == 0) {
                 break;
             }

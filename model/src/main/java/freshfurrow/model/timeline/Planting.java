@@ -12,8 +12,6 @@ import static freshfurrow.model.timeline.State.PLACE;
 import static freshfurrow.model.timeline.State.PLANTED_DM2;
 import static freshfurrow.model.timeline.State.WEIGHTED_LATE_DM2_DAYS;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A planter's way through its list out of one load: pieces of fields, moves, nights and rain, until the load is used up or too
  * old. The same walk looks ahead to size a load and, done for real, plants it.
@@ -73,7 +71,7 @@ final class Planting {
      *
      * @param real false to look ahead only
      */
-    long walk(int planter, int recipe, long capDm2, int deadline, boolean real, @Nullable Journal journal) {
+    long walk(int planter, int recipe, long capDm2, int deadline, boolean real) {
         int size = sizes[planter];
         int[] list = lists[planter];
         double capacity = season.capacityDm2PerS[planter];
@@ -93,12 +91,12 @@ final class Planting {
                     break;
                 }
                 if (real) {
-                    moved(planter, place, field, start, duration, journal);
+                    moved(planter, place, field, start, duration);
                 }
                 time = start + duration;
                 place = field;
             }
-            long done = plantField(planter, field, plantable, capacity, capDm2 - planted, deadline, real, journal);
+            long done = plantField(planter, field, plantable, capacity, capDm2 - planted, deadline, real);
             planted += done;
             if (leftDm2 > 0) {
                 break;
@@ -110,14 +108,7 @@ final class Planting {
     }
 
     private long plantField(
-            int planter,
-            int field,
-            Calendar plantable,
-            double capacity,
-            long capDm2,
-            int deadline,
-            boolean real,
-            @Nullable Journal journal) {
+            int planter, int field, Calendar plantable, double capacity, long capDm2, int deadline, boolean real) {
         long planted = 0;
         int t = Math.max(time, season.openS[field]);
         int period = plantable.periodAt(t);
@@ -138,7 +129,7 @@ final class Planting {
                 leftDm2 -= piece;
                 time = end;
                 if (real) {
-                    planted(planter, field, start, end, piece, journal);
+                    planted(planter, field, start, end, piece);
                 }
             }
             t = end;
@@ -154,11 +145,11 @@ final class Planting {
         return season.moveTimeS[planter] + driveS(planter, from, field);
     }
 
-    void moved(int planter, int from, int to, int start, int duration, @Nullable Journal journal) {
+    void moved(int planter, int from, int to, int start, int duration) {
         state.add(DRIVE_S, driveS(planter, from, to));
         state.add(DRIVE_M, season.metres(from, to));
-        if (journal != null) {
-            journal.planterMoved(planter, from, to, start, start + duration);
+        if (state.journal != null) {
+            state.journal.planterMoved(planter, from, to, start, start + duration);
         }
     }
 
@@ -166,7 +157,7 @@ final class Planting {
         return (int) Math.ceil(season.metres(from, to) * season.planterSPerM[planter]);
     }
 
-    private void planted(int planter, int field, int start, int end, long dm2, @Nullable Journal journal) {
+    private void planted(int planter, int field, int start, int end, long dm2) {
         int day = start / Calendars.DAY_S;
         long late = dm2 * Math.max(0, day - season.lastDay[field]);
         state.add(PLANTED_DM2, dm2);
@@ -174,8 +165,8 @@ final class Planting {
         state.add(LATE_DM2_DAYS, late);
         state.add(WEIGHTED_LATE_DM2_DAYS, late * season.lateWeight[field]);
         v[state.counters + FINISH_S] = Math.max(v[state.counters + FINISH_S], end);
-        if (journal != null) {
-            journal.planted(planter, field, start, end, dm2);
+        if (state.journal != null) {
+            state.journal.planted(planter, field, start, end, dm2);
         }
     }
 }

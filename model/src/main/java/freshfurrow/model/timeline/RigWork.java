@@ -15,8 +15,6 @@ import static freshfurrow.model.timeline.State.RIG_PLACE;
 import static freshfurrow.model.timeline.State.WATER_ML;
 import static freshfurrow.model.timeline.State.WATER_TRIPS;
 
-import org.jspecify.annotations.Nullable;
-
 /** Does for real what a {@link Quote} has worked out: driving, drawing, extracting, transferring, cleaning, dumping. */
 final class RigWork {
     private final CompiledSeason season;
@@ -34,38 +32,37 @@ final class RigWork {
     }
 
     /** All up to the transfer. */
-    void bring(Quote quote, long loadDm2, long mixDm2, @Nullable Journal journal) {
+    void bring(Quote quote, long loadDm2, long mixDm2) {
         int rig = quote.rig;
         int base = state.rig(rig);
         boolean newMix = quote.source != Quote.Source.ON_BOARD;
         if (newMix && v[base + MIX_DM2] > 0) {
-            dump(rig, quote.dumpEnd - dumpS(quote.rig), quote.dumpEnd, journal);
+            dump(rig, quote.dumpEnd - dumpS(quote.rig), quote.dumpEnd);
         }
         int t = quote.dumpEnd;
         if (quote.point >= 0) {
             drive(
                     quote,
                     season.pointAt[quote.point],
-                    quote.arrival((int) v[base + RIG_PLACE], season.pointAt[quote.point], t),
-                    journal);
+                    quote.arrival((int) v[base + RIG_PLACE], season.pointAt[quote.point], t));
             points.book(quote.point, quote.drawStart, quote.drawS, quote.drawMl);
             state.add(WATER_TRIPS, 1);
             t = quote.drawStart + quote.drawS;
-            if (journal != null) {
-                journal.drew(rig, quote.point, quote.drawStart, t, quote.drawMl);
+            if (state.journal != null) {
+                state.journal.drew(rig, quote.point, quote.drawStart, t, quote.drawMl);
             }
         }
         if (quote.source == Quote.Source.AT_WATER) {
-            extract(quote, season.pointAt[quote.point], journal);
+            extract(quote, season.pointAt[quote.point]);
             int driveS = quote.driveS(season.pointAt[quote.point], quote.place);
-            drive(quote, quote.place, quote.depart + driveS, journal);
+            drive(quote, quote.place, quote.depart + driveS);
             v[base + MIX_DM2] = mixDm2;
             v[base + MIX_RECIPE] = quote.recipe;
             v[base + MIX_DEADLINE] = quote.deadline;
         } else {
-            drive(quote, quote.place, quote.arrival((int) v[base + RIG_PLACE], quote.place, t), journal);
+            drive(quote, quote.place, quote.arrival((int) v[base + RIG_PLACE], quote.place, t));
             if (newMix) {
-                extract(quote, quote.place, journal);
+                extract(quote, quote.place);
                 v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0) - season.mixMl(loadDm2, quote.recipe);
                 v[base + WATER_ML] = Math.max(0, v[base + WATER_ML]);
             }
@@ -76,7 +73,7 @@ final class RigWork {
     }
 
     /** The rig is free again: after the clean that the load's last batch still wants. */
-    void leave(Quote quote, @Nullable Journal journal) {
+    void leave(Quote quote) {
         int base = state.rig(quote.rig);
         int end = quote.transferStart + quote.transferS;
         v[base + FREE] = end;
@@ -86,13 +83,13 @@ final class RigWork {
         }
         int start = season.rigHours[quote.rig].earliest(end, clean);
         v[base + FREE] = (long) start + clean;
-        if (journal != null && start < NEVER) {
-            journal.cleaned(quote.rig, quote.place, start, start + clean);
+        if (state.journal != null && start < NEVER) {
+            state.journal.cleaned(quote.rig, quote.place, start, start + clean);
         }
     }
 
     /** Lets out what mix is on board when the season is over. */
-    void dumpLeftover(int rig, @Nullable Journal journal) {
+    void dumpLeftover(int rig) {
         int base = state.rig(rig);
         if (v[base + MIX_DM2] > 0) {
             int free = (int) v[base + FREE];
@@ -102,7 +99,7 @@ final class RigWork {
                 start = Math.min(free, season.days * Calendars.DAY_S);
                 duration = 0;
             }
-            dump(rig, start, start + duration, journal);
+            dump(rig, start, start + duration);
         }
     }
 
@@ -112,19 +109,19 @@ final class RigWork {
                 Math.ceil(season.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]) * season.transferSPerMl[rig]);
     }
 
-    private void dump(int rig, int start, int end, @Nullable Journal journal) {
+    private void dump(int rig, int start, int end) {
         int base = state.rig(rig);
         int recipe = (int) v[base + MIX_RECIPE];
         long ml = season.mixMl(v[base + MIX_DM2], recipe);
         state.add(DUMPED_ML, ml);
         state.add(DUMPED_MG, season.compostMg(v[base + MIX_DM2], recipe));
         v[base + MIX_DM2] = 0;
-        if (journal != null) {
-            journal.dumped(rig, (int) v[base + RIG_PLACE], start, end, ml);
+        if (state.journal != null) {
+            state.journal.dumped(rig, (int) v[base + RIG_PLACE], start, end, ml);
         }
     }
 
-    private void drive(Quote quote, int to, int arrival, @Nullable Journal journal) {
+    private void drive(Quote quote, int to, int arrival) {
         int base = state.rig(quote.rig);
         int from = (int) v[base + RIG_PLACE];
         if (from == to) {
@@ -134,33 +131,34 @@ final class RigWork {
         state.add(DRIVE_S, duration);
         state.add(DRIVE_M, season.metres(from, to));
         v[base + RIG_PLACE] = to;
-        if (journal != null) {
-            journal.rigMoved(quote.rig, from, to, arrival - duration, arrival);
+        if (state.journal != null) {
+            state.journal.rigMoved(quote.rig, from, to, arrival - duration, arrival);
         }
     }
 
-    private void extract(Quote quote, int place, @Nullable Journal journal) {
+    private void extract(Quote quote, int place) {
         Extraction extraction = quote.extraction;
         int rig = quote.rig;
         state.add(BATCHES, extraction.batches);
         state.add(COMPOST_MG, extraction.compostMg);
-        if (journal == null) {
-            lots.take(extraction.compostMg, rig, null);
+        if (state.journal == null) {
+            lots.take(extraction.compostMg, rig);
             return;
         }
-        journal.newMix(rig);
+        state.journal.newMix(rig);
         int[] starts = new int[extraction.batches];
         extraction.backward(quote.depart, starts);
         Calendar hours = season.rigHours[rig];
         for (int batch = 1; batch <= extraction.batches; batch++) {
             int start = starts[batch - 1];
             int end = start + extraction.durationOf(batch);
-            journal.extracted(rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
-            lots.take(extraction.compostOf(batch, rig), rig, journal);
+            state.journal.extracted(
+                    rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
+            lots.take(extraction.compostOf(batch, rig), rig);
             int clean = season.cleanS[rig];
             if (batch < extraction.batches && clean > 0) {
                 int cleanStart = hours.earliest(end, clean);
-                journal.cleaned(rig, place, cleanStart, cleanStart + clean);
+                state.journal.cleaned(rig, place, cleanStart, cleanStart + clean);
             }
         }
     }

@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that changes while a timeline is played, in one flat array of whole numbers, so that it can be kept and put back with
@@ -55,6 +56,11 @@ final class State {
 
     final long[] v;
     final int counters;
+
+    /** Told of all that happens; absent in the search. */
+    @Nullable
+    Journal journal;
+
     private final int planters;
     private final int rigs;
     private final int points;

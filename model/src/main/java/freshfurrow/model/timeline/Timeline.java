@@ -5,10 +5,7 @@ import static freshfurrow.model.timeline.State.AWAITS_COMPOST;
 import static freshfurrow.model.timeline.State.FILL_DAY;
 import static freshfurrow.model.timeline.State.FRESH;
 import static freshfurrow.model.timeline.State.INDEX;
-import static freshfurrow.model.timeline.State.LEFT_DM2;
 import static freshfurrow.model.timeline.State.MISPLACED_FIELDS;
-import static freshfurrow.model.timeline.State.MIX_DM2;
-import static freshfurrow.model.timeline.State.MIX_RECIPE;
 import static freshfurrow.model.timeline.State.NEED;
 import static freshfurrow.model.timeline.State.PLACE;
 import static freshfurrow.model.timeline.State.POSTPONED;
@@ -27,9 +24,6 @@ import org.jspecify.annotations.Nullable;
  * of times and allocates nothing; the counters tell of the last run. Not for use by several threads at once.
  */
 public final class Timeline implements Counters {
-    /** So many planting periods in a row without a load that could be used up in time: it is the hold time, not the season's end. */
-    private static final int HOPELESS = 3;
-
     private final CompiledSeason season;
     private final State state;
     private final long[] v;
@@ -38,11 +32,12 @@ public final class Timeline implements Counters {
     private final Quote quote;
     private final LoadSizer sizer;
     private final RigWork rigWork;
+    private final RigChoice rigChoice;
+    private final Requests requests;
     private final int[][] lists;
     private final int[] sizes;
     private final boolean[] listed;
     private final GoalSet goals;
-    private @Nullable Journal journal;
 
     public Timeline(CompiledSeason season) {
         this.season = season;
@@ -54,6 +49,8 @@ public final class Timeline implements Counters {
         quote = new Quote(season, state, points, lots);
         sizer = new LoadSizer(season, state, quote, lots, planting);
         rigWork = new RigWork(season, state, points, lots);
+        rigChoice = new RigChoice(season, state, quote, sizer);
+        requests = new Requests(season, state, planting);
         lists = new int[season.planterCount()][season.fieldCount()];
         sizes = new int[season.planterCount()];
         listed = new boolean[season.fieldCount()];
@@ -72,20 +69,15 @@ public final class Timeline implements Counters {
     }
 
     void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull) {
-        journal = journalOrNull;
+        state.journal = journalOrNull;
         state.reset();
         takeLists(fieldLists, listSizes);
-        for (int p = 0; p < sizes.length; p++) {
-            if (sizes[p] > 0) {
-                v[state.planter(p) + LEFT_DM2] = season.areaDm2[lists[p][0]];
-            }
-            askAfresh(p, -1, -1);
-        }
-        for (int p = next(); p >= 0; p = next()) {
+        requests.open();
+        for (int p = requests.next(); p >= 0; p = requests.next()) {
             serve(p);
         }
         for (int r = 0; r < season.rigCount(); r++) {
-            rigWork.dumpLeftover(r, journal);
+            rigWork.dumpLeftover(r);
         }
     }
 
@@ -101,29 +93,15 @@ public final class Timeline implements Counters {
                     lists[p][sizes[p]++] = field;
                 } else {
                     state.add(MISPLACED_FIELDS, 1);
-                    unserved(field, season.areaDm2[field], Shortfall.NOT_ALLOWED, 0);
+                    requests.unserved(field, season.areaDm2[field], Shortfall.NOT_ALLOWED, 0);
                 }
             }
         }
         for (int field = 0; field < listed.length; field++) {
             if (!listed[field]) {
-                unserved(field, season.areaDm2[field], Shortfall.LEFT_OUT, 0);
+                requests.unserved(field, season.areaDm2[field], Shortfall.LEFT_OUT, 0);
             }
         }
-    }
-
-    /** The planter whose request is the earliest; -1 when none is left. */
-    private int next() {
-        int best = -1;
-        long earliest = NEVER;
-        for (int p = 0; p < sizes.length; p++) {
-            long need = v[state.planter(p) + NEED];
-            if (need < earliest) {
-                earliest = need;
-                best = p;
-            }
-        }
-        return best;
     }
 
     private void serve(int p) {
@@ -131,53 +109,53 @@ public final class Timeline implements Counters {
         int need = (int) v[base + NEED];
         int lotFrom = lots.availableFrom();
         if (lotFrom >= NEVER) {
-            giveUp(p, Shortfall.COMPOST, need);
+            requests.giveUp(p, Shortfall.COMPOST, need);
             return;
         }
         if (lotFrom > need) {
-            awaitCompost(p, need, lotFrom);
+            requests.awaitCompost(p, lotFrom);
             return;
         }
         quote.planter = p;
         quote.place = (int) v[base + PLACE];
         quote.recipe = season.recipeOf[planting.field(p, (int) v[base + INDEX])];
         quote.need = need;
-        if (!chooseRig()) {
-            giveUp(p, Shortfall.NO_LOAD, need);
+        if (!rigChoice.choose()) {
+            requests.giveUp(p, Shortfall.NO_LOAD, need);
             return;
         }
-        long mixDm2 = sizer.size();
-        if (quote.source == Quote.Source.ON_BOARD && (mixDm2 == 0 || notWorthwhile(mixDm2))) {
+        boolean standing = v[base + FRESH] == 0;
+        long mixDm2 = sizer.size(standing || quote.source == Quote.Source.ON_BOARD);
+        if (quote.source == Quote.Source.ON_BOARD && mixDm2 == 0) {
             quote.source = Quote.Source.AT_WATER;
-            mixDm2 = sizer.size();
+            mixDm2 = sizer.size(standing);
         }
-        boolean fresh = v[base + FRESH] == 1;
-        if (mixDm2 == 0 || (!fresh && notWorthwhile(mixDm2))) {
-            v[base + POSTPONED] += fresh ? 1 : 0;
-            askAfresh(p, need, -1);
+        if (mixDm2 == 0) {
+            requests.postpone(p);
             return;
         }
         v[base + POSTPONED] = 0;
         supply(p, base, need, mixDm2);
-        ask(p);
+        requests.ask(p);
     }
 
     private void supply(int p, int base, int need, long mixDm2) {
         long loadDm2 = sizer.loadOf(mixDm2);
-        standBy(p, base);
+        requests.standBy(p, base);
         waitFor(p, base, need);
         state.add(State.FILLS, 1);
         int start = quote.transferStart;
         int end = start + quote.transferS;
         int deadline = quote.deadline;
         int recipe = quote.recipe;
-        rigWork.bring(quote, loadDm2, mixDm2, journal);
-        if (journal != null) {
-            journal.filled(p, quote.rig, recipe, quote.place, start, end, season.mixMl(loadDm2, recipe), deadline);
+        rigWork.bring(quote, loadDm2, mixDm2);
+        if (state.journal != null) {
+            state.journal.filled(
+                    p, quote.rig, recipe, quote.place, start, end, season.mixMl(loadDm2, recipe), deadline);
         }
-        rigWork.leave(quote, journal);
+        rigWork.leave(quote);
         planting.begin(p, end);
-        long applied = planting.walk(p, recipe, loadDm2, deadline, true, journal);
+        long applied = planting.walk(p, recipe, loadDm2, deadline, true);
         planting.commit(p);
         if (applied < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + applied);
@@ -201,152 +179,8 @@ public final class Timeline implements Counters {
         if (why != WaitReason.HOURS) {
             state.add(State.WAIT_S, season.planterHours[p].work(from, start));
         }
-        if (journal != null) {
-            journal.waited(p, quote.place, from, start, why);
-        }
-    }
-
-    /** The rig that can start the transfer of the largest load earliest; ties go to less driving, then to the season's order. */
-    private boolean chooseRig() {
-        int best = -1;
-        int bestStart = NEVER;
-        int bestMetres = 0;
-        Quote.Source bestSource = Quote.Source.BESIDE_PLANTER;
-        quote.wholeAfterBreak = false;
-        for (int r = 0; r < season.rigCount(); r++) {
-            quote.rig = r;
-            quote.source = Quote.Source.BESIDE_PLANTER;
-            if (season.extractsAtWater[r]) {
-                int rig = state.rig(r);
-                quote.source = Quote.Source.AT_WATER;
-                if (v[rig + MIX_DM2] > 0 && v[rig + MIX_RECIPE] == quote.recipe) {
-                    quote.source = Quote.Source.ON_BOARD;
-                    long onBoard = sizer.ceiling();
-                    if (quote.ask(onBoard, onBoard) >= quote.deadline) {
-                        quote.source = Quote.Source.AT_WATER;
-                    }
-                }
-            }
-            long ceiling = sizer.ceiling();
-            if (ceiling <= 0) {
-                continue;
-            }
-            int start = quote.ask(sizer.loadOf(ceiling), ceiling);
-            if (start < bestStart || (start == bestStart && start < NEVER && quote.metres < bestMetres)) {
-                best = r;
-                bestStart = start;
-                bestMetres = quote.metres;
-                bestSource = quote.source;
-            }
-        }
-        quote.rig = Math.max(0, best);
-        quote.source = bestSource;
-        return best >= 0;
-    }
-
-    /** A load held down by age that would be gone sooner than its own transfer takes. */
-    private boolean notWorthwhile(long mixDm2) {
-        long load = sizer.loadOf(mixDm2);
-        return sizer.timeLimited && load < quote.transferS(load) * season.capacityDm2PerS[quote.planter];
-    }
-
-    /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
-    private void ask(int p) {
-        int base = state.planter(p);
-        int t = (int) v[base + TIME];
-        if (v[base + INDEX] >= sizes[p]) {
-            v[base + NEED] = NEVER;
-            return;
-        }
-        int need = season.planterHours[p].next(t);
-        if (v[base + FILL_DAY] == need / Calendars.DAY_S) {
-            v[base + FRESH] = 0;
-            v[base + NEED] = need;
-        } else {
-            askAfresh(p, -1, -1);
-        }
-    }
-
-    /**
-     * Sends the planter to its next field, to ask there at the moment planting could start.
-     *
-     * @param after only planting periods that begin after this, -1 for any
-     * @param from not before this, -1 for any time
-     */
-    private void askAfresh(int p, int after, int from) {
-        int base = state.planter(p);
-        Calendar hours = season.planterHours[p];
-        for (int i = (int) v[base + INDEX]; i < sizes[p]; i = (int) v[base + INDEX]) {
-            int field = lists[p][i];
-            int place = (int) v[base + PLACE];
-            int t = (int) v[base + TIME];
-            Calendar plantable = season.plantable[p][field];
-            int open = season.openS[field];
-            int duration = place == field ? 0 : planting.moveS(p, place, field);
-            int start = place == field ? t : hours.earliest(t, duration);
-            int there = start + duration;
-            int soonest = Math.max(Math.max(there, open), from);
-            if (after >= 0 && open <= after) {
-                soonest = Math.max(soonest, plantable.nextStart(after));
-            }
-            int need = plantable.next(soonest);
-            if (need < NEVER) {
-                if (place != field) {
-                    planting.moved(p, place, field, start, duration, journal);
-                    v[base + PLACE] = field;
-                    v[base + TIME] = there;
-                    v[base + WAIT_FROM] = Math.max(v[base + WAIT_FROM], there);
-                }
-                v[base + FRESH] = 1;
-                v[base + NEED] = need;
-                return;
-            }
-            boolean tooShort = v[base + POSTPONED] >= HOPELESS;
-            unserved(field, v[base + LEFT_DM2], tooShort ? Shortfall.HOLD_TIME : Shortfall.SEASON_ENDS, t);
-            v[base + POSTPONED] = 0;
-            v[base + INDEX]++;
-            v[base + LEFT_DM2] = i + 1 < sizes[p] ? season.areaDm2[lists[p][i + 1]] : 0;
-        }
-        v[base + NEED] = NEVER;
-    }
-
-    /** Records how long the planter stood at its field before that could be planted. */
-    private void standBy(int p, int base) {
-        if (journal == null || v[base + FRESH] == 0 || v[base + AWAITS_COMPOST] == 1) {
-            return;
-        }
-        int field = lists[p][(int) v[base + INDEX]];
-        int open = season.openS[field];
-        int from = season.planterHours[p].next((int) v[base + TIME]);
-        int until = season.plantable[p][field].next(Math.max(from, open));
-        if (from < until) {
-            journal.waited(p, field, from, until, from < open ? WaitReason.WINDOW : WaitReason.WET);
-        }
-    }
-
-    private void awaitCompost(int p, int need, int lotFrom) {
-        int base = state.planter(p);
-        askAfresh(p, -1, lotFrom);
-        if (v[base + AWAITS_COMPOST] == 0) {
-            v[base + AWAITS_COMPOST] = 1;
-            v[base + WAIT_FROM] = need;
-        }
-    }
-
-    /** Nothing in the planter's list can be served any more. */
-    private void giveUp(int p, Shortfall why, int since) {
-        int base = state.planter(p);
-        for (int i = (int) v[base + INDEX]; i < sizes[p]; i++) {
-            long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.areaDm2[lists[p][i]];
-            unserved(lists[p][i], left, why, since);
-        }
-        v[base + NEED] = NEVER;
-    }
-
-    private void unserved(int field, long dm2, Shortfall why, int since) {
-        state.add(UNSERVED_DM2, dm2);
-        if (journal != null) {
-            journal.unserved(field, dm2, why, since);
+        if (state.journal != null) {
+            state.journal.waited(p, quote.place, from, start, why);
         }
     }
 

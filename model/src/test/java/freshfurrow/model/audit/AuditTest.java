@@ -90,6 +90,8 @@ class AuditTest {
                 "UNSERVED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 1, \"why\": \" \"}]",
                 "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"B\", \"A\"]",
                 "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\"]",
+                "WAIT_REASON | \"why\": \"rig\" | \"why\": \"wet\"",
+                "WAIT_REASON | \"why\": \"rig\" | \"why\": \"window\"",
                 "FIELD_CAPACITY | 07:33:20\", \"end\": \"2027-04-20T10:20:00\" | 07:33:20\", \"end\": \"2027-04-20T10:19:59\"",
                 "FIELD_CAPACITY | \"areaHa\": 1.62} | \"areaHa\": 1.620002}",
                 // loads

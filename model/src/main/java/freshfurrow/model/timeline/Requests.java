@@ -1,0 +1,168 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.AWAITS_COMPOST;
+import static freshfurrow.model.timeline.State.FILL_DAY;
+import static freshfurrow.model.timeline.State.FRESH;
+import static freshfurrow.model.timeline.State.INDEX;
+import static freshfurrow.model.timeline.State.LEFT_DM2;
+import static freshfurrow.model.timeline.State.NEED;
+import static freshfurrow.model.timeline.State.PLACE;
+import static freshfurrow.model.timeline.State.POSTPONED;
+import static freshfurrow.model.timeline.State.TIME;
+import static freshfurrow.model.timeline.State.WAIT_FROM;
+
+import freshfurrow.model.plan.WaitReason;
+
+/** When and where each planter asks for its next fill, and what becomes of fields for which it can ask no more. */
+final class Requests {
+    /**
+     * So many planting periods in a row without a load that could be used up in time: it is the hold time that forbids the
+     * field, not the season's end.
+     */
+    private static final int HOPELESS = 3;
+
+    private final CompiledSeason season;
+    private final State state;
+    private final long[] v;
+    private final Planting planting;
+
+    Requests(CompiledSeason season, State state, Planting planting) {
+        this.season = season;
+        this.state = state;
+        this.v = state.v;
+        this.planting = planting;
+    }
+
+    /** Every planter's first request of the season. */
+    void open() {
+        for (int p = 0; p < season.planterCount(); p++) {
+            if (planting.size(p) > 0) {
+                v[state.planter(p) + LEFT_DM2] = season.areaDm2[planting.field(p, 0)];
+            }
+            askAfresh(p, -1, -1);
+        }
+    }
+
+    /** The planter whose request is the earliest; -1 when none is left. */
+    int next() {
+        int best = -1;
+        long earliest = NEVER;
+        for (int p = 0; p < season.planterCount(); p++) {
+            long need = v[state.planter(p) + NEED];
+            if (need < earliest) {
+                earliest = need;
+                best = p;
+            }
+        }
+        return best;
+    }
+
+    /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
+    void ask(int p) {
+        int base = state.planter(p);
+        int t = (int) v[base + TIME];
+        if (v[base + INDEX] >= planting.size(p)) {
+            v[base + NEED] = NEVER;
+            return;
+        }
+        int need = season.planterHours[p].next(t);
+        if (v[base + FILL_DAY] == need / Calendars.DAY_S) {
+            v[base + FRESH] = 0;
+            v[base + NEED] = need;
+        } else {
+            askAfresh(p, -1, -1);
+        }
+    }
+
+    /** The request can't be met in this planting period: it is made again in the next one. */
+    void postpone(int p) {
+        int base = state.planter(p);
+        v[base + POSTPONED] += v[base + FRESH];
+        askAfresh(p, (int) v[base + NEED], -1);
+    }
+
+    /**
+     * Sends the planter to its next field, to ask there at the moment planting could start.
+     *
+     * @param after only planting periods that begin after this, -1 for any
+     * @param from not before this, -1 for any time
+     */
+    private void askAfresh(int p, int after, int from) {
+        int base = state.planter(p);
+        Calendar hours = season.planterHours[p];
+        for (int i = (int) v[base + INDEX]; i < planting.size(p); i = (int) v[base + INDEX]) {
+            int field = planting.field(p, i);
+            int place = (int) v[base + PLACE];
+            int t = (int) v[base + TIME];
+            Calendar plantable = season.plantable[p][field];
+            int open = season.openS[field];
+            int duration = place == field ? 0 : planting.moveS(p, place, field);
+            int start = place == field ? t : hours.earliest(t, duration);
+            int there = start + duration;
+            int soonest = Math.max(Math.max(there, open), from);
+            if (after >= 0 && open <= after) {
+                soonest = Math.max(soonest, plantable.nextStart(after));
+            }
+            int need = plantable.next(soonest);
+            if (need < NEVER) {
+                if (place != field) {
+                    planting.moved(p, place, field, start, duration);
+                    v[base + PLACE] = field;
+                    v[base + TIME] = there;
+                }
+                v[base + FRESH] = 1;
+                v[base + NEED] = need;
+                return;
+            }
+            boolean tooShort = v[base + POSTPONED] >= HOPELESS;
+            unserved(field, v[base + LEFT_DM2], tooShort ? Shortfall.HOLD_TIME : Shortfall.SEASON_ENDS, t);
+            v[base + POSTPONED] = 0;
+            v[base + INDEX]++;
+            v[base + LEFT_DM2] = i + 1 < planting.size(p) ? season.areaDm2[planting.field(p, i + 1)] : 0;
+        }
+        v[base + NEED] = NEVER;
+    }
+
+    /** Records how long the planter stood at its field before that could be planted. */
+    void standBy(int p, int base) {
+        if (state.journal == null || v[base + FRESH] == 0 || v[base + AWAITS_COMPOST] == 1) {
+            return;
+        }
+        int field = planting.field(p, (int) v[base + INDEX]);
+        int open = season.openS[field];
+        int from = season.planterHours[p].next((int) v[base + TIME]);
+        int until = season.plantable[p][field].next(Math.max(from, open));
+        if (from < until) {
+            state.journal.waited(p, field, from, until, from < open ? WaitReason.WINDOW : WaitReason.WET);
+        }
+    }
+
+    /** No compost is there before {@code lotFrom}: the request is made again from then on. */
+    void awaitCompost(int p, int lotFrom) {
+        int base = state.planter(p);
+        long need = v[base + NEED];
+        askAfresh(p, -1, lotFrom);
+        if (v[base + AWAITS_COMPOST] == 0) {
+            v[base + AWAITS_COMPOST] = 1;
+            v[base + WAIT_FROM] = need;
+        }
+    }
+
+    /** Nothing in the planter's list can be served any more. */
+    void giveUp(int p, Shortfall why, int since) {
+        int base = state.planter(p);
+        for (int i = (int) v[base + INDEX]; i < planting.size(p); i++) {
+            long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.areaDm2[planting.field(p, i)];
+            unserved(planting.field(p, i), left, why, since);
+        }
+        v[base + NEED] = NEVER;
+    }
+
+    void unserved(int field, long dm2, Shortfall why, int since) {
+        state.add(State.UNSERVED_DM2, dm2);
+        if (state.journal != null) {
+            state.journal.unserved(field, dm2, why, since);
+        }
+    }
+}

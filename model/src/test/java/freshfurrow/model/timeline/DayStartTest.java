@@ -1,0 +1,99 @@
+package freshfurrow.model.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class DayStartTest {
+    @Test
+    void aRigThatStartsEarlierHasTheFirstLoadReadyWhenPlantingMayStart() {
+        // the first load ends with the day at 08:56:40
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("07:00/08:56:40"))
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(plan.rig("R1", "extract")).last().isEqualTo("2 06:45:00 - 2 07:00:00 extract A");
+        assertThat(plan.planter("P1", "fill")).last().isEqualTo("2 07:00:00 - 2 07:13:20 fill A");
+        assertThat(plan.plan().totals().waitMin()).isZero();
+    }
+
+    @Test
+    void aRigThatStartsWithThePlanterKeepsItWaitingForTheFirstBatch() {
+        // day 1: the rig is at A at 07:11:40, its batch ends at 07:26:40, the load is used up at 09:03:20
+        // day 2: batch from 07:00:00 to 07:15:00
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("07:00/09:03:20"))
+                .rig("R1", rig -> rig.hours("07:00/20:00"))
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(plan.planter("P1", "wait", "fill"))
+                .contains("1 07:26:40 - 1 07:40:00 fill A")
+                .endsWith("2 07:00:00 - 2 07:15:00 wait A rig", "2 07:15:00 - 2 07:28:20 fill A");
+        assertThat(plan.plan().totals().waitMin()).isEqualTo((400 + 900) / 60.0, within(0.01));
+    }
+
+    @Test
+    void aLongHoldTimeLetsTheBatchBeMadeTheEveningBefore() {
+        // the rig works until 20:00:00, so that is the last instant before 07:00:00 at which a batch can end
+        WorkedPlan plan = new WorkedSeason()
+                .hold(20 * 3600)
+                .planter("P1", planter -> planter.hours("07:00/09:03:20"))
+                .rig("R1", rig -> rig.hours("07:00/20:00"))
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(plan.rig("R1", "extract")).last().isEqualTo("1 19:45:00 - 1 20:00:00 extract A");
+        assertThat(plan.planter("P1", "fill")).last().isEqualTo("2 07:00:00 - 2 07:13:20 fill A");
+        assertThat(plan.loads()).last().isEqualTo("P1 R1 1000.000 L, old 2 16:00:00, used up 2 08:36:40");
+    }
+
+    @Test
+    void batchesThatWouldBeTooOldFromTheEveningBeforeAreAllMadeInTheMorning() {
+        // 5 batches of 10 kg take 5 x 900 + 4 x 180 s = 1:27:00. Day 1: from 06:11:40 to 07:38:40, used up 09:15:20.
+        // Day 2: before 07:00:00 there is 1 h only, and a batch of the evening before is 11 h old: from 06:00:00 to
+        // 07:27:00
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("07:00/09:15:20"))
+                .rig("R1", rig -> rig.batchCompost(10))
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(plan.planter("P1", "wait", "fill"))
+                .contains("1 07:38:40 - 1 07:52:00 fill A")
+                .endsWith("2 07:00:00 - 2 07:27:00 wait A rig", "2 07:27:00 - 2 07:40:20 fill A");
+        assertThat(plan.loads()).last().isEqualTo("P1 R1 1000.000 L, old 2 11:15:00, used up 2 09:03:40");
+    }
+
+    @Test
+    void waterIsDrawnTheEveningBefore() {
+        // the second load is transferred by 09:10:00; clean to 09:13:00, then 200 s to the well, 400 s there, 200 s
+        // back
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("07:00/10:33:20"))
+                .field("A", 15)
+                .plan("A");
+
+        assertThat(plan.rig("R1", "draw"))
+                .containsExactly(
+                        "1 06:01:40 - 1 06:08:20 draw well 2000.000 L", "1 09:16:20 - 1 09:23:00 draw well 2000.000 L");
+        assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:56:40", "2 07:00:00");
+    }
+
+    @Test
+    void aPlanterStandsAtAFieldWhoseWindowIsNotOpenYet() {
+        WorkedPlan plan =
+                new WorkedSeason().field("A", 5, field -> field.window(3, 3)).plan("A");
+
+        assertThat(plan.planter("P1", "move")).containsExactly("1 07:00:00 - 1 07:20:00 move yard to A");
+        assertThat(plan.planter("P1", "wait"))
+                .first()
+                .asString()
+                .startsWith("1 07:20:00")
+                .endsWith("wait A window");
+        assertThat(plan.planter("P1", "fill")).containsExactly("3 07:00:00 - 3 07:13:20 fill A");
+        assertThat(plan.plan().totals().waitMin()).isZero();
+    }
+}

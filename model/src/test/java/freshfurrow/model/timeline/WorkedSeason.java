@@ -1,0 +1,302 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Drying;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+/**
+ * A season whose arithmetic can be done in the head. Unless a test says otherwise:
+ *
+ * <ul>
+ *   <li>Recipe: 200 L/ha = 0.02 L/m2 and 10 kg/ha, hold time 5 h. 1 ha is 200 L and 10 kg.
+ *   <li>Planter P1, 07:00 to 19:00: 10 m x 2 m/s x 0.5 = 10 m2/s, so 1 ha in 1,000 s. Tank 1,000 L: 5 ha, planted in
+ *       5,000 s = 1:23:20. Road 5 m/s, 600 s for a change of field, 300 s setup for a fill.
+ *   <li>Rig R1, 06:00 to 20:00: a full batch is 50 kg (5 ha, 1,000 L) in 160 L of drum water, 900 s, cleaning 180 s.
+ *       Nurse tank 2,000 L. Transfer 2 L/s, so 1,000 L take 300 s + 500 s = 0:13:20. Road 10 m/s.
+ *   <li>Water: one hose of 5 L/s, open always: 2,000 L in 400 s = 0:06:40.
+ *   <li>Roads: yard or shed to well 1,000 m (rig 100 s), well to any field 2,000 m (rig 200 s), yard or shed to any
+ *       field 3,000 m (planter 600 s), field to field 1,000 m (planter 200 s, rig 100 s).
+ * </ul>
+ *
+ * So the first field is reached at 07:00:00 + 600 s + 600 s = 07:20:00, and R1 stands there with 2,000 L on board at
+ * 06:00:00 + 100 s + 400 s + 200 s = 06:11:40.
+ */
+final class WorkedSeason {
+    /** A Monday. */
+    static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
+
+    static final SeasonSource SOURCE = new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
+
+    private final List<Recipe> recipes = new ArrayList<>(List.of(new Recipe("standard", 200, 10, 5 * 3600)));
+    private final List<Planter> planters = new ArrayList<>(List.of(planter("P1")));
+    private final List<Rig> rigs = new ArrayList<>(List.of(rig("R1")));
+    private final List<WaterPoint> waterPoints = new ArrayList<>(List.of(well("well")));
+    private final List<CompostLot> compost = new ArrayList<>(List.of(new CompostLot("heap", 10_000, FIRST)));
+    private final List<Field> fields = new ArrayList<>();
+    private final List<Rain> rain = new ArrayList<>();
+    private final Map<String, Double> roads = new HashMap<>();
+    private Drying drying = new Drying(0, 0, 0.1, 1);
+    private int days = 3;
+
+    WorkedSeason days(int length) {
+        days = length;
+        return this;
+    }
+
+    WorkedSeason recipe(String id, double mixLPerHa, double compostKgPerHa, int holdS) {
+        recipes.removeIf(recipe -> recipe.id().equals(id));
+        recipes.add(new Recipe(id, mixLPerHa, compostKgPerHa, holdS));
+        return this;
+    }
+
+    WorkedSeason hold(int holdS) {
+        return recipe("standard", 200, 10, holdS);
+    }
+
+    /** A field with a window of the first day to the last. */
+    WorkedSeason field(String id, double areaHa) {
+        return field(id, areaHa, field -> field);
+    }
+
+    WorkedSeason field(String id, double areaHa, UnaryOperator<FieldChoice> choice) {
+        fields.add(choice.apply(FieldChoice.standard(days)).field(id, areaHa));
+        return this;
+    }
+
+    WorkedSeason planter(String id, UnaryOperator<PlanterChoice> choice) {
+        planters.removeIf(planter -> planter.id().equals(id));
+        planters.add(choice.apply(PlanterChoice.STANDARD).planter(id));
+        return this;
+    }
+
+    WorkedSeason rig(String id, UnaryOperator<RigChoice> choice) {
+        rigs.removeIf(rig -> rig.id().equals(id));
+        rigs.add(choice.apply(RigChoice.STANDARD).rig(id));
+        return this;
+    }
+
+    WorkedSeason waterPoint(String id, OptionalDouble dailyLimitL, WorkHours hours, int treatmentS) {
+        waterPoints.removeIf(point -> point.id().equals(id));
+        waterPoints.add(new WaterPoint(id, Optional.empty(), 5, 1, hours, dailyLimitL, treatmentS));
+        return this;
+    }
+
+    /** Replaces the heap by lots of their own. */
+    WorkedSeason lots(CompostLot... lots) {
+        compost.clear();
+        compost.addAll(List.of(lots));
+        return this;
+    }
+
+    WorkedSeason rain(int day, String from, double mm) {
+        rain.add(new Rain(FIRST.plusDays(day - 1L), clock(from), mm));
+        return this;
+    }
+
+    WorkedSeason road(String a, String b, double metres) {
+        roads.put(a + " " + b, metres);
+        roads.put(b + " " + a, metres);
+        return this;
+    }
+
+    Season season() {
+        return new Season(
+                "Worked",
+                FIRST,
+                FIRST.plusDays(days - 1L),
+                ZoneOffset.UTC,
+                new ClosedDays(Set.of(), Set.of()),
+                Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
+                recipes,
+                fields,
+                planters,
+                rigs,
+                waterPoints,
+                compost,
+                drying,
+                rain,
+                this::metres,
+                new Goals(30, 20, 1, 1, 10, 1),
+                DisplayUnits.METRIC);
+    }
+
+    /** The plan of one list a planter, each a string of field ids with spaces between. */
+    WorkedPlan plan(String... lists) {
+        List<List<String>> byPlanter = new ArrayList<>();
+        for (String list : lists) {
+            byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ")));
+        }
+        Season season = season();
+        Plan plan = PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE);
+        return new WorkedPlan(season, plan);
+    }
+
+    static LocalDate day(int number) {
+        return FIRST.plusDays(number - 1L);
+    }
+
+    static WorkHours hours(String... spans) {
+        List<DaySpan> list = new ArrayList<>();
+        for (String span : spans) {
+            int slash = span.indexOf('/');
+            list.add(new DaySpan(clock(span.substring(0, slash)), clock(span.substring(slash + 1))));
+        }
+        return new WorkHours(list);
+    }
+
+    private static int clock(String time) {
+        return time.equals("24:00") ? 86_400 : LocalTime.parse(time).toSecondOfDay();
+    }
+
+    private double metres(String from, String to) {
+        Double own = roads.get(from + " " + to);
+        if (own != null) {
+            return own;
+        }
+        if (from.equals(to)) {
+            return 0;
+        }
+        boolean yard = from.equals("yard") || to.equals("yard") || from.equals("shed") || to.equals("shed");
+        boolean water = isWaterPoint(from) || isWaterPoint(to);
+        if (yard) {
+            return water ? 1000 : 3000;
+        }
+        return water ? 2000 : 1000;
+    }
+
+    private boolean isWaterPoint(String id) {
+        return waterPoints.stream().anyMatch(point -> point.id().equals(id));
+    }
+
+    private static Planter planter(String id) {
+        return PlanterChoice.STANDARD.planter(id);
+    }
+
+    private static Rig rig(String id) {
+        return RigChoice.STANDARD.rig(id);
+    }
+
+    private static WaterPoint well(String id) {
+        return new WaterPoint(id, Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+    }
+
+    record FieldChoice(DateWindow window, String recipe, Drainage drainage, double lateWeight, Set<String> planters) {
+        static FieldChoice standard(int days) {
+            return new FieldChoice(new DateWindow(FIRST, day(days)), "standard", Drainage.MODERATE, 1, Set.of());
+        }
+
+        FieldChoice window(int firstDay, int lastDay) {
+            return new FieldChoice(new DateWindow(day(firstDay), day(lastDay)), recipe, drainage, lateWeight, planters);
+        }
+
+        FieldChoice recipe(String id) {
+            return new FieldChoice(window, id, drainage, lateWeight, planters);
+        }
+
+        FieldChoice drainage(Drainage kind) {
+            return new FieldChoice(window, recipe, kind, lateWeight, planters);
+        }
+
+        FieldChoice lateWeight(double weight) {
+            return new FieldChoice(window, recipe, drainage, weight, planters);
+        }
+
+        FieldChoice only(String planter) {
+            return new FieldChoice(window, recipe, drainage, lateWeight, Set.of(planter));
+        }
+
+        Field field(String id, double areaHa) {
+            return new Field(
+                    id,
+                    id,
+                    areaHa,
+                    Optional.empty(),
+                    List.of(),
+                    "corn",
+                    window,
+                    recipe,
+                    drainage,
+                    lateWeight,
+                    planters);
+        }
+    }
+
+    record PlanterChoice(double tankL, int moveTimeS, String at, WorkHours hours) {
+        static final PlanterChoice STANDARD = new PlanterChoice(1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+
+        PlanterChoice tank(double litres) {
+            return new PlanterChoice(litres, moveTimeS, at, hours);
+        }
+
+        /** Stands in its field when the season begins, and changes fields in no time. */
+        PlanterChoice unfoldedAt(String field) {
+            return new PlanterChoice(tankL, 0, field, hours);
+        }
+
+        PlanterChoice hours(String... spans) {
+            return new PlanterChoice(tankL, moveTimeS, at, WorkedSeason.hours(spans));
+        }
+
+        Planter planter(String id) {
+            return new Planter(id, 10, 0.75, 2, 0.5, tankL, 5, 300, moveTimeS, at, hours);
+        }
+    }
+
+    record RigChoice(double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
+        static final RigChoice STANDARD =
+                new RigChoice(50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+
+        RigChoice batchCompost(double kg) {
+            return new RigChoice(kg, nurseTankL, extractAt, at, hours);
+        }
+
+        RigChoice nurseTank(double litres) {
+            return new RigChoice(batchCompostKg, litres, extractAt, at, hours);
+        }
+
+        RigChoice atTheWater() {
+            return new RigChoice(batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
+        }
+
+        RigChoice at(String place) {
+            return new RigChoice(batchCompostKg, nurseTankL, extractAt, place, hours);
+        }
+
+        RigChoice hours(String... spans) {
+            return new RigChoice(batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
+        }
+
+        Rig rig(String id) {
+            return new Rig(
+                    id, 160, batchCompostKg, 900, 180, nurseTankL, 2, 10, OptionalDouble.empty(), extractAt, at, hours);
+        }
+    }
+}
