@@ -1,4 +1,4 @@
-/** The freshfurrow command: what people type and what they see. Parse, call, print; no rule of a season belongs here. */
+/** The program's entry. Commands, and what people see of a plan, have packages of their own below. */
 @NullMarked
 package freshfurrow.cli;
 

@@ -26,4 +26,12 @@ class BordersTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("ai.timefold..");
+
+    @ArchTest
+    static final ArchRule TEXT_AND_SUMS_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
+            .that()
+            .resideInAnyPackage("freshfurrow.cli.text..", "freshfurrow.cli.needs..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");
 }

@@ -280,6 +280,15 @@ public final class CompiledSeason {
         return areaDm2[field];
     }
 
+    /**
+     * The largest area that a planter can plant out of one load of a recipe, dm2: no more than its tank holds the mix for, and
+     * no more than it plants in the hold time less its fill setup and the pumping at the fastest rig's rate. Batches older
+     * than the transfer, moves and breaks make loads smaller.
+     */
+    public long largestLoadDm2(int planter, int recipe) {
+        return RefillBound.largestLoad(this, planter, recipe);
+    }
+
     int rigCount() {
         return rigAt.length;
     }

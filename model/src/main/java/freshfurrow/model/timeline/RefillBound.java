@@ -30,16 +30,21 @@ final class RefillBound {
 
     /** The largest area that any planter can plant out of one load of the recipe, dm2, rounded up. */
     static long largestLoad(CompiledSeason season, int recipe) {
+        long largest = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            largest = Math.max(largest, largestLoad(season, p, recipe));
+        }
+        return largest;
+    }
+
+    /** The largest area that the planter can plant out of one load of the recipe, dm2, rounded up. */
+    static long largestLoad(CompiledSeason season, int planter, int recipe) {
         double fastest = Double.MAX_VALUE;
         for (double sPerMl : season.transferSPerMl) {
             fastest = Math.min(fastest, sPerMl);
         }
-        long largest = 0;
-        for (int p = 0; p < season.planterCount(); p++) {
-            double secondsPerDm2 = 1 / season.capacityDm2PerS[p] + season.mlPerDm2[recipe] * fastest;
-            double withinHold = Math.max(0, season.holdS[recipe] - season.fillSetupS[p]) / secondsPerDm2;
-            largest = Math.max(largest, Math.min(season.tankDm2[p][recipe], (long) Math.ceil(withinHold)));
-        }
-        return largest;
+        double secondsPerDm2 = 1 / season.capacityDm2PerS[planter] + season.mlPerDm2[recipe] * fastest;
+        double withinHold = Math.max(0, season.holdS[recipe] - season.fillSetupS[planter]) / secondsPerDm2;
+        return Math.min(season.tankDm2[planter][recipe], (long) Math.ceil(withinHold));
     }
 }

@@ -1,0 +1,50 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.AuditReport;
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.audit.Finding;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.Reading;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "audit",
+        header = "Check a plan against its season, from first principles.",
+        description =
+                "%nShares no timing code with the planning. Each finding is a line: rule, place, what is wrong. Findings make exit code 1. A plan of a varied season is audited with the same --variant options.%n",
+        footer = {
+            "  freshfurrow audit scenarios/first-season scenarios/first-season/plan",
+            "  freshfurrow audit season.yaml plan.json"
+        })
+final class AuditCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Parameters(paramLabel = "PLAN", index = "1", description = "a plan file, or a folder that holds plan.json")
+    private Path plan = Path.of("");
+
+    @Override
+    public Integer call() {
+        Reading.Valid read = season.read();
+        Plan planned = PlanArgument.read(plan);
+        if (!planned.season().sha256().equals(read.sha256())) {
+            Output.warn(
+                    spec,
+                    "Note: the plan was made from " + planned.season().file()
+                            + " with other content than the season has now; plan again, or expect findings.");
+        }
+        List<Finding> findings = Audit.check(read.season(), planned);
+        Output.print(spec, AuditReport.lines(read.season(), planned, findings));
+        return findings.isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
+    }
+}

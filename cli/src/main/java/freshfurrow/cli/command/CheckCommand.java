@@ -1,0 +1,33 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.SeasonSummary;
+import freshfurrow.model.read.Reading;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "check",
+        header = "Read a season, list every problem in it, and sum it up.",
+        description =
+                "%nProblems go to standard error, one a line, with file, place, reason and remedy. A season without problems is summed up: area, compost against stock, water, days needed against days there, the largest loads, and the loaded weight of each rig.%n",
+        footer = {
+            "  freshfurrow check scenarios/first-season",
+            "  freshfurrow check season.yaml --variant two-rigs.yaml"
+        })
+final class CheckCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Override
+    public Integer call() {
+        Reading.Valid read = season.read();
+        Output.print(spec, SeasonSummary.lines(read.season()));
+        return Freshfurrow.OK;
+    }
+}

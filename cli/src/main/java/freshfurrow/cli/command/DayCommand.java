@@ -1,0 +1,51 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.DaySheet;
+import freshfurrow.model.plan.Plan;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "day",
+        header = "Print the crew's sheet for one day of a plan.",
+        description =
+                "%nSays for every rig each drive, draw, batch and transfer, and for every planter each drive, fill and field, with times, amounts and use-by times. Needs the plan file only.%n",
+        footer = {
+            "  freshfurrow day scenarios/first-season/plan 2027-04-20",
+            "  freshfurrow day plan.json 2027-05-03 > monday.txt"
+        })
+final class DayCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    private Path plan = Path.of("");
+
+    @Parameters(
+            paramLabel = "DATE",
+            index = "1",
+            description = "year-month-day, as 2027-04-20",
+            converter = DateConverter.class)
+    private LocalDate date = LocalDate.EPOCH;
+
+    @Override
+    public Integer call() {
+        Plan read = PlanArgument.read(plan);
+        Optional<DaySheet.DateSpan> dates = DaySheet.dates(read);
+        if (dates.isEmpty()) {
+            throw new Refusal("The plan has no work on any day.");
+        }
+        if (!dates.get().contains(date)) {
+            throw new Refusal("The plan has no work on " + date + ": it runs from "
+                    + dates.get().first() + " to " + dates.get().last() + ".");
+        }
+        Output.print(spec, DaySheet.lines(read, date));
+        return Freshfurrow.OK;
+    }
+}

@@ -1,0 +1,92 @@
+package freshfurrow.cli.command;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The command that all others belong to. */
+@Command(
+        name = "freshfurrow",
+        header = "Season plans for furrows wetted with fresh compost extract.",
+        description =
+                "%nReads a season file (fields, planters, rigs, water points, compost, recipes) and plans which field is planted when, how many batches are extracted for it, how full each load is and where its water comes from, so that every load is in the ground fresh.%n",
+        versionProvider = Version.class,
+        mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
+        usageHelpAutoWidth = false,
+        sortOptions = false,
+        abbreviateSynopsis = false,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:all is well",
+            "1:a problem in what was read, or findings of an audit, or a file that cannot be written",
+            "2:a command line that makes no sense",
+            "130:stopped with Ctrl-C; plan has then written the best plan so far"
+        },
+        footerHeading = "%nExamples:%n",
+        subcommands = {
+            CheckCommand.class,
+            PlanCommand.class,
+            DayCommand.class,
+            AuditCommand.class,
+            CompletionCommand.class
+        },
+        footer = {
+            "  freshfurrow check scenarios/first-season",
+            "  freshfurrow plan scenarios/first-season",
+            "  freshfurrow plan --help"
+        })
+public final class Freshfurrow implements Runnable {
+    static final int OK = 0;
+    static final int PROBLEM = 1;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /**
+     * Runs a command line.
+     *
+     * @return the exit code: 0, 1 or 2
+     */
+    public static int run(String... args) {
+        CommandLine commandLine = commandLine();
+        try {
+            return commandLine.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            Output.print(commandLine.getErr(), Failures.lines(e));
+            return PROBLEM;
+        }
+    }
+
+    static CommandLine commandLine() {
+        return new CommandLine(new Freshfurrow())
+                .setParameterExceptionHandler(Freshfurrow::onMistake)
+                .setExecutionExceptionHandler(Freshfurrow::onFailure);
+    }
+
+    private static int onMistake(ParameterException mistake, String[] args) {
+        CommandLine command = mistake.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(mistake.getMessage());
+        UnmatchedArgumentException.printSuggestions(mistake, err);
+        err.println("See '" + command.getCommandSpec().qualifiedName() + " --help'.");
+        err.flush();
+        return CommandLine.ExitCode.USAGE;
+    }
+
+    private static int onFailure(Exception failure, CommandLine command, ParseResult parsed) {
+        Output.print(command.getErr(), Failures.lines(failure));
+        return PROBLEM;
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Which command?");
+    }
+}

@@ -1,0 +1,29 @@
+package freshfurrow.cli.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Model.CommandSpec;
+
+/**
+ * Lines to standard output and standard error. Names come from files of others, so that nothing in a line may steer a
+ * terminal.
+ */
+final class Output {
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
+
+    private Output() {}
+
+    static void print(CommandSpec spec, List<String> lines) {
+        print(spec.commandLine().getOut(), lines);
+    }
+
+    static void warn(CommandSpec spec, String line) {
+        print(spec.commandLine().getErr(), List.of(line));
+    }
+
+    static void print(PrintWriter writer, List<String> lines) {
+        lines.forEach(line -> writer.println(CONTROL.matcher(line).replaceAll(" ")));
+        writer.flush();
+    }
+}

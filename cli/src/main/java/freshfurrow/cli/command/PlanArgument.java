@@ -1,0 +1,26 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.PlanFileException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** A plan that is already written. */
+final class PlanArgument {
+    static final String FILE_NAME = "plan.json";
+
+    private PlanArgument() {}
+
+    /**
+     * @param plan a plan file, or a folder that holds plan.json
+     * @throws Refusal when it cannot be read
+     */
+    static Plan read(Path plan) {
+        try {
+            return PlanFile.read(Files.isDirectory(plan) ? plan.resolve(FILE_NAME) : plan);
+        } catch (PlanFileException e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.AuditReport;
+import freshfurrow.cli.text.PlanReport;
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.audit.Finding;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.PlanningOptions;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "plan",
+        header = "Plan a season, audit the plan, write plan.json and print the season by day.",
+        description =
+                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The same --seed and --steps give the same plan, byte for byte, on every run; with --time that is not certain.%n",
+        footer = {
+            "  freshfurrow plan scenarios/first-season",
+            "  freshfurrow plan season.yaml --variant two-rigs.yaml --out two-rigs",
+            "  freshfurrow plan season.yaml --time 5min --force",
+            "  freshfurrow plan season.yaml --steps 20000 --seed 7 --out repeatable"
+        })
+final class PlanCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "folder for plan.json, made when missing (default: folder plan beside the season file)")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = TimeConverter.class,
+            description = "how long to plan at most, as 30s, 5min or 1h (default: 30s, unless --steps is given)")
+    private Optional<Duration> time = Optional.empty();
+
+    @Option(names = "--steps", paramLabel = "N", description = "how many moves to try, 0 or more")
+    private Optional<Long> steps = Optional.empty();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(names = "--force", description = "replace a plan.json that is already there")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        if (steps.isPresent() && steps.get() < 0) {
+            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
+        }
+        Reading.Valid read = season.read();
+        PlanTarget target = PlanTarget.in(out.orElseGet(() -> season.folder().resolve("plan")), force);
+        return new PlanningRun(read.season(), options()).keepBestOnInterrupt(lists -> finish(read, target, lists));
+    }
+
+    private PlanningOptions options() {
+        return new PlanningOptions(time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed);
+    }
+
+    private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists) {
+        Season planned = read.season();
+        Plan plan = PlanRecorder.record(
+                CompiledSeason.of(planned),
+                lists,
+                new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()));
+        refuseFindings(Audit.check(planned, plan));
+        target.write(plan);
+        List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
+        lines.add("");
+        lines.add("Written to " + target.file());
+        Output.print(spec, lines);
+        return Freshfurrow.OK;
+    }
+
+    private static void refuseFindings(List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            List<String> lines = new ArrayList<>();
+            lines.add("The plan breaks rules of its own season, so it is not written. This is an error of the program,"
+                    + " not of your files; please report it with your season file.");
+            findings.forEach(finding -> lines.add(AuditReport.line(finding)));
+            throw new Refusal(lines);
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.PlanningOptions;
+import freshfurrow.solver.SeasonPlanner;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.ToIntFunction;
+
+/** Planning that Ctrl-C ends early and does not throw away. */
+final class PlanningRun {
+    private final SeasonPlanner planner;
+    private final ProgressLine progress;
+
+    PlanningRun(Season season, PlanningOptions options) {
+        progress = ProgressLine.onTerminal(season.units());
+        planner = new SeasonPlanner(CompiledSeason.of(season), options, progress);
+    }
+
+    /**
+     * Plans, and has the plan finished even when the program is told to end meanwhile.
+     *
+     * @param finish given the lists of fields, writes the plan
+     * @return what {@code finish} returns
+     */
+    int keepBestOnInterrupt(ToIntFunction<List<List<String>>> finish) {
+        CountDownLatch finished = new CountDownLatch(1);
+        Thread onInterrupt = new Thread(
+                () -> {
+                    planner.stop();
+                    awaitUninterruptibly(finished);
+                },
+                "keep best plan");
+        Runtime.getRuntime().addShutdownHook(onInterrupt);
+        try {
+            List<List<String>> lists = planner.plan();
+            progress.clear();
+            return finish.applyAsInt(lists);
+        } finally {
+            finished.countDown();
+            forget(onInterrupt);
+        }
+    }
+
+    private static void forget(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            return; // the program is ending: the hook is what lets it
+        }
+    }
+
+    private static void awaitUninterruptibly(CountDownLatch latch) {
+        boolean interrupted = false;
+        while (true) {
+            try {
+                latch.await();
+                break;
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

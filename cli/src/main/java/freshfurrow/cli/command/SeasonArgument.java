@@ -1,0 +1,40 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The season that a command works on. */
+final class SeasonArgument {
+    @Parameters(paramLabel = "SEASON", index = "0", description = "a season file, or a folder that holds season.yaml")
+    private Path season = Path.of("");
+
+    @Option(
+            names = "--variant",
+            paramLabel = "FILE",
+            description = "a JSON merge patch (RFC 7396) over the season file; may be repeated, applied in order")
+    private List<Path> variants = new ArrayList<>();
+
+    /** @throws Refusal with every problem, when the season cannot be used */
+    Reading.Valid read() {
+        Reading reading = SeasonFiles.read(season, variants);
+        if (reading instanceof Reading.Invalid invalid) {
+            throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
+        }
+        return (Reading.Valid) reading;
+    }
+
+    /** The folder that the season is in. */
+    Path folder() {
+        if (Files.isDirectory(season)) {
+            return season;
+        }
+        Path parent = season.toAbsolutePath().getParent();
+        return parent == null ? season.toAbsolutePath() : parent;
+    }
+}

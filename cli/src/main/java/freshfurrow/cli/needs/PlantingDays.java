@@ -1,0 +1,80 @@
+package freshfurrow.cli.needs;
+
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** Days that planting takes at the least, and days there are for it. */
+public final class PlantingDays {
+    private static final double M2_PER_HA = 10_000;
+
+    private PlantingDays() {}
+
+    /** A planter's working hours on a day that is not closed. */
+    public static Duration hoursADay(Planter planter) {
+        return Duration.ofSeconds(planter.hours().spans().stream()
+                .mapToLong(span -> (long) span.endS() - span.startS())
+                .sum());
+    }
+
+    /** What a planter plants in a day when it never stops, ha: effective field capacity times hours a day. */
+    public static double areaHaADay(Planter planter) {
+        return planter.fieldCapacityM2PerS() * hoursADay(planter).toSeconds() / M2_PER_HA;
+    }
+
+    /**
+     * Days to plant some fields with all planters at work and none ever stopping: area / (effective field capacity x hours a
+     * day). Where fields are for some planters only, the slowest such group decides.
+     */
+    public static double needed(Season season, Collection<Field> fields) {
+        Set<Set<String>> groups = new HashSet<>();
+        fields.forEach(field -> groups.add(allowed(season, field)));
+        groups.add(all(season));
+        return groups.stream()
+                .mapToDouble(group -> daysOf(season, fields, group))
+                .max()
+                .orElse(0);
+    }
+
+    /** Days within the season and within a window of some of the fields that are not closed. Rain is not taken off. */
+    public static int there(Season season, Collection<Field> fields) {
+        return (int) season.first()
+                .datesUntil(season.last().plusDays(1))
+                .filter(Predicate.not(season.closed()::contains))
+                .filter(date -> fields.stream().anyMatch(field -> isOpen(field, date)))
+                .count();
+    }
+
+    private static double daysOf(Season season, Collection<Field> fields, Set<String> group) {
+        double theirs = fields.stream()
+                .filter(field -> group.containsAll(allowed(season, field)))
+                .mapToDouble(Field::areaHa)
+                .sum();
+        double aDay = season.planters().stream()
+                .filter(planter -> group.contains(planter.id()))
+                .mapToDouble(PlantingDays::areaHaADay)
+                .sum();
+        return theirs / aDay;
+    }
+
+    private static Set<String> allowed(Season season, Field field) {
+        return field.planters().isEmpty() ? all(season) : field.planters();
+    }
+
+    private static Set<String> all(Season season) {
+        Set<String> ids = new HashSet<>();
+        season.planters().forEach(planter -> ids.add(planter.id()));
+        return ids;
+    }
+
+    private static boolean isOpen(Field field, LocalDate date) {
+        return !date.isBefore(field.window().first())
+                && !date.isAfter(field.window().last());
+    }
+}

@@ -1,0 +1,132 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The crew's sheet for one day: what every rig and planter does, where and when. Made from a plan alone. */
+public final class DaySheet {
+    private static final String RULE = "=".repeat(78);
+    private static final String THIN_RULE = "-".repeat(78);
+
+    private final Plan plan;
+    private final LocalDate date;
+    private final Figures figures;
+    private final List<String> lines = new ArrayList<>();
+
+    private DaySheet(Plan plan, LocalDate date) {
+        this.plan = plan;
+        this.date = date;
+        this.figures = new Figures(plan.season().units());
+    }
+
+    /** The first and the last date on which a machine of the plan does something; empty for a plan without work. */
+    public static Optional<DateSpan> dates(Plan plan) {
+        return allActivities(plan)
+                .map(Activity::start)
+                .min(Comparator.naturalOrder())
+                .flatMap(first -> allActivities(plan)
+                        .map(Activity::end)
+                        .max(Comparator.naturalOrder())
+                        .map(last -> new DateSpan(
+                                first.toLocalDate(), last.minusNanos(1).toLocalDate())));
+    }
+
+    /** Dates, both ends included. */
+    public record DateSpan(LocalDate first, LocalDate last) {
+        public boolean contains(LocalDate date) {
+            return !date.isBefore(first) && !date.isAfter(last);
+        }
+    }
+
+    /** The sheet, a line an entry. */
+    public static List<String> lines(Plan plan, LocalDate date) {
+        DaySheet sheet = new DaySheet(plan, date);
+        sheet.write();
+        return sheet.lines;
+    }
+
+    private void write() {
+        lines.add(RULE);
+        lines.add("DAY SHEET   " + Figures.longDay(date) + "   " + plan.season().name());
+        lines.add(RULE);
+        List<Activity> work = allActivities(plan).filter(this::today).toList();
+        if (work.isEmpty()) {
+            lines.add("");
+            lines.add("Nothing is planned on this day.");
+            return;
+        }
+        lines.add(summary());
+        Steps steps = new Steps(plan, date, figures);
+        plan.rigs().forEach((id, rig) -> machine("RIG " + id, Optional.empty(), rig.activities(), steps));
+        plan.planters()
+                .forEach((id, planter) -> machine(
+                        "PLANTER " + id + "   tank " + figures.volume(planter.tankL()),
+                        OnBoard.at(plan, id, date.atStartOfDay()).map(this::fromTheDayBefore),
+                        planter.activities(),
+                        steps));
+        cautions(work);
+    }
+
+    private String summary() {
+        return PlanDay.of(plan).stream()
+                .filter(day -> day.date().equals(date))
+                .findFirst()
+                .map(day -> "%s to plant, %s, %s, %s of compost, %s"
+                        .formatted(
+                                figures.area(day.areaHaByField().values().stream()
+                                        .mapToDouble(area -> area)
+                                        .sum()),
+                                Figures.count(day.fills(), "fill", "fills"),
+                                Figures.count(day.batches(), "batch", "batches"),
+                                figures.mass(day.compostKg()),
+                                Figures.count(day.waterTrips(), "water trip", "water trips")))
+                .orElse("No planting and no fill.");
+    }
+
+    private void machine(String title, Optional<String> first, List<Activity> activities, Steps steps) {
+        lines.add("");
+        lines.add(title);
+        lines.add(THIN_RULE);
+        first.ifPresent(lines::add);
+        List<Activity> today = activities.stream().filter(this::today).toList();
+        if (today.isEmpty()) {
+            lines.add("no work today");
+        }
+        today.forEach(activity -> lines.addAll(steps.lines(activity)));
+    }
+
+    private String fromTheDayBefore(OnBoard left) {
+        return "In the tank from the day before: %s of %s for %s, use by %s"
+                .formatted(
+                        figures.volume(left.litres()),
+                        left.load().id(),
+                        figures.area(left.areaHa()),
+                        Figures.clock(left.load().deadline(), date));
+    }
+
+    private void cautions(List<Activity> work) {
+        lines.add("");
+        lines.add("CARE");
+        lines.add(THIN_RULE);
+        lines.add(Caution.FIRST);
+        Caution.of(work).forEach(caution -> lines.add(caution.text()));
+    }
+
+    private boolean today(Activity activity) {
+        return activity.start().toLocalDate().equals(date)
+                || (activity.start().isBefore(date.atStartOfDay())
+                        && activity.end().isAfter(date.atStartOfDay()));
+    }
+
+    private static Stream<Activity> allActivities(Plan plan) {
+        return Stream.concat(
+                plan.planters().values().stream().flatMap(planter -> planter.activities().stream()),
+                plan.rigs().values().stream().flatMap(rig -> rig.activities().stream()));
+    }
+}

@@ -1,0 +1,103 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.DisplayUnits;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** SI figures as people of a season read them, in their units. */
+public record Figures(DisplayUnits units) {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
+    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** From this figure on decimals are of no use to a crew. */
+    private static final double WHOLE_FROM = 100;
+
+    /** An area, as {@code 28.2 ac} or {@code 11.41 ha}. */
+    public String area(double hectares) {
+        return areaFigure(hectares) + " " + units.area().symbol();
+    }
+
+    /** Area times days, as {@code 12.5 ac-days}. */
+    public String areaDays(double hectareDays) {
+        return areaFigure(hectareDays) + " " + units.area().symbol() + "-days";
+    }
+
+    /** Water or mix, as {@code 1,200 gal}. */
+    public String volume(double litres) {
+        return shortest(units.volume().fromLitres(litres)) + " "
+                + units.volume().symbol();
+    }
+
+    /** Compost or a load on wheels, as {@code 12.4 lb}. */
+    public String mass(double kilograms) {
+        return shortest(units.mass().fromKilograms(kilograms)) + " "
+                + units.mass().symbol();
+    }
+
+    /** A way by road, as {@code 1.2 mi}. */
+    public String distance(double kilometres) {
+        return format("%,.1f", units.distance().fromKilometres(kilometres))
+                + " "
+                + units.distance().symbol();
+    }
+
+    /** A number of things, as {@code 1 fill} or {@code 2 fills}. */
+    public static String count(int number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+
+    /** A share of one, as {@code 87 %}; rounded down, so that only what is full is called 100 %. */
+    public static String percent(double share) {
+        return format("%.0f %%", Math.floor(share * 100 + 1e-3));
+    }
+
+    /** A length of time of 0 or more, in minutes begun and ended, as {@code 2 h 05 min}. */
+    public static String span(Duration duration) {
+        long hours = duration.toHours();
+        return hours == 0 ? duration.toMinutes() + " min" : format("%d h %02d min", hours, duration.toMinutesPart());
+    }
+
+    /** As {@code Tue 2027-04-20}. */
+    public static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
+    /** As {@code Tuesday 2027-04-20}. */
+    public static String longDay(LocalDate date) {
+        return LONG_DAY.format(date);
+    }
+
+    /** The time of day in minutes begun, as {@code 07:05}; with its date when that is another than the sheet's. */
+    public static String clock(LocalDateTime time, LocalDate sheet) {
+        return time.toLocalDate().equals(sheet)
+                ? CLOCK.format(time)
+                : CLOCK.format(time) + " on " + day(time.toLocalDate());
+    }
+
+    private String areaFigure(double hectares) {
+        return format(
+                units.area() == AreaUnit.HECTARE ? "%,.2f" : "%,.1f",
+                units.area().fromHectares(hectares));
+    }
+
+    /** One decimal where it says something. */
+    private static String shortest(double figure) {
+        if (Math.abs(figure) >= WHOLE_FROM) {
+            return format("%,.0f", figure);
+        }
+        String tenths = format("%.1f", figure);
+        if (figure > 0 && tenths.equals("0.0")) {
+            return "<0.1";
+        }
+        return tenths.endsWith(".0") ? tenths.substring(0, tenths.length() - 2) : tenths;
+    }
+
+    private static String format(String pattern, Object... values) {
+        return String.format(Locale.ROOT, pattern, values);
+    }
+}

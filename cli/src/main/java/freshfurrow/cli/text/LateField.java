@@ -1,0 +1,67 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A field of which a part is planted after its window.
+ *
+ * @param areaHa planted after the window, ha
+ * @param haDays that area times the days after the window's last date, unweighted
+ * @param lastPlanting when the last of it is planted
+ * @param window what its planter did with the window
+ */
+record LateField(
+        Field field, double areaHa, double haDays, LocalDateTime lastPlanting, String planter, TimeUse window) {
+
+    /** The late fields in the season's order. */
+    static List<LateField> of(Season season, Plan plan) {
+        List<LateField> late = new ArrayList<>();
+        for (Field field : season.fields()) {
+            plan.planters().forEach((id, planter) -> {
+                List<Activity.Plant> after = plantedLate(field, planter);
+                if (!after.isEmpty()) {
+                    late.add(of(field, id, planter, after));
+                }
+            });
+        }
+        return late;
+    }
+
+    private static LateField of(Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
+        LocalDate last = field.window().last();
+        double areaHa = after.stream().mapToDouble(Activity.Plant::areaHa).sum();
+        double haDays = after.stream()
+                .mapToDouble(planting -> planting.areaHa()
+                        * ChronoUnit.DAYS.between(last, planting.start().toLocalDate()))
+                .sum();
+        return new LateField(
+                field,
+                areaHa,
+                haDays,
+                after.get(after.size() - 1).end(),
+                id,
+                TimeUse.of(planter, field.id(), field.window()));
+    }
+
+    private static List<Activity.Plant> plantedLate(Field field, Plan.PlanterPlan planter) {
+        DateWindow window = field.window();
+        List<Activity.Plant> late = new ArrayList<>();
+        for (Activity activity : planter.activities()) {
+            if (activity instanceof Activity.Plant planting
+                    && planting.field().equals(field.id())
+                    && planting.start().toLocalDate().isAfter(window.last())) {
+                late.add(planting);
+            }
+        }
+        return late;
+    }
+}

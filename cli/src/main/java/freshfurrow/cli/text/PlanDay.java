@@ -1,0 +1,97 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * One day of a plan in figures. Work counts on the date on which it starts, a load's margin on the date of its last drop.
+ *
+ * @param areaHaByField planted on this day, in order of planting, ha
+ * @param compostKg in the batches begun on this day
+ * @param finish end of the day's last planting
+ * @param smallestMargin least time between a last drop and its deadline
+ */
+record PlanDay(
+        LocalDate date,
+        Map<String, Double> areaHaByField,
+        int fills,
+        int batches,
+        double compostKg,
+        int waterTrips,
+        Optional<LocalDateTime> finish,
+        Optional<Duration> smallestMargin) {
+
+    /** The days of a plan on which something is planted, filled, extracted or drawn, in order. */
+    static List<PlanDay> of(Plan plan) {
+        SortedMap<LocalDate, Sums> days = new TreeMap<>();
+        List<Activity.Plant> plantings = new ArrayList<>();
+        for (Plan.PlanterPlan planter : plan.planters().values()) {
+            for (Activity activity : planter.activities()) {
+                if (activity instanceof Activity.Plant planting) {
+                    plantings.add(planting);
+                } else if (activity instanceof Activity.Fill) {
+                    on(days, activity.start()).fills++;
+                }
+            }
+        }
+        plantings.sort(Comparator.comparing(Activity.Plant::start));
+        plantings.forEach(planting -> on(days, planting.start()).add(planting));
+        for (Plan.RigPlan rig : plan.rigs().values()) {
+            for (Activity activity : rig.activities()) {
+                if (activity instanceof Activity.Draw) {
+                    on(days, activity.start()).waterTrips++;
+                }
+            }
+        }
+        for (Plan.Batch batch : plan.batches()) {
+            Sums day = on(days, batch.start());
+            day.batches++;
+            day.compostKg += batch.compostKg();
+        }
+        for (Plan.Load load : plan.loads()) {
+            on(days, load.lastDrop()).add(Duration.between(load.lastDrop(), load.deadline()));
+        }
+        return days.entrySet().stream()
+                .map(day -> day.getValue().on(day.getKey()))
+                .toList();
+    }
+
+    private static Sums on(Map<LocalDate, Sums> days, LocalDateTime time) {
+        return days.computeIfAbsent(time.toLocalDate(), date -> new Sums());
+    }
+
+    private static final class Sums {
+        private final Map<String, Double> areaHaByField = new LinkedHashMap<>();
+        private int fills;
+        private int batches;
+        private double compostKg;
+        private int waterTrips;
+        private Optional<LocalDateTime> finish = Optional.empty();
+        private Optional<Duration> smallestMargin = Optional.empty();
+
+        void add(Activity.Plant planting) {
+            areaHaByField.merge(planting.field(), planting.areaHa(), Double::sum);
+            finish = finish.filter(planting.end()::isBefore).or(() -> Optional.of(planting.end()));
+        }
+
+        void add(Duration margin) {
+            smallestMargin =
+                    smallestMargin.filter(least -> least.compareTo(margin) <= 0).or(() -> Optional.of(margin));
+        }
+
+        PlanDay on(LocalDate date) {
+            return new PlanDay(date, areaHaByField, fills, batches, compostKg, waterTrips, finish, smallestMargin);
+        }
+    }
+}

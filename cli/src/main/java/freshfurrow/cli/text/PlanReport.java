@@ -1,0 +1,122 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
+public final class PlanReport {
+    private final Season season;
+    private final Plan plan;
+    private final Figures figures;
+    private final List<String> lines = new ArrayList<>();
+
+    private PlanReport(Season season, Plan plan) {
+        this.season = season;
+        this.plan = plan;
+        this.figures = new Figures(season.units());
+    }
+
+    /** The report, a line an entry. */
+    public static List<String> lines(Season season, Plan plan) {
+        PlanReport report = new PlanReport(season, plan);
+        report.lines.add("Plan of season " + season.name());
+        report.lines.add("");
+        report.lines.addAll(SeasonTable.lines(plan));
+        report.lines.add("");
+        report.totals();
+        report.late();
+        report.unserved();
+        return report.lines;
+    }
+
+    private void totals() {
+        Plan.Totals totals = plan.totals();
+        total(
+                "Planted",
+                figures.area(totals.areaHa())
+                        + (totals.areaHa() > 0
+                                ? ", finished on "
+                                        + Figures.day(totals.finish().toLocalDate())
+                                        + " at "
+                                        + Figures.clock(
+                                                totals.finish(), totals.finish().toLocalDate())
+                                : ""));
+        total("Not planted", figures.area(totals.unservedHa()));
+        total("Late", figures.areaDays(totals.lateHaDays()));
+        total(
+                "Refills",
+                Figures.count(totals.planterFills(), "planter fill", "planter fills")
+                        + " (no plan of this season needs fewer than " + totals.refillLowerBound() + "), "
+                        + Figures.count(totals.waterTrips(), "water trip", "water trips"));
+        total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
+        total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
+        total("Waiting", Figures.span(minutes(totals.waitMin())) + " of planters for a rig, water or compost");
+        total("Driving", figures.distance(totals.driveKm()) + ", planters and rigs together");
+        if (!plan.loads().isEmpty()) {
+            total(
+                    "Freshness",
+                    "loads are in the ground at least " + Figures.span(minutes(totals.smallestMarginMin()))
+                            + " before their hold time ends, half of them " + Figures.span(medianMargin())
+                            + " or more");
+        }
+    }
+
+    private void late() {
+        List<LateField> late = LateField.of(season, plan);
+        if (late.isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Planted after their window");
+        for (LateField field : late) {
+            lines.add("  " + field.field().id() + ": " + figures.area(field.areaHa()) + " after "
+                    + Figures.day(field.field().window().last()) + ", the last on "
+                    + Figures.day(field.lastPlanting().toLocalDate()) + " (" + figures.areaDays(field.haDays()) + ")");
+            lines.add("    why: " + why(field));
+        }
+    }
+
+    private String why(LateField field) {
+        if (field.window().parts().isEmpty()) {
+            return "the plan gives " + field.planter() + " nothing to do in the whole of its window";
+        }
+        return "in its window " + field.planter() + " spent "
+                + String.join(
+                        ", ",
+                        field.window().parts().stream()
+                                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                                .toList());
+    }
+
+    private void unserved() {
+        if (plan.unserved().isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("Not planted");
+        for (Plan.Unserved field : plan.unserved()) {
+            lines.add("  " + field.field() + ": " + figures.area(field.areaHa()));
+            lines.add("    why: " + field.why());
+        }
+    }
+
+    private void total(String name, String what) {
+        lines.add("%-12s %s".formatted(name, what));
+    }
+
+    private static Duration minutes(double minutes) {
+        return Duration.ofSeconds((long) Math.floor(minutes * 60 + 1e-6));
+    }
+
+    /** Of an even number of loads the larger one in the middle: half of them reach it. */
+    private Duration medianMargin() {
+        List<Duration> margins = plan.loads().stream()
+                .map(load -> Duration.between(load.lastDrop(), load.deadline()))
+                .sorted()
+                .toList();
+        return margins.get(margins.size() / 2);
+    }
+}

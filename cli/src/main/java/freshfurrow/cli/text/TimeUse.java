@@ -1,0 +1,69 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.DateWindow;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Where a planter's time went between two dates, as its activities tell.
+ *
+ * @param parts what it did and for how long, the longest first
+ */
+record TimeUse(List<Part> parts) {
+    record Part(String what, Duration howLong) {}
+
+    TimeUse {
+        parts = List.copyOf(parts);
+    }
+
+    /** @param field the field that was waiting for the planter */
+    static TimeUse of(Plan.PlanterPlan planter, String field, DateWindow window) {
+        LocalDateTime from = window.first().atStartOfDay();
+        LocalDateTime to = window.last().plusDays(1).atStartOfDay();
+        Map<String, Duration> byWork = new LinkedHashMap<>();
+        for (Activity activity : planter.activities()) {
+            Duration within = overlap(activity, from, to);
+            if (!within.isZero()) {
+                byWork.merge(work(activity, field), within, Duration::plus);
+            }
+        }
+        return new TimeUse(byWork.entrySet().stream()
+                .map(part -> new Part(part.getKey(), part.getValue()))
+                .sorted(Comparator.comparing(Part::howLong).reversed())
+                .toList());
+    }
+
+    private static Duration overlap(Activity activity, LocalDateTime from, LocalDateTime to) {
+        LocalDateTime start = activity.start().isBefore(from) ? from : activity.start();
+        LocalDateTime end = activity.end().isAfter(to) ? to : activity.end();
+        return start.isBefore(end) ? Duration.between(start, end) : Duration.ZERO;
+    }
+
+    private static String work(Activity activity, String field) {
+        if (activity instanceof Activity.Plant planting) {
+            return planting.field().equals(field) ? "planting this field" : "planting other fields";
+        }
+        if (activity instanceof Activity.Wait wait) {
+            return waiting(wait.why());
+        }
+        return activity instanceof Activity.Fill ? "on fills" : "on moves";
+    }
+
+    private static String waiting(WaitReason why) {
+        return switch (why) {
+            case RIG -> "waiting for a rig";
+            case WET -> "waiting on wet ground";
+            case WINDOW -> "waiting for a window to open";
+            case HOURS -> "waiting for working hours";
+            case COMPOST -> "waiting for compost";
+            case WATER -> "waiting for water";
+        };
+    }
+}

@@ -1,0 +1,70 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class HelpIT {
+    @Test
+    void helpNamesEveryCommandAndExitCode() throws Exception {
+        Launcher.Result help = Launcher.run("--help");
+        assertThat(help.out()).isEqualTo("""
+                        Season plans for furrows wetted with fresh compost extract.
+                        Usage: freshfurrow [-hV] [COMMAND]
+
+                        Reads a season file (fields, planters, rigs, water points, compost, recipes)
+                        and plans which field is planted when, how many batches are extracted for it,
+                        how full each load is and where its water comes from, so that every load is in
+                        the ground fresh.
+
+                          -h, --help      Show this help message and exit.
+                          -V, --version   Print version information and exit.
+                        Commands:
+                          check       Read a season, list every problem in it, and sum it up.
+                          plan        Plan a season, audit the plan, write plan.json and print the
+                                        season by day.
+                          day         Print the crew's sheet for one day of a plan.
+                          audit       Check a plan against its season, from first principles.
+                          completion  Print a script that completes commands and options in bash and
+                                        zsh.
+
+                        Exit codes:
+                          0     all is well
+                          1     a problem in what was read, or findings of an audit, or a file that
+                                  cannot be written
+                          2     a command line that makes no sense
+                          130   stopped with Ctrl-C; plan has then written the best plan so far
+
+                        Examples:
+                          freshfurrow check scenarios/first-season
+                          freshfurrow plan scenarios/first-season
+                          freshfurrow plan --help
+                        """);
+        assertThat(help.exitCode()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "plan", "day", "audit", "completion"})
+    void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
+        Launcher.Result help = Launcher.run(command, "--help");
+        assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
+        assertThat(help.exitCode()).isZero();
+    }
+
+    @Test
+    void versionIsThatOfTheBuild() throws Exception {
+        assertThat(Launcher.run("--version").out()).matches("freshfurrow \\d+\\.\\d+\\.\\d+\\R");
+    }
+
+    @Test
+    void completionIsAScriptThatTheShellAccepts() throws Exception {
+        Launcher.Result script = Launcher.run("completion");
+        assertThat(script.out()).contains("complete -F", "--variant");
+        Process bash = Launcher.start(Launcher.projectFolder(), Map.of(), List.of("bash", "-n", "-c", script.out()));
+        assertThat(Launcher.result(bash)).isEqualTo(new Launcher.Result(0, "", ""));
+    }
+}

@@ -1,0 +1,102 @@
+package freshfurrow.cli.e2e;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+
+/** Runs the launcher of this project as a process. */
+final class Launcher {
+    private static final long MOST_SECONDS = 120;
+    private static final Path PROJECT = project();
+
+    private Launcher() {}
+
+    /** What a run printed, and its exit code. */
+    record Result(int exitCode, String out, String err) {
+        String all() {
+            return out + err;
+        }
+    }
+
+    static Path path() {
+        return PROJECT.resolve("freshfurrow");
+    }
+
+    static Path projectFolder() {
+        return PROJECT;
+    }
+
+    static Result run(String... arguments) throws Exception {
+        return runIn(PROJECT, path(), arguments);
+    }
+
+    static Result runIn(Path folder, Path launcher, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(List.of(launcher.toString()));
+        command.addAll(List.of(arguments));
+        Process process = start(folder, Map.of(), command);
+        return result(process);
+    }
+
+    static Process start(Path folder, Map<String, String> environment, List<String> command) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
+        builder.environment().putAll(environment);
+        Process process = builder.start();
+        process.getOutputStream().close();
+        return process;
+    }
+
+    /** Waits for the process to end. */
+    static Result result(Process process) throws Exception {
+        CompletableFuture<String> out = text(process.getInputStream());
+        CompletableFuture<String> err = text(process.getErrorStream());
+        if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new IllegalStateException("still running after " + MOST_SECONDS + " s");
+        }
+        return new Result(process.exitValue(), out.get(), err.get());
+    }
+
+    /** Reads standard error up to some text, and no further. */
+    static void awaitOnErr(Process process, String text) throws IOException {
+        BufferedReader err = process.errorReader(StandardCharsets.UTF_8);
+        StringBuilder seen = new StringBuilder();
+        while (seen.indexOf(text) < 0) {
+            int c = err.read();
+            if (c < 0) {
+                throw new IllegalStateException("ended without '" + text + "': " + seen);
+            }
+            seen.append((char) c);
+        }
+    }
+
+    private static CompletableFuture<String> text(InputStream stream) {
+        return CompletableFuture.supplyAsync(() -> {
+            try {
+                return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    private static Path project() {
+        Path folder = Path.of("").toAbsolutePath();
+        while (!Files.exists(folder.resolve("freshfurrow.cmd"))) {
+            Path parent = folder.getParent();
+            if (parent == null) {
+                throw new IllegalStateException("not within the project");
+            }
+            folder = parent;
+        }
+        return folder;
+    }
+}

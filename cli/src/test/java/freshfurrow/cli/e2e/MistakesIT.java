@@ -1,0 +1,118 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What users can get wrong ends in a plain line and the right exit code, never in a stack trace. */
+final class MistakesIT {
+    @TempDir
+    private Path folder = Path.of("");
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "plann",
+                "plan",
+                "plan x y",
+                "plan x --time 30",
+                "plan x --time -3s",
+                "plan x --steps -1",
+                "plan x --steps many",
+                "plan x --seed 1.5",
+                "check x --colour",
+                "day x 20.April",
+                "day x 2027-02-30",
+                "audit x"
+            })
+    void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
+        Launcher.Result result = Launcher.run(words(commandLine));
+        assertThat(result.exitCode()).isEqualTo(2);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err()).contains("--help'.");
+        assertNoTrace(result);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "check missing",
+                "plan missing",
+                "day missing 2027-04-20",
+                "day broken.json 2027-04-20",
+                "day empty 2027-04-20",
+                "audit missing missing",
+                "audit season broken.json",
+                "check empty",
+                "check season --variant missing.yaml",
+                "check broken.json"
+            })
+    void aFileThatCannotBeReadIsExitCodeOne(String commandLine) throws Exception {
+        Files.writeString(folder.resolve("broken.json"), "{\"format\": ");
+        Files.createDirectory(folder.resolve("empty"));
+        SeasonOnDisk.in(Files.createDirectory(folder.resolve("season")));
+        Launcher.Result result = Launcher.runIn(folder, Launcher.path(), words(commandLine));
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err()).isNotBlank();
+        assertNoTrace(result);
+    }
+
+    @Test
+    void everyProblemOfASeasonIsALineAndNothingIsWritten() throws Exception {
+        SeasonOnDisk.brokenIn(folder);
+        Launcher.Result result = Launcher.run("plan", folder.toString());
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err().lines())
+                .anyMatch(line -> line.contains("season.yaml") && line.contains("flow"))
+                .anyMatch(line -> line.contains("season.yaml") && line.contains("corn"));
+        assertNoTrace(result);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).containsExactly(folder.resolve("season.yaml"));
+        }
+    }
+
+    @Test
+    void aPlanCannotBeWrittenBelowAFileAndThatIsSaidBeforePlanning() throws Exception {
+        SeasonOnDisk.in(folder);
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        Launcher.Result result = Launcher.run(
+                "plan",
+                folder.toString(),
+                "--time",
+                "10min",
+                "--out",
+                file.resolve("out").toString());
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.err()).contains("cannot be written", "nothing was planned", "--out");
+        assertThat(file).hasContent("mine");
+        assertNoTrace(result);
+    }
+
+    @Test
+    void aFolderThatTheSystemKeepsIsRefusedBeforePlanning() throws Exception {
+        assumeThat(Path.of("/proc/self")).exists();
+        SeasonOnDisk.in(folder);
+        Launcher.Result result = Launcher.run("plan", folder.toString(), "--time", "10min", "--out", "/proc/plan");
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.err()).contains("/proc/plan/plan.json", "nothing was planned");
+        assertNoTrace(result);
+    }
+
+    private static String[] words(String commandLine) {
+        return commandLine.isEmpty() ? new String[0] : commandLine.split(" ", -1);
+    }
+
+    static void assertNoTrace(Launcher.Result result) {
+        assertThat(result.all()).doesNotContain("\tat ", "Exception", "error of the program");
+    }
+}

@@ -1,0 +1,90 @@
+package freshfurrow.cli.text;
+
+import static freshfurrow.cli.example.ExampleSeason.MONDAY;
+import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
+import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.quantity.DisplayUnits;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+final class DaySheetTest {
+    private static final Plan PLAN = ExamplePlan.plan();
+
+    @Test
+    void aSheetTellsEveryStepOfEveryMachine() {
+        assertThat(String.join("\n", DaySheet.lines(PLAN, TUESDAY))).startsWith("""
+                        ==============================================================================
+                        DAY SHEET   Tuesday 2027-04-20   example
+                        ==============================================================================
+                        8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost, 0 water trips
+
+                        RIG R1
+                        ------------------------------------------------------------------------------
+                        [ ] 06:35-06:45  drive     well to N40, 5.0 km
+                        [ ] 06:45-07:00  BATCH     B0001 at N40: 16 kg of compost (10 kg from windrow, 6 kg from bought) in 150 L of water
+                                                   USE BY 12:00
+                        [ ] 07:00-07:16  TRANSFER  1,600 L into P1 at N40, load L0001
+                                                   of B0001; USE BY 12:00
+                        [ ] 07:16-07:19  clean     drum and strainer, at N40
+
+                        PLANTER P1   tank 2,000 L
+                        ------------------------------------------------------------------------------
+                        [ ] 06:40-06:58  drive     yard to N40, 4.0 km
+                        [ ] 06:58-07:00  wait      at N40 for the rig
+                        [ ] 07:00-07:16  FILL      1,600 L from R1 at N40, load L0001: tank 80 % full
+                                                   8.00 ha until the next fill, done by 09:16; USE BY 12:00
+                        [ ] 07:16-09:16  PLANT     8.00 ha in N40, load L0001
+                        """);
+    }
+
+    @Test
+    void aSheetIsInTheUnitsOfThePlan() {
+        // 1,600 L = 422.7 gal, 8 ha = 19.8 ac, 4 km = 2.5 mi
+        assertThat(String.join("\n", DaySheet.lines(ExamplePlan.plan(DisplayUnits.US), TUESDAY)))
+                .contains("423 gal into P1", "19.8 ac in N40", "yard to N40, 2.5 mi");
+    }
+
+    @Test
+    void aDrawSaysHowMuchAndWhere() {
+        assertThat(DaySheet.lines(PLAN, MONDAY)).contains("[ ] 16:10-16:40  DRAW      3,000 L of water at well");
+    }
+
+    @Test
+    void aMachineWithoutWorkIsNamedAllTheSame() {
+        assertThat(DaySheet.lines(PLAN, MONDAY))
+                .containsSequence("PLANTER P1   tank 2,000 L", "-".repeat(78), "no work today");
+    }
+
+    @Test
+    void aSheetRefersToLocalCodesFirstAndCautionsForTheWorkThatIsOnIt() {
+        List<String> drawing = DaySheet.lines(PLAN, MONDAY);
+        assertThat(drawing)
+                .contains(Caution.FIRST, Caution.BACKFLOW.text(), Caution.ROAD.text())
+                .doesNotContain(Caution.PRESSURE.text());
+        assertThat(DaySheet.lines(PLAN, WEDNESDAY))
+                .contains(Caution.FIRST, Caution.PRESSURE.text(), Caution.DUST.text(), Caution.LIFTING.text())
+                .doesNotContain(Caution.BACKFLOW.text());
+    }
+
+    @Test
+    void aDayWithoutWorkSaysSo() {
+        assertThat(DaySheet.lines(PLAN, MONDAY.minusDays(1))).endsWith("Nothing is planned on this day.");
+    }
+
+    @Test
+    void theDatesOfAPlanGoFromItsFirstActivityToItsLast() {
+        assertThat(DaySheet.dates(PLAN)).contains(new DaySheet.DateSpan(MONDAY, WEDNESDAY));
+    }
+
+    @Test
+    void aPlanWithoutWorkHasNoDates() {
+        Plan idle = new Plan(
+                PLAN.season(), PLAN.score(), PLAN.totals(), Map.of(), Map.of(), List.of(), List.of(), List.of());
+        assertThat(DaySheet.dates(idle)).isEmpty();
+    }
+}

@@ -1,0 +1,122 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.read.FieldReader.FieldSource;
+import freshfurrow.model.read.tree.CsvTable;
+import freshfurrow.model.read.tree.FileProblem;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.TextFile;
+import freshfurrow.model.read.tree.TreeReader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Fields from a map in the season file, from a CSV file or from a GeoJSON file, all brought to the same form. */
+final class FieldFiles {
+    private static final List<String> COLUMNS = List.of(
+            "id", "name", "area", "lat", "lon", "crop", "window", "recipe", "drainage", "lateWeight", "planters");
+
+    private final SeasonFolder folder;
+    private final Problems problems;
+
+    FieldFiles(SeasonFolder folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    List<FieldSource> read(Keys season) {
+        Optional<Node> node = season.needed("fields", "name a file, like fields: fields.csv, or write a map of fields");
+        if (node.isEmpty()) {
+            return List.of();
+        }
+        List<FieldSource> sources = node.get() instanceof Node.Text text ? file(text) : map(node.get());
+        refuseTwins(sources);
+        if (sources.isEmpty() && problems.none()) {
+            season.problem("fields", "there is no field", "write at least one field");
+        }
+        return sources;
+    }
+
+    private List<FieldSource> map(Node node) {
+        List<FieldSource> sources = new ArrayList<>();
+        if (!(node instanceof Node.Mapping mapping)) {
+            problems.add(
+                    node.place(),
+                    "is " + node.noun() + " where a file name or a map of fields belongs",
+                    "write N40: {…}");
+            return sources;
+        }
+        mapping.entries().forEach((id, keys) -> {
+            Keys.checkId(id, keys.place(), problems);
+            sources.add(new FieldSource(id, keys, Optional.empty()));
+        });
+        return sources;
+    }
+
+    private List<FieldSource> file(Node.Text name) {
+        String lower = name.text().toLowerCase(Locale.ROOT);
+        try {
+            if (lower.endsWith(".csv")) {
+                return table(CsvTable.read(folder.read(name, SeasonFolder.SEASON_MIB)));
+            }
+            if (lower.endsWith(".geojson") || lower.endsWith(".json")) {
+                TextFile file = folder.read(name, SeasonFolder.MAP_MIB);
+                return new GeoJsonFields(problems).read(TreeReader.json(file));
+            }
+            problems.add(name.place(), "'" + name.text() + "' is no file of fields", "name a .csv or .geojson file");
+        } catch (FileProblem e) {
+            problems.add(e);
+        }
+        return List.of();
+    }
+
+    private List<FieldSource> table(CsvTable table) throws FileProblem {
+        for (String needed : List.of("id", "area", "crop")) {
+            if (!table.columns().contains(needed)) {
+                throw new FileProblem(
+                        table.place(),
+                        "has no column " + needed,
+                        "begin it with a header row like id,name,area (ac),lat,lon,crop");
+            }
+        }
+        for (String column : table.columns()) {
+            if (!COLUMNS.contains(column)) {
+                problems.add(
+                        table.place(),
+                        "the column '" + column + "' is not known",
+                        Nearest.to(column, COLUMNS)
+                                .map(nearest -> "did you mean " + nearest + "?")
+                                .orElse("known are " + String.join(", ", COLUMNS)));
+            }
+        }
+        List<FieldSource> sources = new ArrayList<>();
+        for (Node.Mapping row : table.rows()) {
+            Map<String, Node> cells = new LinkedHashMap<>(row.entries());
+            cells.keySet().retainAll(COLUMNS);
+            Node id = cells.remove("id");
+            if (id instanceof Node.Text text) {
+                Keys.checkId(text.text(), text.place(), problems);
+                sources.add(new FieldSource(text.text(), new Node.Mapping(row.place(), cells), Optional.empty()));
+            } else {
+                problems.add(row.place(), "the row has no id", "give every field an id");
+            }
+        }
+        return sources;
+    }
+
+    private void refuseTwins(List<FieldSource> sources) {
+        Set<String> seen = new LinkedHashSet<>();
+        for (FieldSource source : sources) {
+            if (!seen.add(source.id())) {
+                problems.add(
+                        source.keys().place(),
+                        "there is a field " + source.id() + " already",
+                        "give each field its own id");
+            }
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.season.Crop;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Recipe;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Fields from their keys, with what they leave out taken from their crop. */
+final class FieldReader {
+    private static final Range AREA = Range.above0(20_000, "more than 0 and at most 50,000 ac (20,000 ha)");
+
+    private final Problems problems;
+    private final UnitsSeen units;
+    private final Places places;
+    private final Map<String, Crop> crops;
+    private final Set<String> windowless;
+    private final List<Recipe> recipes;
+    private final Set<String> planters;
+
+    /** @param windowless crops that have no window of their own */
+    FieldReader(
+            Problems problems,
+            UnitsSeen units,
+            Places places,
+            Map<String, Crop> crops,
+            Set<String> windowless,
+            List<Recipe> recipes,
+            Set<String> planters) {
+        this.problems = problems;
+        this.units = units;
+        this.places = places;
+        this.crops = crops;
+        this.windowless = windowless;
+        this.recipes = recipes;
+        this.planters = planters;
+    }
+
+    List<Field> read(List<FieldSource> sources) {
+        List<Field> fields = new ArrayList<>();
+        sources.forEach(source -> read(source).ifPresent(fields::add));
+        return fields;
+    }
+
+    private Optional<Field> read(FieldSource source) {
+        int before = problems.count();
+        Keys keys = Keys.of(source.keys(), problems, units);
+        String id = source.id();
+        source.shape().ifPresent(shape -> places.put(id, shape.entrance()));
+        boolean drawn = source.shape().isPresent();
+        if (drawn) {
+            places.declare(id, keys.place());
+        } else {
+            places.point(id, keys);
+        }
+        Optional<String> name = keys.text("name");
+        Optional<Double> area = drawn && !keys.has("area")
+                ? source.shape().map(FieldShape::areaHa)
+                : keys.quantity("area", Kind.AREA, AREA);
+        Optional<Crop> crop = crop(keys);
+        Optional<DateWindow> window = keys.has("window")
+                ? keys.node("window").flatMap(node -> Times.window(node, problems))
+                : crop.flatMap(Crop::window);
+        if (crop.isPresent() && windowless.contains(crop.get().id()) && !keys.has("window")) {
+            keys.problem("window", "is missing", "write one here or in the crop, like window: 2027-04-20/2027-05-12");
+        }
+        Optional<String> recipe = recipe(keys, crop);
+        Drainage drainage = drainage(keys);
+        Optional<Double> lateWeight = keys.number("lateWeight", SeasonBinder.LATE_WEIGHT);
+        Set<String> allowed = allowed(keys);
+        keys.refuseOthers();
+        if (problems.count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new Field(
+                id,
+                name.orElse(id),
+                area.orElseThrow(),
+                places.at(id),
+                source.shape().map(FieldShape::rings).orElse(List.of()),
+                crop.orElseThrow().id(),
+                window.orElseThrow(),
+                recipe.orElseThrow(),
+                drainage,
+                lateWeight.orElse(crop.orElseThrow().lateWeight()),
+                allowed));
+    }
+
+    private Optional<Crop> crop(Keys keys) {
+        Optional<String> id = keys.neededText("crop", "corn");
+        if (id.isPresent() && !crops.containsKey(id.get())) {
+            keys.problem("crop", "there is no crop " + id.get(), unknown(id.get(), crops.keySet()));
+        }
+        return id.map(crops::get);
+    }
+
+    private Optional<String> recipe(Keys keys, Optional<Crop> crop) {
+        Optional<String> id = keys.text("recipe");
+        if (id.isPresent()) {
+            if (recipes.stream().noneMatch(recipe -> recipe.id().equals(id.get()))) {
+                List<String> known = recipes.stream().map(Recipe::id).toList();
+                keys.problem("recipe", "there is no recipe " + id.get(), unknown(id.get(), known));
+            }
+            return id;
+        }
+        Optional<String> ofCrop = crop.flatMap(Crop::recipe);
+        if (ofCrop.isPresent()) {
+            return ofCrop;
+        }
+        if (recipes.size() > 1) {
+            keys.problem(
+                    "recipe", "is missing and there are several", "write which recipe this field or its crop takes");
+        }
+        return recipes.stream().findFirst().map(Recipe::id);
+    }
+
+    private Drainage drainage(Keys keys) {
+        Optional<String> text = keys.text("drainage");
+        if (text.isEmpty()) {
+            return Drainage.MODERATE;
+        }
+        for (Drainage drainage : Drainage.values()) {
+            if (drainage.name().equals(text.get().toUpperCase(Locale.ROOT))) {
+                return drainage;
+            }
+        }
+        keys.problem("drainage", "'" + text.get() + "' is no drainage class", "write well, moderate or poor");
+        return Drainage.MODERATE;
+    }
+
+    /** Ids in a list, or in one text parted by spaces, commas or semicolons. */
+    private Set<String> allowed(Keys keys) {
+        Set<String> allowed = new LinkedHashSet<>();
+        for (Node.Text text : keys.texts("planters")) {
+            for (String id : text.text().strip().split("[\\s,;]+", -1)) {
+                if (planters.contains(id)) {
+                    allowed.add(id);
+                } else {
+                    problems.add(text.place(), "there is no planter " + id, unknown(id, planters));
+                }
+            }
+        }
+        return allowed;
+    }
+
+    static String unknown(String id, Collection<String> known) {
+        return Nearest.to(id, known)
+                .map(nearest -> "did you mean " + nearest + "?")
+                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + String.join(", ", known));
+    }
+
+    /** A drawn field: entrance, rings and area. */
+    record FieldShape(GeoPoint entrance, List<List<GeoPoint>> rings, double areaHa) {}
+
+    /** One field of any kind of file: its id, its keys but for the id, and its shape when it is drawn. */
+    record FieldSource(String id, Node keys, Optional<FieldShape> shape) {}
+}

@@ -1,0 +1,175 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Planters, rigs, water points, compost lots and recipes, each from its keys. A figure that is wrong leaves the thing out. */
+final class Machines {
+    private static final Range TANK = Range.above0(200_000, "more than 0 and at most 50,000 gal (200,000 L)");
+    private static final Range ROAD_SPEED = Range.above0(40, "more than 0 and at most 80 mph (130 km/h)");
+    private static final Range SHORT_TIME = Range.from0(86_400, "0 to 24 h");
+    private static final Range WORK_TIME = Range.above0(86_400, "more than 0 and at most 24 h");
+    private static final Range FLOW = Range.above0(1_000, "more than 0 and at most 15,000 gal/min (1,000 L/s)");
+    private static final Range COMPOST = Range.above0(10_000_000, "more than 0 and at most 10,000 t");
+
+    private Machines() {}
+
+    static Optional<Planter> planter(String id, Keys keys, WorkHours seasonHours) {
+        int before = keys.problems().count();
+        Optional<Double> width =
+                keys.quantity("width", Kind.LENGTH, Range.above0(60, "more than 0 and at most 200 ft (60 m)"));
+        Optional<Double> spacing =
+                keys.quantity("rowSpacing", Kind.LENGTH, Range.above0(5, "more than 0 and at most 16 ft (5 m)"));
+        Optional<Double> speed =
+                keys.quantity("speed", Kind.SPEED, Range.above0(10, "more than 0 and at most 20 mph (36 km/h)"));
+        keys.needed("fieldEfficiency", "write a share between 0 and 1, like fieldEfficiency: 0.65");
+        Optional<Double> efficiency = keys.number(
+                "fieldEfficiency", new Range(0, 1, true, "a share above 0 and at most 1, like 0.65", "0.65"));
+        Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);
+        Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
+        Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
+        Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
+        Optional<String> at = keys.neededText("at", "yard");
+        WorkHours hours = Times.hours(keys, seasonHours);
+        keys.refuseOthers();
+        if (width.isPresent() && spacing.isPresent() && spacing.get() > width.get()) {
+            keys.problem("rowSpacing", "rows are farther apart than the planter is wide", "check width and rowSpacing");
+        }
+        if (keys.problems().count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new Planter(
+                id,
+                width.orElseThrow(),
+                spacing.orElseThrow(),
+                speed.orElseThrow(),
+                efficiency.orElseThrow(),
+                tank.orElseThrow(),
+                roadSpeed.orElseThrow(),
+                seconds(fillSetup),
+                seconds(moveTime),
+                at.orElseThrow(),
+                hours));
+    }
+
+    static Optional<Rig> rig(String id, Keys keys, WorkHours seasonHours) {
+        int before = keys.problems().count();
+        Optional<Double> drum = keys.quantity("drum", Kind.VOLUME, TANK);
+        Optional<Double> batchCompost = keys.quantity("batchCompost", Kind.MASS, COMPOST);
+        Optional<Double> batchTime = keys.quantity("batchTime", Kind.TIME, WORK_TIME);
+        Optional<Double> cleanTime = keys.quantity("cleanTime", Kind.TIME, SHORT_TIME);
+        Optional<Double> nurseTank = keys.quantity("nurseTank", Kind.VOLUME, TANK);
+        Optional<Double> transferRate = keys.quantity("transferRate", Kind.FLOW, FLOW);
+        Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
+        Optional<Double> payload = keys.optionalQuantity("payload", Kind.MASS, COMPOST);
+        Optional<ExtractAt> extractAt = extractAt(keys);
+        Optional<String> at = keys.neededText("at", "yard");
+        WorkHours hours = Times.hours(keys, seasonHours);
+        keys.refuseOthers();
+        if (drum.isPresent() && nurseTank.isPresent() && nurseTank.get() < drum.get()) {
+            keys.problem("nurseTank", "holds less than the drum", "give a nurse tank of at least one drum of water");
+        }
+        if (keys.problems().count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new Rig(
+                id,
+                drum.orElseThrow(),
+                batchCompost.orElseThrow(),
+                Math.max(1, seconds(batchTime)),
+                seconds(cleanTime),
+                nurseTank.orElseThrow(),
+                transferRate.orElseThrow(),
+                roadSpeed.orElseThrow(),
+                payload.isPresent() ? OptionalDouble.of(payload.get()) : OptionalDouble.empty(),
+                extractAt.orElseThrow(),
+                at.orElseThrow(),
+                hours));
+    }
+
+    static Optional<WaterPoint> waterPoint(String id, Keys keys, Places places) {
+        int before = keys.problems().count();
+        places.point(id, keys);
+        Optional<Double> flow = keys.quantity("flow", Kind.FLOW, FLOW);
+        Optional<Double> hoses = keys.number("hoses", new Range(1, 100, false, "a whole number from 1 to 100", "1"));
+        if (hoses.isPresent() && hoses.get() != Math.rint(hoses.get())) {
+            keys.problem("hoses", "is no whole number", "use a whole number from 1 to 100");
+        }
+        Optional<Double> limit = keys.optionalQuantity(
+                "dailyLimit",
+                Kind.VOLUME,
+                Range.above0(100_000_000, "more than 0 and at most 26,000,000 gal (100,000,000 L)"));
+        Optional<Double> treatment = keys.optionalQuantity("treatment", Kind.TIME, SHORT_TIME);
+        WorkHours hours = Times.hours(keys, WorkHours.ALWAYS);
+        keys.refuseOthers();
+        if (keys.problems().count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new WaterPoint(
+                id,
+                places.at(id),
+                flow.orElseThrow(),
+                hoses.orElse(1.0).intValue(),
+                hours,
+                limit.isPresent() ? OptionalDouble.of(limit.get()) : OptionalDouble.empty(),
+                seconds(treatment)));
+    }
+
+    static Optional<CompostLot> compostLot(String id, Keys keys) {
+        int before = keys.problems().count();
+        Optional<Double> mass = keys.quantity("mass", Kind.MASS, COMPOST);
+        Optional<LocalDate> from = keys.needed("from", "write the first day it may be used, like from: 2027-04-01")
+                .flatMap(node -> Times.date(node, keys.problems()));
+        keys.refuseOthers();
+        return keys.problems().count() > before
+                ? Optional.empty()
+                : Optional.of(new CompostLot(id, mass.orElseThrow(), from.orElseThrow()));
+    }
+
+    static Optional<Recipe> recipe(String id, Keys keys) {
+        int before = keys.problems().count();
+        Optional<Double> mix = keys.quantity(
+                "mix",
+                Kind.VOLUME_PER_AREA,
+                Range.above0(10_000, "more than 0 and at most 1,000 gal/ac (10,000 L/ha)"));
+        Optional<Double> compost = keys.quantity(
+                "compost",
+                Kind.MASS_PER_AREA,
+                Range.above0(10_000, "more than 0 and at most 9,000 lb/ac (10,000 kg/ha)"));
+        Optional<Double> hold =
+                keys.quantity("hold", Kind.TIME, Range.above0(7 * 86_400, "more than 0 and at most 7 d"));
+        keys.refuseOthers();
+        return keys.problems().count() > before
+                ? Optional.empty()
+                : Optional.of(new Recipe(id, mix.orElseThrow(), compost.orElseThrow(), Math.max(1, seconds(hold))));
+    }
+
+    private static Optional<ExtractAt> extractAt(Keys keys) {
+        Optional<String> text = keys.text("extractAt");
+        if (text.isEmpty()) {
+            return Optional.of(ExtractAt.FIELD);
+        }
+        return switch (text.get().toLowerCase(Locale.ROOT)) {
+            case "field" -> Optional.of(ExtractAt.FIELD);
+            case "water" -> Optional.of(ExtractAt.WATER);
+            default -> {
+                keys.problem("extractAt", "'" + text.get() + "' is no place to extract", "write field or water");
+                yield Optional.empty();
+            }
+        };
+    }
+
+    private static int seconds(Optional<Double> time) {
+        return (int) Math.round(time.orElse(0.0));
+    }
+}

@@ -1,0 +1,43 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.read.tree.FileProblem;
+import freshfurrow.model.read.tree.Place;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** Gathers problems while files are read. */
+final class Problems {
+    private final List<Problem> found = new ArrayList<>();
+    private final List<String> files = new ArrayList<>();
+
+    void add(Place place, String reason, String remedy) {
+        if (!files.contains(place.file())) {
+            files.add(place.file());
+        }
+        OptionalInt line = place.line() > 0 ? OptionalInt.of(place.line()) : OptionalInt.empty();
+        found.add(new Problem(place.file(), line, place.path(), reason, remedy));
+    }
+
+    void add(FileProblem problem) {
+        add(problem.place(), problem.reason(), problem.remedy());
+    }
+
+    boolean none() {
+        return found.isEmpty();
+    }
+
+    int count() {
+        return found.size();
+    }
+
+    /** Each once, by file in the order in which files were first complained of, then by line. */
+    List<Problem> sorted() {
+        List<Problem> sorted = new ArrayList<>(new LinkedHashSet<>(found));
+        sorted.sort(Comparator.<Problem>comparingInt(problem -> files.indexOf(problem.file()))
+                .thenComparingInt(problem -> problem.line().orElse(0)));
+        return sorted;
+    }
+}

@@ -1,0 +1,232 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Crop;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.Drying;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import freshfurrow.model.travel.Distances;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+
+/** The whole tree of a season file into a {@link Season}; everything wrong becomes a problem. */
+final class SeasonBinder {
+    static final Range LATE_WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
+
+    private static final Range RAIN = Range.from0(2_000, "0 to 80 in (2,000 mm)");
+    private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
+    private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
+    private static final Range WORTH = Range.from0(7 * 86_400, "0 to 7 d");
+    private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
+    private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
+    private static final int LONGEST_SEASON_D = 400;
+    /** Rules of thumb, no source: a day, two or three of drying for each inch of rain. */
+    private static final Drying USUAL_DRYING = new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4);
+
+    private final SeasonFolder folder;
+    private final Problems problems;
+    private final UnitsSeen units = new UnitsSeen();
+
+    SeasonBinder(SeasonFolder folder, Problems problems) {
+        this.folder = folder;
+        this.problems = problems;
+    }
+
+    /** The season; empty when there is any problem. */
+    Optional<Season> bind(Node root) {
+        Keys keys = Keys.of(root, problems, units);
+        if (!(root instanceof Node.Mapping)) {
+            return Optional.empty();
+        }
+        Optional<Keys> head = keys.needed("season", "write season: {name: …, first: …, last: …, timezone: …}")
+                .map(node -> Keys.of(node, problems, units));
+        Optional<String> name = head.flatMap(season -> season.neededText("name", "Spring at the river farm"));
+        Optional<LocalDate> first = head.flatMap(season -> date(season, "first", "2027-04-19"));
+        Optional<LocalDate> last = head.flatMap(season -> date(season, "last", "2027-06-05"));
+        Optional<ZoneId> zone = head.flatMap(season -> season.neededText("timezone", "America/Chicago")
+                .flatMap(text -> Times.zone(text, season.at("timezone"), problems)));
+        head.ifPresent(season -> checkLength(season, first, last));
+        head.ifPresent(Keys::refuseOthers);
+
+        if (!keys.has("hours")) {
+            keys.problem("hours", "is missing", "write working hours, like hours: [\"07:00/12:00\", \"12:30/20:00\"]");
+        }
+        WorkHours hours = Times.hours(keys, WorkHours.ALWAYS);
+        ClosedDays closed = Times.closed(keys);
+        Places places = new Places(problems, !DistanceReader.hasMatrix(keys));
+        Map<String, GeoPoint> named = new LinkedHashMap<>();
+        keys.things("places", "place", false).forEach((id, place) -> {
+            places.point(id, place);
+            place.refuseOthers();
+            places.at(id).ifPresent(point -> named.put(id, point));
+        });
+        List<WaterPoint> points = each(
+                keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
+        List<Recipe> recipes = each(keys.things("recipes", "recipe", true), Machines::recipe);
+        Map<String, Keys> cropKeys = keys.things("crops", "crop", false);
+        Map<String, Crop> crops = crops(cropKeys, recipes);
+        Set<String> windowless = new HashSet<>(cropKeys.keySet());
+        windowless.removeIf(id -> cropKeys.get(id).has("window"));
+        Map<String, Keys> planterKeys = keys.things("planters", "planter", true);
+        List<Planter> planters = each(planterKeys, (id, own) -> Machines.planter(id, own, hours));
+        Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
+        List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
+        List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
+        List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
+        List<Field> fields = new FieldReader(problems, units, places, crops, windowless, recipes, planterKeys.keySet())
+                .read(sources);
+        Drying drying = drying(keys);
+        List<Rain> rain = rain(keys);
+        Goals goals = goals(keys);
+        Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places);
+        keys.refuseOthers();
+        rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
+                .problems()
+                .add(
+                        rigKeys.get(id).place(),
+                        "the id " + id + " is a planter's already",
+                        "give every machine its own id"));
+        if (!problems.none()) {
+            return Optional.empty();
+        }
+        Season season = new Season(
+                name.orElseThrow(),
+                first.orElseThrow(),
+                last.orElseThrow(),
+                zone.orElseThrow(),
+                closed,
+                named,
+                recipes,
+                fields,
+                planters,
+                rigs,
+                points,
+                compost,
+                drying,
+                rain,
+                distances.orElseThrow(),
+                goals,
+                units.choice());
+        new Consistency(season, keys, planterKeys, rigKeys, sources, places, problems).check();
+        return problems.none() ? Optional.of(season) : Optional.empty();
+    }
+
+    private static <T> List<T> each(Map<String, Keys> things, BiFunction<String, Keys, Optional<T>> read) {
+        List<T> all = new ArrayList<>();
+        things.forEach((id, keys) -> read.apply(id, keys).ifPresent(all::add));
+        return all;
+    }
+
+    private Optional<LocalDate> date(Keys keys, String key, String example) {
+        return keys.needed(key, "write a date, like " + key + ": " + example)
+                .flatMap(node -> Times.date(node, problems));
+    }
+
+    private static void checkLength(Keys season, Optional<LocalDate> first, Optional<LocalDate> last) {
+        if (first.isEmpty() || last.isEmpty()) {
+            return;
+        }
+        if (last.get().isBefore(first.get())) {
+            season.problem("last", "the season ends before it begins", "put the earlier date in first");
+        } else if (last.get().isAfter(first.get().plusDays(LONGEST_SEASON_D))) {
+            season.problem(
+                    "last",
+                    "the season is longer than " + LONGEST_SEASON_D + " days",
+                    "check the years of first and last");
+        }
+    }
+
+    private Map<String, Crop> crops(Map<String, Keys> things, List<Recipe> recipes) {
+        Map<String, Crop> crops = new LinkedHashMap<>();
+        things.forEach((id, keys) -> {
+            Optional<DateWindow> window = keys.node("window").flatMap(node -> Times.window(node, problems));
+            Optional<String> recipe = keys.text("recipe");
+            List<String> known = recipes.stream().map(Recipe::id).toList();
+            if (recipe.isPresent() && !known.contains(recipe.get())) {
+                keys.problem("recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), known));
+            }
+            Optional<Double> weight = keys.number("lateWeight", LATE_WEIGHT);
+            keys.refuseOthers();
+            crops.put(id, new Crop(id, window, recipe, weight.orElse(1.0)));
+        });
+        return crops;
+    }
+
+    private Drying drying(Keys season) {
+        Optional<Keys> keys = season.keys("drying");
+        if (keys.isEmpty()) {
+            return USUAL_DRYING;
+        }
+        Drying drying = new Drying(
+                keys.get().optionalQuantity("ignoreBelow", Kind.RAIN, RAIN).orElse(USUAL_DRYING.ignoreBelowMm()),
+                keys.get().optionalQuantity("well", Kind.DRYING, DRYING).orElse(USUAL_DRYING.wellDaysPerMm()),
+                keys.get().optionalQuantity("moderate", Kind.DRYING, DRYING).orElse(USUAL_DRYING.moderateDaysPerMm()),
+                keys.get().optionalQuantity("poor", Kind.DRYING, DRYING).orElse(USUAL_DRYING.poorDaysPerMm()));
+        keys.get().refuseOthers();
+        return drying;
+    }
+
+    private List<Rain> rain(Keys season) {
+        List<Rain> rain = new ArrayList<>();
+        Optional<Node> node = season.node("rain");
+        if (node.isPresent() && !(node.get() instanceof Node.Sequence)) {
+            season.problem("rain", "is no list", "write - {date: 2027-05-03, amount: 0.8 in} on a line for each rain");
+        } else if (node.isPresent() && node.get() instanceof Node.Sequence list) {
+            for (Node item : list.items()) {
+                Keys keys = Keys.of(item, problems, units);
+                Optional<LocalDate> date = date(keys, "date", "2027-05-03");
+                Optional<Integer> from =
+                        keys.text("from").flatMap(text -> Times.clock(text, keys.at("from"), problems));
+                Optional<Double> amount = keys.quantity("amount", Kind.RAIN, RAIN);
+                keys.refuseOthers();
+                if (date.isPresent() && amount.isPresent()) {
+                    rain.add(new Rain(date.get(), Math.min(from.orElse(0), 86_399), amount.get()));
+                }
+            }
+        }
+        return rain;
+    }
+
+    private Goals goals(Keys season) {
+        Optional<Keys> keys = season.keys("goals");
+        if (keys.isEmpty()) {
+            return Goals.DEFAULT;
+        }
+        Goals usual = Goals.DEFAULT;
+        Keys own = keys.get();
+        Goals goals = new Goals(
+                own.optionalQuantity("refill", Kind.TIME, WORTH)
+                        .map(s -> s / 60)
+                        .orElse(usual.refillMin()),
+                own.optionalQuantity("waterTrip", Kind.TIME, WORTH)
+                        .map(s -> s / 60)
+                        .orElse(usual.waterTripMin()),
+                own.number("wait", WEIGHT).orElse(usual.waitMinPerMin()),
+                own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
+                own.optionalQuantity("dump", Kind.TIME_PER_MASS, WORTH_PER_MASS).orElse(usual.dumpMinPerKg()),
+                own.optionalQuantity("early", Kind.TIME_PER_AREA, WORTH_PER_AREA)
+                        .orElse(usual.earlyMinPerHaDay()));
+        own.refuseOthers();
+        return goals;
+    }
+}

@@ -1,0 +1,78 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.read.tree.FileProblem;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.TextFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** The folder of the season file: files that it names are read from there and from nowhere else. Remembers all that was read. */
+final class SeasonFolder {
+    /** Largest season, variant, table or matrix file, MiB. */
+    static final int SEASON_MIB = 8;
+
+    /** Largest GeoJSON file, MiB. */
+    static final int MAP_MIB = 32;
+
+    private final Path folder;
+    private final MessageDigest digest;
+
+    SeasonFolder(Path folder) {
+        this.folder = folder;
+        try {
+            digest = MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** The season file or a variant, wherever it is. */
+    TextFile readAnywhere(Path path) throws FileProblem {
+        return remember(TextFile.read(path, String.valueOf(path.getFileName()), SEASON_MIB));
+    }
+
+    /** A file that the season file names. */
+    TextFile read(Node.Text name, int mostMebibytes) throws FileProblem {
+        return remember(TextFile.read(inside(name), name.text(), mostMebibytes));
+    }
+
+    /** Of all files read so far, in the order of reading. */
+    String sha256() {
+        try {
+            MessageDigest copy = (MessageDigest) digest.clone();
+            return HexFormat.of().formatHex(copy.digest());
+        } catch (CloneNotSupportedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private Path inside(Node.Text name) throws FileProblem {
+        FileProblem outside = new FileProblem(
+                name.place(),
+                "'" + name.text() + "' leads outside the season's folder",
+                "put the file beside the season file and name it without a path");
+        try {
+            Path path = folder.resolve(name.text());
+            if (Path.of(name.text()).isAbsolute()
+                    || !path.normalize().startsWith(folder.normalize())
+                    || (Files.exists(path) && !path.toRealPath().startsWith(folder.toRealPath()))) {
+                throw outside;
+            }
+            return path;
+        } catch (InvalidPathException e) {
+            throw new FileProblem(name.place(), "'" + name.text() + "' is no file name", "name a file beside this one");
+        } catch (IOException e) {
+            throw outside;
+        }
+    }
+
+    private TextFile remember(TextFile file) {
+        file.addTo(digest);
+        return file;
+    }
+}

@@ -1,0 +1,156 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.WorkHours;
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** Dates, clock times and intervals as ISO 8601 writes them. */
+final class Times {
+    private static final int DAY_S = 86_400;
+
+    private Times() {}
+
+    static Optional<LocalDate> date(Node node, Problems problems) {
+        return Keys.text(node, problems).flatMap(text -> date(text, node.place(), problems));
+    }
+
+    static Optional<LocalDate> date(String text, Place at, Problems problems) {
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeException e) {
+            problems.add(at, "'" + text + "' is no date", "write year-month-day, like 2027-04-19");
+            return Optional.empty();
+        }
+    }
+
+    static Optional<ZoneId> zone(String text, Place at, Problems problems) {
+        try {
+            return Optional.of(ZoneId.of(text));
+        } catch (DateTimeException e) {
+            problems.add(at, "'" + text + "' is no time zone", "write one like America/Chicago");
+            return Optional.empty();
+        }
+    }
+
+    /** A date interval with both ends included. */
+    static Optional<DateWindow> window(Node node, Problems problems) {
+        String remedy = "write first and last date, like 2027-04-20/2027-05-12";
+        Optional<String> text = Keys.text(node, problems);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] ends = text.get().strip().split("/", -1);
+        if (ends.length != 2) {
+            problems.add(node.place(), "'" + text.get() + "' is no date interval", remedy);
+            return Optional.empty();
+        }
+        Optional<LocalDate> first = date(ends[0].strip(), node.place(), problems);
+        Optional<LocalDate> last = date(ends[1].strip(), node.place(), problems);
+        if (first.isEmpty() || last.isEmpty()) {
+            return Optional.empty();
+        }
+        if (last.get().isBefore(first.get())) {
+            problems.add(node.place(), "the window ends before it opens", "put the earlier date first");
+            return Optional.empty();
+        }
+        return Optional.of(new DateWindow(first.get(), last.get()));
+    }
+
+    /** Seconds since midnight; 24:00 is the end of the day. */
+    static Optional<Integer> clock(String text, Place at, Problems problems) {
+        if (text.strip().equals("24:00")) {
+            return Optional.of(DAY_S);
+        }
+        try {
+            return Optional.of(LocalTime.parse(text.strip()).toSecondOfDay());
+        } catch (DateTimeException e) {
+            problems.add(at, "'" + text + "' is no time of day", "write hours and minutes, like 07:00");
+            return Optional.empty();
+        }
+    }
+
+    /** The hours of a machine or water point, or those given when it has none of its own. */
+    static WorkHours hours(Keys keys, WorkHours otherwise) {
+        List<Node.Text> texts = keys.texts("hours");
+        List<DaySpan> spans = new ArrayList<>();
+        texts.forEach(text -> span(text, keys.problems()).ifPresent(spans::add));
+        spans.sort(Comparator.comparingInt(DaySpan::startS));
+        for (int i = 1; i < spans.size(); i++) {
+            if (spans.get(i).startS() < spans.get(i - 1).endS()) {
+                keys.problem("hours", "two spans overlap", "make each begin when or after the one before ends");
+                return otherwise;
+            }
+        }
+        return spans.isEmpty() ? otherwise : new WorkHours(spans);
+    }
+
+    static ClosedDays closed(Keys keys) {
+        Set<DayOfWeek> weekdays = EnumSet.noneOf(DayOfWeek.class);
+        Set<LocalDate> dates = new HashSet<>();
+        for (Node.Text text : keys.texts("closed")) {
+            Optional<DayOfWeek> weekday = weekday(text.text());
+            if (weekday.isPresent()) {
+                weekdays.add(weekday.get());
+            } else if (!text.text().isEmpty() && Character.isLetter(text.text().charAt(0))) {
+                keys.problems()
+                        .add(
+                                text.place(),
+                                "'" + text.text() + "' is no weekday",
+                                "write SUNDAY or a date like 2027-05-31");
+            } else {
+                date(text, keys.problems()).ifPresent(dates::add);
+            }
+        }
+        if (weekdays.size() == DayOfWeek.values().length) {
+            keys.problem("closed", "closes every day of the week", "leave at least one weekday open");
+        }
+        return new ClosedDays(weekdays, dates);
+    }
+
+    private static Optional<DayOfWeek> weekday(String text) {
+        for (DayOfWeek day : DayOfWeek.values()) {
+            if (day.name().equals(text.toUpperCase(Locale.ROOT))) {
+                return Optional.of(day);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<DaySpan> span(Node.Text text, Problems problems) {
+        String remedy = "write start and end, like \"07:00/12:00\"";
+        String[] ends = text.text().split("/", -1);
+        if (ends.length != 2) {
+            problems.add(text.place(), "'" + text.text() + "' is no span of hours", remedy);
+            return Optional.empty();
+        }
+        Optional<Integer> start = clock(ends[0], text.place(), problems);
+        Optional<Integer> end = clock(ends[1], text.place(), problems);
+        if (start.isEmpty() || end.isEmpty()) {
+            return Optional.empty();
+        }
+        if (end.get() <= start.get()) {
+            problems.add(
+                    text.place(),
+                    "ends at or before it begins",
+                    "put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00");
+            return Optional.empty();
+        }
+        return Optional.of(new DaySpan(start.get(), end.get()));
+    }
+}

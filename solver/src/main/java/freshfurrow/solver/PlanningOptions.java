@@ -1,0 +1,28 @@
+package freshfurrow.solver;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * How long to plan, and which of many equal searches to make.
+ *
+ * @param time by the clock, above 0; {@link #DEFAULT_TIME} when neither this nor {@code steps} is there
+ * @param steps number of moves to try, 0 or more; with it alone, the same seed gives the same lists on every run
+ * @param seed any number
+ */
+public record PlanningOptions(Optional<Duration> time, OptionalLong steps, long seed) {
+    public static final Duration DEFAULT_TIME = Duration.ofSeconds(30);
+
+    public PlanningOptions {
+        if (time.isPresent() && (time.get().isNegative() || time.get().isZero())) {
+            throw new IllegalArgumentException("planning time must be above 0, not " + time.get());
+        }
+        if (steps.isPresent() && steps.getAsLong() < 0) {
+            throw new IllegalArgumentException("steps must be 0 or more, not " + steps.getAsLong());
+        }
+        if (time.isEmpty() && steps.isEmpty()) {
+            time = Optional.of(DEFAULT_TIME);
+        }
+    }
+}

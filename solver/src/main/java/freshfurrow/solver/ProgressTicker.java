@@ -1,0 +1,73 @@
+package freshfurrow.solver;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Timeline;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.time.Duration;
+import java.util.Optional;
+
+/** Plays the best lists out now and then, away from the searching thread, and tells a listener. */
+final class ProgressTicker {
+    private static final long EVERY_MS = 250;
+    private static final long LAST_TICK_MS = 1_000;
+    private static final double DM2_PER_HA = 1e6;
+
+    private final ListPlayer player;
+    private final Optional<Duration> time;
+    private final ProgressListener listener;
+    private final Thread thread = new Thread(this::tickUntilStopped, "planning progress");
+    private final long startNs = System.nanoTime();
+    private volatile FieldLists best;
+
+    /** @param time how long planning takes at the most */
+    ProgressTicker(CompiledSeason season, Optional<Duration> time, ProgressListener listener, FieldLists first) {
+        this.player = new ListPlayer(season);
+        this.time = time;
+        this.listener = listener;
+        this.best = first;
+        thread.setDaemon(true);
+    }
+
+    void start() {
+        thread.start();
+    }
+
+    void better(FieldLists lists) {
+        best = lists;
+    }
+
+    /** Waits a little for a call of the listener to end. */
+    void stop() {
+        thread.interrupt();
+        try {
+            thread.join(LAST_TICK_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void tickUntilStopped() {
+        try {
+            while (true) {
+                tick();
+                Thread.sleep(EVERY_MS);
+            }
+        } catch (InterruptedException e) {
+            // the end of planning
+        }
+    }
+
+    private void tick() {
+        Timeline played = player.play(best);
+        listener.at(new Progress(
+                time.map(limit -> atLeastZero(limit.minusNanos(System.nanoTime() - startNs))),
+                played.fills(),
+                played.lateDm2Days() / DM2_PER_HA,
+                played.unservedDm2() / DM2_PER_HA));
+    }
+
+    private static Duration atLeastZero(Duration duration) {
+        return duration.isNegative() ? Duration.ZERO : duration;
+    }
+}

@@ -1,0 +1,57 @@
+package freshfurrow.solver;
+
+import freshfurrow.model.season.Field;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.search.Search;
+import freshfurrow.solver.search.SearchLimits;
+import java.util.List;
+
+/** Chooses which fields each planter plants, and in what order. A planner makes one plan. */
+public final class SeasonPlanner {
+    private final CompiledSeason season;
+    private final PlanningOptions options;
+    private final ProgressListener listener;
+    private final Search search;
+
+    /**
+     * A planner for one season.
+     *
+     * @param listener told how far planning is while {@link #plan} runs
+     */
+    public SeasonPlanner(CompiledSeason season, PlanningOptions options, ProgressListener listener) {
+        this.season = season;
+        this.options = options;
+        this.listener = listener;
+        this.search = new Search(season, options.seed());
+    }
+
+    /**
+     * The best lists found: ids of fields for each planter, in the season's order. Blocks until a limit of the options, or
+     * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list.
+     */
+    public List<List<String>> plan() {
+        SearchLimits limits = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
+        FieldLists first = FirstLists.best(season);
+        ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
+        ticker.start();
+        try {
+            return ids(search.improve(first, limits, ticker::better));
+        } finally {
+            ticker.stop();
+        }
+    }
+
+    /** Ends planning soon, with the best so far; from any thread, at any time. */
+    public void stop() {
+        search.stop();
+    }
+
+    private List<List<String>> ids(FieldLists lists) {
+        List<Field> fields = season.season().fields();
+        return lists.byPlanter().stream()
+                .map(list -> list.stream().map(field -> fields.get(field).id()).toList())
+                .toList();
+    }
+}

@@ -1,0 +1,81 @@
+package freshfurrow.solver.construction;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.estimate.SeasonEstimate;
+import freshfurrow.solver.schedule.FieldLists;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Gives out fields one by one: whichever planter is free first takes the one that its rule presses for. */
+final class Dispatch {
+    private static final int NONE = -1;
+
+    private final CompiledSeason season;
+    private final SeasonEstimate estimate;
+    private final double slowness;
+
+    /** @param slowness how many times as long as without a stop planting takes, 1 or more */
+    Dispatch(CompiledSeason season, SeasonEstimate estimate, double slowness) {
+        this.season = season;
+        this.estimate = estimate;
+        this.slowness = slowness;
+    }
+
+    FieldLists lists(NextField rule) {
+        int planters = season.planterCount();
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int planter = 0; planter < planters; planter++) {
+            lists.add(new ArrayList<>());
+        }
+        double[] clockS = new double[planters];
+        int[] at = new int[planters];
+        Arrays.fill(at, SeasonEstimate.START);
+        boolean[] done = new boolean[planters];
+        int[] left = IntStream.range(0, season.fieldCount()).toArray();
+        int count = left.length;
+
+        for (int planter = firstFree(clockS, done); planter != NONE; planter = firstFree(clockS, done)) {
+            int next = next(rule, planter, at[planter], clockS[planter], left, count);
+            if (next == NONE) {
+                done[planter] = true;
+                continue;
+            }
+            int field = left[next];
+            count--;
+            System.arraycopy(left, next + 1, left, next, count - next);
+            lists.get(planter).add(field);
+            double arrivalS = clockS[planter] + estimate.moveS(planter, at[planter], field);
+            clockS[planter] = Math.max(arrivalS, estimate.clockAtStartOf(estimate.opens(field), planter))
+                    + estimate.plantS(planter, field) * slowness;
+            at[planter] = field;
+        }
+        return new FieldLists(lists);
+    }
+
+    private static int firstFree(double[] clockS, boolean[] done) {
+        int first = NONE;
+        for (int planter = 0; planter < clockS.length; planter++) {
+            if (!done[planter] && (first == NONE || clockS[planter] < clockS[first])) {
+                first = planter;
+            }
+        }
+        return first;
+    }
+
+    private int next(NextField rule, int planter, int from, double clockS, int[] left, int count) {
+        int best = NONE;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            if (season.allows(planter, left[i])) {
+                double pressure = rule.pressure(planter, from, left[i], clockS);
+                if (best == NONE || pressure > most) {
+                    best = i;
+                    most = pressure;
+                }
+            }
+        }
+        return best;
+    }
+}

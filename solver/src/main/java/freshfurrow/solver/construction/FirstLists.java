@@ -1,0 +1,57 @@
+package freshfurrow.solver.construction;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.estimate.SeasonEstimate;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Lists to begin the search with: of those that several rules make, the ones with the best score. */
+public final class FirstLists {
+    /** How much longer planting a field takes than without fills and waiting: no way to know before it is played out. */
+    private static final double[] SLOWNESS = {1.4, 2.2};
+
+    private static final double[] DAYS_OF_SLACK = {1, 3, 7, 14};
+    private static final double[] LOOK_AHEAD = {2, 6};
+    private static final double[] DISLIKE_OF_ROADS = {0.3, 1};
+
+    private FirstLists() {}
+
+    /** The best of all rules by the score of the timeline, {@link #byHand} among them. */
+    public static FieldLists best(CompiledSeason season) {
+        SeasonEstimate estimate = new SeasonEstimate(season);
+        ListPlayer player = new ListPlayer(season);
+        return all(season, estimate).stream()
+                .distinct()
+                .max(Comparator.comparing(player::score))
+                .orElseThrow();
+    }
+
+    /**
+     * The lists of someone who plans by hand: whichever planter is free first takes the field whose window closes first,
+     * and of several that close on the same day the nearest.
+     */
+    public static FieldLists byHand(CompiledSeason season) {
+        SeasonEstimate estimate = new SeasonEstimate(season);
+        return new Dispatch(season, estimate, SLOWNESS[0]).lists(new ClosingSoon(estimate, 0));
+    }
+
+    private static List<FieldLists> all(CompiledSeason season, SeasonEstimate estimate) {
+        List<FieldLists> all = new ArrayList<>();
+        for (double slowness : SLOWNESS) {
+            Dispatch dispatch = new Dispatch(season, estimate, slowness);
+            all.add(dispatch.lists(new ClosingSoon(estimate, 0)));
+            for (double days : DAYS_OF_SLACK) {
+                all.add(dispatch.lists(new ClosingSoon(estimate, days)));
+            }
+            for (double lookAhead : LOOK_AHEAD) {
+                for (double dislike : DISLIKE_OF_ROADS) {
+                    all.add(dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
+                }
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,17 @@
+package freshfurrow.solver.schedule;
+
+import java.util.List;
+
+/**
+ * Which fields each planter plants, in their order: indices of fields for each planter of a season. A field may stand in no
+ * list.
+ */
+public record FieldLists(List<List<Integer>> byPlanter) {
+    public FieldLists {
+        byPlanter = byPlanter.stream().map(List::copyOf).toList();
+    }
+
+    public List<Integer> of(int planter) {
+        return byPlanter.get(planter);
+    }
+}

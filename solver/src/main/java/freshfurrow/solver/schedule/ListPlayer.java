@@ -1,0 +1,60 @@
+package freshfurrow.solver.schedule;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Timeline;
+import java.util.List;
+
+/** Plays lists out on one reused timeline. Not for use by several threads. */
+public final class ListPlayer {
+    private final CompiledSeason season;
+    private final Timeline timeline;
+    private final int[][] lists;
+    private final int[] sizes;
+
+    public ListPlayer(CompiledSeason season) {
+        this.season = season;
+        this.timeline = new Timeline(season);
+        this.lists = new int[season.planterCount()][season.fieldCount()];
+        this.sizes = new int[season.planterCount()];
+    }
+
+    CompiledSeason season() {
+        return season;
+    }
+
+    /** The timeline after playing out the schedule's lists; valid until the next call. */
+    public Timeline play(Schedule schedule) {
+        List<PlanterList> planters = schedule.lists();
+        for (int planter = 0; planter < sizes.length; planter++) {
+            List<Visit> visits = planters.get(planter).visits();
+            int[] list = lists[planter];
+            int size = visits.size();
+            for (int i = 0; i < size; i++) {
+                list[i] = visits.get(i).field();
+            }
+            sizes[planter] = size;
+        }
+        timeline.run(lists, sizes);
+        return timeline;
+    }
+
+    /** The timeline after playing out the lists; valid until the next call. */
+    public Timeline play(FieldLists fields) {
+        for (int planter = 0; planter < sizes.length; planter++) {
+            List<Integer> list = fields.of(planter);
+            for (int i = 0; i < list.size(); i++) {
+                lists[planter][i] = list.get(i);
+            }
+            sizes[planter] = list.size();
+        }
+        timeline.run(lists, sizes);
+        return timeline;
+    }
+
+    /** The score after playing out the lists. */
+    public HardMediumSoftLongScore score(FieldLists fields) {
+        Timeline played = play(fields);
+        return HardMediumSoftLongScore.of(played.hard(), played.medium(), played.soft());
+    }
+}

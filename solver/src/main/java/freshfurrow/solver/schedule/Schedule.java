@@ -1,0 +1,101 @@
+package freshfurrow.solver.schedule;
+
+import ai.timefold.solver.core.api.domain.solution.PlanningEntityCollectionProperty;
+import ai.timefold.solver.core.api.domain.solution.PlanningScore;
+import ai.timefold.solver.core.api.domain.solution.PlanningSolution;
+import ai.timefold.solver.core.api.domain.solution.ProblemFactCollectionProperty;
+import ai.timefold.solver.core.api.domain.valuerange.ValueRangeProvider;
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.estimate.NearFields;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** What the search changes: which fields stand in which planter's list, in what order. */
+@PlanningSolution
+public final class Schedule {
+    private @Nullable CompiledSeason season;
+    private @Nullable NearFields near;
+
+    @ProblemFactCollectionProperty
+    @ValueRangeProvider
+    private List<Visit> visits = List.of();
+
+    @PlanningEntityCollectionProperty
+    private List<PlanterList> lists = List.of();
+
+    @PlanningScore
+    private @Nullable HardMediumSoftLongScore score;
+
+    /** For the solver, which makes copies. */
+    Schedule() {}
+
+    private Schedule(CompiledSeason season, NearFields near, List<Visit> visits, List<PlanterList> lists) {
+        this.season = season;
+        this.near = near;
+        this.visits = visits;
+        this.lists = lists;
+    }
+
+    /**
+     * A schedule of the given lists.
+     *
+     * @param fields indices of fields for each planter of the season; a field stands in one list at most
+     */
+    public static Schedule of(CompiledSeason season, NearFields near, FieldLists fields) {
+        List<Visit> visits =
+                IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
+        List<PlanterList> lists = new ArrayList<>();
+        for (int planter = 0; planter < season.planterCount(); planter++) {
+            lists.add(new PlanterList(
+                    planter, fields.of(planter).stream().map(visits::get).toList()));
+        }
+        return new Schedule(season, near, visits, lists);
+    }
+
+    public CompiledSeason season() {
+        if (season == null) {
+            throw new IllegalStateException("a schedule without a season");
+        }
+        return season;
+    }
+
+    public NearFields near() {
+        if (near == null) {
+            throw new IllegalStateException("a schedule without near fields");
+        }
+        return near;
+    }
+
+    /** One for each planter of the season, in its order. */
+    public List<PlanterList> lists() {
+        return Collections.unmodifiableList(lists);
+    }
+
+    /** One for each field of the season, in its order, whether in a list or not. */
+    public List<Visit> visits() {
+        return visits;
+    }
+
+    /**
+     * The score that the solver last gave it.
+     *
+     * @throws IllegalStateException when it has not been solved
+     */
+    public HardMediumSoftLongScore score() {
+        if (score == null) {
+            throw new IllegalStateException("a schedule that was not solved has no score");
+        }
+        return score;
+    }
+
+    /** The lists as they are now. */
+    public FieldLists fields() {
+        return new FieldLists(lists.stream()
+                .map(list -> list.visits().stream().map(Visit::field).toList())
+                .toList());
+    }
+}

@@ -1,0 +1,22 @@
+package freshfurrow.solver.schedule;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
+import freshfurrow.model.timeline.Timeline;
+import org.jspecify.annotations.Nullable;
+
+/** The score of a schedule: its lists played out by the timeline. */
+public final class TimelineScore implements EasyScoreCalculator<Schedule, HardMediumSoftLongScore> {
+    private @Nullable ListPlayer player;
+
+    @Override
+    public HardMediumSoftLongScore calculateScore(Schedule schedule) {
+        ListPlayer current = player;
+        if (current == null || current.season() != schedule.season()) {
+            current = new ListPlayer(schedule.season());
+            player = current;
+        }
+        Timeline timeline = current.play(schedule);
+        return HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
+    }
+}

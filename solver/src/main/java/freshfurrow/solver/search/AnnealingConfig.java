@@ -1,0 +1,71 @@
+package freshfurrow.solver.search;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import ai.timefold.solver.core.config.heuristic.selector.list.SubListSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.MoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListChangeMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListSwapMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.SubListChangeMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.SubListSwapMoveSelectorConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
+import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import freshfurrow.solver.schedule.PlanterList;
+import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.schedule.TimelineScore;
+
+/** One annealing as the solver library is told of it: which moves, how often each, which are accepted, when it ends. */
+final class AnnealingConfig {
+    private static final int LONGEST_RUN = 12;
+
+    private AnnealingConfig() {}
+
+    /**
+     * @param start the score by which an accepted move may worsen the lists at the start; falls to 0 at the end
+     */
+    static SolverConfig of(long seed, HardMediumSoftLongScore start, TerminationConfig end, EnvironmentMode mode) {
+        return new SolverConfig()
+                .withSolutionClass(Schedule.class)
+                .withEntityClasses(PlanterList.class)
+                .withEasyScoreCalculatorClass(TimelineScore.class)
+                .withEnvironmentMode(mode)
+                .withRandomSeed(seed)
+                .withTerminationConfig(end)
+                .withPhases(new LocalSearchPhaseConfig()
+                        .withMoveSelectorConfig(moves())
+                        .withAcceptorConfig(new LocalSearchAcceptorConfig()
+                                .withSimulatedAnnealingStartingTemperature(start.toString()))
+                        .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
+    }
+
+    private static UnionMoveSelectorConfig moves() {
+        return new UnionMoveSelectorConfig()
+                .withMoveSelectors(
+                        often(6, new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(NearMoves.class)),
+                        often(2, new ListChangeMoveSelectorConfig()),
+                        often(1, new ListSwapMoveSelectorConfig()),
+                        often(
+                                0.5,
+                                new SubListChangeMoveSelectorConfig()
+                                        .withSelectReversingMoveToo(true)
+                                        .withSubListSelectorConfig(run())),
+                        often(
+                                0.5,
+                                new SubListSwapMoveSelectorConfig()
+                                        .withSelectReversingMoveToo(true)
+                                        .withSubListSelectorConfig(run())));
+    }
+
+    private static SubListSelectorConfig run() {
+        return new SubListSelectorConfig().withMinimumSubListSize(2).withMaximumSubListSize(LONGEST_RUN);
+    }
+
+    private static <M extends MoveSelectorConfig<M>> M often(double weight, M moves) {
+        return moves.withFixedProbabilityWeight(weight);
+    }
+}

@@ -1,0 +1,131 @@
+package freshfurrow.solver.search;
+
+import ai.timefold.solver.core.impl.heuristic.move.Move;
+import ai.timefold.solver.core.impl.heuristic.move.NoChangeMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListAssignMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListChangeMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListSwapMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.SubListChangeMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.kopt.TwoOptListMove;
+import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.schedule.PlanterList;
+import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.schedule.Visit;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Picks a field, a near one that stands in a list, and one of these: put the field beside the near one; swap the two; put
+ * the field and some that follow it beside the near one, in either direction; let the near one follow the field, by
+ * turning round what lies between them or by exchanging the rest of two planters' lists.
+ */
+final class NearMoveIterator implements Iterator<Move<Schedule>> {
+    private static final int ATTEMPTS = 20;
+    private static final int LONGEST_RUN = 6;
+
+    private final Positions positions;
+    private final Random random;
+    private final List<Visit> visits;
+    private final NearFields near;
+
+    NearMoveIterator(Positions positions, Random random) {
+        this.positions = positions;
+        this.random = random;
+        this.visits = positions.schedule().visits();
+        this.near = positions.schedule().near();
+    }
+
+    @Override
+    public boolean hasNext() {
+        return visits.size() > 1;
+    }
+
+    @Override
+    public Move<Schedule> next() {
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            Move<Schedule> move = attempt();
+            if (move != null) {
+                return move;
+            }
+        }
+        return NoChangeMove.getInstance();
+    }
+
+    private @Nullable Move<Schedule> attempt() {
+        Visit visit = visits.get(random.nextInt(visits.size()));
+        Visit nearOne = nearTo(visit);
+        PlanterList to = positions.listOf(nearOne);
+        if (to == null) {
+            return null;
+        }
+        PlanterList from = positions.listOf(visit);
+        int toIndex = positions.indexOf(nearOne);
+        if (from == null) {
+            return positions.allows(to, visit)
+                    ? new ListAssignMove<>(positions.variable(), visit, to, toIndex + random.nextInt(2))
+                    : null;
+        }
+        int fromIndex = positions.indexOf(visit);
+        int kind = random.nextInt(10);
+        if (kind < 4) {
+            return putBeside(from, fromIndex, 1, to, toIndex);
+        } else if (kind < 6) {
+            return swap(from, fromIndex, to, toIndex);
+        } else if (kind < 8) {
+            return putBeside(from, fromIndex, 2 + random.nextInt(LONGEST_RUN - 1), to, toIndex);
+        }
+        return letFollow(from, fromIndex, to, toIndex);
+    }
+
+    private Visit nearTo(Visit visit) {
+        int[] others = random.nextBoolean() ? near.byRoad(visit.field()) : near.byWindow(visit.field());
+        double nearestMoreOften = random.nextDouble() * random.nextDouble();
+        return visits.get(others[(int) (nearestMoreOften * others.length)]);
+    }
+
+    private @Nullable Move<Schedule> putBeside(PlanterList from, int fromIndex, int run, PlanterList to, int toIndex) {
+        int end = fromIndex + run;
+        if (end > from.visits().size() || !positions.allows(to, from, fromIndex, end)) {
+            return null;
+        }
+        int index = toIndex + random.nextInt(2);
+        if (from == to) {
+            if (toIndex >= fromIndex && toIndex < end) {
+                return null;
+            }
+            if (index > fromIndex) {
+                index -= run;
+            }
+        }
+        boolean turned = run > 1 && random.nextBoolean();
+        if (from == to && index == fromIndex && !turned) {
+            return null;
+        }
+        return run == 1
+                ? new ListChangeMove<>(positions.variable(), from, fromIndex, to, index)
+                : new SubListChangeMove<>(positions.variable(), from, fromIndex, run, to, index, turned);
+    }
+
+    private @Nullable Move<Schedule> swap(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
+        return positions.allows(other, one.visits().get(oneIndex))
+                        && positions.allows(one, other.visits().get(otherIndex))
+                ? new ListSwapMove<>(positions.variable(), one, oneIndex, other, otherIndex)
+                : null;
+    }
+
+    private @Nullable Move<Schedule> letFollow(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
+        int oneRest = oneIndex + 1;
+        if (one == other) {
+            return oneRest < otherIndex
+                    ? new TwoOptListMove<>(positions.variable(), one, one, oneRest, otherIndex + 1)
+                    : null;
+        }
+        return positions.allows(other, one, oneRest, one.visits().size())
+                        && positions.allows(
+                                one, other, otherIndex, other.visits().size())
+                ? new TwoOptListMove<>(positions.variable(), one, other, oneRest, otherIndex)
+                : null;
+    }
+}

@@ -1,0 +1,66 @@
+package freshfurrow.solver.search;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * How much worse annealing may make a season's lists at its start: a share of what moving one field beside a near one does
+ * to them.
+ */
+final class Temperature {
+    private static final int SAMPLES = 100;
+
+    /** Measured: a third or three times as much gave worse plans on most invented seasons. */
+    private static final double SHARE = 0.1;
+
+    private Temperature() {}
+
+    /** A score of 0 on the hard level, and at least 1 on the others. */
+    static HardMediumSoftLongScore of(CompiledSeason season, NearFields near, FieldLists lists, long seed) {
+        ListPlayer player = new ListPlayer(season);
+        HardMediumSoftLongScore before = player.score(lists);
+        Random random = new Random(seed);
+        List<Long> medium = new ArrayList<>();
+        List<Long> soft = new ArrayList<>();
+        for (int sample = 0; sample < SAMPLES; sample++) {
+            HardMediumSoftLongScore worsening = before.subtract(player.score(moved(lists, near, random)));
+            medium.add(worsening.mediumScore());
+            soft.add(worsening.softScore());
+        }
+        return HardMediumSoftLongScore.of(0, share(medium), share(soft));
+    }
+
+    /** The share of the middle one of those above 0. */
+    private static long share(List<Long> worsenings) {
+        long[] above = worsenings.stream()
+                .mapToLong(Long::longValue)
+                .filter(worsening -> worsening > 0)
+                .sorted()
+                .toArray();
+        return above.length == 0 ? 1 : (long) Math.ceil(above[above.length / 2] * SHARE);
+    }
+
+    private static FieldLists moved(FieldLists lists, NearFields near, Random random) {
+        List<List<Integer>> moved = new ArrayList<>();
+        lists.byPlanter().forEach(list -> moved.add(new ArrayList<>(list)));
+        List<Integer> from = moved.get(random.nextInt(moved.size()));
+        if (from.isEmpty()) {
+            return lists;
+        }
+        Integer field = from.remove(random.nextInt(from.size()));
+        int[] others = near.byRoad(field);
+        Integer nearOne = others.length == 0 ? field : (Integer) others[random.nextInt(others.length)];
+        List<Integer> to = moved.stream()
+                .filter(list -> list.contains(nearOne))
+                .findFirst()
+                .orElse(from);
+        to.add(Math.max(0, to.indexOf(nearOne)), field);
+        return new FieldLists(moved);
+    }
+}

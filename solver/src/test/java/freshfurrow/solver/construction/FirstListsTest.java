@@ -1,0 +1,67 @@
+package freshfurrow.solver.construction;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FirstListsTest {
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void theBestIsNeverWorseThanTheHandRule(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(25, 2, 1, 15_000, seed));
+        ListPlayer player = new ListPlayer(season);
+
+        assertThat(player.score(FirstLists.best(season)))
+                .isGreaterThanOrEqualTo(player.score(FirstLists.byHand(season)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void everyFieldStandsInOneListThatMayHoldIt(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(25, 3, 2, 15_000, seed));
+        FieldLists lists = FirstLists.best(season);
+
+        assertThat(lists.byPlanter().stream().flatMap(List::stream))
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.range(0, 25).boxed().toList());
+        assertThat(new ListPlayer(season).play(lists).forbiddenFields()).isZero();
+    }
+
+    @Test
+    void theHandRuleGoesByClosingDateAndThenToTheNearest() {
+        Season season = InventedSeason.of(25, 1, 1, 15_000, 9);
+        CompiledSeason compiled = CompiledSeason.of(season);
+        List<Integer> list = FirstLists.byHand(compiled).of(0);
+
+        assertThat(list).isSortedAccordingTo((a, b) -> compiled.windowLastDay(a) - compiled.windowLastDay(b));
+        for (int i = 0; i + 1 < list.size(); i++) {
+            int here = list.get(i);
+            int next = list.get(i + 1);
+            assertThat(list.subList(i + 1, list.size()))
+                    .filteredOn(other -> compiled.windowLastDay(other) == compiled.windowLastDay(next))
+                    .allSatisfy(other -> assertThat(compiled.metresBetweenFields(here, next))
+                            .isLessThanOrEqualTo(compiled.metresBetweenFields(here, other)));
+        }
+    }
+
+    @Test
+    void aFieldThatNoPlanterMayPlantStaysOut() {
+        // the season knows no planter of that name, so nobody may plant its restricted fields
+        CompiledSeason season = CompiledSeason.of(InventedSeason.restrictedTo("nobody", 12, 2));
+
+        assertThat(FirstLists.best(season).byPlanter().stream().flatMap(List::stream))
+                .containsExactlyInAnyOrderElementsOf(IntStream.range(0, 12)
+                        .filter(field -> field != 0)
+                        .boxed()
+                        .toList());
+    }
+}

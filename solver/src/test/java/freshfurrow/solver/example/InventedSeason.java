@@ -1,0 +1,195 @@
+package freshfurrow.solver.example;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Drying;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+
+/** An invented season of any size, the same for the same seed: fields strewn on a plain around one yard. */
+public final class InventedSeason {
+    private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
+    private static final List<Drainage> DRAINAGE = List.of(Drainage.values());
+    private static final WorkHours HOURS =
+            new WorkHours(List.of(new DaySpan(7 * 3600, 12 * 3600), new DaySpan(12 * 3600 + 1800, 20 * 3600)));
+
+    private InventedSeason() {}
+
+    /** A season of small fields with windows of few days, one rig for all, in which some planting is bound to be late. */
+    public static Season hurried(int fields, int planters, long seed) {
+        Random random = new Random(seed);
+        Season season = of(fields, planters, 1, 12_000, seed);
+        return withFields(
+                season,
+                season.fields().stream()
+                        .map(field -> new Field(
+                                field.id(),
+                                field.name(),
+                                4 + random.nextInt(140) / 10.0,
+                                field.at(),
+                                field.outline(),
+                                field.crop(),
+                                window(random),
+                                field.recipe(),
+                                field.drainage(),
+                                field.lateWeight(),
+                                field.planters()))
+                        .toList());
+    }
+
+    private static DateWindow window(Random random) {
+        LocalDate opens = FIRST.plusDays(random.nextInt(3));
+        return new DateWindow(opens, opens.plusDays(random.nextInt(3)));
+    }
+
+    /** A season on a small plain whose first field only the planter of that name may plant. */
+    public static Season restrictedTo(String planter, int fields, int planters) {
+        Season season = of(fields, planters, 1, 10_000, 1);
+        Field first = season.fields().get(0);
+        List<Field> list = new ArrayList<>(season.fields());
+        list.set(
+                0,
+                new Field(
+                        first.id(),
+                        first.name(),
+                        first.areaHa(),
+                        first.at(),
+                        first.outline(),
+                        first.crop(),
+                        first.window(),
+                        first.recipe(),
+                        first.drainage(),
+                        first.lateWeight(),
+                        Set.of(planter)));
+        return withFields(season, list);
+    }
+
+    /** The season with other fields. */
+    public static Season withFields(Season season, List<Field> fields) {
+        return new Season(
+                season.name(),
+                season.first(),
+                season.last(),
+                season.timezone(),
+                season.closed(),
+                season.places(),
+                season.recipes(),
+                fields,
+                season.planters(),
+                season.rigs(),
+                season.waterPoints(),
+                season.compost(),
+                season.drying(),
+                season.rain(),
+                season.distances(),
+                season.goals(),
+                season.units());
+    }
+
+    /**
+     * A season of so many fields, planters and rigs.
+     *
+     * @param extentM side of the square that the fields lie in, m
+     */
+    public static Season of(int fields, int planters, int rigs, double extentM, long seed) {
+        Random random = new Random(seed);
+        Map<String, double[]> at = new HashMap<>();
+        at.put("yard", new double[] {extentM / 2, extentM / 2});
+        at.put("well", new double[] {extentM * 0.4, extentM * 0.6});
+        at.put("pond", new double[] {extentM * 0.8, extentM * 0.3});
+        List<Field> list = new ArrayList<>();
+        double totalHa = 0;
+        for (int i = 0; i < fields; i++) {
+            String id = "F" + i;
+            at.put(id, new double[] {random.nextDouble() * extentM, random.nextDouble() * extentM});
+            boolean corn = random.nextInt(100) < 60;
+            int opens = (corn ? 1 : 10) + random.nextInt(6);
+            int closes = opens + 9 + random.nextInt(14);
+            double areaHa = 8 + random.nextInt(500) / 10.0;
+            totalHa += areaHa;
+            list.add(new Field(
+                    id,
+                    id,
+                    areaHa,
+                    Optional.empty(),
+                    List.of(),
+                    corn ? "corn" : "soybean",
+                    new DateWindow(FIRST.plusDays(opens), FIRST.plusDays(closes)),
+                    random.nextInt(100) < 80 ? "standard" : "strong",
+                    DRAINAGE.get(random.nextInt(DRAINAGE.size())),
+                    corn ? 1 : 0.6,
+                    random.nextInt(100) < 10 ? Set.of("P" + random.nextInt(planters)) : Set.of()));
+        }
+        List<Planter> planterList = new ArrayList<>();
+        for (int i = 0; i < planters; i++) {
+            planterList.add(
+                    new Planter("P" + i, i % 2 == 0 ? 12.2 : 9.1, 0.76, 2.2, 0.65, 2271, 6.7, 360, 720, "yard", HOURS));
+        }
+        List<Rig> rigList = new ArrayList<>();
+        for (int i = 0; i < rigs; i++) {
+            rigList.add(new Rig(
+                    "R" + i,
+                    151,
+                    13.6,
+                    600,
+                    180,
+                    4542,
+                    3.8,
+                    15.6,
+                    OptionalDouble.empty(),
+                    ExtractAt.FIELD,
+                    "yard",
+                    new WorkHours(List.of(new DaySpan(6 * 3600, 21 * 3600)))));
+        }
+        return new Season(
+                "invented " + seed,
+                FIRST,
+                FIRST.plusDays(47),
+                ZoneId.of("America/Chicago"),
+                new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
+                Map.of("yard", new GeoPoint(41, -97)),
+                List.of(new Recipe("standard", 187, 2.24, 5 * 3600), new Recipe("strong", 187, 3.4, 4 * 3600)),
+                list,
+                planterList,
+                rigList,
+                List.of(
+                        new WaterPoint("well", Optional.empty(), 2.5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0),
+                        new WaterPoint("pond", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.of(30_000), 0)),
+                List.of(
+                        new CompostLot("windrow", totalHa * 1.6, FIRST.minusDays(10)),
+                        new CompostLot("bought", totalHa * 1.6, FIRST.plusDays(14))),
+                new Drying(2.5, 0.04, 0.08, 0.12),
+                List.of(new Rain(FIRST.plusDays(8), 14 * 3600, 20), new Rain(FIRST.plusDays(20), 4 * 3600, 12)),
+                (from, to) -> {
+                    double[] a = at.get(from);
+                    double[] b = at.get(to);
+                    return 1.3 * Math.hypot(a[0] - b[0], a[1] - b[1]);
+                },
+                Goals.DEFAULT,
+                DisplayUnits.US);
+    }
+}

@@ -1,0 +1,74 @@
+package freshfurrow.solver.search;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How fast the search is and how much better than the hand rule. Not part of the tests, as its name keeps it out of them;
+ * docs/benchmarks.md says how to run it and shows a run.
+ */
+class SearchBenchmark {
+    private static final long SEED = 1;
+
+    @Test
+    void measure() {
+        Map<String, Season> seasons = new LinkedHashMap<>();
+        seasons.put("like spring: 40 fields, 2 planters, 1 rig", InventedSeason.of(40, 2, 1, 20_000, 1));
+        seasons.put("120 fields, 3 planters, 2 rigs", InventedSeason.of(120, 3, 2, 24_000, 1));
+        seasons.put("like cooperative: 400 fields, 6 planters, 3 rigs", InventedSeason.of(400, 6, 3, 32_000, 1));
+
+        print("| season | plan | time s | moves/s | late and unserved, ha-days | effort, min |");
+        print("|---|---|---|---|---|---|");
+        seasons.forEach(SearchBenchmark::measure);
+    }
+
+    private static void measure(String name, Season season) {
+        CompiledSeason compiled = CompiledSeason.of(season);
+        row(name, "hand rule", compiled, FirstLists.byHand(compiled), 0, 0);
+        long startNs = System.nanoTime();
+        FieldLists first = FirstLists.best(compiled);
+        row(name, "first lists", compiled, first, secondsSince(startNs), 0);
+        for (int seconds : new int[] {5, 30}) {
+            Search search = new Search(compiled, SEED);
+            long searchNs = System.nanoTime();
+            SearchLimits limits =
+                    SearchLimits.from(searchNs, Optional.of(Duration.ofSeconds(seconds)), OptionalLong.empty());
+            FieldLists found = search.improve(first, limits, better -> {});
+            double took = secondsSince(searchNs);
+            row(name, "search, " + seconds + " s", compiled, found, took, search.movesTried() / took);
+        }
+    }
+
+    private static void row(
+            String name, String plan, CompiledSeason season, FieldLists lists, double seconds, double movesPerS) {
+        HardMediumSoftLongScore score = new ListPlayer(season).score(lists);
+        print(String.format(
+                "| %s | %s | %.1f | %s | %,.1f | %,d |",
+                name,
+                plan,
+                seconds,
+                movesPerS > 0 ? String.format("%,.0f", movesPerS) : "",
+                -score.mediumScore() / 100.0,
+                -score.softScore()));
+    }
+
+    private static double secondsSince(long startNs) {
+        return (System.nanoTime() - startNs) / 1e9;
+    }
+
+    @SuppressWarnings("SystemOut")
+    private static void print(String line) {
+        System.out.println(line);
+    }
+}

@@ -1,0 +1,95 @@
+package freshfurrow.solver.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import freshfurrow.model.season.RandomSeasons;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SearchTest {
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void everyMoveCanBeTakenBackAndScoresLikeAFreshRun(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(12, 3, 1, 10_000, seed));
+        Search search = new Search(season, seed, EnvironmentMode.FULL_ASSERT);
+
+        // FULL_ASSERT throws when a move and its undoing do not lead back, or a score differs from one worked out anew
+        FieldLists found = search.improve(FirstLists.best(season), moves(1_500), better -> {});
+
+        assertThat(found.byPlanter().stream().flatMap(List::stream)).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    void hardSeasonsAreSearchedWithoutABrokenRule(long seed) {
+        CompiledSeason season = CompiledSeason.of(RandomSeasons.season(seed));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists start = FirstLists.best(season);
+
+        FieldLists found =
+                new Search(season, seed, EnvironmentMode.FULL_ASSERT).improve(start, moves(200), better -> {});
+
+        assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
+        assertThat(player.play(found).forbiddenFields()).isZero();
+    }
+
+    @Test
+    void theResultIsNeverWorseThanTheStart() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(20, 2, 1, 10_000, 4));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists start = FirstLists.byHand(season);
+
+        FieldLists found = new Search(season, 1).improve(start, moves(5), better -> {});
+
+        assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
+    }
+
+    @Test
+    void aFieldInNoListFindsOne() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(6, 2, 1, 5_000, 4));
+        FieldLists none = new FieldLists(List.of(List.of(), List.of()));
+
+        FieldLists found = new Search(season, 1).improve(none, moves(4_000), better -> {});
+
+        assertThat(found.byPlanter().stream().flatMap(List::stream)).hasSize(6);
+    }
+
+    @Test
+    void betterListsAreToldWhileSearching() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(20, 2, 1, 10_000, 4));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists start = FirstLists.byHand(season);
+        FieldLists[] last = {start};
+
+        FieldLists found = new Search(season, 1).improve(start, moves(2_000), better -> {
+            assertThat(player.score(better)).isGreaterThanOrEqualTo(player.score(last[0]));
+            last[0] = better;
+        });
+
+        assertThat(found).isEqualTo(last[0]).isNotEqualTo(start);
+    }
+
+    @Test
+    void nothingIsTriedBeyondTheLimit() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(2, 1, 1, 5_000, 4));
+        Search search = new Search(season, 1);
+
+        search.improve(FirstLists.byHand(season), moves(77), better -> {});
+
+        assertThat(search.movesTried()).isEqualTo(77);
+    }
+
+    private static SearchLimits moves(long moves) {
+        return SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(moves));
+    }
+}
