@@ -14,6 +14,9 @@ final class LoadSizer {
 
     private static final int MOST_STEPS = 40;
 
+    /** So little more than a tank is taken to fit in, lest the rounding of areas and tanks ask for another fill. */
+    private static final int ROUNDING_DM2 = 2;
+
     /** A hundred square metres. */
     private static final int CRUMB_DM2 = 10_000;
 
@@ -48,8 +51,8 @@ final class LoadSizer {
         if (quote.source != Quote.Source.AT_WATER) {
             bound = Math.min(bound, tank());
         }
-        long run = runDm2(bound + rounding(bound));
-        if (run <= bound + rounding(bound)) {
+        long run = runDm2(bound + ROUNDING_DM2);
+        if (run <= bound + ROUNDING_DM2) {
             bound = run;
         }
         if (quote.source == Quote.Source.ON_BOARD) {
@@ -64,12 +67,7 @@ final class LoadSizer {
     /** Area of one load out of a mix of that area. */
     long loadOf(long mixDm2) {
         long tank = tank();
-        return mixDm2 <= tank + rounding(tank) ? mixDm2 : tank;
-    }
-
-    /** So little more than a tank is taken to fit in, lest rounding of units ask for another fill: a hundredth of a per mille. */
-    private static long rounding(long dm2) {
-        return dm2 / 100_000 + 2;
+        return mixDm2 <= tank + ROUNDING_DM2 ? mixDm2 : tank;
     }
 
     /**
@@ -161,8 +159,8 @@ final class LoadSizer {
 
     /** The next size to try after one of which only {@code planted} would be in time: half of it when that is nothing. */
     private long smaller(long size, long planted) {
-        long smaller = planted > 0 ? planted : size / 2;
-        return smaller >= smallest ? smaller : 0;
+        long smaller = Math.max(planted > 0 ? planted : size / 2, smallest);
+        return smaller < size ? smaller : 0;
     }
 
     /**
