@@ -27,6 +27,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,10 +68,16 @@ final class WorkedSeason {
     private final List<Rain> rain = new ArrayList<>();
     private final Map<String, Double> roads = new HashMap<>();
     private Drying drying = new Drying(0, 0, 0.1, 1);
+    private final Set<LocalDate> closed = new HashSet<>();
     private int days = 3;
 
     WorkedSeason days(int length) {
         days = length;
+        return this;
+    }
+
+    WorkedSeason closed(int day) {
+        closed.add(day(day));
         return this;
     }
 
@@ -136,7 +143,7 @@ final class WorkedSeason {
                 FIRST,
                 FIRST.plusDays(days - 1L),
                 ZoneOffset.UTC,
-                new ClosedDays(Set.of(), Set.of()),
+                new ClosedDays(Set.of(), closed),
                 Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
                 recipes,
                 fields,
