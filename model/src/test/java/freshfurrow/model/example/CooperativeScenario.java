@@ -41,8 +41,7 @@ public final class CooperativeScenario {
         for (int i = 0; i < FIELDS; i++) {
             boolean corn = i < FIELDS * 6 / 10;
             boolean rich = random.nextInt(5) == 0;
-            String planters =
-                    random.nextInt(12) == 0 ? "P" + (1 + random.nextInt(6)) + " P" + (1 + random.nextInt(6)) : "";
+            String planters = random.nextInt(12) == 0 ? oneOrTwoPlanters(random) : "";
             csv.append(String.format(
                     Locale.ROOT,
                     "K%03d,%s %s,%d,%.4f,%.4f,%s,%s,%s,%s\n",
@@ -58,6 +57,12 @@ public final class CooperativeScenario {
                     planters));
         }
         return csv.toString().replace("\r\n", "\n");
+    }
+
+    private static String oneOrTwoPlanters(Random random) {
+        int one = 1 + random.nextInt(6);
+        int other = 1 + random.nextInt(6);
+        return one == other ? "P" + one : "P" + one + " P" + other;
     }
 
     static String season() {

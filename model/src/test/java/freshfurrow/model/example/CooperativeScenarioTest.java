@@ -1,5 +1,6 @@
 package freshfurrow.model.example;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
@@ -10,11 +11,13 @@ class CooperativeScenarioTest {
 
     @Test
     void the_checked_in_fields_are_those_of_the_seed() {
-        assertThat(FOLDER.resolve("fields.csv")).hasContent(CooperativeScenario.fields());
+        assertThat(FOLDER.resolve("fields.csv"))
+                .hasBinaryContent(CooperativeScenario.fields().getBytes(UTF_8));
     }
 
     @Test
     void the_checked_in_season_is_the_generated_one() {
-        assertThat(FOLDER.resolve("season.yaml")).hasContent(CooperativeScenario.season());
+        assertThat(FOLDER.resolve("season.yaml"))
+                .hasBinaryContent(CooperativeScenario.season().getBytes(UTF_8));
     }
 }

@@ -1,0 +1,86 @@
+package freshfurrow.model.example;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The invented seasons that come with the program: each reads and plays out. */
+class ScenariosTest {
+    private static final Path SCENARIOS = Path.of("..", "scenarios");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative"})
+    void a_scenario_reads_and_plays_out_so_that_the_audit_finds_nothing(String name) {
+        Season season = read(name);
+        Plan plan = PlanRecorder.record(
+                CompiledSeason.of(season),
+                dealt(season),
+                new SeasonSource(season.name(), "season.yaml", "", DisplayUnits.US));
+
+        assertThat(Audit.check(season, plan)).isEmpty();
+        assertThat(plan.totals().areaHa()).isPositive();
+    }
+
+    @Test
+    void the_variant_of_the_spring_adds_a_rig_and_leaves_the_rest_alone() {
+        Season spring = read("spring");
+        Season twoRigs = read("spring", SCENARIOS.resolve("spring").resolve("two-rigs.yaml"));
+
+        assertThat(twoRigs.rigs()).extracting("id").containsExactly("R1", "R2");
+        assertThat(twoRigs.rigs().subList(0, 1)).isEqualTo(spring.rigs());
+        assertThat(twoRigs.fields()).isEqualTo(spring.fields());
+        assertThat(twoRigs.planters()).isEqualTo(spring.planters());
+    }
+
+    @Test
+    void the_seasons_are_as_large_as_their_readmes_say() {
+        assertThat(Stream.of("first-season", "spring", "metric", "cooperative")
+                        .map(name -> read(name).fields().size()))
+                .containsExactly(8, 40, 15, 400);
+        assertThat(Stream.of("first-season", "spring", "cooperative")
+                        .map(name -> Math.round(areaHa(read(name)) / 0.404_685_642_24)))
+                .containsExactly(655L, 3_000L, 23_240L);
+    }
+
+    private static Season read(String name, Path... variants) {
+        Reading reading = SeasonFiles.read(SCENARIOS.resolve(name), List.of(variants));
+        assertThat(reading).isInstanceOf(Reading.Valid.class);
+        return ((Reading.Valid) reading).season();
+    }
+
+    private static double areaHa(Season season) {
+        return season.fields().stream().mapToDouble(Field::areaHa).sum();
+    }
+
+    /** The fields in the order in which their windows close, each to the planter that has been given the fewest. */
+    private static List<List<String>> dealt(Season season) {
+        List<List<String>> lists = new ArrayList<>();
+        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.fields().stream()
+                .sorted(Comparator.comparing(field -> field.window().last()))
+                .forEach(field -> Stream.iterate(0, p -> p < lists.size(), p -> p + 1)
+                        .filter(p -> field.allows(season.planters().get(p).id()))
+                        .map(lists::get)
+                        .min(Comparator.comparingInt(List::size))
+                        .orElseThrow()
+                        .add(field.id()));
+        return lists;
+    }
+}
