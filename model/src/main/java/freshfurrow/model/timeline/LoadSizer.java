@@ -18,7 +18,7 @@ final class LoadSizer {
     private static final int GOOD_PART = 4;
 
     /** So little more than a tank is taken to fit in, lest the rounding of areas and tanks ask for another fill. */
-    private static final int ROUNDING_DM2 = 2;
+    static final int ROUNDING_DM2 = 2;
 
     /** A hundred square metres. */
     private static final int CRUMB_DM2 = 10_000;

@@ -3,11 +3,12 @@ package freshfurrow.model.timeline;
 /**
  * A number of planter fills that no plan can go below if it plants every field.
  *
- * <p>Proof: every load is of one recipe and planted from by one planter. It is at most that planter's tank. Its last drop is in
- * the ground before its oldest batch's hold time is over; that batch was extracted when the transfer began at the latest, so
- * of the hold time the planter loses at least its fill setup and the pumping at the fastest rig's rate, and plants at its field
- * capacity at best in what is left: area x (1 / capacity + mix rate / transfer rate) is at most hold time - setup. So a recipe's
- * whole volume takes at least its ratio to the largest such load, rounded up, and loads of different recipes are different.
+ * <p>Proof: every load is of one recipe and planted from by one planter. It is at most that planter's tank and the hair of
+ * rounding that the load sizer lets in with it. Its last drop is in the ground before its oldest batch's hold time is over;
+ * that batch was extracted when the transfer began at the latest, so of the hold time the planter loses at least its fill setup
+ * and the pumping at the fastest rig's rate, and plants at its field capacity at best in what is left: area x (1 / capacity +
+ * mix rate / transfer rate) is at most hold time - setup. So a recipe's whole volume takes at least its ratio to the largest
+ * such load, rounded up, and loads of different recipes are different.
  */
 final class RefillBound {
     private RefillBound() {}
@@ -22,7 +23,8 @@ final class RefillBound {
         for (int recipe = 0; recipe < recipes; recipe++) {
             long largest = largestLoad(season, recipe);
             if (area[recipe] > 0 && largest > 0) {
-                bound += (int) ((area[recipe] + largest - 1) / largest);
+                long withRounding = largest + LoadSizer.ROUNDING_DM2;
+                bound += (int) ((area[recipe] + withRounding - 1) / withRounding);
             }
         }
         return bound;
