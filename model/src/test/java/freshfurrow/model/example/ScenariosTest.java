@@ -59,6 +59,16 @@ class ScenariosTest {
                 .containsExactly(655L, 3_000L, 23_240L);
     }
 
+    /** ASABE D497, row-crop planters: field efficiency 50 to 75 %, speed 4 to 7 mph. From memory. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative"})
+    void its_planters_work_as_row_crop_planters_do(String name) {
+        assertThat(read(name).planters()).allSatisfy(planter -> {
+            assertThat(planter.fieldEfficiency()).isBetween(0.50, 0.75);
+            assertThat(planter.speedMPerS() * 3600 / 1609.344).isBetween(4.0, 7.0);
+        });
+    }
+
     private static Season read(String name, Path... variants) {
         Reading reading = SeasonFiles.read(SCENARIOS.resolve(name), List.of(variants));
         assertThat(reading).isInstanceOf(Reading.Valid.class);
