@@ -7,7 +7,6 @@ import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
-import freshfurrow.model.season.Recipe;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -26,17 +25,21 @@ final class FieldReader {
     private final Places places;
     private final Map<String, Crop> crops;
     private final Set<String> windowless;
-    private final List<Recipe> recipes;
+    private final Set<String> recipes;
     private final Set<String> planters;
 
-    /** @param windowless crops that have no window of their own */
+    /**
+     * @param crops those that are right
+     * @param windowless crops that have no window of their own
+     * @param recipes ids of all recipes, right or wrong; likewise planters
+     */
     FieldReader(
             Problems problems,
             UnitsSeen units,
             Places places,
             Map<String, Crop> crops,
             Set<String> windowless,
-            List<Recipe> recipes,
+            Set<String> recipes,
             Set<String> planters) {
         this.problems = problems;
         this.units = units;
@@ -80,18 +83,18 @@ final class FieldReader {
         Optional<Double> lateWeight = keys.number("lateWeight", SeasonBinder.LATE_WEIGHT);
         Set<String> allowed = allowed(keys);
         keys.refuseOthers();
-        if (problems.count() > before) {
+        if (problems.count() > before || area.isEmpty() || window.isEmpty() || recipe.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Field(
                 id,
                 name.orElse(id),
-                area.orElseThrow(),
+                area.get(),
                 places.at(id),
                 source.shape().map(FieldShape::rings).orElse(List.of()),
                 crop.orElseThrow().id(),
-                window.orElseThrow(),
-                recipe.orElseThrow(),
+                window.get(),
+                recipe.get(),
                 drainage,
                 lateWeight.orElse(crop.orElseThrow().lateWeight()),
                 allowed));
@@ -108,9 +111,8 @@ final class FieldReader {
     private Optional<String> recipe(Keys keys, Optional<Crop> crop) {
         Optional<String> id = keys.text("recipe");
         if (id.isPresent()) {
-            if (recipes.stream().noneMatch(recipe -> recipe.id().equals(id.get()))) {
-                List<String> known = recipes.stream().map(Recipe::id).toList();
-                keys.problem("recipe", "there is no recipe " + id.get(), unknown(id.get(), known));
+            if (!recipes.contains(id.get())) {
+                keys.problem("recipe", "there is no recipe " + id.get(), unknown(id.get(), recipes));
             }
             return id;
         }
@@ -122,7 +124,7 @@ final class FieldReader {
             keys.problem(
                     "recipe", "is missing and there are several", "write which recipe this field or its crop takes");
         }
-        return recipes.stream().findFirst().map(Recipe::id);
+        return recipes.stream().findFirst();
     }
 
     private Drainage drainage(Keys keys) {

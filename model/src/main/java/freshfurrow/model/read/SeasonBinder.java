@@ -82,9 +82,10 @@ final class SeasonBinder {
         });
         List<WaterPoint> points = each(
                 keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
-        List<Recipe> recipes = each(keys.things("recipes", "recipe", true), Machines::recipe);
+        Map<String, Keys> recipeKeys = keys.things("recipes", "recipe", true);
+        List<Recipe> recipes = each(recipeKeys, Machines::recipe);
         Map<String, Keys> cropKeys = keys.things("crops", "crop", false);
-        Map<String, Crop> crops = crops(cropKeys, recipes);
+        Map<String, Crop> crops = crops(cropKeys, recipeKeys.keySet());
         Set<String> windowless = new HashSet<>(cropKeys.keySet());
         windowless.removeIf(id -> cropKeys.get(id).has("window"));
         Map<String, Keys> planterKeys = keys.things("planters", "planter", true);
@@ -93,7 +94,8 @@ final class SeasonBinder {
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
         List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
-        List<Field> fields = new FieldReader(problems, units, places, crops, windowless, recipes, planterKeys.keySet())
+        List<Field> fields = new FieldReader(
+                        problems, units, places, crops, windowless, recipeKeys.keySet(), planterKeys.keySet())
                 .read(sources);
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
@@ -156,14 +158,14 @@ final class SeasonBinder {
         }
     }
 
-    private Map<String, Crop> crops(Map<String, Keys> things, List<Recipe> recipes) {
+    private Map<String, Crop> crops(Map<String, Keys> things, Set<String> recipes) {
         Map<String, Crop> crops = new LinkedHashMap<>();
         things.forEach((id, keys) -> {
             Optional<DateWindow> window = keys.node("window").flatMap(node -> Times.window(node, problems));
             Optional<String> recipe = keys.text("recipe");
-            List<String> known = recipes.stream().map(Recipe::id).toList();
-            if (recipe.isPresent() && !known.contains(recipe.get())) {
-                keys.problem("recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), known));
+            if (recipe.isPresent() && !recipes.contains(recipe.get())) {
+                keys.problem(
+                        "recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), recipes));
             }
             Optional<Double> weight = keys.number("lateWeight", LATE_WEIGHT);
             keys.refuseOthers();
