@@ -8,12 +8,10 @@ import freshfurrow.model.read.tree.TextFile;
 import freshfurrow.model.read.tree.TreeReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Fields from a map in the season file, from a CSV file or from a GeoJSON file, all brought to the same form. */
 final class FieldFiles {
@@ -33,9 +31,9 @@ final class FieldFiles {
         if (node.isEmpty()) {
             return List.of();
         }
+        int before = problems.count();
         List<FieldSource> sources = node.get() instanceof Node.Text text ? file(text) : map(node.get());
-        refuseTwins(sources);
-        if (sources.isEmpty() && problems.none()) {
+        if (sources.isEmpty() && problems.count() == before) {
             season.problem("fields", "there is no field", "write at least one field");
         }
         return sources;
@@ -106,17 +104,5 @@ final class FieldFiles {
             }
         }
         return sources;
-    }
-
-    private void refuseTwins(List<FieldSource> sources) {
-        Set<String> seen = new LinkedHashSet<>();
-        for (FieldSource source : sources) {
-            if (!seen.add(source.id())) {
-                problems.add(
-                        source.keys().place(),
-                        "there is a field " + source.id() + " already",
-                        "give each field its own id");
-            }
-        }
     }
 }

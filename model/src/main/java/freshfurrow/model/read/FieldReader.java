@@ -15,10 +15,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Fields from their keys, with what they leave out taken from their crop. */
 final class FieldReader {
-    private static final Range AREA = Range.above0(20_000, "more than 0 and at most 50,000 ac (20,000 ha)");
+    static final Range AREA = Range.between(0.001, 20_000, "0.003 to 49,000 ac (0.001 to 20,000 ha)");
+
+    private static final int NAMED = 8;
 
     private final Problems problems;
     private final UnitsSeen units;
@@ -67,7 +70,7 @@ final class FieldReader {
         } else {
             places.point(id, keys);
         }
-        Optional<String> name = keys.text("name");
+        Optional<String> name = keys.name(keys.text("name").filter(text -> !text.isBlank()));
         Optional<Double> area = drawn && !keys.has("area")
                 ? source.shape().map(FieldShape::areaHa)
                 : keys.quantity("area", Kind.AREA, AREA);
@@ -144,8 +147,12 @@ final class FieldReader {
     /** Ids in a list, or in one text parted by spaces, commas or semicolons. */
     private Set<String> allowed(Keys keys) {
         Set<String> allowed = new LinkedHashSet<>();
+        int before = problems.count();
         for (Node.Text text : keys.texts("planters")) {
-            for (String id : text.text().strip().split("[\\s,;]+", -1)) {
+            for (String id : text.text().split("[\\s,;]+", -1)) {
+                if (id.isEmpty()) {
+                    continue;
+                }
                 if (planters.contains(id)) {
                     allowed.add(id);
                 } else {
@@ -153,13 +160,21 @@ final class FieldReader {
                 }
             }
         }
+        if (keys.has("planters") && allowed.isEmpty() && problems.count() == before) {
+            keys.problem("planters", "is empty", "name a planter, or leave it out when all may plant the field");
+        }
         return allowed;
     }
 
     static String unknown(String id, Collection<String> known) {
         return Nearest.to(id, known)
                 .map(nearest -> "did you mean " + nearest + "?")
-                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + String.join(", ", known));
+                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + few(known));
+    }
+
+    private static String few(Collection<String> words) {
+        String few = words.stream().limit(NAMED).collect(Collectors.joining(", "));
+        return words.size() > NAMED ? few + " and " + (words.size() - NAMED) + " more" : few;
     }
 
     /** A drawn field: entrance, rings and area. */

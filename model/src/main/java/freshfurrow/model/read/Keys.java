@@ -20,6 +20,8 @@ import java.util.regex.Pattern;
 final class Keys {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,39}");
 
+    private static final int LONGEST_NAME = 80;
+
     private final Place place;
     private final Map<String, Node> entries;
     private final Problems problems;
@@ -116,7 +118,23 @@ final class Keys {
     }
 
     Optional<String> neededText(String key, String example) {
-        return needed(key, "write it like " + key + ": " + example).flatMap(node -> text(node, problems));
+        String remedy = "write it like " + key + ": " + example;
+        Optional<String> text = needed(key, remedy).flatMap(node -> text(node, problems));
+        if (text.isPresent() && text.get().isBlank()) {
+            problem(key, "is empty", remedy);
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    /** A name as people know it, which must be fit to be shown. */
+    Optional<String> name(Optional<String> name) {
+        if (name.isPresent() && name.get().length() > LONGEST_NAME) {
+            problem("name", "is longer than " + LONGEST_NAME + " letters", "shorten it");
+        } else if (name.isPresent() && Problem.UNSEEN.matcher(name.get()).find()) {
+            problem("name", "'" + name.get() + "' holds a character that cannot be seen", "leave it out");
+        }
+        return name;
     }
 
     static Optional<String> text(Node node, Problems problems) {

@@ -10,6 +10,10 @@ package freshfurrow.model.read;
  * @param example a number in range
  */
 record Range(double least, double most, boolean above, String words, String example) {
+    static Range between(double least, double most, String words) {
+        return new Range(least, most, false, words, "1");
+    }
+
     static Range above0(double most, String words) {
         return new Range(0, most, true, words, "1");
     }

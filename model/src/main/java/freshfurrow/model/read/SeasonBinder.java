@@ -60,7 +60,8 @@ final class SeasonBinder {
         }
         Optional<Keys> head = keys.needed("season", "write season: {name: …, first: …, last: …, timezone: …}")
                 .map(node -> Keys.of(node, problems, units));
-        Optional<String> name = head.flatMap(season -> season.neededText("name", "Spring at the river farm"));
+        Optional<String> name =
+                head.flatMap(season -> season.name(season.neededText("name", "Spring at the river farm")));
         Optional<LocalDate> first = head.flatMap(season -> date(season, "first", "2027-04-19"));
         Optional<LocalDate> last = head.flatMap(season -> date(season, "last", "2027-06-05"));
         Optional<ZoneId> zone = head.flatMap(season -> season.neededText("timezone", "America/Chicago")

@@ -23,6 +23,8 @@ import java.util.Set;
 /** Dates, clock times and intervals as ISO 8601 writes them. */
 final class Times {
     private static final int DAY_S = 86_400;
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 2099;
 
     private Times() {}
 
@@ -32,7 +34,12 @@ final class Times {
 
     static Optional<LocalDate> date(String text, Place at, Problems problems) {
         try {
-            return Optional.of(LocalDate.parse(text));
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+                problems.add(at, text + " is out of range", "use a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+                return Optional.empty();
+            }
+            return Optional.of(date);
         } catch (DateTimeException e) {
             problems.add(at, "'" + text + "' is no date", "write year-month-day, like 2027-04-19");
             return Optional.empty();
@@ -88,6 +95,9 @@ final class Times {
     /** The hours of a machine or water point, or those given when it has none of its own. */
     static WorkHours hours(Keys keys, WorkHours otherwise) {
         List<Node.Text> texts = keys.texts("hours");
+        if (texts.isEmpty() && keys.has("hours")) {
+            keys.problem("hours", "is empty", "write working hours, like hours: [\"07:00/12:00\", \"12:30/20:00\"]");
+        }
         List<DaySpan> spans = new ArrayList<>();
         texts.forEach(text -> span(text, keys.problems()).ifPresent(spans::add));
         spans.sort(Comparator.comparingInt(DaySpan::startS));

@@ -18,7 +18,6 @@ final class WrongKeysTest {
                     name: Example, | `` | season.yaml:1: season.name: is missing; write it like name: Spring at the river farm
                     name: Example  | name: "" | season.yaml:1: season.name: is empty; write it like name: Spring at the river farm
                     first: 2027-04-19, | `` | season.yaml:1: season.first: is missing; write a date, like first: 2027-04-19
-                    ## at yard: a planter's
                     fillSetup: 6 min | `` | season.yaml:14: planters.P1.fillSetup: is missing; write a time like fillSetup: 15 min
                     fieldEfficiency: 0.65 | `` | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share between 0 and 1, like fieldEfficiency: 0.65
                     drum: 40 gal   | drum: | season.yaml:26: rigs.R1.drum: is missing; write a volume like drum: 600 gal
@@ -40,7 +39,7 @@ final class WrongKeysTest {
                     crop: corn}\\n  S80 | crop: corn, drainge: poor}\\n  S80 | season.yaml:11: fields.N40.drainge: is no key known here; did you mean drainage?
                     roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is no key known here; did you mean roadFactor?
                     timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is no time zone; write one like America/Chicago
-                    name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' holds a control character; write it in letters, digits and signs that can be seen
+                    name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' holds a character that cannot be seen; leave it out
                     name: North forty | name: [North, forty] | season.yaml:11: fields.N40.name: is a list where one value belongs; write one value here
                     extractAt: field | extractAt: barn | season.yaml:34: rigs.R1.extractAt: 'barn' is no place to extract; write field or water
                     """)

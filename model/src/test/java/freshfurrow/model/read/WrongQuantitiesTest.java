@@ -22,19 +22,19 @@ final class WrongQuantitiesTest {
                     tank: 600 gal | tank: 600          | season.yaml:19: planters.P1.tank: 600 has no unit; write a volume like 600 gal
                     tank: 600 gal | tank: 600 ac       | season.yaml:19: planters.P1.tank: ac is no unit of a volume; use one of gal, L, m3, like 600 gal
                     tank: 600 gal | tank: 600 Gal      | season.yaml:19: planters.P1.tank: Gal is no unit of a volume; use one of gal, L, m3, like 600 gal
-                    tank: 600 gal | tank: -600 gal     | season.yaml:19: planters.P1.tank: -600 gal is out of range; use more than 0 and at most 50,000 gal (200,000 L)
-                    tank: 600 gal | tank: 0 gal        | season.yaml:19: planters.P1.tank: 0 gal is out of range; use more than 0 and at most 50,000 gal (200,000 L)
+                    tank: 600 gal | tank: -600 gal     | season.yaml:19: planters.P1.tank: -600 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
+                    tank: 600 gal | tank: 0 gal        | season.yaml:19: planters.P1.tank: 0 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
                     tank: 600 gal | tank: NaN gal      | season.yaml:19: planters.P1.tank: 'NaN gal' is no quantity; write a volume like 600 gal
                     tank: 600 gal | tank: .nan         | season.yaml:19: planters.P1.tank: '.nan' is no quantity; write a volume like 600 gal
-                    tank: 600 gal | tank: 1e308 gal    | season.yaml:19: planters.P1.tank: 1e308 gal is out of range; use more than 0 and at most 50,000 gal (200,000 L)
+                    tank: 600 gal | tank: 1e308 gal    | season.yaml:19: planters.P1.tank: 1e308 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
                     tank: 600 gal | tank: 1e999 gal    | season.yaml:19: planters.P1.tank: '1e999 gal' is no quantity; write a volume like 600 gal
                     tank: 600 gal | tank: 1_000 gal    | season.yaml:19: planters.P1.tank: '1_000 gal' is no quantity; write a volume like 600 gal
                     tank: 600 gal | tank: 1,000 gal    | season.yaml:19: planters.P1.tank: '1,000 gal' is no quantity; write a volume like 600 gal
                     tank: 600 gal | tank: [600 gal]    | season.yaml:19: planters.P1.tank: is a list where one value belongs; write one value here
                     tank: 600 gal | tank: {gal: 600}   | season.yaml:19: planters.P1.tank: is a map of keys where one value belongs; write one value here
-                    fieldEfficiency: 0.65 | fieldEfficiency: 65      | season.yaml:18: planters.P1.fieldEfficiency: 65 is out of range; use a share above 0 and at most 1, like 0.65
+                    fieldEfficiency: 0.65 | fieldEfficiency: 65      | season.yaml:18: planters.P1.fieldEfficiency: 65 is out of range; use a share from 0.01 to 1, like 0.65
                     fieldEfficiency: 0.65 | fieldEfficiency: 65 %    | season.yaml:18: planters.P1.fieldEfficiency: '65 %' is no plain number; write a number like 0.65
-                    width: 40 ft  | width: 40 km       | season.yaml:15: planters.P1.width: 40 km is out of range; use more than 0 and at most 200 ft (60 m)
+                    width: 40 ft  | width: 40 km       | season.yaml:15: planters.P1.width: 40 km is out of range; use 0.4 to 200 ft (0.1 to 61 m)
                     hold: 5 h     | hold: 5            | season.yaml:7: recipes.standard.hold: 5 has no unit; write a time like 15 min
                     mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is no unit of a volume per area; use one of gal/ac, L/ha, like 20 gal/ac
                     amount: 0.8 in | amount: -0.8 in   | season.yaml:43: rain[1].amount: -0.8 in is out of range; use 0 to 80 in (2,000 mm)

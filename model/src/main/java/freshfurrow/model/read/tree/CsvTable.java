@@ -26,6 +26,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 public record CsvTable(Place place, List<String> columns, List<Node.Mapping> rows) {
     private static final Pattern HEADER = Pattern.compile("(.*?)\\s*\\(([^)]*)\\)");
+    private static final int LONGEST_NAME = 80;
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?[0-9.]+([eE][+-]?[0-9]+)?");
 
     /**
@@ -35,7 +36,8 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
      *     cells than columns
      */
     public static CsvTable read(TextFile file) throws FileProblem {
-        CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+        CSVFormat format =
+                CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
         try (CSVParser parser = format.parse(new StringReader(file.text()))) {
             return read(file, parser);
         } catch (IOException | UncheckedIOException e) {
@@ -53,7 +55,7 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
         Place header = new Place(file.name(), 1, "");
         int line = 1;
         for (CSVRecord csvRow : parser) {
-            if (columns.isEmpty()) {
+            if (!blank(csvRow) && columns.isEmpty()) {
                 header = new Place(file.name(), line, "");
                 columns(csvRow, header, columns, units);
             } else if (!blank(csvRow)) {
@@ -78,6 +80,12 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
         }
         Set<String> seen = new HashSet<>();
         for (String cell : csvRow) {
+            if (cell.length() > LONGEST_NAME) {
+                throw new FileProblem(
+                        place,
+                        "has a column name of " + cell.length() + " letters",
+                        "begin it with a row of column names");
+            }
             Matcher matcher = HEADER.matcher(cell.strip());
             boolean hasUnit = matcher.matches();
             String name = hasUnit ? matcher.group(1) : cell.strip();
