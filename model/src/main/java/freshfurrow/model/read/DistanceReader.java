@@ -17,7 +17,7 @@ import java.util.Optional;
 /** How far apart places are: by the geodesic times a road factor, or by a table. */
 final class DistanceReader {
     private static final double USUAL_ROAD_FACTOR = 1.3;
-    private static final Range ROAD_FACTOR = new Range(1, 10, false, "a number from 1 to 10", "1.3");
+    private static final Range ROAD_FACTOR = new Range(1, 10, "a number from 1 to 10", "1.3");
     private static final Range DISTANCE = Range.from0(2_000_000, "0 to 1,200 mi (2,000 km)");
     private static final int NAMED_PAIRS = 3;
 

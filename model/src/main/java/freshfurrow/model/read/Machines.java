@@ -34,7 +34,7 @@ final class Machines {
                 keys.quantity("speed", Kind.SPEED, Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)"));
         keys.needed("fieldEfficiency", "write a share between 0 and 1, like fieldEfficiency: 0.65");
         Optional<Double> efficiency =
-                keys.number("fieldEfficiency", new Range(0.01, 1, false, "a share from 0.01 to 1, like 0.65", "0.65"));
+                keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
@@ -101,7 +101,7 @@ final class Machines {
         int before = keys.problems().count();
         places.point(id, keys);
         Optional<Double> flow = keys.quantity("flow", Kind.FLOW, FLOW);
-        Optional<Double> hoses = keys.number("hoses", new Range(1, 100, false, "a whole number from 1 to 100", "1"));
+        Optional<Double> hoses = keys.number("hoses", new Range(1, 100, "a whole number from 1 to 100", "1"));
         if (hoses.isPresent() && hoses.get() != Math.rint(hoses.get())) {
             keys.problem("hoses", "is no whole number", "use a whole number from 1 to 100");
         }

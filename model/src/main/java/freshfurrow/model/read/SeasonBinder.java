@@ -81,10 +81,10 @@ final class SeasonBinder {
             place.refuseOthers();
             places.at(id).ifPresent(point -> named.put(id, point));
         });
-        List<WaterPoint> points = each(
-                keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
         Map<String, Keys> recipeKeys = keys.things("recipes", "recipe", true);
         List<Recipe> recipes = each(recipeKeys, Machines::recipe);
+        List<WaterPoint> points = each(
+                keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
         Map<String, Keys> cropKeys = keys.things("crops", "crop", false);
         Map<String, Crop> crops = crops(cropKeys, recipeKeys.keySet());
         Set<String> windowless = new HashSet<>(cropKeys.keySet());

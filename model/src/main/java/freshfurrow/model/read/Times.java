@@ -23,6 +23,7 @@ import java.util.Set;
 /** Dates, clock times and intervals as ISO 8601 writes them. */
 final class Times {
     private static final int DAY_S = 86_400;
+    private static final int LONGEST_WINDOW_D = 400;
     private static final int FIRST_YEAR = 2000;
     private static final int LAST_YEAR = 2099;
 
@@ -74,6 +75,13 @@ final class Times {
         }
         if (last.get().isBefore(first.get())) {
             problems.add(node.place(), "the window ends before it opens", "put the earlier date first");
+            return Optional.empty();
+        }
+        if (last.get().isAfter(first.get().plusDays(LONGEST_WINDOW_D))) {
+            problems.add(
+                    node.place(),
+                    "the window is longer than " + LONGEST_WINDOW_D + " days",
+                    "check the years of its dates");
             return Optional.empty();
         }
         return Optional.of(new DateWindow(first.get(), last.get()));

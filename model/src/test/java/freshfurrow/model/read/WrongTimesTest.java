@@ -26,7 +26,7 @@ final class WrongTimesTest {
                     window: 2027-04-20/2027-05-12 | window: [2027-04-20, 2027-05-12] | season.yaml:9: crops.corn.window: is a list where one value belongs; write one value here
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-06-06/2027-06-20} | season.yaml:12: fields.S80: the window 2027-06-06/2027-06-20 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-04-01/2027-04-18} | season.yaml:12: fields.S80: the window 2027-04-01/2027-04-18 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
-                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2007-04-20/2027-05-12} | season.yaml:12: fields.S80: the window 2007-04-20/2027-05-12 is longer than 400 days; check its years
+                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2007-04-20/2027-05-12} | season.yaml:12: fields.S80.window: the window is longer than 400 days; check the years of its dates
                     "07:00/12:00"     | "12:00/07:00"     | season.yaml:2: hours[1]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
                     "12:30/20:00"     | "20:00/04:00"     | season.yaml:2: hours[2]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
                     "12:30/20:00"     | "11:30/20:00"     | season.yaml:2: hours: two spans overlap; make each begin when or after the one before ends
@@ -41,7 +41,7 @@ final class WrongTimesTest {
                     last: 2027-06-05  | last: 2027-04-19} #   | season.yaml:1: season.timezone: is missing; write it like timezone: America/Chicago
                     `from: "14:00"`   | from: 2 pm        | season.yaml:43: rain[1].from: '2 pm' is no time of day; write hours and minutes, like 07:00
                     date: 2027-05-03  | date: tomorrow    | season.yaml:43: rain[1].date: 'tomorrow' is no date; write year-month-day, like 2027-04-19
-                    `  - {date`       | `  {date`         | season.yaml:43: rain: is no list; write - {date: 2027-05-03, amount: 0.8 in} on a line for each rain
+                    `  - {date`       | `  {date`         | season.yaml:42: rain: is no list; write - {date: 2027-05-03, amount: 0.8 in} on a line for each rain
                     """)
     void aWrongDateOrTimeIsOneLine(String before, String after, String line) {
         assertThat(WrittenSeason.in(folder).with(before, after).problems()).containsExactly(line);
