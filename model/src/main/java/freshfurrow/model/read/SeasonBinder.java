@@ -94,14 +94,16 @@ final class SeasonBinder {
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
         List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
+        int beforeFields = problems.count();
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
+        boolean fieldsKnown = problems.count() == beforeFields;
         List<Field> fields = new FieldReader(
                         problems, units, places, crops, windowless, recipeKeys.keySet(), planterKeys.keySet())
                 .read(sources);
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
-        Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places);
+        Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         keys.refuseOthers();
         rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
                 .problems()

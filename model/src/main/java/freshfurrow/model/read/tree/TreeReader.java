@@ -82,7 +82,12 @@ public final class TreeReader {
 
     /** The line of the message that says what is wrong rather than where or while doing what. */
     private static String reason(String message) {
-        return message.lines()
+        if (message.startsWith("Expected a field name")) {
+            return "a key must be one word";
+        }
+        return message.replaceAll("\\[Source: [^\\n]*?line: (\\d+), column: \\d+\\]", "line $1")
+                .replaceAll(": enable `[^\\n]*", "")
+                .lines()
                 .filter(line -> !line.startsWith("while ") && !line.startsWith(" "))
                 .findFirst()
                 .orElse("cannot be understood");
