@@ -24,13 +24,16 @@ final class Keys {
 
     private final Place place;
     private final Map<String, Node> entries;
+    private final Map<String, Place> removed;
     private final Problems problems;
     private final UnitsSeen units;
     private final Set<String> known = new LinkedHashSet<>();
 
-    private Keys(Place place, Map<String, Node> entries, Problems problems, UnitsSeen units) {
+    private Keys(
+            Place place, Map<String, Node> entries, Map<String, Place> removed, Problems problems, UnitsSeen units) {
         this.place = place;
         this.entries = entries;
+        this.removed = removed;
         this.problems = problems;
         this.units = units;
     }
@@ -38,11 +41,11 @@ final class Keys {
     /** The keys of a node; when it is no map, that is a problem and there are none. */
     static Keys of(Node node, Problems problems, UnitsSeen units) {
         if (node instanceof Node.Mapping mapping) {
-            return new Keys(node.place(), mapping.entries(), problems, units);
+            return new Keys(node.place(), mapping.entries(), mapping.removed(), problems, units);
         }
         problems.add(
                 node.place(), "is " + node.noun() + " where keys with values belong", "write key: value pairs here");
-        return new Keys(node.place(), Map.of(), problems, units);
+        return new Keys(node.place(), Map.of(), Map.of(), problems, units);
     }
 
     Place place() {
@@ -61,7 +64,10 @@ final class Keys {
     /** Where the key stands, or would. */
     Place at(String key) {
         Node node = entries.get(key);
-        return node == null ? new Place(place.file(), place.line(), path(key)) : node.place();
+        if (node != null) {
+            return node.place();
+        }
+        return removed.getOrDefault(key, new Place(place.file(), place.line(), path(key)));
     }
 
     void problem(String key, String reason, String remedy) {
