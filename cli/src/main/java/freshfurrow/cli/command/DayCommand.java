@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         description =
                 "%nSays for every rig each drive, draw, batch and transfer, and for every planter each drive, fill and field, with times, amounts and use-by times. Needs the plan file only.%n",
         footer = {
-            "  freshfurrow day scenarios/first-season/plan 2027-04-20",
+            "  freshfurrow day scenarios/first-season/plan 2027-04-22",
             "  freshfurrow day plan.json 2027-05-03 > monday.txt"
         })
 final class DayCommand implements Callable<Integer> {

@@ -4,7 +4,7 @@ import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.CsvTable;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Node;
-import freshfurrow.model.travel.Distances;
+import freshfurrow.model.season.Distances;
 import freshfurrow.model.travel.GeodesicDistances;
 import freshfurrow.model.travel.MatrixDistances;
 import freshfurrow.model.travel.MatrixDistances.Pair;

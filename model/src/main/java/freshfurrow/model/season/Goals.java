@@ -17,7 +17,7 @@ public record Goals(
         double driveMinPerMin,
         double dumpMinPerKg,
         double earlyMinPerHaDay) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.05);
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.25);
 
     public Goals {
         if (!(refillMin >= 0

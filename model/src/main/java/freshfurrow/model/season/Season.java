@@ -1,7 +1,6 @@
 package freshfurrow.model.season;
 
 import freshfurrow.model.quantity.DisplayUnits;
-import freshfurrow.model.travel.Distances;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;

@@ -14,6 +14,12 @@ final class LoadSizer {
 
     private static final int MOST_STEPS = 40;
 
+    /** A quarter. */
+    private static final int GOOD_PART = 4;
+
+    /** So little more than a tank is taken to fit in, lest the rounding of areas and tanks ask for another fill. */
+    private static final int ROUNDING_DM2 = 2;
+
     /** A hundred square metres. */
     private static final int CRUMB_DM2 = 10_000;
 
@@ -30,6 +36,9 @@ final class LoadSizer {
     private boolean brokenByRest;
 
     private long smallest;
+
+    /** Sizes whose transfer begins at this time or later do not count, s. */
+    private int lastStart;
 
     /** What the quote was asked for last, dm2. */
     private long asked;
@@ -48,8 +57,8 @@ final class LoadSizer {
         if (quote.source != Quote.Source.AT_WATER) {
             bound = Math.min(bound, tank());
         }
-        long run = runDm2(bound + rounding(bound));
-        if (run <= bound + rounding(bound)) {
+        long run = runDm2(bound + ROUNDING_DM2);
+        if (run <= bound + ROUNDING_DM2) {
             bound = run;
         }
         if (quote.source == Quote.Source.ON_BOARD) {
@@ -64,12 +73,7 @@ final class LoadSizer {
     /** Area of one load out of a mix of that area. */
     long loadOf(long mixDm2) {
         long tank = tank();
-        return mixDm2 <= tank + rounding(tank) ? mixDm2 : tank;
-    }
-
-    /** So little more than a tank is taken to fit in, lest rounding of units ask for another fill: a hundredth of a per mille. */
-    private static long rounding(long dm2) {
-        return dm2 / 100_000 + 2;
+        return mixDm2 <= tank + ROUNDING_DM2 ? mixDm2 : tank;
     }
 
     /**
@@ -81,24 +85,27 @@ final class LoadSizer {
     long size(boolean onlyWorthwhile) {
         double capacity = season.capacityDm2PerS[quote.planter];
         smallest = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : CRUMB_DM2;
-        quote.wholeAfterBreak = false;
+        lastStart = NEVER;
         long ceiling = ceiling();
-        long size = fit(ceiling);
-        if (size < ceiling && brokenByRest) {
-            quote.wholeAfterBreak = true;
-            boolean limitedBefore = timeLimited;
-            long whole = fit(ceiling);
-            if (whole > size) {
-                size = whole;
-            } else {
-                quote.wholeAfterBreak = false;
-                timeLimited = limitedBefore;
-                asked = 0;
-            }
+        long size = fitAroundBreaks(ceiling);
+        int tomorrow = (quote.need / Calendars.DAY_S + 1) * Calendars.DAY_S;
+        if (size > 0 && size != asked) {
+            quote.ask(loadOf(size), size);
+            asked = size;
         }
-        long load = loadOf(size);
-        if (onlyWorthwhile && timeLimited && load < quote.transferS(load) * capacity) {
+        if (size > 0 && quote.transferStart >= tomorrow) {
+            size = todayRather(size, ceiling, tomorrow);
+        }
+        if (onlyWorthwhile && timeLimited && !worthwhile(loadOf(size))) {
             return 0;
+        }
+        long whole = fieldsEnd(size);
+        if (whole > size
+                && whole <= ceiling
+                && whole - size <= tank() / TOLERANCE_SHARE + CRUMB_DM2
+                && size > 0
+                && applied(whole, whole) >= whole) {
+            size = whole;
         }
         long trimmed = withoutCrumb(size);
         if (trimmed < size && applied(trimmed, trimmed) >= trimmed) {
@@ -108,6 +115,48 @@ final class LoadSizer {
             quote.ask(loadOf(size), size);
         }
         return size;
+    }
+
+    private long fitAroundBreaks(long ceiling) {
+        quote.wholeAfterBreak = false;
+        long size = fit(ceiling);
+        if (size < ceiling && brokenByRest) {
+            quote.wholeAfterBreak = true;
+            boolean limitedBefore = timeLimited;
+            long after = fit(ceiling);
+            if (after > size) {
+                return after;
+            }
+            quote.wholeAfterBreak = false;
+            timeLimited = limitedBefore;
+            asked = 0;
+        }
+        return size;
+    }
+
+    /**
+     * Where the largest size comes on a later day only: the largest that can come today, if that is worthwhile and a good part of
+     * it, so that no planter stands still for a day over the last few litres.
+     */
+    private long todayRather(long later, long ceiling, int tomorrow) {
+        boolean limitedLater = timeLimited;
+        boolean wholeLater = quote.wholeAfterBreak;
+        lastStart = tomorrow;
+        quote.wholeAfterBreak = false;
+        long today = fit(ceiling);
+        lastStart = NEVER;
+        if (today >= later / GOOD_PART && worthwhile(loadOf(today))) {
+            return today;
+        }
+        timeLimited = limitedLater;
+        quote.wholeAfterBreak = wholeLater;
+        asked = 0;
+        return later;
+    }
+
+    /** Whether planting it takes as long as its own transfer. */
+    private boolean worthwhile(long loadDm2) {
+        return loadDm2 >= quote.transferS(loadDm2) * season.capacityDm2PerS[quote.planter];
     }
 
     /**
@@ -161,8 +210,8 @@ final class LoadSizer {
 
     /** The next size to try after one of which only {@code planted} would be in time: half of it when that is nothing. */
     private long smaller(long size, long planted) {
-        long smaller = planted > 0 ? planted : size / 2;
-        return smaller >= smallest ? smaller : 0;
+        long smaller = Math.max(planted > 0 ? planted : size / 2, smallest);
+        return smaller < size ? smaller : 0;
     }
 
     /**
@@ -171,7 +220,7 @@ final class LoadSizer {
      */
     private long applied(long mixDm2, long capDm2) {
         asked = mixDm2;
-        if (mixDm2 <= 0 || quote.ask(loadOf(mixDm2), mixDm2) >= NEVER) {
+        if (mixDm2 <= 0 || quote.ask(loadOf(mixDm2), mixDm2) >= lastStart) {
             return 0;
         }
         if (quote.source != Quote.Source.ON_BOARD) {
@@ -236,14 +285,19 @@ final class LoadSizer {
 
     /** A size that does not leave so little of a field that it might take a fill of its own for nothing. */
     private long withoutCrumb(long size) {
+        long fieldsEnd = fieldsEnd(size);
+        boolean leavesCrumb = fieldsEnd > size && fieldsEnd - size < CRUMB_DM2;
+        return leavesCrumb && size > 2 * CRUMB_DM2 ? size - CRUMB_DM2 : size;
+    }
+
+    private long fieldsEnd(long size) {
         int base = state.planter(quote.planter);
         int i = (int) state.v[base + State.INDEX];
         long fieldsEnd = state.v[base + State.LEFT_DM2];
         while (fieldsEnd < size && ++i < planting.size(quote.planter)) {
             fieldsEnd += season.areaDm2[planting.field(quote.planter, i)];
         }
-        boolean leavesCrumb = fieldsEnd > size && fieldsEnd - size < CRUMB_DM2;
-        return leavesCrumb && size > 2 * CRUMB_DM2 ? size - CRUMB_DM2 : size;
+        return fieldsEnd;
     }
 
     /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */

@@ -6,7 +6,7 @@ import static freshfurrow.model.timeline.State.MIX_RECIPE;
 
 /**
  * Which rig serves a request: the one that can start the transfer of the largest load earliest; ties go to less driving, then to
- * the season's order. When none can bring its largest load in the season, the same is asked of a load of one batch.
+ * the season's order. When none can bring its largest load on the day it is asked for, a load of one batch is asked for as well.
  */
 final class RigChoice {
     private final CompiledSeason season;
@@ -15,6 +15,8 @@ final class RigChoice {
     private final LoadSizer sizer;
 
     private int best;
+    private int bestStart;
+    private int bestMetres;
     private Quote.Source bestSource = Quote.Source.BESIDE_PLANTER;
 
     RigChoice(CompiledSeason season, State state, Quote quote, LoadSizer sizer) {
@@ -28,8 +30,10 @@ final class RigChoice {
     boolean choose() {
         quote.wholeAfterBreak = false;
         best = -1;
+        bestStart = NEVER;
         compare(false);
-        if (best < 0) {
+        int tomorrow = (quote.need / Calendars.DAY_S + 1) * Calendars.DAY_S;
+        if (bestStart >= tomorrow) {
             compare(true);
         }
         quote.rig = Math.max(0, best);
@@ -38,8 +42,6 @@ final class RigChoice {
     }
 
     private void compare(boolean oneBatch) {
-        int bestStart = NEVER;
-        int bestMetres = 0;
         for (int r = 0; r < season.rigCount(); r++) {
             quote.rig = r;
             quote.source = source(r);

@@ -1,5 +1,6 @@
 package freshfurrow.model.travel;
 
+import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.GeoPoint;
 import java.util.Map;
 import net.sf.geographiclib.Geodesic;

@@ -1,5 +1,6 @@
 package freshfurrow.model.travel;
 
+import freshfurrow.model.season.Distances;
 import java.util.Map;
 
 /**

@@ -110,7 +110,7 @@ final class WorkedDay {
                         new Rain(FIRST, 8 * 3600, day.rainOnThe19thMm),
                         new Rain(LocalDate.of(2027, 4, 20), 0, day.rainOnThe20thMm)),
                 WorkedDay::metres,
-                Goals.DEFAULT,
+                new Goals(30, 20, 1, 0.5, 10, 0.05),
                 DisplayUnits.METRIC);
     }
 

@@ -26,13 +26,21 @@ public final class RandomSeasons {
     private final Random random;
     private final Map<String, double[]> points = new LinkedHashMap<>();
 
-    private RandomSeasons(long seed) {
+    private final int mostFields;
+
+    private RandomSeasons(long seed, int mostFields) {
         random = new Random(seed);
+        this.mostFields = mostFields;
     }
 
     /** A season with 1 to 12 fields, 1 to 3 planters, 1 to 3 rigs and 1 to 3 water points, 5 to 16 days long. */
     public static Season season(long seed) {
-        return new RandomSeasons(seed).season();
+        return season(seed, 12);
+    }
+
+    /** A season with 1 to {@code mostFields} fields. */
+    public static Season season(long seed, int mostFields) {
+        return new RandomSeasons(seed, mostFields).season();
     }
 
     /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */
@@ -73,7 +81,7 @@ public final class RandomSeasons {
                         oneOf(0, 720),
                         place("yard" + i),
                         hours()));
-        List<Field> fields = several(12, i -> field(place("F" + i), last, recipes, planters));
+        List<Field> fields = several(mostFields, i -> field(place("F" + i), last, recipes, planters));
         List<WaterPoint> waterPoints = several(
                 3,
                 i -> new WaterPoint(

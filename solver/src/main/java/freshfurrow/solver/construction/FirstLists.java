@@ -11,11 +11,11 @@ import java.util.List;
 /** Lists to begin the search with: of those that several rules make, the ones with the best score. */
 public final class FirstLists {
     /** How much longer planting a field takes than without fills and waiting: no way to know before it is played out. */
-    private static final double[] SLOWNESS = {1.4, 2.2};
+    private static final double[] SLOWNESS = {1, 1.4, 2.2};
 
-    private static final double[] DAYS_OF_SLACK = {1, 3, 7, 14};
-    private static final double[] LOOK_AHEAD = {2, 6};
-    private static final double[] DISLIKE_OF_ROADS = {0.3, 1};
+    private static final double[] DAYS_OF_SLACK = {3, 7};
+    private static final double[] LOOK_AHEAD = {1, 2, 6};
+    private static final double[] DISLIKE_OF_ROADS = {0.1, 0.3};
 
     private FirstLists() {}
 

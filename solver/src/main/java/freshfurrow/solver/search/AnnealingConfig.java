@@ -46,16 +46,16 @@ final class AnnealingConfig {
     private static UnionMoveSelectorConfig moves() {
         return new UnionMoveSelectorConfig()
                 .withMoveSelectors(
-                        often(6, new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(NearMoves.class)),
+                        often(8, new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(NearMoves.class)),
                         often(2, new ListChangeMoveSelectorConfig()),
                         often(1, new ListSwapMoveSelectorConfig()),
                         often(
-                                0.5,
+                                1,
                                 new SubListChangeMoveSelectorConfig()
                                         .withSelectReversingMoveToo(true)
                                         .withSubListSelectorConfig(run())),
                         often(
-                                0.5,
+                                1,
                                 new SubListSwapMoveSelectorConfig()
                                         .withSelectReversingMoveToo(true)
                                         .withSubListSelectorConfig(run())));

@@ -20,12 +20,13 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes lists better by annealing, round after round, each from the best so far and twice as long as the one before, until
- * a limit is reached or rounds bring nothing. One search for one thread; {@link #stop} may come from any.
+ * Makes lists better by annealing, round after round, each from the best so far and twice as long and twice as hot as the
+ * one before, until a limit is reached or rounds bring nothing. A small season has many rounds in its time, of which the
+ * hot ones leave a dead end; a large one has one, which cools by its end. One search for one thread; {@link #stop} may come from any.
  */
 public final class Search {
-    private static final long MOVES_PER_FIELD = 2_000;
-    private static final int ROUNDS_IN_VAIN = 2;
+    private static final long MOVES_PER_FIELD = 1_000;
+    private static final int ROUNDS_IN_VAIN = 3;
 
     private final CompiledSeason season;
     private final long seed;
@@ -56,7 +57,8 @@ public final class Search {
         long roundMoves = MOVES_PER_FIELD * season.fieldCount();
         int inVain = 0;
         for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
-            HardMediumSoftLongScore heat = Temperature.of(season, near, best, seed + round);
+            HardMediumSoftLongScore heat =
+                    Temperature.of(season, near, best, seed + round).multiply(1 << round);
             Optional<TerminationConfig> end = limits.end(roundMoves, movesTried);
             if (end.isEmpty()) {
                 break;

@@ -1,4 +1,4 @@
-package freshfurrow.model.travel;
+package freshfurrow.model.season;
 
 /** Road distances between the ids of fields, places and water points. */
 @FunctionalInterface

@@ -1,0 +1,142 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The score counted anew from what a plan says that the machines do. */
+final class ScoreFromActivities {
+    private static final Set<WaitReason> COUNTED = EnumSet.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
+
+    private final Season season;
+    private final Plan plan;
+
+    ScoreFromActivities(Season season, Plan plan) {
+        this.season = season;
+        this.plan = plan;
+    }
+
+    int forbiddenFields() {
+        int count = 0;
+        for (Planter planter : season.planters()) {
+            for (String id : plan.planters().get(planter.id()).fields()) {
+                count += field(id).allows(planter.id()) ? 0 : 1;
+            }
+        }
+        return count;
+    }
+
+    /** Weighted late and unserved area, hundredths of ha-days, not rounded. */
+    double lateAndUnserved() {
+        double late = 0;
+        for (Planter planter : season.planters()) {
+            for (Activity.Plant plant : of(planter, Activity.Plant.class).toList()) {
+                Field field = field(plant.field());
+                LocalDate date = plant.start().toLocalDate();
+                long days = Math.max(0, ChronoUnit.DAYS.between(field.window().last(), date));
+                late += plant.areaHa() * days * field.lateWeight();
+            }
+        }
+        double largestWeight =
+                season.fields().stream().mapToDouble(Field::lateWeight).max().orElse(0);
+        double unserved =
+                plan.unserved().stream().mapToDouble(Plan.Unserved::areaHa).sum();
+        return 100 * (late + unserved * (season.days() + 1) * Math.max(1, largestWeight));
+    }
+
+    /** Minutes, not rounded. */
+    double effort() {
+        Goals goals = season.goals();
+        double minutes = plan.loads().size() * goals.refillMin();
+        for (Planter planter : season.planters()) {
+            minutes += waitS(planter) / 60.0 * goals.waitMinPerMin();
+            minutes += of(planter, Activity.Move.class)
+                            .mapToLong(move -> seconds(move) - planter.moveTimeS())
+                            .sum()
+                    / 60.0
+                    * goals.driveMinPerMin();
+            minutes += of(planter, Activity.Plant.class)
+                            .mapToDouble(plant -> plant.areaHa()
+                                    * ChronoUnit.DAYS.between(
+                                            season.first(), plant.start().toLocalDate()))
+                            .sum()
+                    * goals.earlyMinPerHaDay();
+        }
+        for (Plan.RigPlan rig : plan.rigs().values()) {
+            for (Activity activity : rig.activities()) {
+                if (activity instanceof Activity.Draw) {
+                    minutes += goals.waterTripMin();
+                } else if (activity instanceof Activity.Move) {
+                    minutes += seconds(activity) / 60.0 * goals.driveMinPerMin();
+                }
+            }
+        }
+        return minutes + dumpedKg() * goals.dumpMinPerKg();
+    }
+
+    private double waitS(Planter planter) {
+        return of(planter, Activity.Wait.class)
+                .filter(wait -> COUNTED.contains(wait.why()))
+                .mapToLong(wait -> working(planter, wait.start(), wait.end()))
+                .sum();
+    }
+
+    /** Seconds of a planter's working time between two moments. */
+    private long working(Planter planter, LocalDateTime from, LocalDateTime to) {
+        long seconds = 0;
+        for (LocalDate date = from.toLocalDate(); !date.isAfter(to.toLocalDate()); date = date.plusDays(1)) {
+            if (season.closed().contains(date)) {
+                continue;
+            }
+            for (var span : planter.hours().spans()) {
+                LocalDateTime start = date.atStartOfDay().plusSeconds(span.startS());
+                LocalDateTime end = date.atStartOfDay().plusSeconds(span.endS());
+                LocalDateTime later = start.isAfter(from) ? start : from;
+                LocalDateTime sooner = end.isBefore(to) ? end : to;
+                seconds += Math.max(0, Duration.between(later, sooner).toSeconds());
+            }
+        }
+        return seconds;
+    }
+
+    /** Compost in batches that no load applied. */
+    private double dumpedKg() {
+        double made = plan.batches().stream().mapToDouble(Plan.Batch::compostKg).sum();
+        double applied = plan.loads().stream()
+                .mapToDouble(load -> {
+                    Recipe recipe = season.recipe(load.recipe());
+                    return load.appliedL() / recipe.mixLPerHa() * recipe.compostKgPerHa();
+                })
+                .sum();
+        return made - applied;
+    }
+
+    private Field field(String id) {
+        return season.fields().stream()
+                .filter(field -> field.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private <A extends Activity> Stream<A> of(Planter planter, Class<A> kind) {
+        return plan.planters().get(planter.id()).activities().stream()
+                .filter(kind::isInstance)
+                .map(kind::cast);
+    }
+
+    private static long seconds(Activity activity) {
+        return Duration.between(activity.start(), activity.end()).toSeconds();
+    }
+}
