@@ -1,14 +1,11 @@
 package freshfurrow.model.read;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
-import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
-import freshfurrow.model.season.WorkHours;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -53,7 +50,18 @@ final class Consistency {
         }
         season.rigs().forEach(this::checkRig);
         season.planters().forEach(this::checkPlanter);
-        season.waterPoints().forEach(this::checkWaterPoint);
+        checkOpenDays();
+        if (problems.none()) {
+            new RoomInHours(season, file, planters, rigs, sources, problems).check();
+        }
+    }
+
+    private void checkOpenDays() {
+        boolean open = season.first().datesUntil(season.last().plusDays(1)).anyMatch(date -> !season.closed()
+                .contains(date));
+        if (!open) {
+            file.problem("closed", "leaves no day of the season open", "open a day or lengthen the season");
+        }
     }
 
     private void checkPlace(Keys machine, String at) {
@@ -83,20 +91,12 @@ final class Consistency {
                         "drum",
                         String.format(
                                 Locale.ROOT,
-                                "recipe %s takes %.1f L/ha of its concentrate but only %.1f L/ha of mix",
+                                "recipe %s takes %s of its concentrate but only %s of mix",
                                 recipe.id(),
-                                concentrate,
-                                recipe.mixLPerHa()),
+                                rate(concentrate),
+                                rate(recipe.mixLPerHa())),
                         "use more compost a batch, a smaller drum, less compost an area or more mix an area");
             }
-        }
-        int work = longest(rig.hours());
-        if (rig.batchTimeS() > work) {
-            keys.problem(
-                    "batchTime", "a batch fits into none of the rig's hours", "give longer hours or a shorter batch");
-        }
-        if (rig.cleanTimeS() > work) {
-            keys.problem("cleanTime", "cleaning fits into none of the rig's hours", "give longer hours");
         }
     }
 
@@ -110,31 +110,33 @@ final class Consistency {
                             "tank",
                             String.format(
                                     Locale.ROOT,
-                                    "holds %.0f L, less than the %.0f L of mix that one batch of %s makes by recipe %s",
-                                    planter.tankL(),
-                                    batchMixL,
+                                    "holds %s, less than the %s of mix that one batch of %s makes by recipe %s",
+                                    volume(planter.tankL()),
+                                    volume(batchMixL),
                                     rig.id(),
                                     recipe.id()),
                             "use a larger tank or less compost a batch");
                 }
             }
         }
-        int work = longest(planter.hours());
-        if (planter.fillSetupS() >= work) {
-            keys.problem("fillSetup", "a fill fits into none of the planter's hours", "give longer hours");
-        }
-        if (planter.moveTimeS() >= work) {
-            keys.problem("moveTime", "a move fits into none of the planter's hours", "give longer hours");
-        }
     }
 
-    private void checkWaterPoint(WaterPoint point) {
-        if (point.treatmentS() >= longest(point.hours())) {
-            file.keys("waterPoints")
-                    .flatMap(points -> points.keys(point.id()))
-                    .ifPresent(keys -> keys.problem(
-                            "treatment", "a draw fits into none of the point's hours", "give longer hours"));
-        }
+    private String volume(double litres) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f %s",
+                season.units().volume().fromLitres(litres),
+                season.units().volume().symbol());
+    }
+
+    private String rate(double litresPerHa) {
+        double perArea = litresPerHa / season.units().area().fromHectares(1);
+        return String.format(
+                Locale.ROOT,
+                "%.1f %s/%s",
+                season.units().volume().fromLitres(perArea),
+                season.units().volume().symbol(),
+                season.units().area().symbol());
     }
 
     private Set<Recipe> usedRecipes() {
@@ -149,12 +151,5 @@ final class Consistency {
                 .filter(field -> field.allows(planter.id()))
                 .forEach(field -> used.add(season.recipe(field.recipe())));
         return used;
-    }
-
-    private static int longest(WorkHours hours) {
-        return hours.spans().stream()
-                .mapToInt((DaySpan span) -> span.endS() - span.startS())
-                .max()
-                .orElse(0);
     }
 }

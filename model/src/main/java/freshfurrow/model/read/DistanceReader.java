@@ -17,7 +17,7 @@ import java.util.Optional;
 /** How far apart places are: by the geodesic times a road factor, or by a table. */
 final class DistanceReader {
     private static final double USUAL_ROAD_FACTOR = 1.3;
-    private static final Range ROAD_FACTOR = new Range(1, 10, false, "a number from 1 to 10", "1.3");
+    private static final Range ROAD_FACTOR = new Range(1, 10, "a number from 1 to 10", "1.3");
     private static final Range DISTANCE = Range.from0(2_000_000, "0 to 1,200 mi (2,000 km)");
     private static final int NAMED_PAIRS = 3;
 
@@ -36,7 +36,8 @@ final class DistanceReader {
         return season.keys("travel").map(travel -> travel.has("matrix")).orElse(false);
     }
 
-    Optional<Distances> read(Keys season, Places places) {
+    /** @param placesKnown whether all files that declare places could be read, so that a place that is not known is a mistake */
+    Optional<Distances> read(Keys season, Places places, boolean placesKnown) {
         Optional<Keys> travel = season.keys("travel");
         Optional<Node> matrix = travel.flatMap(keys -> keys.node("matrix"));
         double factor =
@@ -53,7 +54,8 @@ final class DistanceReader {
             return Optional.empty();
         }
         try {
-            return table(CsvTable.read(folder.read(name, SeasonFolder.MAP_MIB)), places);
+            CsvTable table = CsvTable.read(folder.read(name, SeasonFolder.MAP_MIB));
+            return placesKnown ? table(table, places) : Optional.empty();
         } catch (FileProblem e) {
             problems.add(e);
             return Optional.empty();
@@ -67,6 +69,7 @@ final class DistanceReader {
                     "has the columns " + String.join(", ", table.columns()),
                     "begin it with from,to,distance (mi) or from,to,distance (km)");
         }
+        FieldFiles.checkUnit(table, "distance", Kind.LENGTH);
         Map<Pair, Double> metres = new HashMap<>();
         int before = problems.count();
         for (Node.Mapping row : table.rows()) {
@@ -74,7 +77,9 @@ final class DistanceReader {
             Optional<String> from = known(keys, "from", places);
             Optional<String> to = known(keys, "to", places);
             Optional<Double> distance = keys.quantity("distance", Kind.LENGTH, DISTANCE);
-            if (from.isPresent() && to.isPresent() && distance.isPresent()) {
+            if (from.isPresent() && from.equals(to)) {
+                problems.add(row.place(), "from and to are both " + from.get(), "leave the row out, it is 0");
+            } else if (from.isPresent() && to.isPresent() && distance.isPresent()) {
                 Double twin = metres.put(new Pair(from.get(), to.get()), distance.get());
                 if (twin != null && !twin.equals(distance.get())) {
                     problems.add(

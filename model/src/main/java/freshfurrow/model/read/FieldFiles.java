@@ -1,19 +1,20 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.quantity.WrittenQuantity;
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.tree.CsvTable;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.read.tree.TextFile;
 import freshfurrow.model.read.tree.TreeReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Fields from a map in the season file, from a CSV file or from a GeoJSON file, all brought to the same form. */
 final class FieldFiles {
@@ -33,9 +34,9 @@ final class FieldFiles {
         if (node.isEmpty()) {
             return List.of();
         }
+        int before = problems.count();
         List<FieldSource> sources = node.get() instanceof Node.Text text ? file(text) : map(node.get());
-        refuseTwins(sources);
-        if (sources.isEmpty() && problems.none()) {
+        if (sources.isEmpty() && problems.count() == before) {
             season.problem("fields", "there is no field", "write at least one field");
         }
         return sources;
@@ -74,6 +75,27 @@ final class FieldFiles {
         return List.of();
     }
 
+    /** One problem for a column whose unit is missing or wrong, rather than one a row. */
+    static void checkUnit(CsvTable table, String column, Kind kind) throws FileProblem {
+        String unit = table.unit(column);
+        Place header = new Place(table.place().file(), table.place().line(), column);
+        String remedy = "write a unit into the header, like " + column + " ("
+                + kind.symbols().get(0) + ")";
+        if (!unit.isEmpty() && !kind.has(unit)) {
+            throw new FileProblem(
+                    header, unit + " is no unit of " + kind.noun(), "use one of " + String.join(", ", kind.symbols()));
+        }
+        boolean allBare = table.rows().stream()
+                .map(row -> row.entries().get(column))
+                .allMatch(cell -> cell instanceof Node.Text text
+                        && WrittenQuantity.parse(text.text())
+                                .filter(written -> written.unit().isEmpty())
+                                .isPresent());
+        if (unit.isEmpty() && allBare && !table.rows().isEmpty()) {
+            throw new FileProblem(header, "none of the figures has a unit", remedy);
+        }
+    }
+
     private List<FieldSource> table(CsvTable table) throws FileProblem {
         for (String needed : List.of("id", "area", "crop")) {
             if (!table.columns().contains(needed)) {
@@ -83,6 +105,7 @@ final class FieldFiles {
                         "begin it with a header row like id,name,area (ac),lat,lon,crop");
             }
         }
+        checkUnit(table, "area", Kind.AREA);
         for (String column : table.columns()) {
             if (!COLUMNS.contains(column)) {
                 problems.add(
@@ -106,17 +129,5 @@ final class FieldFiles {
             }
         }
         return sources;
-    }
-
-    private void refuseTwins(List<FieldSource> sources) {
-        Set<String> seen = new LinkedHashSet<>();
-        for (FieldSource source : sources) {
-            if (!seen.add(source.id())) {
-                problems.add(
-                        source.keys().place(),
-                        "there is a field " + source.id() + " already",
-                        "give each field its own id");
-            }
-        }
     }
 }

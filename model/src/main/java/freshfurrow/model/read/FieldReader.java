@@ -7,7 +7,6 @@ import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
-import freshfurrow.model.season.Recipe;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -16,27 +15,34 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Fields from their keys, with what they leave out taken from their crop. */
 final class FieldReader {
-    private static final Range AREA = Range.above0(20_000, "more than 0 and at most 50,000 ac (20,000 ha)");
+    static final Range AREA = Range.between(0.001, 20_000, "0.003 to 49,000 ac (0.001 to 20,000 ha)");
+
+    private static final int NAMED = 8;
 
     private final Problems problems;
     private final UnitsSeen units;
     private final Places places;
     private final Map<String, Crop> crops;
     private final Set<String> windowless;
-    private final List<Recipe> recipes;
+    private final Set<String> recipes;
     private final Set<String> planters;
 
-    /** @param windowless crops that have no window of their own */
+    /**
+     * @param crops those that are right
+     * @param windowless crops that have no window of their own
+     * @param recipes ids of all recipes, right or wrong; likewise planters
+     */
     FieldReader(
             Problems problems,
             UnitsSeen units,
             Places places,
             Map<String, Crop> crops,
             Set<String> windowless,
-            List<Recipe> recipes,
+            Set<String> recipes,
             Set<String> planters) {
         this.problems = problems;
         this.units = units;
@@ -64,7 +70,7 @@ final class FieldReader {
         } else {
             places.point(id, keys);
         }
-        Optional<String> name = keys.text("name");
+        Optional<String> name = keys.name(keys.text("name").filter(text -> !text.isBlank()));
         Optional<Double> area = drawn && !keys.has("area")
                 ? source.shape().map(FieldShape::areaHa)
                 : keys.quantity("area", Kind.AREA, AREA);
@@ -80,18 +86,18 @@ final class FieldReader {
         Optional<Double> lateWeight = keys.number("lateWeight", SeasonBinder.LATE_WEIGHT);
         Set<String> allowed = allowed(keys);
         keys.refuseOthers();
-        if (problems.count() > before) {
+        if (problems.count() > before || area.isEmpty() || window.isEmpty() || recipe.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Field(
                 id,
                 name.orElse(id),
-                area.orElseThrow(),
+                area.get(),
                 places.at(id),
                 source.shape().map(FieldShape::rings).orElse(List.of()),
                 crop.orElseThrow().id(),
-                window.orElseThrow(),
-                recipe.orElseThrow(),
+                window.get(),
+                recipe.get(),
                 drainage,
                 lateWeight.orElse(crop.orElseThrow().lateWeight()),
                 allowed));
@@ -108,9 +114,8 @@ final class FieldReader {
     private Optional<String> recipe(Keys keys, Optional<Crop> crop) {
         Optional<String> id = keys.text("recipe");
         if (id.isPresent()) {
-            if (recipes.stream().noneMatch(recipe -> recipe.id().equals(id.get()))) {
-                List<String> known = recipes.stream().map(Recipe::id).toList();
-                keys.problem("recipe", "there is no recipe " + id.get(), unknown(id.get(), known));
+            if (!recipes.contains(id.get())) {
+                keys.problem("recipe", "there is no recipe " + id.get(), unknown(id.get(), recipes));
             }
             return id;
         }
@@ -122,7 +127,7 @@ final class FieldReader {
             keys.problem(
                     "recipe", "is missing and there are several", "write which recipe this field or its crop takes");
         }
-        return recipes.stream().findFirst().map(Recipe::id);
+        return recipes.stream().findFirst();
     }
 
     private Drainage drainage(Keys keys) {
@@ -142,8 +147,12 @@ final class FieldReader {
     /** Ids in a list, or in one text parted by spaces, commas or semicolons. */
     private Set<String> allowed(Keys keys) {
         Set<String> allowed = new LinkedHashSet<>();
+        int before = problems.count();
         for (Node.Text text : keys.texts("planters")) {
-            for (String id : text.text().strip().split("[\\s,;]+", -1)) {
+            for (String id : text.text().split("[\\s,;]+", -1)) {
+                if (id.isEmpty()) {
+                    continue;
+                }
                 if (planters.contains(id)) {
                     allowed.add(id);
                 } else {
@@ -151,13 +160,21 @@ final class FieldReader {
                 }
             }
         }
+        if (keys.has("planters") && allowed.isEmpty() && problems.count() == before) {
+            keys.problem("planters", "is empty", "name a planter, or leave it out when all may plant the field");
+        }
         return allowed;
     }
 
     static String unknown(String id, Collection<String> known) {
         return Nearest.to(id, known)
                 .map(nearest -> "did you mean " + nearest + "?")
-                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + String.join(", ", known));
+                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + few(known));
+    }
+
+    private static String few(Collection<String> words) {
+        String few = words.stream().limit(NAMED).collect(Collectors.joining(", "));
+        return words.size() > NAMED ? few + " and " + (words.size() - NAMED) + " more" : few;
     }
 
     /** A drawn field: entrance, rings and area. */

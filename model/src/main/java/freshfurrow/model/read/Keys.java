@@ -20,15 +20,20 @@ import java.util.regex.Pattern;
 final class Keys {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,39}");
 
+    private static final int LONGEST_NAME = 80;
+
     private final Place place;
     private final Map<String, Node> entries;
+    private final Map<String, Place> removed;
     private final Problems problems;
     private final UnitsSeen units;
     private final Set<String> known = new LinkedHashSet<>();
 
-    private Keys(Place place, Map<String, Node> entries, Problems problems, UnitsSeen units) {
+    private Keys(
+            Place place, Map<String, Node> entries, Map<String, Place> removed, Problems problems, UnitsSeen units) {
         this.place = place;
         this.entries = entries;
+        this.removed = removed;
         this.problems = problems;
         this.units = units;
     }
@@ -36,11 +41,11 @@ final class Keys {
     /** The keys of a node; when it is no map, that is a problem and there are none. */
     static Keys of(Node node, Problems problems, UnitsSeen units) {
         if (node instanceof Node.Mapping mapping) {
-            return new Keys(node.place(), mapping.entries(), problems, units);
+            return new Keys(node.place(), mapping.entries(), mapping.removed(), problems, units);
         }
         problems.add(
                 node.place(), "is " + node.noun() + " where keys with values belong", "write key: value pairs here");
-        return new Keys(node.place(), Map.of(), problems, units);
+        return new Keys(node.place(), Map.of(), Map.of(), problems, units);
     }
 
     Place place() {
@@ -59,7 +64,10 @@ final class Keys {
     /** Where the key stands, or would. */
     Place at(String key) {
         Node node = entries.get(key);
-        return node == null ? new Place(place.file(), place.line(), path(key)) : node.place();
+        if (node != null) {
+            return node.place();
+        }
+        return removed.getOrDefault(key, new Place(place.file(), place.line(), path(key)));
     }
 
     void problem(String key, String reason, String remedy) {
@@ -116,7 +124,23 @@ final class Keys {
     }
 
     Optional<String> neededText(String key, String example) {
-        return needed(key, "write it like " + key + ": " + example).flatMap(node -> text(node, problems));
+        String remedy = "write it like " + key + ": " + example;
+        Optional<String> text = needed(key, remedy).flatMap(node -> text(node, problems));
+        if (text.isPresent() && text.get().isBlank()) {
+            problem(key, "is empty", remedy);
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    /** A name as people know it, which must be fit to be shown. */
+    Optional<String> name(Optional<String> name) {
+        if (name.isPresent() && name.get().length() > LONGEST_NAME) {
+            problem("name", "is longer than " + LONGEST_NAME + " letters", "shorten it");
+        } else if (name.isPresent() && Problem.UNSEEN.matcher(name.get()).find()) {
+            problem("name", "'" + name.get() + "' holds a character that cannot be seen", "leave it out");
+        }
+        return name;
     }
 
     static Optional<String> text(Node node, Problems problems) {

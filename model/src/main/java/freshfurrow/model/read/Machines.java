@@ -15,26 +15,26 @@ import java.util.OptionalDouble;
 
 /** Planters, rigs, water points, compost lots and recipes, each from its keys. A figure that is wrong leaves the thing out. */
 final class Machines {
-    private static final Range TANK = Range.above0(200_000, "more than 0 and at most 50,000 gal (200,000 L)");
-    private static final Range ROAD_SPEED = Range.above0(40, "more than 0 and at most 80 mph (130 km/h)");
+    private static final Range TANK = Range.between(1, 200_000, "0.3 to 50,000 gal (1 to 200,000 L)");
+    private static final Range ROAD_SPEED = Range.between(0.4, 40, "1 to 80 mph (1.5 to 140 km/h)");
     private static final Range SHORT_TIME = Range.from0(86_400, "0 to 24 h");
-    private static final Range WORK_TIME = Range.above0(86_400, "more than 0 and at most 24 h");
-    private static final Range FLOW = Range.above0(1_000, "more than 0 and at most 15,000 gal/min (1,000 L/s)");
-    private static final Range COMPOST = Range.above0(10_000_000, "more than 0 and at most 10,000 t");
+    private static final Range WORK_TIME = Range.between(1, 86_400, "1 s to 24 h");
+    private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
+    private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
 
     private Machines() {}
 
     static Optional<Planter> planter(String id, Keys keys, WorkHours seasonHours) {
         int before = keys.problems().count();
         Optional<Double> width =
-                keys.quantity("width", Kind.LENGTH, Range.above0(60, "more than 0 and at most 200 ft (60 m)"));
+                keys.quantity("width", Kind.LENGTH, Range.between(0.1, 61, "0.4 to 200 ft (0.1 to 61 m)"));
         Optional<Double> spacing =
-                keys.quantity("rowSpacing", Kind.LENGTH, Range.above0(5, "more than 0 and at most 16 ft (5 m)"));
+                keys.quantity("rowSpacing", Kind.LENGTH, Range.between(0.05, 5, "2 in to 16 ft (0.05 to 5 m)"));
         Optional<Double> speed =
-                keys.quantity("speed", Kind.SPEED, Range.above0(10, "more than 0 and at most 20 mph (36 km/h)"));
+                keys.quantity("speed", Kind.SPEED, Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)"));
         keys.needed("fieldEfficiency", "write a share between 0 and 1, like fieldEfficiency: 0.65");
-        Optional<Double> efficiency = keys.number(
-                "fieldEfficiency", new Range(0, 1, true, "a share above 0 and at most 1, like 0.65", "0.65"));
+        Optional<Double> efficiency =
+                keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
@@ -86,7 +86,7 @@ final class Machines {
                 id,
                 drum.orElseThrow(),
                 batchCompost.orElseThrow(),
-                Math.max(1, seconds(batchTime)),
+                seconds(batchTime),
                 seconds(cleanTime),
                 nurseTank.orElseThrow(),
                 transferRate.orElseThrow(),
@@ -101,14 +101,12 @@ final class Machines {
         int before = keys.problems().count();
         places.point(id, keys);
         Optional<Double> flow = keys.quantity("flow", Kind.FLOW, FLOW);
-        Optional<Double> hoses = keys.number("hoses", new Range(1, 100, false, "a whole number from 1 to 100", "1"));
+        Optional<Double> hoses = keys.number("hoses", new Range(1, 100, "a whole number from 1 to 100", "1"));
         if (hoses.isPresent() && hoses.get() != Math.rint(hoses.get())) {
             keys.problem("hoses", "is no whole number", "use a whole number from 1 to 100");
         }
         Optional<Double> limit = keys.optionalQuantity(
-                "dailyLimit",
-                Kind.VOLUME,
-                Range.above0(100_000_000, "more than 0 and at most 26,000,000 gal (100,000,000 L)"));
+                "dailyLimit", Kind.VOLUME, Range.between(1, 100_000_000, "0.3 to 26,000,000 gal (1 to 100,000,000 L)"));
         Optional<Double> treatment = keys.optionalQuantity("treatment", Kind.TIME, SHORT_TIME);
         WorkHours hours = Times.hours(keys, WorkHours.ALWAYS);
         keys.refuseOthers();
@@ -139,19 +137,16 @@ final class Machines {
     static Optional<Recipe> recipe(String id, Keys keys) {
         int before = keys.problems().count();
         Optional<Double> mix = keys.quantity(
-                "mix",
-                Kind.VOLUME_PER_AREA,
-                Range.above0(10_000, "more than 0 and at most 1,000 gal/ac (10,000 L/ha)"));
+                "mix", Kind.VOLUME_PER_AREA, Range.between(0.1, 10_000, "0.02 to 1,000 gal/ac (0.1 to 10,000 L/ha)"));
         Optional<Double> compost = keys.quantity(
                 "compost",
                 Kind.MASS_PER_AREA,
-                Range.above0(10_000, "more than 0 and at most 9,000 lb/ac (10,000 kg/ha)"));
-        Optional<Double> hold =
-                keys.quantity("hold", Kind.TIME, Range.above0(7 * 86_400, "more than 0 and at most 7 d"));
+                Range.between(0.001, 10_000, "0.001 to 8,900 lb/ac (0.001 to 10,000 kg/ha)"));
+        Optional<Double> hold = keys.quantity("hold", Kind.TIME, Range.between(60, 7 * 86_400, "1 min to 7 d"));
         keys.refuseOthers();
         return keys.problems().count() > before
                 ? Optional.empty()
-                : Optional.of(new Recipe(id, mix.orElseThrow(), compost.orElseThrow(), Math.max(1, seconds(hold))));
+                : Optional.of(new Recipe(id, mix.orElseThrow(), compost.orElseThrow(), seconds(hold)));
     }
 
     private static Optional<ExtractAt> extractAt(Keys keys) {

@@ -14,6 +14,7 @@ final class Nearest {
     /** The nearest of the words, unless all are too far away to be meant. */
     static Optional<String> to(String word, Collection<String> known) {
         return known.stream()
+                .filter(candidate -> Math.abs(candidate.length() - word.length()) <= FARTHEST)
                 .min(Comparator.comparingInt(candidate -> distance(word, candidate)))
                 .filter(candidate -> distance(word, candidate) <= Math.min(FARTHEST, Math.max(1, word.length() / 2)));
     }

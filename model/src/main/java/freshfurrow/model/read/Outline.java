@@ -41,8 +41,11 @@ record Outline(List<List<List<GeoPoint>>> polygons) {
             return Optional.empty();
         }
         double areaHa = Kind.AREA.toSi(areaM2(), "m2");
-        if (!(areaHa > 0)) {
-            problems.add(place, "the polygon has no area", "draw the outline of the field");
+        if (!FieldReader.AREA.holds(areaHa)) {
+            problems.add(
+                    place,
+                    String.format(Locale.ROOT, "the polygon has an area of %.4g ha", areaHa),
+                    "draw the outline of a field of " + FieldReader.AREA.words());
             return Optional.empty();
         }
         Point inside = plane.getInteriorPoint();

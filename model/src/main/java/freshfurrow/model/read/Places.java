@@ -40,8 +40,8 @@ final class Places {
         }
         keys.needed("lat", "write degrees north, like lat: 41.0");
         keys.needed("lon", "write degrees east, negative in the west, like lon: -97.0");
-        Optional<Double> lat = keys.number("lat", new Range(-90, 90, false, "degrees from -90 to 90", "41.0"));
-        Optional<Double> lon = keys.number("lon", new Range(-180, 180, false, "degrees from -180 to 180", "-97.0"));
+        Optional<Double> lat = keys.number("lat", new Range(-90, 90, "degrees from -90 to 90", "41.0"));
+        Optional<Double> lon = keys.number("lon", new Range(-180, 180, "degrees from -180 to 180", "-97.0"));
         if (lat.isPresent() && lon.isPresent()) {
             points.put(id, new GeoPoint(lat.get(), lon.get()));
         }

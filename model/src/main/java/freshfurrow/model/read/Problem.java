@@ -1,6 +1,7 @@
 package freshfurrow.model.read;
 
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * One thing that is wrong with a file.
@@ -12,15 +13,28 @@ import java.util.OptionalInt;
  * @param remedy what would be right
  */
 public record Problem(String file, OptionalInt line, String path, String reason, String remedy) {
-    /** One line: where, what, and what would be right. */
+    /** Control and format characters and line separators, which could steer a terminal or turn text around. */
+    static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
+
+    private static final int LONGEST_PATH = 120;
+    private static final int LONGEST_REASON = 200;
+
+    /** One line: where, what, and what would be right; what is overlong is cut, what cannot be seen is shown as "?". */
     @Override
     public String toString() {
         StringBuilder text = new StringBuilder(file);
         line.ifPresent(number -> text.append(':').append(number));
         text.append(": ");
         if (!path.isEmpty()) {
-            text.append(path).append(": ");
+            text.append(cut(path, LONGEST_PATH)).append(": ");
         }
-        return text.append(reason).append("; ").append(remedy).toString().replaceAll("\\p{Cntrl}", "?");
+        text.append(cut(reason, LONGEST_REASON)).append("; ").append(remedy);
+        return UNSEEN.matcher(text).replaceAll("?");
+    }
+
+    /** The text without its middle when it is too long: a message ends with what is wrong. */
+    private static String cut(String text, int most) {
+        int end = (most - 1) / 2;
+        return text.length() <= most ? text : text.substring(0, end) + "…" + text.substring(text.length() - end);
     }
 }

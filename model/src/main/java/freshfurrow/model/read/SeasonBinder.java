@@ -60,7 +60,8 @@ final class SeasonBinder {
         }
         Optional<Keys> head = keys.needed("season", "write season: {name: …, first: …, last: …, timezone: …}")
                 .map(node -> Keys.of(node, problems, units));
-        Optional<String> name = head.flatMap(season -> season.neededText("name", "Spring at the river farm"));
+        Optional<String> name =
+                head.flatMap(season -> season.name(season.neededText("name", "Spring at the river farm")));
         Optional<LocalDate> first = head.flatMap(season -> date(season, "first", "2027-04-19"));
         Optional<LocalDate> last = head.flatMap(season -> date(season, "last", "2027-06-05"));
         Optional<ZoneId> zone = head.flatMap(season -> season.neededText("timezone", "America/Chicago")
@@ -80,11 +81,12 @@ final class SeasonBinder {
             place.refuseOthers();
             places.at(id).ifPresent(point -> named.put(id, point));
         });
+        Map<String, Keys> recipeKeys = keys.things("recipes", "recipe", true);
+        List<Recipe> recipes = each(recipeKeys, Machines::recipe);
         List<WaterPoint> points = each(
                 keys.things("waterPoints", "water point", true), (id, own) -> Machines.waterPoint(id, own, places));
-        List<Recipe> recipes = each(keys.things("recipes", "recipe", true), Machines::recipe);
         Map<String, Keys> cropKeys = keys.things("crops", "crop", false);
-        Map<String, Crop> crops = crops(cropKeys, recipes);
+        Map<String, Crop> crops = crops(cropKeys, recipeKeys.keySet());
         Set<String> windowless = new HashSet<>(cropKeys.keySet());
         windowless.removeIf(id -> cropKeys.get(id).has("window"));
         Map<String, Keys> planterKeys = keys.things("planters", "planter", true);
@@ -92,13 +94,16 @@ final class SeasonBinder {
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
         List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
+        int beforeFields = problems.count();
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
-        List<Field> fields = new FieldReader(problems, units, places, crops, windowless, recipes, planterKeys.keySet())
+        boolean fieldsKnown = problems.count() == beforeFields;
+        List<Field> fields = new FieldReader(
+                        problems, units, places, crops, windowless, recipeKeys.keySet(), planterKeys.keySet())
                 .read(sources);
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
-        Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places);
+        Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         keys.refuseOthers();
         rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
                 .problems()
@@ -156,14 +161,14 @@ final class SeasonBinder {
         }
     }
 
-    private Map<String, Crop> crops(Map<String, Keys> things, List<Recipe> recipes) {
+    private Map<String, Crop> crops(Map<String, Keys> things, Set<String> recipes) {
         Map<String, Crop> crops = new LinkedHashMap<>();
         things.forEach((id, keys) -> {
             Optional<DateWindow> window = keys.node("window").flatMap(node -> Times.window(node, problems));
             Optional<String> recipe = keys.text("recipe");
-            List<String> known = recipes.stream().map(Recipe::id).toList();
-            if (recipe.isPresent() && !known.contains(recipe.get())) {
-                keys.problem("recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), known));
+            if (recipe.isPresent() && !recipes.contains(recipe.get())) {
+                keys.problem(
+                        "recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), recipes));
             }
             Optional<Double> weight = keys.number("lateWeight", LATE_WEIGHT);
             keys.refuseOthers();

@@ -23,6 +23,9 @@ import java.util.Set;
 /** Dates, clock times and intervals as ISO 8601 writes them. */
 final class Times {
     private static final int DAY_S = 86_400;
+    private static final int LONGEST_WINDOW_D = 400;
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 2099;
 
     private Times() {}
 
@@ -32,7 +35,12 @@ final class Times {
 
     static Optional<LocalDate> date(String text, Place at, Problems problems) {
         try {
-            return Optional.of(LocalDate.parse(text));
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() < FIRST_YEAR || date.getYear() > LAST_YEAR) {
+                problems.add(at, text + " is out of range", "use a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+                return Optional.empty();
+            }
+            return Optional.of(date);
         } catch (DateTimeException e) {
             problems.add(at, "'" + text + "' is no date", "write year-month-day, like 2027-04-19");
             return Optional.empty();
@@ -69,6 +77,13 @@ final class Times {
             problems.add(node.place(), "the window ends before it opens", "put the earlier date first");
             return Optional.empty();
         }
+        if (last.get().isAfter(first.get().plusDays(LONGEST_WINDOW_D))) {
+            problems.add(
+                    node.place(),
+                    "the window is longer than " + LONGEST_WINDOW_D + " days",
+                    "check the years of its dates");
+            return Optional.empty();
+        }
         return Optional.of(new DateWindow(first.get(), last.get()));
     }
 
@@ -88,6 +103,9 @@ final class Times {
     /** The hours of a machine or water point, or those given when it has none of its own. */
     static WorkHours hours(Keys keys, WorkHours otherwise) {
         List<Node.Text> texts = keys.texts("hours");
+        if (texts.isEmpty() && keys.has("hours")) {
+            keys.problem("hours", "is empty", "write working hours, like hours: [\"07:00/12:00\", \"12:30/20:00\"]");
+        }
         List<DaySpan> spans = new ArrayList<>();
         texts.forEach(text -> span(text, keys.problems()).ifPresent(spans::add));
         spans.sort(Comparator.comparingInt(DaySpan::startS));

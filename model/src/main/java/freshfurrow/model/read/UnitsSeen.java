@@ -9,8 +9,8 @@ import freshfurrow.model.quantity.VolumeUnit;
 import java.util.Optional;
 
 /**
- * The units a season file uses first for area, volume, mass and speed, which decide the units of its results. What is not seen
- * goes with acres or hectares.
+ * The units seen first for area, volume, mass and speed, which decide the units of the results: those of recipes before all
+ * others. What is not seen goes with acres or hectares.
  */
 final class UnitsSeen {
     private Optional<AreaUnit> area = Optional.empty();

@@ -22,11 +22,20 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param place of the header row
  * @param columns names without units
+ * @param units of the columns; empty where the header has none
  * @param rows one mapping of column to text a row
  */
-public record CsvTable(Place place, List<String> columns, List<Node.Mapping> rows) {
+public record CsvTable(Place place, List<String> columns, List<String> units, List<Node.Mapping> rows) {
     private static final Pattern HEADER = Pattern.compile("(.*?)\\s*\\(([^)]*)\\)");
+    private static final int LONGEST_NAME = 80;
+    private static final Pattern LINE = Pattern.compile("line:? (\\d{1,9})");
     private static final Pattern BARE_NUMBER = Pattern.compile("[+-]?[0-9.]+([eE][+-]?[0-9]+)?");
+
+    public CsvTable {
+        columns = List.copyOf(columns);
+        units = List.copyOf(units);
+        rows = List.copyOf(rows);
+    }
 
     /**
      * Reads a table.
@@ -35,15 +44,22 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
      *     cells than columns
      */
     public static CsvTable read(TextFile file) throws FileProblem {
-        CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+        CSVFormat format =
+                CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
         try (CSVParser parser = format.parse(new StringReader(file.text()))) {
             return read(file, parser);
         } catch (IOException | UncheckedIOException e) {
+            Matcher line = LINE.matcher(String.valueOf(e.getMessage()));
             throw new FileProblem(
-                    new Place(file.name(), 0, ""),
-                    "is not well-formed CSV: " + e.getMessage().replaceAll("\\s+", " "),
-                    "check that every quote is closed and a quote inside a cell is doubled");
+                    new Place(file.name(), line.find() ? Integer.parseInt(line.group(1)) : 0, ""),
+                    "a quote that is opened here is never closed, or more follows where it is closed",
+                    "close every quote, and double a quote inside a cell");
         }
+    }
+
+    /** The unit in the header of a column; empty when it has none. */
+    public String unit(String column) {
+        return units.get(columns.indexOf(column));
     }
 
     private static CsvTable read(TextFile file, CSVParser parser) throws FileProblem {
@@ -53,7 +69,7 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
         Place header = new Place(file.name(), 1, "");
         int line = 1;
         for (CSVRecord csvRow : parser) {
-            if (columns.isEmpty()) {
+            if (!blank(csvRow) && columns.isEmpty()) {
                 header = new Place(file.name(), line, "");
                 columns(csvRow, header, columns, units);
             } else if (!blank(csvRow)) {
@@ -64,7 +80,7 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
         if (columns.isEmpty()) {
             throw new FileProblem(header, "is empty", "begin it with a row of column names");
         }
-        return new CsvTable(header, List.copyOf(columns), List.copyOf(rows));
+        return new CsvTable(header, columns, units, rows);
     }
 
     private static void columns(CSVRecord csvRow, Place place, List<String> columns, List<String> units)
@@ -78,6 +94,12 @@ public record CsvTable(Place place, List<String> columns, List<Node.Mapping> row
         }
         Set<String> seen = new HashSet<>();
         for (String cell : csvRow) {
+            if (cell.length() > LONGEST_NAME) {
+                throw new FileProblem(
+                        place,
+                        "has a column name of " + cell.length() + " letters",
+                        "begin it with a row of column names");
+            }
             Matcher matcher = HEADER.matcher(cell.strip());
             boolean hasUnit = matcher.matches();
             String name = hasUnit ? matcher.group(1) : cell.strip();

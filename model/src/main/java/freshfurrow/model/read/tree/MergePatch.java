@@ -12,16 +12,21 @@ public final class MergePatch {
         if (!(patch instanceof Node.Mapping changes)) {
             return patch;
         }
-        Map<String, Node> merged =
-                target instanceof Node.Mapping mapping ? new LinkedHashMap<>(mapping.entries()) : new LinkedHashMap<>();
+        Node.Mapping before =
+                target instanceof Node.Mapping mapping ? mapping : new Node.Mapping(patch.place(), Map.of());
+        Map<String, Node> merged = new LinkedHashMap<>(before.entries());
+        Map<String, Place> removed = new LinkedHashMap<>(before.removed());
         changes.entries().forEach((key, change) -> {
             if (change instanceof Node.Nothing) {
                 merged.remove(key);
+                removed.put(key, change.place());
             } else {
-                Node before = merged.get(key);
-                merged.put(key, apply(before == null ? new Node.Nothing(change.place()) : before, change));
+                Node old = merged.get(key);
+                merged.put(key, apply(old == null ? new Node.Nothing(change.place()) : old, change));
+                removed.remove(key);
             }
         });
-        return new Node.Mapping(target instanceof Node.Mapping ? target.place() : patch.place(), merged);
+        boolean emptied = merged.isEmpty() && !before.entries().isEmpty();
+        return new Node.Mapping(emptied ? patch.place() : before.place(), merged, removed);
     }
 }

@@ -22,10 +22,19 @@ public sealed interface Node {
         }
     }
 
-    /** Keys with what they hold, in order. */
-    record Mapping(Place place, Map<String, Node> entries) implements Node {
+    /**
+     * Keys with what they hold, in order.
+     *
+     * @param removed where a merge patch took keys away
+     */
+    record Mapping(Place place, Map<String, Node> entries, Map<String, Place> removed) implements Node {
         public Mapping {
             entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+            removed = Map.copyOf(removed);
+        }
+
+        public Mapping(Place place, Map<String, Node> entries) {
+            this(place, entries, Map.of());
         }
     }
 

@@ -59,6 +59,9 @@ public final class TextFile {
             if (!Files.exists(file)) {
                 throw new FileProblem(place, "does not exist", "check the name and the folder");
             }
+            if (!Files.isRegularFile(file)) {
+                throw new FileProblem(place, "is no ordinary file", "name a file that holds text");
+            }
             long size = Files.size(file);
             if (size > (long) mostMebibytes * MEBIBYTE) {
                 throw new FileProblem(

@@ -40,6 +40,7 @@ public final class TreeReader {
         YAMLFactory factory = YAMLFactory.builder()
                 .loaderOptions(options)
                 .streamReadConstraints(CONSTRAINTS)
+                .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
                 .build();
         return read(file, factory);
     }
@@ -66,7 +67,7 @@ public final class TreeReader {
 
     private static FileProblem malformed(TextFile file, JsonProcessingException e) {
         JsonLocation location = e.getLocation();
-        String reason = e.getOriginalMessage().lines().findFirst().orElse("not well-formed");
+        String reason = reason(e.getOriginalMessage());
         if (reason.contains("nesting depth")) {
             return new FileProblem(
                     new Place(file.name(), line(location), ""),
@@ -79,13 +80,26 @@ public final class TreeReader {
                 "check indentation, quotes, colons and brackets here and just above");
     }
 
+    /** The line of the message that says what is wrong rather than where or while doing what. */
+    private static String reason(String message) {
+        if (message.startsWith("Expected a field name")) {
+            return "a key must be one word";
+        }
+        return message.replaceAll("\\[Source: [^\\n]*?line: (\\d+), column: \\d+\\]", "line $1")
+                .replaceAll(": enable `[^\\n]*", "")
+                .lines()
+                .filter(line -> !line.startsWith("while ") && !line.startsWith(" "))
+                .findFirst()
+                .orElse("cannot be understood");
+    }
+
     private static int line(JsonLocation location) {
         return location == null ? 0 : Math.max(0, location.getLineNr());
     }
 
     private Node document() throws IOException, FileProblem {
         if (parser.nextToken() == null) {
-            throw new FileProblem(new Place(file.name(), 0, ""), "is empty", "write a season into it");
+            throw new FileProblem(new Place(file.name(), 0, ""), "is empty", "write key: value pairs into it");
         }
         Node root = node(new Place(file.name(), line(), ""));
         if (parser.nextToken() != null) {

@@ -1,0 +1,229 @@
+package freshfurrow.model.read;
+
+import freshfurrow.model.read.FieldReader.FieldSource;
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleBiFunction;
+
+/**
+ * Whether what a machine does in one go has room in its hours: a batch, a clean, a draw, a transfer and a drive each have to fit
+ * into one working period, so one that is longer than all of them would never be done.
+ */
+final class RoomInHours {
+    private static final int DAY_S = 86_400;
+    private static final String CHECK_WAYS = "check coordinates or distances, road speeds and hours";
+
+    private final Season season;
+    private final Keys file;
+    private final Map<String, Keys> planters;
+    private final Map<String, Keys> rigs;
+    private final List<FieldSource> sources;
+    private final Problems problems;
+
+    RoomInHours(
+            Season season,
+            Keys file,
+            Map<String, Keys> planters,
+            Map<String, Keys> rigs,
+            List<FieldSource> sources,
+            Problems problems) {
+        this.season = season;
+        this.file = file;
+        this.planters = planters;
+        this.rigs = rigs;
+        this.sources = sources;
+        this.problems = problems;
+    }
+
+    void check() {
+        season.rigs().forEach(this::checkBatches);
+        checkDraws();
+        season.planters().forEach(this::checkTransfers);
+        checkPlantersDrives();
+        checkRigsDrives();
+    }
+
+    private void checkBatches(Rig rig) {
+        Keys keys = rigs.get(rig.id());
+        int longest = longest(rig.hours(), rig.hours());
+        if (rig.batchTimeS() > longest) {
+            keys.problem(
+                    "batchTime", "a batch fits into none of the rig's hours", "give longer hours or a shorter batch");
+        }
+        if (rig.cleanTimeS() > longest) {
+            keys.problem("cleanTime", "cleaning fits into none of the rig's hours", "give longer hours");
+        }
+    }
+
+    private void checkDraws() {
+        Set<WaterPoint> used = new HashSet<>();
+        for (Rig rig : season.rigs()) {
+            List<WaterPoint> fitting = season.waterPoints().stream()
+                    .filter(point -> drawS(rig, point) <= longest(rig.hours(), point.hours()))
+                    .toList();
+            used.addAll(fitting);
+            if (fitting.isEmpty()) {
+                rigs.get(rig.id())
+                        .problem(
+                                "nurseTank",
+                                "drawing it full fits into no hours that the rig shares with a water point",
+                                "give longer hours, a smaller nurse tank or more flow");
+            }
+        }
+        for (WaterPoint point : season.waterPoints()) {
+            if (!used.isEmpty() && !used.contains(point)) {
+                file.keys("waterPoints")
+                        .flatMap(points -> points.keys(point.id()))
+                        .ifPresent(keys -> problems.add(
+                                keys.place(),
+                                "drawing a nurse tank full fits into no hours that the water point shares with a rig",
+                                "give longer hours or more flow, or leave this water point out"));
+            }
+        }
+    }
+
+    private void checkTransfers(Planter planter) {
+        boolean fits = season.rigs().stream()
+                .anyMatch(rig -> transferS(planter, rig) <= longest(planter.hours(), rig.hours()));
+        if (!fits) {
+            planters.get(planter.id())
+                    .problem(
+                            "tank",
+                            "filling it fits into no hours that the planter shares with a rig",
+                            "give longer hours, a smaller tank or a higher transfer rate");
+        }
+    }
+
+    /** The fields that no planter can be driven to; a planter that gets nowhere is told of instead. */
+    private void checkPlantersDrives() {
+        Set<Field> reached = new HashSet<>();
+        Set<String> stuck = new HashSet<>();
+        for (Planter planter : season.planters()) {
+            List<Field> own = season.fields().stream()
+                    .filter(field -> field.allows(planter.id()))
+                    .toList();
+            int longest = longest(planter.hours(), planter.hours());
+            Set<Field> way =
+                    reached(List.of(planter.at()), own, (from, field) -> driveS(planter, from, field) - longest);
+            reached.addAll(way);
+            if (way.isEmpty() && !own.isEmpty()) {
+                stuck.add(planter.id());
+                planters.get(planter.id())
+                        .problem("roadSpeed", "a move to any field fits into none of the planter's hours", CHECK_WAYS);
+            }
+        }
+        for (int i = 0; i < sources.size(); i++) {
+            Field field = season.fields().get(i);
+            boolean allowed = season.planters().stream()
+                    .anyMatch(planter -> field.allows(planter.id()) && !stuck.contains(planter.id()));
+            if (allowed && !reached.contains(field)) {
+                problems.add(
+                        sources.get(i).keys().place(),
+                        "lies too far away: a move to it fits into no planter's hours",
+                        CHECK_WAYS);
+            }
+        }
+    }
+
+    /** The fields that no rig can bring water to; a rig that gets to no field is told of instead. */
+    private void checkRigsDrives() {
+        Set<Field> reached = new HashSet<>();
+        boolean moving = false;
+        for (Rig rig : season.rigs()) {
+            int longest = longest(rig.hours(), rig.hours());
+            List<String> points = season.waterPoints().stream()
+                    .map(WaterPoint::id)
+                    .filter(point -> driveS(rig, rig.at(), point) <= longest)
+                    .toList();
+            Set<Field> way = reached(points, season.fields(), (from, field) -> driveS(rig, from, field.id()) - longest);
+            reached.addAll(way);
+            moving |= !way.isEmpty();
+            if (way.isEmpty()) {
+                rigs.get(rig.id())
+                        .problem(
+                                "roadSpeed",
+                                "a drive to a water point and from there to a field fits into none of the rig's hours",
+                                CHECK_WAYS);
+            }
+        }
+        for (int i = 0; moving && i < sources.size(); i++) {
+            if (!reached.contains(season.fields().get(i))) {
+                problems.add(
+                        sources.get(i).keys().place(),
+                        "lies too far away: a drive to it from a water point fits into no rig's hours",
+                        CHECK_WAYS);
+            }
+        }
+    }
+
+    /** Fields reached from the starts, or from one another, by ways that are not too long. */
+    private static Set<Field> reached(
+            List<String> starts, List<Field> fields, ToDoubleBiFunction<String, Field> tooLong) {
+        Set<Field> reached = new HashSet<>();
+        List<String> from = new ArrayList<>(starts);
+        for (int i = 0; i < from.size() && reached.size() < fields.size(); i++) {
+            for (Field field : fields) {
+                if (!reached.contains(field) && tooLong.applyAsDouble(from.get(i), field) <= 0) {
+                    reached.add(field);
+                    from.add(field.id());
+                }
+            }
+        }
+        return reached;
+    }
+
+    private double driveS(Planter planter, String from, Field to) {
+        return planter.moveTimeS() + season.distances().metres(from, to.id()) / planter.roadSpeedMPerS();
+    }
+
+    private double driveS(Rig rig, String from, String to) {
+        return season.distances().metres(from, to) / rig.roadSpeedMPerS();
+    }
+
+    private static double drawS(Rig rig, WaterPoint point) {
+        return point.treatmentS()
+                + Math.min(rig.nurseTankL(), point.dailyLimitL().orElse(rig.nurseTankL())) / point.flowLPerS();
+    }
+
+    /** As long as the largest load takes that the tank, the nurse tank and the hold time allow. */
+    private double transferS(Planter planter, Rig rig) {
+        double withinHoldL = season.recipes().stream()
+                .mapToDouble(
+                        (Recipe recipe) -> planter.fieldCapacityM2PerS() * recipe.holdS() / 10_000 * recipe.mixLPerHa())
+                .max()
+                .orElseThrow();
+        double litres = Math.min(withinHoldL, Math.min(planter.tankL(), rig.nurseTankL()));
+        return planter.fillSetupS() + litres / rig.transferLPerS();
+    }
+
+    /** Seconds of the longest period in which both work; periods that touch at midnight are one. */
+    private int longest(WorkHours one, WorkHours other) {
+        int longest = 0;
+        int first = 0;
+        int last = 0;
+        for (DaySpan a : one.spans()) {
+            for (DaySpan b : other.spans()) {
+                int start = Math.max(a.startS(), b.startS());
+                int end = Math.min(a.endS(), b.endS());
+                if (start == 0 && end == DAY_S) {
+                    return season.days() * DAY_S;
+                }
+                longest = Math.max(longest, end - start);
+                first = start == 0 ? Math.max(first, end) : first;
+                last = end == DAY_S ? Math.max(last, end - start) : last;
+            }
+        }
+        return Math.max(longest, season.days() > 1 ? first + last : longest);
+    }
+}
