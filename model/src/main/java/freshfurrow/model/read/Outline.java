@@ -53,7 +53,8 @@ record Outline(List<List<List<GeoPoint>>> polygons) {
                 new FieldShape(entrance.orElseGet(() -> new GeoPoint(inside.getY(), inside.getX())), rings(), areaHa));
     }
 
-    private double areaM2() {
+    /** The geodesic area of the outer rings less their holes, m2, whichever way the rings are drawn. */
+    double areaM2() {
         double area = 0;
         for (List<List<GeoPoint>> polygon : polygons) {
             area += ringM2(polygon.get(0));

@@ -59,6 +59,16 @@ class ScenariosTest {
                 .containsExactly(655L, 3_000L, 23_240L);
     }
 
+    /** RFC 7946, The GeoJSON Format (IETF 2016), section 3.1.1: longitude first, then latitude. */
+    @Test
+    void the_polygons_of_the_metric_farm_lie_around_its_barn() {
+        assertThat(read("metric").fields()).allSatisfy(field -> {
+            assertThat(field.outline()).hasSize(1);
+            assertThat(field.at().orElseThrow().lat()).isBetween(48.5, 48.7);
+            assertThat(field.at().orElseThrow().lon()).isBetween(2.2, 2.4);
+        });
+    }
+
     /** ASABE D497, row-crop planters: field efficiency 50 to 75 %, speed 4 to 7 mph. From memory. */
     @ParameterizedTest
     @ValueSource(strings = {"first-season", "spring", "metric", "cooperative"})

@@ -3,14 +3,12 @@ package freshfurrow.model.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.season.GeoPoint;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The geodesic area of polygons on WGS84 against areas that others have published, 1 ha = 10,000 m2. */
+/** The geodesic area of polygons on WGS84 against areas that others have published. */
 class OutlineAreaTest {
     private static final List<GeoPoint> DEGREE_SQUARE = ring(0, 0, 0, 1, 1, 1, 1, 0);
 
@@ -50,13 +48,7 @@ class OutlineAreaTest {
     }
 
     private static double areaM2(List<List<List<GeoPoint>>> polygons) {
-        Problems problems = new Problems();
-        double areaHa = new Outline(polygons)
-                .shape(Optional.empty(), new Place("fields.geojson", 1, ""), problems)
-                .orElseThrow()
-                .areaHa();
-        assertThat(problems.none()).isTrue();
-        return areaHa * 10_000;
+        return new Outline(polygons).areaM2();
     }
 
     /** A closed ring of latitudes and longitudes in turn. */
