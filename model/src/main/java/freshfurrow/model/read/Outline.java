@@ -53,7 +53,8 @@ record Outline(List<List<List<GeoPoint>>> polygons) {
                 new FieldShape(entrance.orElseGet(() -> new GeoPoint(inside.getY(), inside.getX())), rings(), areaHa));
     }
 
-    private double areaM2() {
+    /** Square metres on the ellipsoid, holes taken out. */
+    double areaM2() {
         double area = 0;
         for (List<List<GeoPoint>> polygon : polygons) {
             area += ringM2(polygon.get(0));
