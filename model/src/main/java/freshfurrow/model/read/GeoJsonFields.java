@@ -65,9 +65,19 @@ final class GeoJsonFields {
                 drawn -> new FieldSource(name.text(), new Node.Mapping(place, properties), Optional.of(drawn)));
     }
 
-    /** The polygons of a feature, each a list of rings. */
     private Optional<List<List<List<GeoPoint>>>> rings(Node.Mapping feature, Place place) {
-        if (feature.entries().get("geometry") instanceof Node.Mapping geometry
+        Node geometry = feature.entries().getOrDefault("geometry", new Node.Nothing(place));
+        int before = problems.count();
+        Optional<List<List<List<GeoPoint>>>> polygons = geometry(geometry, problems);
+        if (polygons.isEmpty() && problems.count() == before) {
+            problems.add(place, "has no polygon", "give the feature a geometry of type Polygon or MultiPolygon");
+        }
+        return polygons;
+    }
+
+    /** The polygons of a geometry, each a list of rings; empty when it is of another type, or wrong, which is a problem. */
+    static Optional<List<List<List<GeoPoint>>>> geometry(Node node, Problems problems) {
+        if (node instanceof Node.Mapping geometry
                 && geometry.entries().get("coordinates") instanceof Node.Sequence coordinates) {
             String type = text(geometry, "type");
             if (type.equals("Polygon")) {
@@ -87,7 +97,6 @@ final class GeoJsonFields {
                 }
             }
         }
-        problems.add(place, "has no polygon", "give the feature a geometry of type Polygon or MultiPolygon");
         return Optional.empty();
     }
 

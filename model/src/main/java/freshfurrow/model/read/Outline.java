@@ -53,7 +53,7 @@ record Outline(List<List<List<GeoPoint>>> polygons) {
                 new FieldShape(entrance.orElseGet(() -> new GeoPoint(inside.getY(), inside.getX())), rings(), areaHa));
     }
 
-    /** The geodesic area of the outer rings less their holes, m2, whichever way the rings are drawn. */
+    /** Square metres on the ellipsoid, holes taken out. */
     double areaM2() {
         double area = 0;
         for (List<List<GeoPoint>> polygon : polygons) {

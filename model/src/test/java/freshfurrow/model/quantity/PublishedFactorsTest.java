@@ -1,0 +1,72 @@
+package freshfurrow.model.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Conversion factors of NIST Special Publication 811, Guide for the Use of the International System of Units (2008), appendix B, and
+ * NIST Handbook 44, appendix C; the figures are from memory of these publications. The acre is the international one.
+ */
+final class PublishedFactorsTest {
+    @ParameterizedTest
+    @CsvSource({
+        "VOLUME, gal, 3.785411784",
+        "MASS, lb, 0.45359237",
+        "MASS, t, 1000",
+        "LENGTH, in, 0.0254",
+        "LENGTH, ft, 0.3048",
+        "LENGTH, mi, 1609.344",
+        "RAIN, in, 25.4",
+        "AREA, ac, 0.40468564224",
+        "AREA, m2, 0.0001",
+        "SPEED, mph, 0.44704",
+        "SPEED, km/h, 0.277777777777777778",
+        "TIME, h, 3600",
+        "TIME, d, 86400",
+        "FLOW, gal/min, 0.0630901964",
+        "FLOW, m3/h, 0.277777777777777778"
+    })
+    void aUnitIsExactlyAsPublished(Kind kind, String unit, double factor) {
+        assertThat(kind.toSi(1, unit)).isCloseTo(factor, within(factor * 1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "VOLUME_PER_AREA, gal/ac, 9.35396",
+        "MASS_PER_AREA, lb/ac, 1.12085",
+        "DRYING, d/in, 0.0393701",
+        "TIME_PER_MASS, min/lb, 2.20462",
+        "TIME_PER_AREA, min/ac, 2.47105"
+    })
+    void aRateIsAsPublishedToSixDigits(Kind kind, String unit, double factor) {
+        assertThat(kind.toSi(1, unit)).isCloseTo(factor, within(factor * 1e-5));
+    }
+
+    /** An acre is 43,560 square feet and 4,046.8564224 m2. */
+    @Test
+    void anAcreIsTenSquareChains() {
+        assertThat(Kind.AREA.toSi(1, "ac") * 10_000).isCloseTo(4046.8564224, within(1e-9));
+        assertThat(43_560 * 0.3048 * 0.3048).isCloseTo(4046.8564224, within(1e-9));
+    }
+
+    @Test
+    void unitsOfResultsAgreeWithTheUnitsLibrary() {
+        for (AreaUnit unit : AreaUnit.values()) {
+            assertThat(unit.fromHectares(Kind.AREA.toSi(7, unit.symbol()))).isCloseTo(7, within(1e-12));
+        }
+        for (VolumeUnit unit : VolumeUnit.values()) {
+            assertThat(unit.fromLitres(Kind.VOLUME.toSi(7, unit.symbol()))).isCloseTo(7, within(1e-12));
+        }
+        for (MassUnit unit : MassUnit.values()) {
+            assertThat(unit.fromKilograms(Kind.MASS.toSi(7, unit.symbol()))).isCloseTo(7, within(1e-12));
+        }
+        for (DistanceUnit unit : DistanceUnit.values()) {
+            assertThat(unit.fromKilometres(Kind.LENGTH.toSi(7, unit.symbol()) / 1000))
+                    .isCloseTo(7, within(1e-12));
+        }
+    }
+}

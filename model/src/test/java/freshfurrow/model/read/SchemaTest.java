@@ -1,0 +1,248 @@
+package freshfurrow.model.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import com.networknt.schema.ValidationMessage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The JSON Schema of the season file (JSON Schema 2020-12) and the reader agree, as judged by a validator of the standard. */
+final class SchemaTest {
+    private static final Path SCHEMA = Path.of("../docs/season.schema.json");
+    private static final Path PAGE = Path.of("../docs/season-file.md");
+    private static final Path SCENARIOS = Path.of("../scenarios");
+    private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(VersionFlag.V202012);
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void theSchemaIsASchemaOf202012() throws IOException {
+        JsonSchema metaSchema = FACTORY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        assertThat(metaSchema.validate(schemaTree())).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenarioSeasons")
+    void bothAcceptEveryScenario(Path season) {
+        assertThat(WrittenSeason.problems(SeasonFiles.read(season, List.of()))).isEmpty();
+        assertThat(broken(Json.tree(season))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenarioVariants")
+    void bothAcceptEveryScenarioWithItsVariants(Path variant) {
+        Path season = variant.resolveSibling("season.yaml");
+        assertThat(WrittenSeason.problems(SeasonFiles.read(season, List.of(variant))))
+                .isEmpty();
+        assertThat(broken(merged(Json.tree(season), Json.tree(variant)))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+                    hold: 5 h          | hold: 300 min
+                    tank: 600 gal      | tank: 2271L
+                    tank: 600 gal      | tank: "  +6.e2   gal "
+                    hoses: 1           | hoses: "2"
+                    lat: 41.02         | lat: "41.02"
+                    lateWeight: 1.0    | lateWeight: 0
+                    extractAt: field   | extractAt: Water
+                    crop: corn}\\n  S80 | crop: corn, drainage: POOR}\\n  S80
+                    crop: corn}\\n  S80 | crop: corn, planters: P1}\\n  S80
+                    crop: corn}\\n  S80 | crop: corn, planters: [P1]}\\n  S80
+                    closed: [SUNDAY, 2027-05-31] | closed: sunday
+                    closed: [SUNDAY, 2027-05-31] | closed: []
+                    `from: "14:00"`    | `from: 14:00`
+                    `["07:00/12:00", "12:30/20:00"]` | `07:00/24:00`
+                    `["07:00/12:00", "12:30/20:00"]` | `["07:00:30 / 12:00"]`
+                    North forty        | 1984
+                    `roadFactor: 1.3`  | ``
+                    """)
+    void bothAcceptOtherWaysOfWriting(String before, String after) {
+        WrittenSeason season = changed(before, after);
+        assertThat(season.problems()).isEmpty();
+        assertThat(broken(Json.tree(folder.resolve("season.yaml")))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+                    tank: 600 gal      | tank: 600
+                    tank: 600 gal      | tank: 600 ac
+                    tank: 600 gal      | tank: -600 gal
+                    tank: 600 gal      | tank: 1_000 gal
+                    tank: 600 gal      | tank: [600 gal]
+                    tank: 600 gal      | tonk: 600 gal
+                    mix: 20 gal/ac     | mix: 20 gal
+                    hold: 5 h          | hold: five hours
+                    fieldEfficiency: 0.65 | fieldEfficiency: 65
+                    fieldEfficiency: 0.65 | fieldEfficiency: 65 %
+                    fieldEfficiency: 0.65 | fieldEfficiency: 0
+                    hoses: 1           | hoses: 1.5
+                    hoses: 1           | hoses: 0
+                    hoses: 1           | hoses: "101"
+                    lat: 41.02         | lat: 141.02
+                    lon: -97.02        | lon: west
+                    roadFactor: 1.3    | roadFactor: 0.9
+                    lateWeight: 1.0    | lateWeight: -1
+                    refill: 30 min     | refill: 30
+                    refill: 30 min     | refil: 30 min
+                    well: 1 d/in       | well: 1 d
+                    amount: 0.8 in     | amount: -0.8 in
+                    `from: "14:00"`    | from: 2 pm
+                    date: 2027-05-03   | date: 3 May 2027
+                    first: 2027-04-19  | first: 2027-13-19
+                    first: 2027-04-19  | first: 1927-04-19
+                    name: Example,     | ``
+                    name: Example      | name: ""
+                    last: 2027-06-05,  | ``
+                    window: 2027-04-20/2027-05-12 | window: 2027-04-20
+                    window: 2027-04-20/2027-05-12 | window: 2027-04-20/2027-05-32
+                    "12:30/20:00"      | "12:30/25:00"
+                    "12:30/20:00"      | "12:30-20:00"
+                    `["07:00/12:00", "12:30/20:00"]` | []
+                    SUNDAY             | SUNDAI
+                    extractAt: field   | extractAt: barn
+                    crop: corn}\\n  S80 | crop: corn, drainage: swampy}\\n  S80
+                    crop: corn}\\n  S80 | crop: corn, planters: []}\\n  S80
+                    crop: corn}\\n  S80 | crop: corn, colour: red}\\n  S80
+                    lon: -97.0, crop: corn} | lon: -97.0}
+                    drum: 40 gal       | ``
+                    `flow: 40 gal/min, ` | ``
+                    `mass: 4000 lb, `  | ``
+                    R1:                | R 1:
+                    N40: {name         | -N40: {name
+                    windrow: {         | `"": {`
+                    goals: {           | gaols: {
+                    rain:\\n  -        | rain:\\n
+                    North forty        | "North\\u0007"
+                    """)
+    void bothRefuseWhatASchemaCanSee(String before, String after) {
+        WrittenSeason season = changed(before, after);
+        assertThat(season.problems()).isNotEmpty();
+        assertThat(broken(Json.tree(folder.resolve("season.yaml")))).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"season", "hours", "recipes", "fields", "planters", "rigs", "waterPoints", "compost"})
+    void bothRefuseASeasonWithoutWhatItNeeds(String key) {
+        String text = WrittenSeason.RIGHT.replaceAll("(?m)^" + key + ":.*\\n(?:[ ].*\\n)*", "");
+        assertThat(new WrittenSeason(folder, text).problems()).isNotEmpty();
+        assertThat(broken(Json.tree(folder.resolve("season.yaml")))).isNotEmpty();
+    }
+
+    /** The reader names all keys that it knows when it meets one that it does not. */
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+                    season: {          | season: {qqqqqqqq: 1,      | /properties/season
+                    yard: {            | yard: {qqqqqqqq: 1,        | /$defs/place
+                    standard: {        | standard: {qqqqqqqq: 1,    | /$defs/recipe
+                    corn: {            | corn: {qqqqqqqq: 1,        | /$defs/crop
+                    N40: {             | N40: {qqqqqqqq: 1,         | /$defs/field
+                    P1:                | P1:\\n    qqqqqqqq: 1      | /$defs/planter
+                    R1:                | R1:\\n    qqqqqqqq: 1      | /$defs/rig
+                    well: {            | well: {qqqqqqqq: 1,        | /$defs/waterPoint
+                    windrow: {         | windrow: {qqqqqqqq: 1,     | /$defs/lot
+                    travel: {          | travel: {qqqqqqqq: 1,      | /properties/travel
+                    drying: {          | drying: {qqqqqqqq: 1,      | /properties/drying
+                    - {                | - {qqqqqqqq: 1,            | /properties/rain/items
+                    goals: {           | goals: {qqqqqqqq: 1,       | /properties/goals
+                    closed:            | qqqqqqqq: 1\\nclosed:      |
+                    """)
+    void bothKnowTheSameKeys(String before, String after, String pointer) throws IOException {
+        List<String> problems = changed(before, after).problems();
+        assertThat(problems).hasSize(1);
+        String known = problems.get(0).substring(problems.get(0).indexOf("known here: ") + "known here: ".length());
+        JsonNode object = schemaTree().at(pointer == null ? "" : pointer);
+        List<String> keys = new ArrayList<>();
+        object.get("properties").fieldNames().forEachRemaining(keys::add);
+        assertThat(known.split(", ", -1)).containsExactlyInAnyOrderElementsOf(keys);
+        assertThat(object.get("additionalProperties").asBoolean()).isFalse();
+        object.get("properties")
+                .forEach(property ->
+                        assertThat(described(property)).as("%s", property).isTrue());
+    }
+
+    @Test
+    void thePageAboutTheSeasonFileMentionsEveryKey() throws IOException {
+        String page = Files.readString(PAGE);
+        Set<String> keys = new TreeSet<>();
+        for (JsonNode object : schemaTree().findParents("additionalProperties")) {
+            if (object.has("properties")) {
+                object.get("properties").fieldNames().forEachRemaining(keys::add);
+            }
+        }
+        assertThat(keys).hasSizeGreaterThan(60);
+        assertThat(keys).allSatisfy(key -> assertThat(page).contains("`" + key + "`"));
+    }
+
+    private static boolean described(JsonNode property) {
+        return property.has("description") || property.has("$ref");
+    }
+
+    private WrittenSeason changed(String before, String after) {
+        return WrittenSeason.in(folder)
+                .with(before.replace("\\n", "\n"), after == null ? "" : after.replace("\\n", "\n"));
+    }
+
+    private static Set<ValidationMessage> broken(JsonNode season) {
+        return FACTORY.getSchema(schemaTree()).validate(season);
+    }
+
+    private static JsonNode schemaTree() {
+        try {
+            return new ObjectMapper().readTree(SCHEMA.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** RFC 7396, once more, over the validator's own tree. */
+    private static JsonNode merged(JsonNode target, JsonNode patch) {
+        if (!patch.isObject()) {
+            return patch;
+        }
+        ObjectNode result = target.isObject() ? target.<ObjectNode>deepCopy() : new ObjectMapper().createObjectNode();
+        patch.properties().forEach(change -> {
+            if (change.getValue().isNull()) {
+                result.remove(change.getKey());
+            } else {
+                result.set(change.getKey(), merged(result.path(change.getKey()), change.getValue()));
+            }
+        });
+        return result;
+    }
+
+    static List<Path> scenarioSeasons() throws IOException {
+        return files().filter(file -> file.endsWith("season.yaml")).toList();
+    }
+
+    static List<Path> scenarioVariants() throws IOException {
+        return files().filter(file -> !file.endsWith("season.yaml")).toList();
+    }
+
+    private static Stream<Path> files() throws IOException {
+        try (Stream<Path> files = Files.walk(SCENARIOS)) {
+            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList().stream();
+        }
+    }
+}
