@@ -38,8 +38,7 @@ final class SchemaTest {
 
     @Test
     void theSchemaIsASchemaOf202012() throws IOException {
-        JsonSchema metaSchema =
-                FACTORY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        JsonSchema metaSchema = FACTORY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(metaSchema.validate(schemaTree())).isEmpty();
     }
 
@@ -60,10 +59,7 @@ final class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            quoteCharacter = '`',
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     hold: 5 h          | hold: 300 min
                     tank: 600 gal      | tank: 2271L
                     tank: 600 gal      | tank: "  +6.e2   gal "
@@ -89,10 +85,7 @@ final class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            quoteCharacter = '`',
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     tank: 600 gal      | tank: 600
                     tank: 600 gal      | tank: 600 ac
                     tank: 600 gal      | tank: -600 gal
@@ -159,10 +152,7 @@ final class SchemaTest {
 
     /** The reader names all keys that it knows when it meets one that it does not. */
     @ParameterizedTest
-    @CsvSource(
-            quoteCharacter = '`',
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     season: {          | season: {qqqqqqqq: 1,      | /properties/season
                     yard: {            | yard: {qqqqqqqq: 1,        | /$defs/place
                     standard: {        | standard: {qqqqqqqq: 1,    | /$defs/recipe
@@ -188,7 +178,8 @@ final class SchemaTest {
         assertThat(known.split(", ", -1)).containsExactlyInAnyOrderElementsOf(keys);
         assertThat(object.get("additionalProperties").asBoolean()).isFalse();
         object.get("properties")
-                .forEach(property -> assertThat(described(property)).as("%s", property).isTrue());
+                .forEach(property ->
+                        assertThat(described(property)).as("%s", property).isTrue());
     }
 
     @Test
@@ -230,9 +221,7 @@ final class SchemaTest {
         if (!patch.isObject()) {
             return patch;
         }
-        ObjectNode result = target.isObject()
-                ? target.<ObjectNode>deepCopy()
-                : new ObjectMapper().createObjectNode();
+        ObjectNode result = target.isObject() ? target.<ObjectNode>deepCopy() : new ObjectMapper().createObjectNode();
         patch.properties().forEach(change -> {
             if (change.getValue().isNull()) {
                 result.remove(change.getKey());
