@@ -4,7 +4,9 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
@@ -29,14 +31,15 @@ record LateField(
             plan.planters().forEach((id, planter) -> {
                 List<Activity.Plant> after = plantedLate(field, planter);
                 if (!after.isEmpty()) {
-                    late.add(of(field, id, planter, after));
+                    late.add(of(season, field, id, planter, after));
                 }
             });
         }
         return late;
     }
 
-    private static LateField of(Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
+    private static LateField of(
+            Season season, Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
         LocalDate last = field.window().last();
         double areaHa = after.stream().mapToDouble(Activity.Plant::areaHa).sum();
         double haDays = after.stream()
@@ -49,7 +52,15 @@ record LateField(
                 haDays,
                 after.get(after.size() - 1).end(),
                 id,
-                TimeUse.of(planter, field.id(), field.window()));
+                TimeUse.of(planter, field.id(), field.window(), hours(season, id), season.closed()));
+    }
+
+    private static WorkHours hours(Season season, String planter) {
+        return season.planters().stream()
+                .filter(own -> own.id().equals(planter))
+                .findFirst()
+                .map(Planter::hours)
+                .orElse(WorkHours.ALWAYS);
     }
 
     private static List<Activity.Plant> plantedLate(Field field, Plan.PlanterPlan planter) {

@@ -3,8 +3,11 @@ package freshfurrow.cli.text;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.WorkHours;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,9 +15,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Where a planter's time went between two dates, as its activities tell.
+ * Where a planter's working time went between two dates, as its activities tell.
  *
- * @param parts what it did and for how long, the longest first
+ * @param parts what it did and for how much of its working hours, the longest first
  */
 record TimeUse(List<Part> parts) {
     record Part(String what, Duration howLong) {}
@@ -24,12 +27,14 @@ record TimeUse(List<Part> parts) {
     }
 
     /** @param field the field that was waiting for the planter */
-    static TimeUse of(Plan.PlanterPlan planter, String field, DateWindow window) {
-        LocalDateTime from = window.first().atStartOfDay();
-        LocalDateTime to = window.last().plusDays(1).atStartOfDay();
+    static TimeUse of(Plan.PlanterPlan planter, String field, DateWindow window, WorkHours hours, ClosedDays closed) {
         Map<String, Duration> byWork = new LinkedHashMap<>();
         for (Activity activity : planter.activities()) {
-            Duration within = overlap(activity, from, to);
+            Duration within = window.first()
+                    .datesUntil(window.last().plusDays(1))
+                    .filter(date -> !closed.contains(date))
+                    .map(date -> worked(activity, date, hours))
+                    .reduce(Duration.ZERO, Duration::plus);
             if (!within.isZero()) {
                 byWork.merge(work(activity, field), within, Duration::plus);
             }
@@ -38,6 +43,13 @@ record TimeUse(List<Part> parts) {
                 .map(part -> new Part(part.getKey(), part.getValue()))
                 .sorted(Comparator.comparing(Part::howLong).reversed())
                 .toList());
+    }
+
+    private static Duration worked(Activity activity, LocalDate date, WorkHours hours) {
+        LocalDateTime midnight = date.atStartOfDay();
+        return hours.spans().stream()
+                .map(span -> overlap(activity, midnight.plusSeconds(span.startS()), midnight.plusSeconds(span.endS())))
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private static Duration overlap(Activity activity, LocalDateTime from, LocalDateTime to) {

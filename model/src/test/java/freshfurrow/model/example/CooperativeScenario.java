@@ -74,8 +74,8 @@ public final class CooperativeScenario {
                   standard: {mix: 20 gal/ac, compost: 2 lb/ac, hold: 5 h}
                   rich: {mix: 20 gal/ac, compost: 3 lb/ac, hold: 4 h}
                 crops:
-                  corn: {window: 2027-04-19/2027-05-12, recipe: standard, lateWeight: 1.5}
-                  beans: {window: 2027-05-01/2027-05-26, recipe: standard}
+                  corn: {window: 2027-04-19/2027-05-07, recipe: standard, lateWeight: 1.5}
+                  beans: {window: 2027-05-03/2027-05-20, recipe: standard}
                 fields: fields.csv
                 planters:
                 """);

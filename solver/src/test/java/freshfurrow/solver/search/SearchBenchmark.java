@@ -1,14 +1,18 @@
 package freshfurrow.solver.search;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -24,13 +28,21 @@ class SearchBenchmark {
     @Test
     void measure() {
         Map<String, Season> seasons = new LinkedHashMap<>();
-        seasons.put("like spring: 40 fields, 2 planters, 1 rig", InventedSeason.of(40, 2, 1, 20_000, 1));
-        seasons.put("120 fields, 3 planters, 2 rigs", InventedSeason.of(120, 3, 2, 24_000, 1));
-        seasons.put("like cooperative: 400 fields, 6 planters, 3 rigs", InventedSeason.of(400, 6, 3, 32_000, 1));
+        seasons.put("spring: 40 fields, 2 planters, 1 rig", scenario("spring"));
+        seasons.put("invented: 120 fields, 3 planters, 2 rigs", InventedSeason.of(120, 3, 2, 24_000, 1));
+        seasons.put("cooperative: 400 fields, 6 planters, 3 rigs", scenario("cooperative"));
 
         print("| season | plan | time s | moves/s | late and unserved, ha-days | effort, min |");
         print("|---|---|---|---|---|---|");
         seasons.forEach(SearchBenchmark::measure);
+    }
+
+    private static Season scenario(String name) {
+        Reading reading = SeasonFiles.read(Path.of("..", "scenarios", name), List.of());
+        if (reading instanceof Reading.Valid valid) {
+            return valid.season();
+        }
+        throw new IllegalStateException(reading.toString());
     }
 
     private static void measure(String name, Season season) {
