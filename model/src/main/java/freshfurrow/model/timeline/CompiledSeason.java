@@ -74,6 +74,8 @@ public final class CompiledSeason {
     final boolean[] extractsAtWater;
     final int[] rigAt;
     final Calendar[] rigHours;
+    /** When a rig may begin to get ready for a load asked for on a day: on its last working day before, by rig and day, s. */
+    final int[][] readyFromS;
 
     final double[] drawSPerMl;
     final int[] treatmentS;
@@ -200,6 +202,14 @@ public final class CompiledSeason {
         }
         rigAt = rigs.stream().mapToInt(rig -> placeOf.get(rig.at())).toArray();
         rigHours = rigs.stream().map(rig -> calendars.machine(rig.hours())).toArray(Calendar[]::new);
+
+        readyFromS = new int[rigs.size()][days + 1];
+        for (int r = 0; r < rigs.size(); r++) {
+            for (int day = 0; day <= days; day++) {
+                int lastWork = Math.max(0, rigHours[r].latest(day * Calendars.DAY_S, 1) - 1);
+                readyFromS[r][day] = lastWork / Calendars.DAY_S * Calendars.DAY_S;
+            }
+        }
 
         drawSPerMl = points.stream()
                 .mapToDouble(point -> 1 / (point.flowLPerS() * ML_PER_L))

@@ -48,7 +48,7 @@ final class Quote {
     long drawMl;
     /** Drive from the water point to the planter, s. */
     int onwardS;
-    /** When mix to be dumped first is out, s; when the rig is free without any. */
+    /** When mix to be dumped first is out, s; when the rig may set off without any. */
     int dumpEnd;
 
     int rigReady;
@@ -84,7 +84,7 @@ final class Quote {
         point = -1;
         waitedForWater = false;
         acrossBreak = false;
-        dumpEnd = (int) v[base + FREE];
+        dumpEnd = (int) Math.max(v[base + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
         metres = 0;
         transferStart = NEVER;
         deadline = 0;

@@ -195,6 +195,21 @@ final class SchemaTest {
         assertThat(keys).allSatisfy(key -> assertThat(page).contains("`" + key + "`"));
     }
 
+    /** What the page shows is what a reader of it copies. */
+    @Test
+    void theExampleOfThePageIsARightSeason() throws IOException {
+        String page = Files.readString(PAGE);
+        String season = page.substring(page.indexOf("```yaml\nseason:") + "```yaml\n".length());
+        String fields = page.substring(page.indexOf("```csv\n") + "```csv\n".length());
+        String variant = page.substring(page.lastIndexOf("```yaml\n") + "```yaml\n".length());
+        WrittenSeason example = new WrittenSeason(folder, season.substring(0, season.indexOf("```")))
+                .withFile("fields.csv", fields.substring(0, fields.indexOf("```")))
+                .withFile("two-rigs.yaml", variant.substring(0, variant.indexOf("```")));
+        assertThat(example.problems()).isEmpty();
+        assertThat(example.season("two-rigs.yaml").rigs()).hasSize(2);
+        assertThat(broken(Json.tree(folder.resolve("season.yaml")))).isEmpty();
+    }
+
     private static boolean described(JsonNode property) {
         return property.has("description") || property.has("$ref");
     }

@@ -16,7 +16,7 @@ final class GeodesicDistancesTest {
             "jfk", new GeoPoint(40.6, -73.8),
             "cdg", new GeoPoint(49 + 1.0 / 60, 2 + 33.0 / 60));
 
-    /** The inverse problem of GeographicLib's documentation, nearly half-way round the earth; from memory. */
+    /** The inverse problem of GeographicLib's documentation, nearly half-way round the earth. */
     @Test
     void halfWayRoundTheEarthIsAsDocumented() {
         assertThat(straight("wellington", "salamanca")).isCloseTo(19_959_679.267, within(0.001));
