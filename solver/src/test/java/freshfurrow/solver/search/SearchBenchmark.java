@@ -6,7 +6,6 @@ import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
-import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import java.nio.file.Path;
@@ -27,22 +26,22 @@ class SearchBenchmark {
 
     @Test
     void measure() {
+        Path scenarios = Path.of("..", "scenarios");
         Map<String, Season> seasons = new LinkedHashMap<>();
-        seasons.put("spring: 40 fields, 2 planters, 1 rig", scenario("spring"));
-        seasons.put("invented: 120 fields, 3 planters, 2 rigs", InventedSeason.of(120, 3, 2, 24_000, 1));
-        seasons.put("cooperative: 400 fields, 6 planters, 3 rigs", scenario("cooperative"));
+        seasons.put("spring", read(scenarios.resolve("spring")));
+        seasons.put("cooperative", read(scenarios.resolve("cooperative")));
 
         print("| season | plan | time s | moves/s | late and unserved, ha-days | effort, min |");
         print("|---|---|---|---|---|---|");
         seasons.forEach(SearchBenchmark::measure);
     }
 
-    private static Season scenario(String name) {
-        Reading reading = SeasonFiles.read(Path.of("..", "scenarios", name), List.of());
+    private static Season read(Path folder) {
+        Reading reading = SeasonFiles.read(folder, List.of());
         if (reading instanceof Reading.Valid valid) {
             return valid.season();
         }
-        throw new IllegalStateException(reading.toString());
+        throw new IllegalStateException(folder + " does not read: " + reading);
     }
 
     private static void measure(String name, Season season) {
