@@ -1,4 +1,7 @@
-/** Seasons to try things on, and what is known of them for sure. Tests of other modules use it too; no tests live here. */
+/**
+ * Invented seasons to try things on, and what is known of them for sure, for the tests of all modules. Checks of single rules
+ * belong beside the rule.
+ */
 @NullMarked
 package freshfurrow.model.example;
 
