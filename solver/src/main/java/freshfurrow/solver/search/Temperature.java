@@ -16,7 +16,7 @@ import java.util.Random;
 final class Temperature {
     private static final int SAMPLES = 100;
 
-    /** Measured: a fifth or five times as much gave worse plans of invented seasons with 40 to 120 fields. */
+    /** Measured: a fifth or five times as much gave worse plans of most invented seasons with 40 to 120 fields. */
     private static final double SHARE = 0.1;
 
     private Temperature() {}
