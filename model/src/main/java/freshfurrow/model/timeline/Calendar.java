@@ -152,15 +152,6 @@ final class Calendar {
         return to <= from ? 0 : workUntil(to) - workUntil(from);
     }
 
-    /** The longest period, s; 0 when there is none. */
-    int longest() {
-        int longest = 0;
-        for (int i = 0; i < start.length; i++) {
-            longest = Math.max(longest, end[i] - start[i]);
-        }
-        return longest;
-    }
-
     private int workUntil(int t) {
         int i = periodAt(t);
         return workBefore[i] + (i < start.length ? Math.max(0, t - start[i]) : 0);
