@@ -22,6 +22,12 @@ public record MatrixDistances(Map<Pair, Double> metres) implements Distances {
                 a = first;
             }
         }
+
+        /** Ids such as F1 to F999 have hashes close together, whose usual combination is the same for very many pairs. */
+        @Override
+        public int hashCode() {
+            return 0x9E3779B9 * a.hashCode() + b.hashCode();
+        }
     }
 
     @Override
