@@ -1,5 +1,14 @@
 package freshfurrow.model.quantity;
 
+import static freshfurrow.model.quantity.KnownUnits.ACRE;
+import static freshfurrow.model.quantity.KnownUnits.GALLON;
+import static freshfurrow.model.quantity.KnownUnits.HECTARE;
+import static freshfurrow.model.quantity.KnownUnits.MILLIMETRE;
+import static freshfurrow.model.quantity.KnownUnits.POUND;
+import static systems.uom.common.USCustomary.FOOT;
+import static systems.uom.common.USCustomary.INCH;
+import static systems.uom.common.USCustomary.MILE;
+import static systems.uom.common.USCustomary.MILE_PER_HOUR;
 import static tech.units.indriya.unit.Units.CUBIC_METRE;
 import static tech.units.indriya.unit.Units.DAY;
 import static tech.units.indriya.unit.Units.GRAM;
@@ -13,55 +22,119 @@ import static tech.units.indriya.unit.Units.MINUTE;
 import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.measure.IncommensurableException;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
-import systems.uom.common.USCustomary;
+import javax.measure.UnitConverter;
 
 /** What a quantity of a season file measures, the units it may be written in and the SI unit it is kept in. */
 public enum Kind {
     /** Kept in hectares. */
-    AREA("an area", "40 ac"),
+    AREA("an area", "40 ac", HECTARE, in("ac", ACRE), in("ha", HECTARE), in("m2", SQUARE_METRE)),
     /** Kept in litres. */
-    VOLUME("a volume", "600 gal"),
+    VOLUME("a volume", "600 gal", LITRE, in("gal", GALLON), in("L", LITRE), in("m3", CUBIC_METRE)),
     /** Kept in kilograms. */
-    MASS("a mass", "30 lb"),
+    MASS(
+            "a mass",
+            "30 lb",
+            KILOGRAM,
+            in("lb", POUND),
+            in("kg", KILOGRAM),
+            in("g", GRAM),
+            in("t", KILOGRAM.multiply(1000))),
     /** Kept in metres. */
-    LENGTH("a length", "40 ft"),
+    LENGTH(
+            "a length",
+            "40 ft",
+            METRE,
+            in("ft", FOOT),
+            in("in", INCH),
+            in("mi", MILE),
+            in("m", METRE),
+            in("cm", METRE.prefix(MetricPrefix.CENTI)),
+            in("mm", MILLIMETRE),
+            in("km", METRE.prefix(MetricPrefix.KILO))),
     /** Kept in metres per second. */
-    SPEED("a speed", "5 mph"),
+    SPEED(
+            "a speed",
+            "5 mph",
+            METRE_PER_SECOND,
+            in("mph", MILE_PER_HOUR),
+            in("km/h", KILOMETRE_PER_HOUR),
+            in("m/s", METRE_PER_SECOND)),
     /** Kept in seconds. */
-    TIME("a time", "15 min"),
+    TIME("a time", "15 min", SECOND, in("min", MINUTE), in("h", HOUR), in("s", SECOND), in("d", DAY)),
     /** Kept in litres per hectare. */
-    VOLUME_PER_AREA("a volume per area", "20 gal/ac"),
+    VOLUME_PER_AREA(
+            "a volume per area",
+            "20 gal/ac",
+            LITRE.divide(HECTARE),
+            in("gal/ac", GALLON.divide(ACRE)),
+            in("L/ha", LITRE.divide(HECTARE)),
+            in("L/ac", LITRE.divide(ACRE)),
+            in("gal/ha", GALLON.divide(HECTARE))),
     /** Kept in kilograms per hectare. */
-    MASS_PER_AREA("a mass per area", "2 lb/ac"),
+    MASS_PER_AREA(
+            "a mass per area",
+            "2 lb/ac",
+            KILOGRAM.divide(HECTARE),
+            in("lb/ac", POUND.divide(ACRE)),
+            in("kg/ha", KILOGRAM.divide(HECTARE)),
+            in("kg/ac", KILOGRAM.divide(ACRE)),
+            in("lb/ha", POUND.divide(HECTARE))),
     /** Kept in litres per second. */
-    FLOW("a flow", "40 gal/min"),
+    FLOW(
+            "a flow",
+            "40 gal/min",
+            LITRE.divide(SECOND),
+            in("gal/min", GALLON.divide(MINUTE)),
+            in("L/min", LITRE.divide(MINUTE)),
+            in("L/s", LITRE.divide(SECOND)),
+            in("m3/h", CUBIC_METRE.divide(HOUR))),
     /** Kept in millimetres. */
-    RAIN("a depth of rain", "0.8 in"),
+    RAIN("a depth of rain", "0.8 in", MILLIMETRE, in("in", INCH), in("mm", MILLIMETRE)),
     /** Kept in days per millimetre. */
-    DRYING("a drying time per depth of rain", "2 d/in"),
+    DRYING(
+            "a drying time per depth of rain",
+            "2 d/in",
+            DAY.divide(MILLIMETRE),
+            in("d/in", DAY.divide(INCH)),
+            in("d/mm", DAY.divide(MILLIMETRE))),
     /** Kept in minutes per kilogram. */
-    TIME_PER_MASS("a time per mass", "5 min/lb"),
+    TIME_PER_MASS(
+            "a time per mass",
+            "5 min/lb",
+            MINUTE.divide(KILOGRAM),
+            in("min/lb", MINUTE.divide(POUND)),
+            in("min/kg", MINUTE.divide(KILOGRAM))),
     /** Kept in minutes per hectare. */
-    TIME_PER_AREA("a time per area", "0.02 min/ac");
-
-    private static final Unit<?> HECTARE = SQUARE_METRE.multiply(10_000);
-    private static final Unit<?> ACRE = USCustomary.FOOT.pow(2).multiply(43_560);
-    private static final Unit<?> GALLON = USCustomary.GALLON_LIQUID;
-    private static final Unit<?> POUND = USCustomary.POUND;
-    private static final Unit<?> MILLIMETRE = METRE.prefix(MetricPrefix.MILLI);
+    TIME_PER_AREA(
+            "a time per area",
+            "0.02 min/ac",
+            MINUTE.divide(HECTARE),
+            in("min/ac", MINUTE.divide(ACRE)),
+            in("min/ha", MINUTE.divide(HECTARE)));
 
     private final String noun;
     private final String example;
 
-    Kind(String noun, String example) {
+    /** By symbol, in the order of messages; worked out once, as tables hold many quantities, and never changed. */
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final Map<String, UnitConverter> toSi;
+
+    @SafeVarargs
+    Kind(String noun, String example, Unit<?> kept, Map.Entry<String, Unit<?>>... units) {
         this.noun = noun;
         this.example = example;
+        Map<String, UnitConverter> converters = new LinkedHashMap<>();
+        for (Map.Entry<String, Unit<?>> unit : units) {
+            converters.put(unit.getKey(), converter(unit.getValue(), kept));
+        }
+        this.toSi = Collections.unmodifiableMap(converters);
     }
 
     /** What it is, with its article, as in "a volume". */
@@ -76,12 +149,12 @@ public enum Kind {
 
     /** The symbols of its units. */
     public List<String> symbols() {
-        return List.copyOf(units().keySet());
+        return List.copyOf(toSi.keySet());
     }
 
     /** Whether the symbol is one of its units. */
     public boolean has(String symbol) {
-        return units().containsKey(symbol);
+        return toSi.containsKey(symbol);
     }
 
     /**
@@ -90,105 +163,22 @@ public enum Kind {
      * @throws IllegalArgumentException when the symbol is not one of its units
      */
     public double toSi(double figure, String symbol) {
-        Unit<?> unit = units().get(symbol);
-        if (unit == null) {
+        UnitConverter converter = toSi.get(symbol);
+        if (converter == null) {
             throw new IllegalArgumentException(symbol + " is not a unit of " + noun);
         }
+        return converter.convert(figure);
+    }
+
+    private static Map.Entry<String, Unit<?>> in(String symbol, Unit<?> unit) {
+        return Map.entry(symbol, unit);
+    }
+
+    private static UnitConverter converter(Unit<?> from, Unit<?> to) {
         try {
-            return unit.getConverterToAny(si()).convert(figure);
+            return from.getConverterToAny(to);
         } catch (IncommensurableException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    private Unit<?> si() {
-        return switch (this) {
-            case AREA -> HECTARE;
-            case VOLUME -> LITRE;
-            case MASS -> KILOGRAM;
-            case LENGTH -> METRE;
-            case SPEED -> METRE_PER_SECOND;
-            case TIME -> SECOND;
-            case VOLUME_PER_AREA -> LITRE.divide(HECTARE);
-            case MASS_PER_AREA -> KILOGRAM.divide(HECTARE);
-            case FLOW -> LITRE.divide(SECOND);
-            case RAIN -> MILLIMETRE;
-            case DRYING -> DAY.divide(MILLIMETRE);
-            case TIME_PER_MASS -> MINUTE.divide(KILOGRAM);
-            case TIME_PER_AREA -> MINUTE.divide(HECTARE);
-        };
-    }
-
-    private Map<String, Unit<?>> units() {
-        Map<String, Unit<?>> units = new LinkedHashMap<>();
-        switch (this) {
-            case AREA -> {
-                units.put("ac", ACRE);
-                units.put("ha", HECTARE);
-                units.put("m2", SQUARE_METRE);
-            }
-            case VOLUME -> {
-                units.put("gal", GALLON);
-                units.put("L", LITRE);
-                units.put("m3", CUBIC_METRE);
-            }
-            case MASS -> {
-                units.put("lb", POUND);
-                units.put("kg", KILOGRAM);
-                units.put("g", GRAM);
-                units.put("t", KILOGRAM.multiply(1000));
-            }
-            case LENGTH -> {
-                units.put("ft", USCustomary.FOOT);
-                units.put("in", USCustomary.INCH);
-                units.put("mi", USCustomary.MILE);
-                units.put("m", METRE);
-                units.put("cm", METRE.prefix(MetricPrefix.CENTI));
-                units.put("mm", MILLIMETRE);
-                units.put("km", METRE.prefix(MetricPrefix.KILO));
-            }
-            case SPEED -> {
-                units.put("mph", USCustomary.MILE_PER_HOUR);
-                units.put("km/h", KILOMETRE_PER_HOUR);
-                units.put("m/s", METRE_PER_SECOND);
-            }
-            case TIME -> {
-                units.put("min", MINUTE);
-                units.put("h", HOUR);
-                units.put("s", SECOND);
-                units.put("d", DAY);
-            }
-            case VOLUME_PER_AREA -> {
-                units.put("gal/ac", GALLON.divide(ACRE));
-                units.put("L/ha", LITRE.divide(HECTARE));
-            }
-            case MASS_PER_AREA -> {
-                units.put("lb/ac", POUND.divide(ACRE));
-                units.put("kg/ha", KILOGRAM.divide(HECTARE));
-            }
-            case FLOW -> {
-                units.put("gal/min", GALLON.divide(MINUTE));
-                units.put("L/min", LITRE.divide(MINUTE));
-                units.put("L/s", LITRE.divide(SECOND));
-                units.put("m3/h", CUBIC_METRE.divide(HOUR));
-            }
-            case RAIN -> {
-                units.put("in", USCustomary.INCH);
-                units.put("mm", MILLIMETRE);
-            }
-            case DRYING -> {
-                units.put("d/in", DAY.divide(USCustomary.INCH));
-                units.put("d/mm", DAY.divide(MILLIMETRE));
-            }
-            case TIME_PER_MASS -> {
-                units.put("min/lb", MINUTE.divide(POUND));
-                units.put("min/kg", MINUTE.divide(KILOGRAM));
-            }
-            case TIME_PER_AREA -> {
-                units.put("min/ac", MINUTE.divide(ACRE));
-                units.put("min/ha", MINUTE.divide(HECTARE));
-            }
-        }
-        return units;
     }
 }

@@ -37,7 +37,11 @@ final class PublishedFactorsTest {
     @ParameterizedTest
     @CsvSource({
         "VOLUME_PER_AREA, gal/ac, 9.35396",
+        "VOLUME_PER_AREA, gal/ha, 3.785412",
+        "VOLUME_PER_AREA, L/ac, 2.47105",
         "MASS_PER_AREA, lb/ac, 1.12085",
+        "MASS_PER_AREA, lb/ha, 0.4535924",
+        "MASS_PER_AREA, kg/ac, 2.47105",
         "DRYING, d/in, 0.0393701",
         "TIME_PER_MASS, min/lb, 2.20462",
         "TIME_PER_AREA, min/ac, 2.47105"

@@ -1,0 +1,28 @@
+package freshfurrow.model.quantity;
+
+import javax.measure.MetricPrefix;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import systems.uom.common.USCustomary;
+import tech.units.indriya.unit.Units;
+
+/** Units of the trade where several bear the same name: which gallon, pound and acre is meant. */
+final class KnownUnits {
+    static final Unit<Area> HECTARE = Units.SQUARE_METRE.multiply(10_000);
+
+    /** The international acre, 43,560 square international feet; the US survey acre is 4 millionths larger. */
+    static final Unit<Area> ACRE = USCustomary.FOOT.pow(2).multiply(43_560).asType(Area.class);
+
+    /** The US liquid gallon, 231 cubic inches. */
+    static final Unit<Volume> GALLON = USCustomary.GALLON_LIQUID;
+
+    /** The avoirdupois pound. */
+    static final Unit<Mass> POUND = USCustomary.POUND;
+
+    static final Unit<Length> MILLIMETRE = Units.METRE.prefix(MetricPrefix.MILLI);
+
+    private KnownUnits() {}
+}
