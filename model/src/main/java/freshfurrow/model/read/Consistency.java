@@ -1,90 +1,106 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.FieldReader.FieldSource;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
-import freshfurrow.model.season.Season;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
-/** What the parts of a season, each right by itself, must be to one another. */
+/** What the parts of a season, each right by itself, must be to one another. Parts that are wrong are left out of it. */
 final class Consistency {
     /** Rounding of units is no problem. */
     private static final double TOLERANCE = 1e-6;
 
-    private final Season season;
+    private final Parts parts;
     private final Keys file;
-    private final Map<String, Keys> planters;
-    private final Map<String, Keys> rigs;
-    private final List<FieldSource> sources;
     private final Places places;
+    private final DisplayUnits units;
     private final Problems problems;
 
-    Consistency(
-            Season season,
-            Keys file,
-            Map<String, Keys> planters,
-            Map<String, Keys> rigs,
-            List<FieldSource> sources,
-            Places places,
-            Problems problems) {
-        this.season = season;
+    Consistency(Parts parts, Keys file, Places places, DisplayUnits units, Problems problems) {
+        this.parts = parts;
         this.file = file;
-        this.planters = planters;
-        this.rigs = rigs;
-        this.sources = sources;
         this.places = places;
+        this.units = units;
         this.problems = problems;
     }
 
     void check() {
-        season.planters().forEach(planter -> checkPlace(planters.get(planter.id()), planter.at()));
-        season.rigs().forEach(rig -> checkPlace(rigs.get(rig.id()), rig.at()));
-        for (int i = 0; i < sources.size(); i++) {
-            checkWindow(season.fields().get(i), sources.get(i));
+        if (parts.placesKnown()) {
+            parts.planterKeys().values().forEach(this::checkPlace);
+            parts.rigKeys().values().forEach(this::checkPlace);
         }
-        season.rigs().forEach(this::checkRig);
-        season.planters().forEach(this::checkPlanter);
-        checkOpenDays();
-        if (problems.none()) {
-            new RoomInHours(season, file, planters, rigs, sources, problems).check();
+        if (parts.first().isPresent()
+                && parts.last().isPresent()
+                && !parts.last().get().isBefore(parts.first().get())) {
+            checkWindows(parts.first().get(), parts.last().get());
+            checkOpenDays(parts.first().get(), parts.last().get());
         }
+        parts.rigs().forEach(this::checkRig);
+        parts.planters().forEach(this::checkPlanter);
     }
 
-    private void checkOpenDays() {
-        boolean open = season.first().datesUntil(season.last().plusDays(1)).anyMatch(date -> !season.closed()
-                .contains(date));
+    private void checkOpenDays(LocalDate first, LocalDate last) {
+        if (parts.closed().weekdays().size() == DayOfWeek.values().length) {
+            return;
+        }
+        boolean open = first.datesUntil(last.plusDays(1))
+                .anyMatch(date -> !parts.closed().contains(date));
         if (!open) {
             file.problem("closed", "leaves no day of the season open", "open a day or lengthen the season");
         }
     }
 
-    private void checkPlace(Keys machine, String at) {
-        if (!places.ids().contains(at)) {
-            machine.problem("at", "there is no place " + at, FieldReader.unknown(at, places.ids()));
+    private void checkPlace(Keys machine) {
+        if (machine.node("at").orElse(null) instanceof Node.Text at
+                && !at.text().isBlank()
+                && !places.ids().contains(at.text())) {
+            machine.problem("at", "there is no place " + at.text(), FieldReader.unknown(at.text(), places.ids()));
         }
     }
 
-    private void checkWindow(Field field, FieldSource source) {
-        if (field.window().last().isBefore(season.first())
-                || field.window().first().isAfter(season.last())) {
+    /** Windows of crops, and those that fields have of their own. */
+    private void checkWindows(LocalDate first, LocalDate last) {
+        parts.crops().forEach((id, crop) -> crop.window()
+                .ifPresent(
+                        window -> checkWindow(window, parts.cropKeys().get(id).at("window"), first, last)));
+        Map<String, DateWindow> windows = new HashMap<>();
+        parts.fields().forEach(field -> windows.put(field.id(), field.window()));
+        for (FieldSource source : parts.sources()) {
+            DateWindow window = windows.get(source.id());
+            if (window != null
+                    && source.keys() instanceof Node.Mapping keys
+                    && keys.entries().get("window") instanceof Node.Text own) {
+                checkWindow(window, own.place(), first, last);
+            }
+        }
+    }
+
+    private void checkWindow(DateWindow window, Place place, LocalDate first, LocalDate last) {
+        if (window.last().isBefore(first) || window.first().isAfter(last)) {
             problems.add(
-                    source.keys().place(),
-                    "the window " + field.window().first() + "/"
-                            + field.window().last() + " lies outside the season " + season.first() + "/"
-                            + season.last(),
+                    place,
+                    "the window " + window.first() + "/" + window.last() + " lies outside the season " + first + "/"
+                            + last,
                     "move the window or the season's first and last day");
         }
     }
 
     private void checkRig(Rig rig) {
-        Keys keys = rigs.get(rig.id());
-        for (Recipe recipe : usedRecipes()) {
+        Keys keys = parts.rigKeys().get(rig.id());
+        for (Recipe recipe : recipesOf(field -> true)) {
             double concentrate = rig.drumL() / rig.batchCompostKg() * recipe.compostKgPerHa();
             if (concentrate > recipe.mixLPerHa() * (1 + TOLERANCE)) {
                 keys.problem(
@@ -101,9 +117,9 @@ final class Consistency {
     }
 
     private void checkPlanter(Planter planter) {
-        Keys keys = planters.get(planter.id());
-        for (Rig rig : season.rigs()) {
-            for (Recipe recipe : recipesOf(planter)) {
+        Keys keys = parts.planterKeys().get(planter.id());
+        for (Rig rig : parts.rigs()) {
+            for (Recipe recipe : recipesOf(field -> field.allows(planter.id()))) {
                 double batchMixL = rig.batchCompostKg() / recipe.compostKgPerHa() * recipe.mixLPerHa();
                 if (planter.tankL() < batchMixL * (1 - TOLERANCE)) {
                     keys.problem(
@@ -125,31 +141,25 @@ final class Consistency {
         return String.format(
                 Locale.ROOT,
                 "%.0f %s",
-                season.units().volume().fromLitres(litres),
-                season.units().volume().symbol());
+                units.volume().fromLitres(litres),
+                units.volume().symbol());
     }
 
     private String rate(double litresPerHa) {
-        double perArea = litresPerHa / season.units().area().fromHectares(1);
+        double perArea = litresPerHa / units.area().fromHectares(1);
         return String.format(
                 Locale.ROOT,
                 "%.1f %s/%s",
-                season.units().volume().fromLitres(perArea),
-                season.units().volume().symbol(),
-                season.units().area().symbol());
+                units.volume().fromLitres(perArea),
+                units.volume().symbol(),
+                units.area().symbol());
     }
 
-    private Set<Recipe> usedRecipes() {
+    /** The recipes that the fields take. */
+    private Set<Recipe> recipesOf(Predicate<Field> fields) {
         Set<Recipe> used = new LinkedHashSet<>();
-        season.fields().forEach(field -> used.add(season.recipe(field.recipe())));
-        return used;
-    }
-
-    private Set<Recipe> recipesOf(Planter planter) {
-        Set<Recipe> used = new LinkedHashSet<>();
-        season.fields().stream()
-                .filter(field -> field.allows(planter.id()))
-                .forEach(field -> used.add(season.recipe(field.recipe())));
+        parts.fields().stream().filter(fields).forEach(field -> parts.recipe(field.recipe())
+                .ifPresent(used::add));
         return used;
     }
 }

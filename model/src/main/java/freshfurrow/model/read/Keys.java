@@ -198,7 +198,11 @@ final class Keys {
         Optional<WrittenQuantity> written = WrittenQuantity.parse(text.get());
         String remedy = "write " + kind.noun() + " like " + kind.example();
         if (written.isEmpty()) {
-            problems.add(node.place(), "'" + text.get() + "' is no quantity", remedy);
+            boolean separated = text.get().matches("[^,_]*[0-9][,_][0-9].*");
+            problems.add(
+                    node.place(),
+                    "'" + text.get() + "' is no quantity",
+                    separated ? remedy + ", with a point in decimals and nothing between thousands" : remedy);
             return Optional.empty();
         }
         String unit = written.get().unit();

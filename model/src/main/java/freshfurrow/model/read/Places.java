@@ -40,8 +40,10 @@ final class Places {
         }
         keys.needed("lat", "write degrees north, like lat: 41.0");
         keys.needed("lon", "write degrees east, negative in the west, like lon: -97.0");
-        Optional<Double> lat = keys.number("lat", new Range(-90, 90, "degrees from -90 to 90", "41.0"));
         Optional<Double> lon = keys.number("lon", new Range(-180, 180, "degrees from -180 to 180", "-97.0"));
+        boolean lonCouldBeLat = lon.isPresent() && Math.abs(lon.get()) <= 90;
+        String latitudes = "degrees from -90 to 90" + (lonCouldBeLat ? "; maybe lat and lon are swapped" : "");
+        Optional<Double> lat = keys.number("lat", new Range(-90, 90, latitudes, "41.0"));
         if (lat.isPresent() && lon.isPresent()) {
             points.put(id, new GeoPoint(lat.get(), lon.get()));
         }

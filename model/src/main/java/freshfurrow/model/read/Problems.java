@@ -11,7 +11,12 @@ import java.util.OptionalInt;
 /** Gathers problems while files are read. */
 final class Problems {
     private final List<Problem> found = new ArrayList<>();
-    private final List<String> files = new ArrayList<>();
+    private final List<String> files;
+
+    /** @param files names of the files whose problems come first, in order; others follow as they are first complained of */
+    Problems(List<String> files) {
+        this.files = new ArrayList<>(files);
+    }
 
     void add(Place place, String reason, String remedy) {
         if (!files.contains(place.file())) {
@@ -33,7 +38,7 @@ final class Problems {
         return found.size();
     }
 
-    /** Each once, by file in the order in which files were first complained of, then by line. */
+    /** Each once, by file, then by line. */
     List<Problem> sorted() {
         List<Problem> sorted = new ArrayList<>(new LinkedHashSet<>(found));
         sorted.sort(Comparator.<Problem>comparingInt(problem -> files.indexOf(problem.file()))

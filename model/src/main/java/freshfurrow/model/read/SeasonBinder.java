@@ -39,6 +39,7 @@ final class SeasonBinder {
     private static final Range WORTH = Range.from0(7 * 86_400, "0 to 7 d");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
+    private static final int DAY_S = 86_400;
     private static final int LONGEST_SEASON_D = 400;
     /** Rules of thumb, no source: a day, two or three of drying for each inch of rain. */
     private static final Drying USUAL_DRYING = new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4);
@@ -111,6 +112,21 @@ final class SeasonBinder {
                         rigKeys.get(id).place(),
                         "the id " + id + " is a planter's already",
                         "give every machine its own id"));
+        Parts parts = new Parts(
+                first,
+                last,
+                closed,
+                cropKeys,
+                crops,
+                recipes,
+                sources,
+                fields,
+                planterKeys,
+                planters,
+                rigKeys,
+                rigs,
+                fieldsKnown);
+        new Consistency(parts, keys, places, units.choice(), problems).check();
         if (!problems.none()) {
             return Optional.empty();
         }
@@ -132,7 +148,7 @@ final class SeasonBinder {
                 distances.orElseThrow(),
                 goals,
                 units.choice());
-        new Consistency(season, keys, planterKeys, rigKeys, sources, places, problems).check();
+        new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
         return problems.none() ? Optional.of(season) : Optional.empty();
     }
 
@@ -202,10 +218,13 @@ final class SeasonBinder {
                 Optional<LocalDate> date = date(keys, "date", "2027-05-03");
                 Optional<Integer> from =
                         keys.text("from").flatMap(text -> Times.clock(text, keys.at("from"), problems));
+                if (from.orElse(0) >= DAY_S) {
+                    keys.problem("from", "is the end of the day", "write the date after it, and from: 00:00");
+                }
                 Optional<Double> amount = keys.quantity("amount", Kind.RAIN, RAIN);
                 keys.refuseOthers();
                 if (date.isPresent() && amount.isPresent()) {
-                    rain.add(new Rain(date.get(), Math.min(from.orElse(0), 86_399), amount.get()));
+                    rain.add(new Rain(date.get(), Math.min(from.orElse(0), DAY_S - 1), amount.get()));
                 }
             }
         }

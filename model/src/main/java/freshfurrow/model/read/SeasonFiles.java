@@ -8,8 +8,11 @@ import freshfurrow.model.read.tree.TreeReader;
 import freshfurrow.model.season.Season;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Reads a season file with all the files that it names. */
 public final class SeasonFiles {
@@ -25,16 +28,19 @@ public final class SeasonFiles {
      * @return the season, or all that is wrong with any of the files
      */
     public static Reading read(Path season, List<Path> variants) {
-        Problems problems = new Problems();
         Path file = Files.isDirectory(season) ? season.resolve(USUAL_NAME) : season;
+        List<Path> paths = new ArrayList<>(List.of(file));
+        paths.addAll(variants);
+        List<String> names = names(paths);
+        Problems problems = new Problems(names);
         Path absolute = file.toAbsolutePath();
         Path parent = absolute.getParent();
         SeasonFolder folder = new SeasonFolder(parent == null ? absolute : parent);
         Optional<Season> read = Optional.empty();
         try {
-            Node root = TreeReader.yaml(folder.readAnywhere(file));
-            for (Path variant : variants) {
-                root = patched(root, TreeReader.yaml(folder.readAnywhere(variant)), problems);
+            Node root = TreeReader.yaml(folder.readAnywhere(file, names.get(0)));
+            for (int i = 1; i < paths.size(); i++) {
+                root = patched(root, TreeReader.yaml(folder.readAnywhere(paths.get(i), names.get(i))), problems);
             }
             read = new SeasonBinder(folder, problems).bind(root);
         } catch (FileProblem e) {
@@ -44,6 +50,17 @@ public final class SeasonFiles {
             return new Reading.Invalid(problems.sorted());
         }
         return new Reading.Valid(read.get(), String.valueOf(file.getFileName()), folder.sha256());
+    }
+
+    /** File names; of files that have the same name, the paths as they were given. */
+    private static List<String> names(List<Path> paths) {
+        List<String> names =
+                paths.stream().map(path -> String.valueOf(path.getFileName())).toList();
+        return IntStream.range(0, paths.size())
+                .mapToObj(i -> Collections.frequency(names, names.get(i)) == 1
+                        ? names.get(i)
+                        : paths.get(i).toString())
+                .toList();
     }
 
     private static Node patched(Node root, Node patch, Problems problems) {

@@ -31,14 +31,22 @@ final class SeasonFolder {
         }
     }
 
-    /** The season file or a variant, wherever it is. */
-    TextFile readAnywhere(Path path) throws FileProblem {
-        return remember(TextFile.read(path, String.valueOf(path.getFileName()), SEASON_MIB));
+    /** The season file or a variant, wherever it is, by the name that messages give it. */
+    TextFile readAnywhere(Path path, String name) throws FileProblem {
+        return remember(TextFile.read(path, name, SEASON_MIB));
     }
 
     /** A file that the season file names. */
     TextFile read(Node.Text name, int mostMebibytes) throws FileProblem {
-        return remember(TextFile.read(inside(name), name.text(), mostMebibytes));
+        Path path = inside(name);
+        try {
+            return remember(TextFile.read(path, name.text(), mostMebibytes));
+        } catch (FileProblem e) {
+            if (e.place().line() > 0) {
+                throw e;
+            }
+            throw new FileProblem(name.place(), "'" + name.text() + "' " + e.reason(), e.remedy());
+        }
     }
 
     /** Of all files read so far, in the order of reading. */

@@ -19,10 +19,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Dates, clock times and intervals as ISO 8601 writes them. */
 final class Times {
     private static final int DAY_S = 86_400;
+    private static final Pattern CLOCK = Pattern.compile("([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?");
     private static final int LONGEST_WINDOW_D = 400;
     private static final int FIRST_YEAR = 2000;
     private static final int LAST_YEAR = 2099;
@@ -92,12 +94,11 @@ final class Times {
         if (text.strip().equals("24:00")) {
             return Optional.of(DAY_S);
         }
-        try {
+        if (CLOCK.matcher(text.strip()).matches()) {
             return Optional.of(LocalTime.parse(text.strip()).toSecondOfDay());
-        } catch (DateTimeException e) {
-            problems.add(at, "'" + text + "' is no time of day", "write hours and minutes, like 07:00");
-            return Optional.empty();
         }
+        problems.add(at, "'" + text + "' is no time of day", "write hours and minutes, like 07:00");
+        return Optional.empty();
     }
 
     /** The hours of a machine or water point, or those given when it has none of its own. */

@@ -34,7 +34,7 @@ final class RightMapsTest {
             delimiter = ';',
             value = {"Polygon;" + NO_HOLE + ";1", "Polygon;" + HOLE + ";2", "MultiPolygon;" + MULTI + ";3"})
     void theStandardsGeometriesAreRead(String type, String coordinates, int rings) throws FileProblem {
-        Problems problems = new Problems();
+        Problems problems = new Problems(List.of());
         String geometry = "{\"type\": \"" + type + "\", \"coordinates\": " + coordinates + "}";
         Optional<List<List<List<GeoPoint>>>> polygons =
                 GeoJsonFields.geometry(TreeReader.json(TextFile.of("map.geojson", geometry)), problems);

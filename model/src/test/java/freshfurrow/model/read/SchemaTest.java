@@ -62,6 +62,8 @@ final class SchemaTest {
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     hold: 5 h          | hold: 300 min
                     tank: 600 gal      | tank: 2271L
+                    mix: 20 gal/ac     | mix: 75 L/ac
+                    compost: 2 lb/ac   | compost: 0.9 kg/ac
                     tank: 600 gal      | tank: "  +6.e2   gal "
                     hoses: 1           | hoses: "2"
                     lat: 41.02         | lat: "41.02"
@@ -109,6 +111,8 @@ final class SchemaTest {
                     well: 1 d/in       | well: 1 d
                     amount: 0.8 in     | amount: -0.8 in
                     `from: "14:00"`    | from: 2 pm
+                    `from: "14:00"`    | from: 24:00
+                    `from: "14:00"`    | `from: "14:00:00.5"`
                     date: 2027-05-03   | date: 3 May 2027
                     first: 2027-04-19  | first: 2027-13-19
                     first: 2027-04-19  | first: 1927-04-19

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,6 +85,26 @@ final class VariantsTest {
                 .containsExactly(
                         "season.yaml:23: planters.P1.at: there is no place yard; known are homestead, well, N40, S80",
                         "season.yaml:35: rigs.R1.at: there is no place yard; known are homestead, well, N40, S80");
+    }
+
+    @Test
+    void aVariantNamedLikeTheSeasonIsToldApartByItsPath() throws IOException {
+        Files.createDirectory(folder.resolve("wet"));
+        WrittenSeason season = WrittenSeason.in(folder).withFile("wet/season.yaml", "planters: {P1: {tank: 600}}");
+        assertThat(season.problems("wet/season.yaml"))
+                .containsExactly(folder.resolve("wet/season.yaml")
+                        + ":1: planters.P1.tank: 600 has no unit; write a volume like 600 gal");
+    }
+
+    @Test
+    void problemsOfTheSeasonComeBeforeThoseOfItsVariants() {
+        assertThat(WrittenSeason.in(folder)
+                        .with("batchTime: 15 min", "batchTime: 15")
+                        .withFile("a.yaml", "planters: {P1: {tank: 600}}")
+                        .problems("a.yaml"))
+                .containsExactly(
+                        "season.yaml:28: rigs.R1.batchTime: 15 has no unit; write a time like 15 min",
+                        "a.yaml:1: planters.P1.tank: 600 has no unit; write a volume like 600 gal");
     }
 
     @Test

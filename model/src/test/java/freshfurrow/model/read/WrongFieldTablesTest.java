@@ -43,7 +43,7 @@ final class WrongFieldTablesTest {
                     N40,       | N 40,     | fields.csv:2: id: 'N 40' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
                     forty,40   | forty,-40 | fields.csv:2: area: -40 ac is out of range; use 0.003 to 49,000 ac (0.001 to 20,000 ha)
                     forty,40   | forty,    | fields.csv:2: area: is missing; write an area like area: 40 ac
-                    forty,40   | forty,"4,0" | fields.csv:2: area: '4,0' is no quantity; write an area like 40 ac
+                    forty,40   | forty,"4,0" | fields.csv:2: area: '4,0' is no quantity; write an area like 40 ac, with a point in decimals and nothing between thousands
                     41.02      | 91.02     | fields.csv:2: lat: 91.02 is out of range; use degrees from -90 to 90
                     -97.01     | "97,01 W" | fields.csv:2: lon: '97,01 W' is no plain number; write a number like -97.0
                     -97.01,corn| -97.01,cron | fields.csv:2: crop: there is no crop cron; did you mean corn?
@@ -102,6 +102,29 @@ final class WrongFieldTablesTest {
                 .containsExactly(
                         "fields.csv:2: name: 'North?forty' holds a character that cannot be seen; leave it out",
                         "fields.csv:4: lat: 98 is out of range; use degrees from -90 to 90");
+    }
+
+    @Test
+    void emptyColumnsBehindTheLastAreNoMistake() {
+        assertThat(withFields("id,area (ac),lat,lon,crop,,\nN40,40,41.02,-97.01,corn,,\n,,,,,,\n")
+                        .problems())
+                .isEmpty();
+    }
+
+    @Test
+    void aColumnWithoutANameAmongOthersIsOneLine() {
+        assertThat(withFields("id,,area (ac),lat,lon,crop\nN40,,40,41.02,-97.01,corn\n")
+                        .problems())
+                .containsExactly("fields.csv:1: has a column without a name; name it or take it out");
+    }
+
+    @Test
+    void aPlaceThatABrokenFileOfFieldsMayHoldIsNotMissed() {
+        assertThat(withFields("id;name")
+                        .with("extractAt: field\n    at: yard", "extractAt: field\n    at: N40")
+                        .problems())
+                .containsExactly(
+                        "fields.csv:1: is separated by semicolons; save it again with commas (and points in decimals)");
     }
 
     @Test

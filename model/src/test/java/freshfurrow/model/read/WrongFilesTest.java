@@ -178,7 +178,7 @@ final class WrongFilesTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    none.csv      | none.csv: does not exist; check the name and the folder
+                    none.csv      | season.yaml:10: fields: 'none.csv' does not exist; check the name and the folder
                     fields.xlsx   | season.yaml:10: fields: 'fields.xlsx' is no file of fields; name a .csv or .geojson file
                     "a\\0.csv"    | season.yaml:10: fields: 'a?.csv' is no file name; name a file beside this one
                     [fields.csv]  | season.yaml:10: fields: is a list where a file name or a map of fields belongs; write N40: {…}

@@ -116,6 +116,23 @@ final class WrongKeysTest {
     }
 
     @Test
+    void whatDoesNotFitTogetherIsToldBesideWhatIsWrongByItself() {
+        assertThat(WrittenSeason.in(folder)
+                        .with("closed: [SUNDAY", "closed: [SONNTAG")
+                        .with("window: 2027-04-20/2027-05-12", "window: 2028-04-20/2028-05-12")
+                        .with("tank: 600 gal", "tank: 200 gal")
+                        .with("extractAt: field\n    at: yard", "extractAt: field\n    at: yrad")
+                        .problems())
+                .containsExactly(
+                        "season.yaml:3: closed[1]: 'SONNTAG' is no weekday; write SUNDAY or a date like 2027-05-31",
+                        "season.yaml:9: crops.corn.window: the window 2028-04-20/2028-05-12 lies outside the season"
+                                + " 2027-04-19/2027-06-05; move the window or the season's first and last day",
+                        "season.yaml:19: planters.P1.tank: holds 200 gal, less than the 300 gal of mix that one batch of"
+                                + " R1 makes by recipe standard; use a larger tank or less compost a batch",
+                        "season.yaml:35: rigs.R1.at: there is no place yrad; did you mean yard?");
+    }
+
+    @Test
     void aVeryLongIdIsCutInItsMessage() {
         assertThat(WrittenSeason.in(folder)
                         .with("S80: {area", "S" + "8".repeat(900) + ": {area")

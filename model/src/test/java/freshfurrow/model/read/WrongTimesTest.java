@@ -24,8 +24,8 @@ final class WrongTimesTest {
                     window: 2027-04-20/2027-05-12 | window: 2027-04-20            | season.yaml:9: crops.corn.window: '2027-04-20' is no date interval; write first and last date, like 2027-04-20/2027-05-12
                     window: 2027-04-20/2027-05-12 | window: 2027-04-20 to 2027-05-12 | season.yaml:9: crops.corn.window: '2027-04-20 to 2027-05-12' is no date interval; write first and last date, like 2027-04-20/2027-05-12
                     window: 2027-04-20/2027-05-12 | window: [2027-04-20, 2027-05-12] | season.yaml:9: crops.corn.window: is a list where one value belongs; write one value here
-                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-06-06/2027-06-20} | season.yaml:12: fields.S80: the window 2027-06-06/2027-06-20 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
-                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-04-01/2027-04-18} | season.yaml:12: fields.S80: the window 2027-04-01/2027-04-18 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
+                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-06-06/2027-06-20} | season.yaml:12: fields.S80.window: the window 2027-06-06/2027-06-20 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
+                    lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-04-01/2027-04-18} | season.yaml:12: fields.S80.window: the window 2027-04-01/2027-04-18 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2007-04-20/2027-05-12} | season.yaml:12: fields.S80.window: the window is longer than 400 days; check the years of its dates
                     "07:00/12:00"     | "12:00/07:00"     | season.yaml:2: hours[1]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
                     "12:30/20:00"     | "20:00/04:00"     | season.yaml:2: hours[2]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
@@ -38,7 +38,9 @@ final class WrongTimesTest {
                     SUNDAY            | SUNDAI            | season.yaml:3: closed[1]: 'SUNDAI' is no weekday; write SUNDAY or a date like 2027-05-31
                     SUNDAY            | 31 May            | season.yaml:3: closed[1]: '31 May' is no date; write year-month-day, like 2027-04-19
                     SUNDAY            | MONDAY, TUESDAY, WEDNESDAY, THURSDAY, FRIDAY, SATURDAY, SUNDAY | season.yaml:3: closed: closes every day of the week; leave at least one weekday open
-                    last: 2027-06-05  | last: 2027-04-19} #   | season.yaml:1: season.timezone: is missing; write it like timezone: America/Chicago
+                    last: 2027-06-05  | last: 2027-06-05} #   | season.yaml:1: season.timezone: is missing; write it like timezone: America/Chicago
+                    `from: "14:00"`   | from: "24:00"     | season.yaml:43: rain[1].from: is the end of the day; write the date after it, and from: 00:00
+                    window: 2027-04-20/2027-05-12 | window: 2028-04-20/2028-05-12 | season.yaml:9: crops.corn.window: the window 2028-04-20/2028-05-12 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
                     `from: "14:00"`   | from: 2 pm        | season.yaml:43: rain[1].from: '2 pm' is no time of day; write hours and minutes, like 07:00
                     date: 2027-05-03  | date: tomorrow    | season.yaml:43: rain[1].date: 'tomorrow' is no date; write year-month-day, like 2027-04-19
                     `  - {date`       | `  {date`         | season.yaml:42: rain: is no list; write - {date: 2027-05-03, amount: 0.8 in} on a line for each rain

@@ -93,7 +93,10 @@ public record CsvTable(Place place, List<String> columns, List<String> units, Li
             throw new FileProblem(place, "is separated by tabs", "save it again with commas");
         }
         Set<String> seen = new HashSet<>();
-        for (String cell : csvRow) {
+        for (String cell : filled(csvRow)) {
+            if (cell.isBlank()) {
+                throw new FileProblem(place, "has a column without a name", "name it or take it out");
+            }
             if (cell.length() > LONGEST_NAME) {
                 throw new FileProblem(
                         place,
@@ -113,15 +116,16 @@ public record CsvTable(Place place, List<String> columns, List<String> units, Li
 
     private static Node.Mapping row(CSVRecord csvRow, Place place, List<String> columns, List<String> units)
             throws FileProblem {
-        if (csvRow.size() > columns.size()) {
+        List<String> filled = filled(csvRow);
+        if (filled.size() > columns.size()) {
             throw new FileProblem(
                     place,
-                    "has " + csvRow.size() + " cells for " + columns.size() + " columns",
+                    "has " + filled.size() + " cells for " + columns.size() + " columns",
                     "put cells that hold a comma in double quotes");
         }
         Map<String, Node> cells = new LinkedHashMap<>();
-        for (int i = 0; i < csvRow.size(); i++) {
-            String cell = csvRow.get(i).strip();
+        for (int i = 0; i < filled.size(); i++) {
+            String cell = filled.get(i).strip();
             if (!cell.isEmpty()) {
                 String text =
                         !units.get(i).isEmpty() && BARE_NUMBER.matcher(cell).matches()
@@ -131,6 +135,15 @@ public record CsvTable(Place place, List<String> columns, List<String> units, Li
             }
         }
         return new Node.Mapping(place, cells);
+    }
+
+    /** The cells of a row up to the last that holds anything: spreadsheets put empty ones behind it. */
+    private static List<String> filled(CSVRecord csvRow) {
+        int size = csvRow.size();
+        while (size > 0 && csvRow.get(size - 1).isBlank()) {
+            size--;
+        }
+        return csvRow.toList().subList(0, size);
     }
 
     private static boolean blank(CSVRecord csvRow) {
