@@ -1,5 +1,6 @@
 package freshfurrow.solver.limits;
 
+import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Distances;
@@ -13,7 +14,19 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
-/** A season in which one resource is no limit any more. */
+/**
+ * A season in which one resource is no limit any more. Working hours, closed days, tanks and hold times stay as they are.
+ *
+ * <ul>
+ *   <li>planter: planting, moves and setting up for a fill take next to no time;
+ *   <li>rig: batches, cleans, pumping and drives take next to no time, drawing water takes its time;
+ *   <li>hose: there is a hose for every rig, and water comes at once, without treatment;
+ *   <li>waterLimit: no water point has a daily limit;
+ *   <li>compost: there is more than enough from the season's first day on;
+ *   <li>weather: it never rains;
+ *   <li>windows: fields may be planted from the season's first day on; their last days stay, as what comes after is late.
+ * </ul>
+ */
 final class FreedSeason {
     /** So many metres, or litres, a second that whatever is done at that rate takes the second that all things take at least. */
     private static final double AT_ONCE = 1e6;
@@ -35,10 +48,12 @@ final class FreedSeason {
                 each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)),
                 each(season.planters(), free == Resource.PLANTER, FreedSeason::instant),
                 each(season.rigs(), free == Resource.RIG, FreedSeason::instant),
-                each(season.waterPoints(), free == Resource.HOSE || free == Resource.WATER_LIMIT, point -> free
-                                == Resource.HOSE
-                        ? instant(point, season.rigs().size())
-                        : withoutLimit(point)),
+                each(
+                        season.waterPoints(),
+                        free == Resource.HOSE || free == Resource.WATER_LIMIT,
+                        point -> free == Resource.HOSE
+                                ? instant(point, season.rigs().size())
+                                : withoutLimit(point)),
                 free == Resource.COMPOST
                         ? List.of(new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first()))
                         : season.compost(),
@@ -98,13 +113,7 @@ final class FreedSeason {
 
     private static WaterPoint instant(WaterPoint point, int rigs) {
         return new WaterPoint(
-                point.id(),
-                point.at(),
-                AT_ONCE,
-                Math.max(point.hoses(), rigs),
-                point.hours(),
-                point.dailyLimitL(),
-                0);
+                point.id(), point.at(), AT_ONCE, Math.max(point.hoses(), rigs), point.hours(), point.dailyLimitL(), 0);
     }
 
     private static WaterPoint withoutLimit(WaterPoint point) {

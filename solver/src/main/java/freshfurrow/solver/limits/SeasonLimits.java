@@ -1,6 +1,7 @@
 package freshfurrow.solver.limits;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
@@ -42,11 +43,12 @@ public final class SeasonLimits {
 
     private static Plan.Limit limit(Resource free, Plan plan, Plan freed) {
         return new Plan.Limit(
-                free.key(),
+                free,
                 freed.totals().unservedHa(),
                 freed.totals().lateHaDays(),
                 freed.totals().waitMin(),
-                shareGone(-plan.score().medium(), -freed.score().medium()),
+                shareGone(
+                        (double) -plan.score().medium(), (double) -freed.score().medium()),
                 shareGone(plan.totals().waitMin(), freed.totals().waitMin()));
     }
 
