@@ -12,6 +12,7 @@ import java.util.function.ToDoubleFunction;
 final class HeldBack {
     private static final int MOST_NAMED = 3;
     private static final double LEAST_NAMED = 0.01;
+    private static final double LEAST_WAIT_MIN = 1;
 
     private HeldBack() {}
 
@@ -22,10 +23,11 @@ final class HeldBack {
             return lines;
         }
         boolean late = plan.score().medium() < 0;
-        boolean waits = plan.totals().waitMin() > 0;
+        boolean waits = plan.totals().waitMin() >= LEAST_WAIT_MIN;
         lines.add("");
         if (!late && !waits) {
-            lines.add("Nothing holds the season back: all is planted within its window, and no planter waits.");
+            lines.add("Nothing holds the season back: all is planted within its window, and planters wait less than a"
+                    + " minute.");
             return lines;
         }
         lines.add("What holds the season back");
@@ -36,7 +38,8 @@ final class HeldBack {
             lines.add("  waiting: " + shares(plan.limits(), Limit::shareOfWait));
         }
         lines.add(
-                "  Each share was found by playing this plan out again with that one thing made free; shares overlap.");
+                "  Each share was found by playing this plan's lists out again with that one thing made free: shares");
+        lines.add("  overlap, and lists made anew for it may gain more.");
         return lines;
     }
 
