@@ -10,6 +10,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class OnBoardTest {
@@ -65,6 +66,8 @@ final class OnBoardTest {
                 plan.rigs(),
                 List.of(load, plan.loads().get(1)),
                 plan.batches(),
+                List.of(),
+                Optional.empty(),
                 List.of());
     }
 }
