@@ -83,9 +83,8 @@ public record OneLoad(
 
     private static int transferS(CompiledSeason season, int planter, int rig, int recipe, long dm2) {
         State state = new State(season);
-        Quote quote = new Quote(season, state, new WaterPoints(season, state), new CompostLots(season, state));
+        Quote quote = new Quote(season, state, new WaterPoints(season, state), new CompostLots(season, state), rig);
         quote.planter = planter;
-        quote.rig = rig;
         quote.recipe = recipe;
         return quote.transferS(dm2);
     }
