@@ -61,6 +61,32 @@ public final class InventedSeason {
                         .toList());
     }
 
+    /** A season of fields of 10 to 22 ha, one or two fills each. */
+    public static Season fortyAcreFields(int fields, int planters, int rigs, double extentM, long seed) {
+        Random random = new Random(seed);
+        Season season = of(fields, planters, rigs, extentM, seed);
+        return withFields(
+                season,
+                season.fields().stream()
+                        .map(field -> withArea(field, 10 + random.nextInt(120) / 10.0))
+                        .toList());
+    }
+
+    private static Field withArea(Field field, double areaHa) {
+        return new Field(
+                field.id(),
+                field.name(),
+                areaHa,
+                field.at(),
+                field.outline(),
+                field.crop(),
+                field.window(),
+                field.recipe(),
+                field.drainage(),
+                field.lateWeight(),
+                field.planters());
+    }
+
     private static DateWindow window(Random random) {
         LocalDate opens = FIRST.plusDays(random.nextInt(3));
         return new DateWindow(opens, opens.plusDays(random.nextInt(3)));
