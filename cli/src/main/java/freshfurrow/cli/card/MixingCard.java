@@ -16,6 +16,7 @@ import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What goes into one load, how, and until when it is good. */
 public final class MixingCard {
@@ -44,19 +45,19 @@ public final class MixingCard {
                 load.batches().stream().mapToDouble(OneLoad.DrumBatch::waterL).sum(), load.mixL());
     }
 
-    /**
-     * The card, a line an entry.
-     *
-     * @throws IllegalArgumentException when the rig cannot make the recipe: see {@link DrumStrength}
-     */
+    /** Why the rig cannot make the recipe at all, and what would help; empty when it can. */
+    public static Optional<String> whyNot(Season season, MixingOrder order) {
+        DrumStrength strength = strength(season, order);
+        return strength.enough() ? Optional.empty() : Optional.of(strength.refusal());
+    }
+
+    /** The card, a line an entry, of a load that the rig can make: see {@link #whyNot}. */
     public static List<String> lines(CompiledSeason season, MixingOrder order) {
         MixingCard card = new MixingCard(season, order);
-        DrumStrength strength = new DrumStrength(card.rig, card.recipe, card.units);
-        if (!strength.enough()) {
-            throw new IllegalArgumentException(strength.refusal());
-        }
         card.head();
-        card.section("Can it be mixed? Yes: the drum's concentrate is no weaker than the mix", strength.lines());
+        card.section(
+                "Can it be mixed? Yes: the drum's concentrate is no weaker than the mix",
+                strength(card.season, order).lines());
         card.load();
         card.section(
                 "Batches", BatchTable.lines(card.load, card.units, order.bucketKg(), new DrumClock(order.start())));
@@ -66,6 +67,11 @@ public final class MixingCard {
                         "Organisms, as counted by a laboratory", CountSums.lines(count, card.recipe, card.units)));
         card.lookOut();
         return card.lines;
+    }
+
+    private static DrumStrength strength(Season season, MixingOrder order) {
+        return new DrumStrength(
+                season.rigs().get(order.rig()), season.recipes().get(order.recipe()), new CardUnits(season.units()));
     }
 
     private void head() {
