@@ -120,19 +120,40 @@ final class CardsIT {
         assertNoTrace(result);
     }
 
+    /** In 40 gal of drum water 30 lb are 0.75 lb/gal; a recipe of 20 lb in 20 gal is 1 lb/gal. */
     @Test
     void aRecipeThatTheDrumIsTooWeakForIsRefused() throws Exception {
-        Path file = folder.resolve("season.yaml");
-        Files.writeString(file, Files.readString(file).replace("drum: 40 gal", "drum: 400 gal"));
+        withAStrongRecipe();
 
-        Launcher.Result result = run("mix", "");
+        Launcher.Result result = run("mix", "--recipe|strong");
 
         assertThat(result.exitCode()).isEqualTo(1);
         assertThat(result.out()).isEmpty();
         assertThat(result.err())
                 .isEqualTo(
-                        "R1 cannot make standard: its concentrate has 30 lb / 400 gal = 0.075 lb/gal, weaker than the mix"
-                                + " is to be, 2 lb/ac / 20 gal/ac = 0.1 lb/gal; put 40 lb of compost or more in a batch, or 300 gal"
-                                + " of water or less in the drum\n");
+                        "R1 cannot make strong: its concentrate has 30 lb / 40 gal = 0.75 lb/gal, weaker than the mix is to"
+                                + " be, 20 lb/ac / 20 gal/ac = 1 lb/gal; put 40 lb of compost or more in a batch, or 30 gal of water"
+                                + " or less in the drum\n");
+    }
+
+    @Test
+    void ofSeveralRecipesOneIsToBeChosen() throws Exception {
+        withAStrongRecipe();
+
+        Launcher.Result result = run("calibrate", "");
+
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err()).isEqualTo("The season has 2 recipes: standard, strong; choose one with --recipe\n");
+        assertThat(card("calibrate", "--recipe|standard")).contains("Each row 0.5051 gal/min =");
+    }
+
+    private void withAStrongRecipe() throws Exception {
+        Path file = folder.resolve("season.yaml");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("corn: {", "corn: {recipe: standard, ")
+                        .replace("crops:", "  strong: {mix: 20 gal/ac, compost: 20 lb/ac, hold: 5 h}\ncrops:"));
     }
 }

@@ -29,8 +29,8 @@ final class HelpIT {
                                         season by day.
                           day         Print the crew's sheet for one day of a plan.
                           audit       Check a plan against its season, from first principles.
-                          mix         Print a card for mixing one load: compost, batches, water,
-                                        times and use-by.
+                          mix         Print a card for mixing one load: compost, batches, water, times
+                                        and use-by.
                           calibrate   Print a card for setting a planter's outlets: flows, catches,
                                         speeds, pressure.
                           completion  Print a script that completes commands and options in bash and
