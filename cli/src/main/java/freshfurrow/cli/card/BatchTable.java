@@ -28,9 +28,10 @@ final class BatchTable {
         return Columns.of(rows);
     }
 
-    /** As {@code 2}, or {@code 2 + 3.5 lb}. */
+    /** As {@code 2}, or {@code 2 + 3.5 lb}, as finely as compost is weighed. */
     static String buckets(Buckets buckets, CardUnits units) {
-        String rest = units.show(Kind.MASS, buckets.restKg());
+        double tenths = Math.round(units.figure(Kind.MASS, buckets.restKg()) * 10) / 10.0;
+        String rest = CardUnits.number(tenths) + " " + units.symbol(Kind.MASS);
         if (buckets.restKg() == 0) {
             return Integer.toString(buckets.full());
         }

@@ -48,11 +48,11 @@ final class CaughtSums {
                 .add("Rate", rate(measured.rateLPerHa()), rate(wanted.rateLPerHa()) + " x " + ratio)
                 .add("Error", signedPercent(measured.rateLPerHa() / wanted.rateLPerHa() - 1), ratio + " - 1")
                 .add(
-                        "Right by speed",
+                        "New speed",
                         speed(measured.speedFor(wanted.rateLPerHa())),
                         speed(wanted.speedMPerS()) + " x " + ratio + ", with the flow as it is")
                 .add(
-                        "or by pressure",
+                        "or pressure",
                         newPressure(),
                         oldPressure() + " x (" + caught(wantedL) + " / " + mean + ")^2, with the speed as it is")
                 .lines());

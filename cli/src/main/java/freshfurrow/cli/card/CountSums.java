@@ -23,7 +23,6 @@ final class CountSums {
         double perArea = acres ? count.perHa(recipe) * HA_PER_ACRE : count.perHa(recipe);
         double perSmall = acres ? perArea / SQUARE_FEET_PER_ACRE : count.perM2(recipe);
         String massUnit = units.symbol(Kind.MASS);
-        String volumeUnit = units.symbol(Kind.VOLUME);
         List<String> lines = new ArrayList<>(new Sums()
                 .add(
                         "Delivered",
@@ -36,12 +35,7 @@ final class CountSums {
                         units.show(Kind.MASS_PER_AREA, recipe.compostKgPerHa()) + " x "
                                 + number(Kind.MASS.toSi(1, massUnit) * 1000) + " g/" + massUnit + " x "
                                 + count(count.deliveredPerGram()) + " a gram")
-                .add(
-                        "Per litre of mix",
-                        count(count.perLitre(recipe)),
-                        count(perArea) + " / ("
-                                + units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa()) + " x "
-                                + number(Kind.VOLUME.toSi(1, volumeUnit)) + " L/" + volumeUnit + ")")
+                .add("Per litre of mix", count(count.perLitre(recipe)), count(perArea) + " / " + litres(recipe, units))
                 .add(
                         acres ? "Per square foot" : "Per square metre",
                         count(perSmall),
@@ -50,5 +44,12 @@ final class CountSums {
         lines.add(
                 "  A count tells what is applied, not what lives on, nor what it does: evidence for an effect is mixed.");
         return lines;
+    }
+
+    /** Finished mix per area in litres. */
+    private static String litres(Recipe recipe, CardUnits units) {
+        String rate = units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa());
+        String unit = units.symbol(Kind.VOLUME);
+        return unit.equals("L") ? rate : "(" + rate + " x " + number(Kind.VOLUME.toSi(1, unit)) + " L/" + unit + ")";
     }
 }

@@ -1,11 +1,8 @@
 package freshfurrow.cli.card;
 
-import static freshfurrow.cli.card.CardUnits.number;
 import static freshfurrow.cli.card.CardUnits.time;
 
 import freshfurrow.cli.text.Caution;
-import freshfurrow.model.mixing.Buckets;
-import freshfurrow.model.mixing.Dilution;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
@@ -16,6 +13,7 @@ import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What goes into one load, how, and until when it is good. */
 public final class MixingCard {
@@ -29,7 +27,6 @@ public final class MixingCard {
     private final Rig rig;
     private final Recipe recipe;
     private final OneLoad load;
-    private final Dilution dilution;
     private final List<String> lines = new ArrayList<>();
 
     private MixingCard(CompiledSeason compiled, MixingOrder order) {
@@ -40,24 +37,24 @@ public final class MixingCard {
         rig = season.rigs().get(order.rig());
         recipe = season.recipes().get(order.recipe());
         load = OneLoad.forArea(compiled, order.planter(), order.rig(), order.recipe(), order.areaHa());
-        dilution = new Dilution(
-                load.batches().stream().mapToDouble(OneLoad.DrumBatch::waterL).sum(), load.mixL());
     }
 
-    /**
-     * The card, a line an entry.
-     *
-     * @throws IllegalArgumentException when the rig cannot make the recipe: see {@link DrumStrength}
-     */
+    /** Why the rig cannot make the recipe at all, and what would help; empty when it can. */
+    public static Optional<String> whyNot(Season season, MixingOrder order) {
+        DrumStrength strength = strength(season, order);
+        return strength.enough() ? Optional.empty() : Optional.of(strength.refusal());
+    }
+
+    /** The card, a line an entry, of a load that the rig can make: see {@link #whyNot}. */
     public static List<String> lines(CompiledSeason season, MixingOrder order) {
         MixingCard card = new MixingCard(season, order);
-        DrumStrength strength = new DrumStrength(card.rig, card.recipe, card.units);
-        if (!strength.enough()) {
-            throw new IllegalArgumentException(strength.refusal());
-        }
         card.head();
-        card.section("Can it be mixed? Yes: the drum's concentrate is no weaker than the mix", strength.lines());
-        card.load();
+        card.section(
+                "Can it be mixed? Yes: the drum's concentrate is no weaker than the mix",
+                strength(card.season, order).lines());
+        card.section(
+                "One load for " + card.units.show(Kind.AREA, card.load.areaHa()) + " (" + order.areaFrom() + ")",
+                new LoadSums(card.load, card.planter, card.rig, card.recipe, order.bucketKg(), card.units).lines());
         card.section(
                 "Batches", BatchTable.lines(card.load, card.units, order.bucketKg(), new DrumClock(order.start())));
         card.clock();
@@ -68,6 +65,11 @@ public final class MixingCard {
         return card.lines;
     }
 
+    private static DrumStrength strength(Season season, MixingOrder order) {
+        return new DrumStrength(
+                season.rigs().get(order.rig()), season.recipes().get(order.recipe()), new CardUnits(season.units()));
+    }
+
     private void head() {
         lines.add("MIXING CARD   season " + season.name());
         lines.add("Recipe " + recipe.id() + ": " + units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa()) + " of mix, "
@@ -76,67 +78,6 @@ public final class MixingCard {
         lines.add("Rig " + rig.id() + ": drum " + volume(rig.drumL()) + ", full batch " + mass(rig.batchCompostKg())
                 + " in " + time(rig.batchTimeS()) + ", cleaning " + time(rig.cleanTimeS()) + ". Planter "
                 + planter.id() + ": tank " + volume(planter.tankL()));
-    }
-
-    private void load() {
-        Buckets buckets = Buckets.of(load.compostKg(), order.bucketKg());
-        section(
-                "One load for " + units.show(Kind.AREA, load.areaHa()) + " (" + order.areaFrom() + ")",
-                new Sums()
-                        .add(
-                                "Mix",
-                                volume(load.mixL()),
-                                area() + " x " + units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa()))
-                        .add(
-                                "Compost",
-                                mass(load.compostKg()),
-                                area() + " x " + units.show(Kind.MASS_PER_AREA, recipe.compostKgPerHa()))
-                        .add(
-                                "Batches",
-                                Integer.toString(load.batches().size()),
-                                mass(load.compostKg()) + " / " + mass(rig.batchCompostKg()) + ", rounded up")
-                        .add(
-                                "Buckets",
-                                BatchTable.buckets(buckets, units),
-                                mass(load.compostKg()) + " / " + mass(order.bucketKg())
-                                        + " in a bucket; weigh one of yours")
-                        .add(
-                                "Concentrate",
-                                volume(dilution.concentrateL()),
-                                mass(load.compostKg()) + " x " + volume(rig.drumL()) + " / "
-                                        + mass(rig.batchCompostKg()))
-                        .add(
-                                "Make-up water",
-                                volume(dilution.makeUpL()),
-                                volume(load.mixL()) + " - " + volume(dilution.concentrateL()))
-                        .add(
-                                "Dilution",
-                                "1 to " + number(dilution.waterToOne()),
-                                "1 part of concentrate to " + volume(dilution.makeUpL()) + " / "
-                                        + volume(dilution.concentrateL()) + " of water")
-                        .add("At the drum", time(load.drumS()), drumWork())
-                        .add(
-                                "Filling",
-                                time(load.transferS()),
-                                time(planter.fillSetupS()) + " setup + " + volume(load.mixL()) + " / "
-                                        + units.show(Kind.FLOW, rig.transferLPerS()))
-                        .add(
-                                "Planting",
-                                time(load.plantS()),
-                                area() + " / "
-                                        + number(units.figure(Kind.AREA, planter.fieldCapacityM2PerS() * 3600 / 10_000))
-                                        + " " + units.symbol(Kind.AREA) + "/h")
-                        .lines());
-    }
-
-    private String drumWork() {
-        int last = load.batches().get(load.batches().size() - 1).durationS();
-        int before = load.batches().size() - 1;
-        if (before == 0) {
-            return "1 batch; then " + time(load.cleanS()) + " of cleaning";
-        }
-        return before + " x (" + time(rig.batchTimeS()) + " + " + time(rig.cleanTimeS()) + " of cleaning) + "
-                + time(last) + "; then " + time(load.cleanS()) + " of cleaning";
     }
 
     private void clock() {
@@ -187,10 +128,6 @@ public final class MixingCard {
     private void section(String heading, List<String> content) {
         lines.addAll(Arrays.asList("", heading));
         lines.addAll(content);
-    }
-
-    private String area() {
-        return units.show(Kind.AREA, load.areaHa());
     }
 
     private String volume(double litres) {

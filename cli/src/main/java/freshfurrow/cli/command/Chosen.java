@@ -23,7 +23,8 @@ final class Chosen {
             return index;
         }
         if (ids.size() != 1) {
-            throw new Refusal("The season has several: " + String.join(", ", ids) + "; choose one with --" + what);
+            throw new Refusal("The season has " + ids.size() + " " + what + "s: " + String.join(", ", ids)
+                    + "; choose one with --" + what);
         }
         return 0;
     }

@@ -37,6 +37,7 @@ final class MixCommand implements Callable<Integer> {
     private static final double DM2_PER_HA = 1e6;
     private static final double SMALLEST_HA = 0.01;
     private static final double LARGEST_HA = 100_000;
+    private static final String COUNT_REMEDY = "write them like --count 3.6e8 --extraction-share 0.8";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -80,13 +81,13 @@ final class MixCommand implements Callable<Integer> {
             names = "--count",
             paramLabel = "N",
             description = "organisms that a laboratory counted in a gram of the compost, as 3.6e8")
-    private Optional<Double> count = Optional.empty();
+    private Optional<String> count = Optional.empty();
 
     @Option(
             names = "--extraction-share",
             paramLabel = "SHARE",
             description = "share of them that ends up in the water, above 0 to 1; needed with --count")
-    private Optional<Double> extractionShare = Optional.empty();
+    private Optional<String> extractionShare = Optional.empty();
 
     @Override
     public Integer call() {
@@ -102,11 +103,10 @@ final class MixCommand implements Callable<Integer> {
         Wanted wanted = wanted(compiled, planterIndex, recipeIndex, units);
         MixingOrder order = new MixingOrder(
                 planterIndex, rigIndex, recipeIndex, wanted.areaHa, wanted.from, bucketKg(units), start, labCount());
-        try {
-            Output.print(spec, MixingCard.lines(compiled, order));
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(String.valueOf(e.getMessage()));
-        }
+        MixingCard.whyNot(read, order).ifPresent(why -> {
+            throw new Refusal(why);
+        });
+        Output.print(spec, MixingCard.lines(compiled, order));
         return Freshfurrow.OK;
     }
 
@@ -160,14 +160,18 @@ final class MixCommand implements Callable<Integer> {
     }
 
     private Optional<LabCount> labCount() {
-        if (count.isPresent() != extractionShare.isPresent()) {
-            throw new Refusal("--count and --extraction-share belong together; give both, as --count 3.6e8"
-                    + " --extraction-share 0.8");
+        if (count.isEmpty() && extractionShare.isEmpty()) {
+            return Optional.empty();
         }
+        if (count.isEmpty() || extractionShare.isEmpty()) {
+            throw new Refusal("--count and --extraction-share belong together; " + COUNT_REMEDY);
+        }
+        double organisms = QuantityText.number("--count", count.get(), COUNT_REMEDY);
+        double share = QuantityText.number("--extraction-share", extractionShare.get(), COUNT_REMEDY);
         try {
-            return count.map(figure -> new LabCount(figure, extractionShare.orElse(1.0)));
+            return Optional.of(new LabCount(organisms, share));
         } catch (IllegalArgumentException e) {
-            throw new Refusal(e.getMessage() + "; write --count 3.6e8 --extraction-share 0.8");
+            throw new Refusal(e.getMessage() + "; " + COUNT_REMEDY);
         }
     }
 }

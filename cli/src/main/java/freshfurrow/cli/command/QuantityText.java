@@ -43,6 +43,18 @@ final class QuantityText {
         return figures;
     }
 
+    /**
+     * A figure without a unit.
+     *
+     * @throws Refusal when it is none
+     */
+    static double number(String option, String text, String remedy) {
+        return WrittenQuantity.parse(text)
+                .filter(written -> written.unit().isEmpty())
+                .map(WrittenQuantity::figure)
+                .orElseThrow(() -> new Refusal(option + " '" + text + "' is no number; " + remedy));
+    }
+
     private static double figure(String option, String text, Kind kind, String unitIfBare) {
         String remedy = "write " + kind.noun() + " like " + kind.example();
         WrittenQuantity written = WrittenQuantity.parse(

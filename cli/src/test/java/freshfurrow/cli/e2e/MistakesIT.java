@@ -31,7 +31,10 @@ final class MistakesIT {
                 "check x --colour",
                 "day x 20.April",
                 "day x 2027-02-30",
-                "audit x"
+                "audit x",
+                "mix",
+                "mix x --start 7am",
+                "calibrate x --jar-time 30"
             })
     void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
         Launcher.Result result = Launcher.run(words(commandLine));
@@ -52,6 +55,8 @@ final class MistakesIT {
                 "audit missing missing",
                 "audit season broken.json",
                 "check empty",
+                "mix missing",
+                "calibrate missing",
                 "check season --variant missing.yaml",
                 "check broken.json"
             })

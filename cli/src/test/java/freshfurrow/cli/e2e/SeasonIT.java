@@ -59,6 +59,28 @@ final class SeasonIT {
     }
 
     @Test
+    void aPlanTellsWhatHoldsTheSeasonBack() throws Exception {
+        // All compost comes two days after the only window closes: compost alone makes the plan late.
+        Path file = folder.resolve("season.yaml");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace(
+                                "windrow: {mass: 4000 lb, from: 2027-04-01}",
+                                "windrow: {mass: 4000 lb, from: 2027-05-03}"));
+
+        Launcher.Result plan = Launcher.run("plan", season, "--steps", "200");
+
+        assertThat(plan.exitCode()).isZero();
+        assertThat(plan.out())
+                .contains(
+                        "What holds the season back",
+                        "late or not planted: 100 % goes away when there is enough compost from the first day on");
+        assertThat(Files.readString(folder.resolve("plan").resolve("plan.json")))
+                .contains("\"limits\"", "\"waterLimit\"", "\"shareOfLate\"");
+    }
+
+    @Test
     void aDateOutsideThePlanIsSaidPlainly() throws Exception {
         Launcher.run("plan", season, "--steps", "0");
         Launcher.Result day = Launcher.run("day", folder.resolve("plan").toString(), "2027-06-01");

@@ -51,6 +51,20 @@ class OneLoadByItselfTest {
         assertThat(OneLoad.areaHaOf(season, 0, 0)).isZero();
     }
 
+    /** Montana State University Extension, MT 2000-14: 300 gal at 40 gal/ac serve 7.5 ac. */
+    @Test
+    void aTankServesThePrintedArea() {
+        double litresPerGallon = 3.785411784;
+        double hectaresPerAcre = 0.40468564224;
+        CompiledSeason season = CompiledSeason.of(new WorkedSeason()
+                .recipe("standard", 40 * litresPerGallon / hectaresPerAcre, 1, 18_000)
+                .field("A", 4)
+                .season());
+
+        assertThat(OneLoad.areaHaOf(season, 0, 300 * litresPerGallon) / hectaresPerAcre)
+                .isCloseTo(7.5, within(1e-4));
+    }
+
     @Property(tries = 200)
     void theLoadIsThatOfAPlanOfOneField(
             @ForAll @DoubleRange(min = 0.05, max = 5) double areaHa,

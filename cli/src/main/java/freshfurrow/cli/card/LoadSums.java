@@ -1,0 +1,90 @@
+package freshfurrow.cli.card;
+
+import static freshfurrow.cli.card.CardUnits.number;
+import static freshfurrow.cli.card.CardUnits.time;
+
+import freshfurrow.model.mixing.Buckets;
+import freshfurrow.model.mixing.Dilution;
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.timeline.OneLoad;
+import java.util.List;
+
+/** What goes into a load and how long it takes, with the arithmetic. */
+record LoadSums(OneLoad load, Planter planter, Rig rig, Recipe recipe, double bucketKg, CardUnits units) {
+    List<String> lines() {
+        Sums sums = new Sums();
+        amounts(sums);
+        water(sums);
+        times(sums);
+        return sums.lines();
+    }
+
+    private void amounts(Sums sums) {
+        sums.add("Mix", volume(load.mixL()), area() + " x " + units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa()));
+        sums.add(
+                "Compost",
+                mass(load.compostKg()),
+                area() + " x " + units.show(Kind.MASS_PER_AREA, recipe.compostKgPerHa()));
+        sums.add(
+                "Batches",
+                Integer.toString(load.batches().size()),
+                mass(load.compostKg()) + " / " + mass(rig.batchCompostKg()) + ", rounded up");
+        sums.add(
+                "Buckets",
+                BatchTable.buckets(Buckets.of(load.compostKg(), bucketKg), units),
+                mass(load.compostKg()) + " / " + mass(bucketKg) + " in a bucket; weigh one of yours");
+    }
+
+    private void water(Sums sums) {
+        Dilution dilution = new Dilution(
+                load.batches().stream().mapToDouble(OneLoad.DrumBatch::waterL).sum(), load.mixL());
+        String concentrate = volume(dilution.concentrateL());
+        String makeUp = volume(dilution.makeUpL());
+        sums.add(
+                "Concentrate",
+                concentrate,
+                mass(load.compostKg()) + " x " + volume(rig.drumL()) + " / " + mass(rig.batchCompostKg()));
+        sums.add("Make-up water", makeUp, volume(load.mixL()) + " - " + concentrate);
+        sums.add(
+                "Dilution",
+                "1 to " + number(dilution.waterToOne()),
+                "1 part of concentrate to " + makeUp + " / " + concentrate + " of water");
+    }
+
+    private void times(Sums sums) {
+        sums.add("At the drum", time(load.drumS()), drumWork());
+        sums.add(
+                "Filling",
+                time(load.transferS()),
+                time(planter.fillSetupS()) + " setup + " + volume(load.mixL()) + " / "
+                        + units.show(Kind.FLOW, rig.transferLPerS()));
+        double haPerHour = planter.fieldCapacityM2PerS() * 3600 / 10_000;
+        sums.add("Planting", time(load.plantS()), area() + " / " + units.show(Kind.AREA, haPerHour) + "/h");
+    }
+
+    private String drumWork() {
+        int last = load.batches().get(load.batches().size() - 1).durationS();
+        int before = load.batches().size() - 1;
+        String cleaning = "; then " + time(load.cleanS()) + " of cleaning";
+        if (before == 0) {
+            return "1 batch" + cleaning;
+        }
+        return before + " x (" + time(rig.batchTimeS()) + " + " + time(rig.cleanTimeS()) + " of cleaning) + "
+                + time(last) + cleaning;
+    }
+
+    private String area() {
+        return units.show(Kind.AREA, load.areaHa());
+    }
+
+    private String volume(double litres) {
+        return units.show(Kind.VOLUME, litres);
+    }
+
+    private String mass(double kilograms) {
+        return units.show(Kind.MASS, kilograms);
+    }
+}

@@ -1,0 +1,130 @@
+package freshfurrow.cli.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.mixing.LabCount;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+final class MixingCardTest {
+    private static final Season SEASON = ExampleSeason.season();
+
+    private static MixingOrder order(double areaHa, Optional<LocalTime> start, Optional<LabCount> count) {
+        return new MixingOrder(0, 0, 0, areaHa, "as asked for", 5, start, count);
+    }
+
+    private static String card(MixingOrder order) {
+        return String.join("\n", MixingCard.lines(CompiledSeason.of(SEASON), order));
+    }
+
+    @Test
+    void aLoadIsToldWithItsArithmetic() {
+        // 9 ha x 2 kg/ha = 18 kg: a batch of 16 kg in 900 s, one of 2 kg in 112.5 s, rounded up to 113 s.
+        // 360 s + 1800 L / 2.5 L/s = 1080 s; 9 ha / 7.2 ha/h = 4500 s. Old 900 s + 5 h after 22:00:00.
+        assertThat(card(order(9, Optional.of(LocalTime.of(22, 0)), Optional.empty())))
+                .startsWith("""
+                        MIXING CARD   season example
+                        Recipe standard: 200 L/ha of mix, 2 kg/ha of compost, hold time 5 h
+                        Rig R1: drum 150 L, full batch 16 kg in 15 min, cleaning 3 min. Planter P1: tank 2,000 L
+
+                        Can it be mixed? Yes: the drum's concentrate is no weaker than the mix
+                          Concentrate  0.1067 kg/L  = 16 kg / 150 L
+                          Mix          0.01 kg/L    = 2 kg/ha / 200 L/ha
+
+                        One load for 9 ha (as asked for)
+                          Mix            1,800 L      = 9 ha x 200 L/ha
+                          Compost        18 kg        = 9 ha x 2 kg/ha
+                          Batches        2            = 18 kg / 16 kg, rounded up
+                          Buckets        3 + 3 kg     = 18 kg / 5 kg in a bucket; weigh one of yours
+                          Concentrate    168.8 L      = 18 kg x 150 L / 16 kg
+                          Make-up water  1,631 L      = 1,800 L - 168.8 L
+                          Dilution       1 to 9.667   = 1 part of concentrate to 1,631 L / 168.8 L of water
+                          At the drum    19 min 53 s  = 1 x (15 min + 3 min of cleaning) + 1 min 53 s; then 3 min of cleaning
+                          Filling        18 min       = 6 min setup + 1,800 L / 150 L/min
+                          Planting       1 h 15 min   = 9 ha / 7.2 ha/h
+
+                        Batches
+                          No.  From   To        Compost  Buckets   Drum water
+                          1    22:00  22:15     16 kg    3 + 1 kg  150 L
+                          2    22:18  22:19:53  2 kg     2 kg      18.75 L
+
+                        Clock, first batch at 22:00
+                          First batch done  22:15           = 22:00 + 15 min
+                          Drum done         22:19:53        = 22:00 + 19 min 53 s
+                          In the tank       22:37:53        = 22:19:53 + 18 min
+                          Planted           23:52:53        = 22:37:53 + 1 h 15 min
+                          USE BY            03:15 next day  = 22:15 + 5 h of hold time, which runs from the end of the first batch
+                        """)
+                .contains("air gap", "small portions", "microbes", "Food crops")
+                .endsWith("Local codes, makers' manuals and licensed practice come first. See docs/safety.md.")
+                .doesNotContain("Organisms", "Too large", "nurse tank of");
+    }
+
+    @Test
+    void withoutAStartTheClockRunsFromTheFirstBatch() {
+        assertThat(card(order(9, Optional.empty(), Optional.empty())))
+                .contains("Clock, from the start of the first batch", "USE BY            + 5 h 15 min");
+    }
+
+    @Test
+    void aLoadThatIsTooLargeForAgeTankAndRigIsCalledSo() {
+        // 80 kg: 5 x 900 s + 4 x 180 s = 5220 s; 360 s + 8000 L / 2.5 L/s = 3560 s; 20,000 s. 28,780 s less 18,900 s.
+        assertThat(card(order(40, Optional.empty(), Optional.empty())))
+                .contains(
+                        "Too large a load: the last of it is in the ground 2 h 44 min 40 s after its hold time is over.",
+                        "More than P1's tank of 2,000 L takes at once.",
+                        "More water than R1's nurse tank of 3,000 L carries.");
+    }
+
+    @Test
+    void aCountIsFollowedIntoTheFurrow() {
+        // 2 kg/ha x 1000 g x 4e8 = 8e11 a hectare; / 200 L = 4e9; / 10,000 m2 = 8e7
+        assertThat(card(order(9, Optional.empty(), Optional.of(new LabCount(5e8, 0.8)))))
+                .contains(
+                        "Delivered         4.00e8 a gram  = 5.00e8 a gram x 0.8",
+                        "Per ha            8.00e11        = 2 kg/ha x 1,000 g/kg x 4.00e8 a gram",
+                        "Per litre of mix  4.00e9         = 8.00e11 / 200 L/ha",
+                        "Per square metre  8.00e7         = 8.00e11 / 10,000 m2");
+    }
+
+    @Test
+    void aRecipeStrongerThanTheDrumIsRefusedWithWhatWouldHelp() {
+        // 16 kg / 150 L = 0.1067 kg/L; 30 kg/ha / 200 L/ha = 0.15; 150 L x 0.15 = 22.5 kg; 16 kg / 0.15 = 106.7 L
+        Season strong = withRecipe(new Recipe("standard", 200, 30, 18_000));
+
+        assertThat(MixingCard.whyNot(strong, order(9, Optional.empty(), Optional.empty())))
+                .contains(
+                        "R1 cannot make standard: its concentrate has 16 kg / 150 L = 0.1067 kg/L, weaker than the mix is"
+                                + " to be, 30 kg/ha / 200 L/ha = 0.15 kg/L; put 22.5 kg of compost or more in a batch, or 106.7 L of"
+                                + " water or less in the drum");
+        assertThat(MixingCard.whyNot(SEASON, order(9, Optional.empty(), Optional.empty())))
+                .isEmpty();
+    }
+
+    private static Season withRecipe(Recipe recipe) {
+        return new Season(
+                SEASON.name(),
+                SEASON.first(),
+                SEASON.last(),
+                SEASON.timezone(),
+                SEASON.closed(),
+                SEASON.places(),
+                List.of(recipe),
+                SEASON.fields(),
+                SEASON.planters(),
+                SEASON.rigs(),
+                SEASON.waterPoints(),
+                SEASON.compost(),
+                SEASON.drying(),
+                SEASON.rain(),
+                SEASON.distances(),
+                SEASON.goals(),
+                SEASON.units());
+    }
+}
