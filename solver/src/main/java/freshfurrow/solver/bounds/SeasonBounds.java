@@ -1,6 +1,5 @@
 package freshfurrow.solver.bounds;
 
-import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.math.BigDecimal;
@@ -14,6 +13,7 @@ import java.util.List;
 public final class SeasonBounds {
     private static final BigDecimal DM2_PER_HA = BigDecimal.valueOf(1_000_000);
     private static final int AREA_DECIMALS = 6;
+    private static final int HUNDREDTHS = 100;
     private static final double DM2_PER_HA_ROUNDED = 1e6;
 
     /** So much of a hundredth of a ha-day the score may lose when it adds. */
@@ -24,7 +24,6 @@ public final class SeasonBounds {
     private final FewestRefills refills;
     private final long forbiddenDm2;
     private final long placeableDm2;
-    private final double unservedHaDaysPerHa;
     private final BigDecimal medium;
 
     private SeasonBounds(CompiledSeason season) {
@@ -37,13 +36,7 @@ public final class SeasonBounds {
             area += season.areaDm2(f);
         }
         forbiddenDm2 = area - placeableDm2;
-        unservedHaDaysPerHa = GoalSet.of(season.season()).goals().stream()
-                        .filter(goal -> goal.name().equals("unserved"))
-                        .findFirst()
-                        .orElseThrow()
-                        .weight()
-                / 100;
-        medium = least(Aim.score(unservedHaDaysPerHa), forbiddenDm2);
+        medium = least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS), forbiddenDm2);
     }
 
     /** Works out what does not depend on a plan; takes up to a few seconds for seasons of hundreds of fields. */
@@ -76,7 +69,7 @@ public final class SeasonBounds {
 
     /** Rounded up as the score is, and negated. */
     private long mediumScore() {
-        return -medium.multiply(BigDecimal.valueOf(100))
+        return -medium.multiply(BigDecimal.valueOf(HUNDREDTHS))
                 .divide(DM2_PER_HA)
                 .subtract(SCORE_NOISE)
                 .setScale(0, RoundingMode.CEILING)
