@@ -35,6 +35,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             DayCommand.class,
             AuditCommand.class,
+            MixCommand.class,
+            CalibrateCommand.class,
             CompletionCommand.class
         },
         footer = {
