@@ -123,7 +123,7 @@ final class Relaxation {
     }
 
     /** The variable of the area planted by the end of a day; -1 when none can be. */
-    private int planted(int group, int day) {
+    int planted(int group, int day) {
         return day < 0 ? -1 : plantedBy[group][day];
     }
 
