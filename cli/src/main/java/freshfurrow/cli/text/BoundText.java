@@ -47,7 +47,7 @@ final class BoundText {
     Optional<String> proved() {
         return plan.bounds().flatMap(bounds -> {
             if (bounds.provedBest()) {
-                return Optional.of("best: every plan of this season was tried, and none has a better score");
+                return Optional.of("proved best: every plan of this season was tried, and none has a better score");
             }
             if (bounds.medium() < 0 && bounds.medium() == plan.score().medium()) {
                 return Optional.of("no plan of this season has less late and unplanted area, as its goals weigh them");

@@ -64,7 +64,7 @@ public final class PlanReport {
                             + " before their hold time ends, half of them " + Figures.span(medianMargin())
                             + " or more");
         }
-        bounds.proved().ifPresent(what -> total("Proved", what));
+        bounds.proved().ifPresent(what -> total("Proof", what));
     }
 
     private void late() {

@@ -16,11 +16,13 @@ import java.util.TreeSet;
 /**
  * The fields of a season in few groups. Only the sets of planters that hold the most area and only some late weights are told
  * apart: fields of other sets count as if any planter might plant them, fields of other weights as if they weighed as little as
- * the next weight below that is told apart. Both only ease the season, so that what bounds the eased season bounds the season.
+ * the next weight below that is told apart. Where there are few groups then, they are told apart by the opening of their windows
+ * too. All that only eases the season, so that what bounds the eased season bounds the season.
  */
 final class FieldGroups {
     private static final int MOST_SETS = 3;
     private static final int MOST_WEIGHTS = 6;
+    private static final int MOST_GROUPS = 24;
     private static final double WEIGHT_ONE = 1000;
 
     private final CompiledSeason season;
@@ -33,11 +35,13 @@ final class FieldGroups {
         weightsToldApart = someWeights();
     }
 
-    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight) {}
+    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int opens) {}
 
     /** The groups of all fields that some planter may plant. */
     static List<FieldGroup> of(CompiledSeason season) {
-        return new FieldGroups(season).groups();
+        FieldGroups maker = new FieldGroups(season);
+        List<FieldGroup> byOpening = maker.groups(true);
+        return byOpening.size() <= MOST_GROUPS ? byOpening : maker.groups(false);
     }
 
     /** Planters that may plant a field. */
@@ -49,7 +53,7 @@ final class FieldGroups {
         return planters;
     }
 
-    private List<FieldGroup> groups() {
+    private List<FieldGroup> groups(boolean byOpening) {
         Map<Kind, List<Integer>> byKind = new LinkedHashMap<>();
         for (int f = 0; f < season.fieldCount(); f++) {
             BitSet planters = planters(season, f);
@@ -58,7 +62,8 @@ final class FieldGroups {
                         setsToldApart.contains(planters) ? planters : all(),
                         field(f).drainage(),
                         season.recipeIndex(f),
-                        weightsToldApart.floor(weight(f)));
+                        weightsToldApart.floor(weight(f)),
+                        byOpening ? season.windowFirstDay(f) : 0);
                 byKind.computeIfAbsent(kind, none -> new ArrayList<>()).add(f);
             }
         }
