@@ -62,9 +62,16 @@ public final class SeasonBounds {
                 unservedDm2 == 0 ? Math.max(fills, plan.totals().refillLowerBound()) : fills,
                 refills.waterTrips((double) unplantedDm2),
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA_ROUNDED : hectares(least(Aim.unserved(), forbiddenDm2)),
-                plan.totals().lateHaDays() == 0 ? 0 : hectares(least(Aim.late((double) unplantedDm2), 0)),
+                lateHaDays(plan, unplantedDm2),
                 provedBest ? plan.score().medium() : mediumScore(),
                 provedBest);
+    }
+
+    /** Where the eased season can be planted without any lateness that counts, there is nothing to prove. */
+    private double lateHaDays(Plan plan, long unplantedDm2) {
+        return plan.totals().lateHaDays() == 0 || mediumScore() == 0
+                ? 0
+                : hectares(least(Aim.late((double) unplantedDm2), 0));
     }
 
     /** Rounded up as the score is, and negated. */
