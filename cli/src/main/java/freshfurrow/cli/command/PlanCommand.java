@@ -8,7 +8,6 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.limits.SeasonLimits;
 import java.nio.file.Path;
@@ -18,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -76,19 +76,23 @@ final class PlanCommand implements Callable<Integer> {
         }
         Reading.Valid read = season.read();
         PlanTarget target = PlanTarget.in(out.orElseGet(() -> season.folder().resolve("plan")), force);
-        return new PlanningRun(read.season(), options()).keepBestOnInterrupt(lists -> finish(read, target, lists));
+        PlanningRun run = new PlanningRun(read.season(), options());
+        return run.keepBestOnInterrupt(lists -> finish(read, target, lists, run::interrupted));
     }
 
     private PlanningOptions options() {
         return new PlanningOptions(time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed);
     }
 
-    private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists) {
+    private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists, BooleanSupplier interrupted) {
         Season planned = read.season();
         CompiledSeason compiled = CompiledSeason.of(planned);
-        Plan recorded = PlanRecorder.record(
-                compiled, lists, new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()));
-        Plan plan = recorded.withLimits(SeasonLimits.of(compiled, recorded));
+        Plan bounded = BoundedPlan.of(
+                compiled,
+                lists,
+                new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()),
+                interrupted);
+        Plan plan = bounded.withLimits(SeasonLimits.of(compiled, bounded));
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));

@@ -12,6 +12,7 @@ import java.util.function.ToIntFunction;
 final class PlanningRun {
     private final SeasonPlanner planner;
     private final ProgressLine progress;
+    private volatile boolean interrupted;
 
     PlanningRun(Season season, PlanningOptions options) {
         progress = ProgressLine.onTerminal(season.units());
@@ -28,6 +29,7 @@ final class PlanningRun {
         CountDownLatch finished = new CountDownLatch(1);
         Thread onInterrupt = new Thread(
                 () -> {
+                    interrupted = true;
                     planner.stop();
                     awaitUninterruptibly(finished);
                 },
@@ -41,6 +43,11 @@ final class PlanningRun {
             finished.countDown();
             forget(onInterrupt);
         }
+    }
+
+    /** Whether the program was told to end. */
+    boolean interrupted() {
+        return interrupted;
     }
 
     private static void forget(Thread hook) {

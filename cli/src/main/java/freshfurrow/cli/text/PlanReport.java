@@ -35,6 +35,7 @@ public final class PlanReport {
 
     private void totals() {
         Plan.Totals totals = plan.totals();
+        BoundText bounds = new BoundText(plan, figures);
         total(
                 "Planted",
                 figures.area(totals.areaHa())
@@ -45,13 +46,13 @@ public final class PlanReport {
                                         + Figures.clock(
                                                 totals.finish(), totals.finish().toLocalDate())
                                 : ""));
-        total("Not planted", figures.area(totals.unservedHa()));
-        total("Late", figures.areaDays(totals.lateHaDays()));
+        total("Not planted", figures.area(totals.unservedHa()) + bounds.unserved());
+        total("Late", figures.areaDays(totals.lateHaDays()) + bounds.late());
         total(
                 "Refills",
                 Figures.count(totals.planterFills(), "planter fill", "planter fills")
-                        + " (no plan of this season needs fewer than " + totals.refillLowerBound() + "), "
-                        + Figures.count(totals.waterTrips(), "water trip", "water trips"));
+                        + bounds.fills() + ", "
+                        + Figures.count(totals.waterTrips(), "water trip", "water trips") + bounds.waterTrips());
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
         total("Waiting", Figures.span(minutes(totals.waitMin())) + " of planters for a rig, water or compost");
@@ -63,6 +64,7 @@ public final class PlanReport {
                             + " before their hold time ends, half of them " + Figures.span(medianMargin())
                             + " or more");
         }
+        bounds.proved().ifPresent(what -> total("Proof", what));
     }
 
     private void late() {

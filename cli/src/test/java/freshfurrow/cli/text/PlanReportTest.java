@@ -4,9 +4,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.plan.Plan;
 import org.junit.jupiter.api.Test;
 
 final class PlanReportTest {
+    @Test
+    void boundsAndGapsStandBehindTheFiguresThatHaveThem() {
+        Plan plan = ExamplePlan.plan().withBounds(new Plan.Bounds(1, 1, 0.5, 4, -1500, false));
+
+        assertThat(PlanReport.lines(ExampleSeason.season(), plan))
+                .contains(
+                        "Not planted  2.00 ha (no plan leaves less than 0.50 ha: gap 1.50 ha)",
+                        "Late         4.00 ha-days (no plan that plants as much has less)",
+                        "Refills      2 planter fills (no plan that plants as much needs fewer than 1: gap 1), 1 water trip (no plan that plants as much needs fewer)")
+                .noneMatch(line -> line.startsWith("Proof"));
+    }
+
+    @Test
+    void whatIsProvedOfThePlanAsAWholeIsSaid() {
+        Plan least = ExamplePlan.plan().withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, false));
+        Plan best = ExamplePlan.plan().withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, true));
+
+        assertThat(PlanReport.lines(ExampleSeason.season(), least))
+                .contains(
+                        "Proof        no plan of this season has less late and unplanted area, as its goals weigh them");
+        assertThat(PlanReport.lines(ExampleSeason.season(), best))
+                .contains("Proof        proved best: every plan of this season was tried, and none has a better score");
+    }
+
     @Test
     void aPlanIsReportedByDayThenInSumThenWhatIsLateOrLeftAndWhy() {
         // Of S80's window, Monday and Tuesday, the planter spent 2 h on N40, 18 min moving, 16 min at its fill and 2
@@ -24,7 +49,7 @@ final class PlanReportTest {
                         Planted      12.00 ha, finished on Wed 2027-04-21 at 08:20
                         Not planted  2.00 ha
                         Late         4.00 ha-days
-                        Refills      2 planter fills (no plan of this season needs fewer than 2), 1 water trip
+                        Refills      2 planter fills (no plan that plants as much needs fewer), 1 water trip
                         Batches      2, with 24 kg of compost
                         Dumped       0 L of mix
                         Waiting      2 min of planters for a rig, water or compost

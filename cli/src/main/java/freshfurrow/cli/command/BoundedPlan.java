@@ -1,0 +1,39 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.bounds.Enumeration;
+import freshfurrow.solver.bounds.SeasonBounds;
+import freshfurrow.solver.schedule.FieldLists;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/** The plan out of the lists that the search found, or a better one where every plan could be tried, with its bounds. */
+final class BoundedPlan {
+    private static final Comparator<Plan.Score> WORST_FIRST = Comparator.comparingLong(Plan.Score::hard)
+            .thenComparingLong(Plan.Score::medium)
+            .thenComparingLong(Plan.Score::soft);
+
+    private BoundedPlan() {}
+
+    /** @param hurry once true, plans are not tried one by one any more */
+    static Plan of(CompiledSeason season, List<List<String>> found, Plan.SeasonSource source, BooleanSupplier hurry) {
+        Plan plan = PlanRecorder.record(season, found, source);
+        SeasonBounds bounds = SeasonBounds.of(season);
+        return Enumeration.best(season, hurry)
+                .map(lists -> PlanRecorder.record(season, ids(season, lists), source))
+                .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
+                .map(best -> best.withBounds(bounds.forBestPlan(best)))
+                .orElseGet(() -> plan.withBounds(bounds.forPlan(plan)));
+    }
+
+    private static List<List<String>> ids(CompiledSeason season, FieldLists lists) {
+        List<Field> fields = season.season().fields();
+        return lists.byPlanter().stream()
+                .map(list -> list.stream().map(field -> fields.get(field).id()).toList())
+                .toList();
+    }
+}

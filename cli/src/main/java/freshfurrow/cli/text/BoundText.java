@@ -1,0 +1,73 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Plan;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/** How near a plan's totals are to what no plan can do better: a remark behind each, or nothing when there is no bound. */
+final class BoundText {
+    private final Plan plan;
+    private final Figures figures;
+    private final String noPlan;
+
+    BoundText(Plan plan, Figures figures) {
+        this.plan = plan;
+        this.figures = figures;
+        noPlan = plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
+    }
+
+    String fills() {
+        int fewest = plan.bounds()
+                .map(Plan.Bounds::planterFills)
+                .orElse(plan.totals().refillLowerBound());
+        return count(plan.totals().planterFills(), fewest);
+    }
+
+    String waterTrips() {
+        return plan.bounds()
+                .map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips()))
+                .orElse("");
+    }
+
+    String unserved() {
+        return plan.bounds()
+                .map(bounds ->
+                        least("no plan leaves less", plan.totals().unservedHa(), bounds.unservedHa(), figures::area))
+                .orElse("");
+    }
+
+    String late() {
+        return plan.bounds()
+                .map(bounds ->
+                        least(noPlan + " has less", plan.totals().lateHaDays(), bounds.lateHaDays(), figures::areaDays))
+                .orElse("");
+    }
+
+    /** What is proved of the plan as a whole. */
+    Optional<String> proved() {
+        return plan.bounds().flatMap(bounds -> {
+            if (bounds.provedBest()) {
+                return Optional.of("proved best: every plan of this season was tried, and none has a better score");
+            }
+            if (bounds.medium() < 0 && bounds.medium() == plan.score().medium()) {
+                return Optional.of("no plan of this season has less late and unplanted area, as its goals weigh them");
+            }
+            return Optional.empty();
+        });
+    }
+
+    private String count(int count, int fewest) {
+        return count <= fewest
+                ? " (" + noPlan + " needs fewer)"
+                : " (" + noPlan + " needs fewer than " + fewest + ": gap " + (count - fewest) + ")";
+    }
+
+    private static String least(String none, double value, double least, DoubleFunction<String> shown) {
+        if (value == 0) {
+            return "";
+        }
+        return shown.apply(value).equals(shown.apply(least))
+                ? " (" + none + ")"
+                : " (" + none + " than " + shown.apply(least) + ": gap " + shown.apply(value - least) + ")";
+    }
+}

@@ -1,0 +1,54 @@
+package freshfurrow.model.timeline;
+
+/**
+ * When the machines of a season work, as the timeline knows it: seconds since the season's first midnight; days count from the
+ * season's first day. Planters, rigs and fields are indices in the season's order.
+ */
+public final class WorkingTime {
+    /** Seconds of a day. */
+    public static final int DAY_S = Calendars.DAY_S;
+
+    private final CompiledSeason season;
+
+    public WorkingTime(CompiledSeason season) {
+        this.season = season;
+    }
+
+    /** A planter's working hours between two times, s. */
+    public int planterS(int planter, int from, int to) {
+        return season.planterHours[planter].work(from, to);
+    }
+
+    /** A rig's working hours between two times, s. */
+    public int rigS(int rig, int from, int to) {
+        return season.rigHours[rig].work(from, to);
+    }
+
+    /** The first moment at or after {@code t} in a planter's hours; larger than any time of the season when there is none. */
+    public int planterFrom(int planter, int t) {
+        return season.planterHours[planter].next(t);
+    }
+
+    /** The end of a planter's last working hours up to {@code t}; -1 when it has none. */
+    public int planterUntil(int planter, int t) {
+        return season.planterHours[planter].latest(t, 1);
+    }
+
+    /**
+     * The first moment of a day at which a planter may plant on soil like the field's, whatever the field's window; the end of the
+     * day when there is none.
+     */
+    public int plantableFrom(int planter, int field, int day) {
+        return Math.min(season.plantable[planter][field].next(day * DAY_S), (day + 1) * DAY_S);
+    }
+
+    /** The end of the last time of a day at which a planter may plant on such soil; the start of the day when there is none. */
+    public int plantableUntil(int planter, int field, int day) {
+        return Math.max(season.plantable[planter][field].latest((day + 1) * DAY_S, 1), day * DAY_S);
+    }
+
+    /** Seconds of a day at which a planter may plant on such soil. */
+    public int plantableS(int planter, int field, int day) {
+        return season.plantable[planter][field].work(day * DAY_S, (day + 1) * DAY_S);
+    }
+}

@@ -1,0 +1,51 @@
+package freshfurrow.solver.bounds;
+
+/**
+ * What a {@link Relaxation} makes least.
+ *
+ * @param costOfUnserved of a dm2 that is not planted, in the unit of the aim
+ */
+record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
+    private static final double WEIGHT_ONE = 1000;
+
+    private enum Kind {
+        SCORE,
+        UNSERVED,
+        LATE
+    }
+
+    /** Late and unserved area as the score weighs them, dm2-days. */
+    static Aim score(double costOfUnserved) {
+        return new Aim(Kind.SCORE, costOfUnserved, Double.MAX_VALUE);
+    }
+
+    /** Area not planted, dm2. */
+    static Aim unserved() {
+        return new Aim(Kind.UNSERVED, 1, Double.MAX_VALUE);
+    }
+
+    /** Unweighted late area, dm2-days, with no more than so much left unplanted. */
+    static Aim late(double mostUnservedDm2) {
+        return new Aim(Kind.LATE, 0, mostUnservedDm2);
+    }
+
+    boolean lateCounts() {
+        return kind != Kind.UNSERVED;
+    }
+
+    double costOfLateDay(FieldGroup group) {
+        return kind == Kind.SCORE ? group.weight() / WEIGHT_ONE : 1;
+    }
+
+    void addRows(Relaxation relaxation) {
+        if (kind == Kind.LATE) {
+            LinearProgram.Sum planted = new LinearProgram.Sum();
+            double area = 0;
+            for (int g = 0; g < relaxation.groups().size(); g++) {
+                relaxation.addPlantedFromTo(planted, 1, g, 0, relaxation.days() - 1);
+                area += relaxation.groups().get(g).area();
+            }
+            relaxation.program().atLeast(planted, area - mostUnservedDm2);
+        }
+    }
+}

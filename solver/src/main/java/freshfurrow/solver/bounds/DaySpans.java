@@ -1,0 +1,22 @@
+package freshfurrow.solver.bounds;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Some of the many spans of days of a season: of one, two, four, eight days and so on, half overlapping, and of all days. */
+final class DaySpans {
+    private DaySpans() {}
+
+    record Span(int first, int last) {}
+
+    static List<Span> of(int days) {
+        List<Span> spans = new ArrayList<>();
+        for (int length = 1; length < days; length *= 2) {
+            for (int first = 0; first + length <= days; first += Math.max(1, length / 2)) {
+                spans.add(new Span(first, first + length - 1));
+            }
+        }
+        spans.add(new Span(0, days - 1));
+        return spans;
+    }
+}

@@ -1,0 +1,90 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.timeline.CompiledSeason;
+
+/**
+ * Planter fills and water trips that no plan can go below.
+ *
+ * <p>Proof for fills. A load is of one recipe and is planted by one planter, and none is larger than that planter's {@link
+ * LargestLoads}. So each area of a field takes at least its share of the largest load of any planter that may plant
+ * the field; loads of different recipes are different, so the sum of shares of each recipe is rounded up.
+ *
+ * <p>Proof for water trips. Nurse tanks are empty when the season begins. All mix is drawn as water, but for the hair that
+ * {@link LargestLoads#drawnShare} allows for, and a draw is at most the largest nurse tank and the largest daily limit. Where all
+ * rigs extract at the water, a draw is for one recipe, so that the draws of each are rounded up.
+ *
+ * <p>Where some area is left unplanted, the sums shrink by what that area takes at the most.
+ */
+final class FewestRefills {
+    /** So that rounding of sums never asks for one more. */
+    private static final double ROUNDING = 1e-6;
+
+    private final CompiledSeason season;
+    private final LargestLoads largest;
+
+    FewestRefills(CompiledSeason season) {
+        this.season = season;
+        this.largest = new LargestLoads(season);
+    }
+
+    /** @param unplantedDm2 area left of fields that some planter may plant */
+    int fills(double unplantedDm2) {
+        return fewest(unplantedDm2, true, (planter, recipe) -> 1 / largest.dm2(planter, recipe));
+    }
+
+    /** @param unplantedDm2 area left of fields that some planter may plant */
+    int waterTrips(double unplantedDm2) {
+        boolean recipesApart = season.season().rigs().stream().allMatch(rig -> rig.extractAt() == ExtractAt.WATER);
+        return fewest(unplantedDm2, recipesApart, (planter, recipe) -> drawsPerDm2(recipe));
+    }
+
+    private interface Rate {
+        double perDm2(int planter, int recipe);
+    }
+
+    private int fewest(double unplantedDm2, boolean recipesApart, Rate rate) {
+        double[] byRecipe = new double[season.season().recipes().size()];
+        double mostPerDm2 = 0;
+        for (int f = 0; f < season.fieldCount(); f++) {
+            int recipe = season.recipeIndex(f);
+            double perDm2 = FieldGroups.planters(season, f).stream()
+                    .mapToDouble(planter -> rate.perDm2(planter, recipe))
+                    .min()
+                    .orElse(0);
+            byRecipe[recipe] += perDm2 * season.areaDm2(f);
+            mostPerDm2 = Math.max(mostPerDm2, perDm2);
+        }
+        double sum = 0;
+        int apart = 0;
+        for (double ofRecipe : byRecipe) {
+            sum += ofRecipe;
+            apart += roundedUp(ofRecipe);
+        }
+        return recipesApart && unplantedDm2 == 0 ? apart : roundedUp(sum - unplantedDm2 * mostPerDm2);
+    }
+
+    private static int roundedUp(double sum) {
+        return (int) Math.max(0, Math.ceil(sum - ROUNDING));
+    }
+
+    private double drawsPerDm2(int recipe) {
+        double largestDrawL = 0;
+        double drawnShare = 1;
+        for (Rig rig : season.season().rigs()) {
+            largestDrawL = Math.max(largestDrawL, rig.nurseTankL());
+            drawnShare = Math.min(drawnShare, largest.drawnShare(rig, recipe));
+        }
+        double largestLimitL = season.season().waterPoints().stream()
+                .mapToDouble(FewestRefills::limitL)
+                .max()
+                .orElse(0);
+        return drawnShare * largest.mixLPerDm2(recipe) / (Math.min(largestDrawL, largestLimitL) + 0.001);
+    }
+
+    private static double limitL(WaterPoint point) {
+        return point.dailyLimitL().orElse(Double.MAX_VALUE);
+    }
+}

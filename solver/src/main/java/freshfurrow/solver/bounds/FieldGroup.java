@@ -1,0 +1,45 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Fields that differ in nothing but area and window as far as the relaxation looks: the same planters, drainage class, recipe
+ * and late weight.
+ *
+ * @param planters that may plant them, or more
+ * @param sample one of the fields, for its drainage class
+ * @param weight what a late day counts, in thousandths, or less
+ */
+record FieldGroup(CompiledSeason season, List<Integer> fields, BitSet planters, int sample, int recipe, long weight) {
+    /** Area in whole, dm2. */
+    long area() {
+        return fields.stream().mapToLong(season::areaDm2).sum();
+    }
+
+    /** Area of the fields whose windows have opened on a day, dm2. */
+    long opened(int day) {
+        return fields.stream()
+                .filter(field -> season.windowFirstDay(field) <= day)
+                .mapToLong(season::areaDm2)
+                .sum();
+    }
+
+    /** Area of the fields whose windows have closed by the end of a day, dm2. */
+    long due(int day) {
+        return fields.stream()
+                .filter(field -> season.windowLastDay(field) <= day)
+                .mapToLong(season::areaDm2)
+                .sum();
+    }
+
+    int firstOpening() {
+        return fields.stream().mapToInt(season::windowFirstDay).min().orElseThrow();
+    }
+
+    /** The first day after whose end some of it may be late. */
+    int firstClosing() {
+        return fields.stream().mapToInt(season::windowLastDay).min().orElseThrow();
+    }
+}

@@ -1,0 +1,117 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.timeline.CompiledSeason;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The fields of a season in few groups. Only the sets of planters that hold the most area and only some late weights are told
+ * apart: fields of other sets count as if any planter might plant them, fields of other weights as if they weighed as little as
+ * the next weight below that is told apart. Where there are few groups then, they are told apart by the opening of their windows
+ * too. All that only eases the season, so that what bounds the eased season bounds the season.
+ */
+final class FieldGroups {
+    private static final int MOST_SETS = 3;
+    private static final int MOST_WEIGHTS = 6;
+    private static final int MOST_GROUPS = 24;
+    private static final double WEIGHT_ONE = 1000;
+
+    private final CompiledSeason season;
+    private final List<BitSet> setsToldApart;
+    private final NavigableSet<Long> weightsToldApart;
+
+    private FieldGroups(CompiledSeason season) {
+        this.season = season;
+        setsToldApart = largestSets();
+        weightsToldApart = someWeights();
+    }
+
+    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int opens) {}
+
+    /** The groups of all fields that some planter may plant. */
+    static List<FieldGroup> of(CompiledSeason season) {
+        FieldGroups maker = new FieldGroups(season);
+        List<FieldGroup> byOpening = maker.groups(true);
+        return byOpening.size() <= MOST_GROUPS ? byOpening : maker.groups(false);
+    }
+
+    /** Planters that may plant a field. */
+    static BitSet planters(CompiledSeason season, int field) {
+        BitSet planters = new BitSet();
+        for (int p = 0; p < season.planterCount(); p++) {
+            planters.set(p, season.allows(p, field));
+        }
+        return planters;
+    }
+
+    private List<FieldGroup> groups(boolean byOpening) {
+        Map<Kind, List<Integer>> byKind = new LinkedHashMap<>();
+        for (int f = 0; f < season.fieldCount(); f++) {
+            BitSet planters = planters(season, f);
+            if (!planters.isEmpty()) {
+                Kind kind = new Kind(
+                        setsToldApart.contains(planters) ? planters : all(),
+                        field(f).drainage(),
+                        season.recipeIndex(f),
+                        weightsToldApart.floor(weight(f)),
+                        byOpening ? season.windowFirstDay(f) : 0);
+                byKind.computeIfAbsent(kind, none -> new ArrayList<>()).add(f);
+            }
+        }
+        List<FieldGroup> groups = new ArrayList<>();
+        byKind.forEach((kind, fields) ->
+                groups.add(new FieldGroup(season, fields, kind.planters, fields.get(0), kind.recipe, kind.weight)));
+        return groups;
+    }
+
+    private List<BitSet> largestSets() {
+        Map<BitSet, Long> area = new HashMap<>();
+        for (int f = 0; f < season.fieldCount(); f++) {
+            area.merge(planters(season, f), season.areaDm2(f), Long::sum);
+        }
+        area.remove(all());
+        return area.entrySet().stream()
+                .sorted(Map.Entry.<BitSet, Long>comparingByValue().reversed().thenComparing(entry -> entry.getKey()
+                        .toString()))
+                .limit(MOST_SETS)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    private NavigableSet<Long> someWeights() {
+        Set<Long> all = new TreeSet<>();
+        for (int f = 0; f < season.fieldCount(); f++) {
+            all.add(weight(f));
+        }
+        List<Long> sorted = List.copyOf(all);
+        NavigableSet<Long> some = new TreeSet<>();
+        int apart = Math.min(MOST_WEIGHTS, sorted.size());
+        for (int i = 0; i < apart; i++) {
+            some.add(sorted.get(i * sorted.size() / apart));
+        }
+        return some;
+    }
+
+    private long weight(int f) {
+        return Math.round(field(f).lateWeight() * WEIGHT_ONE);
+    }
+
+    private Field field(int f) {
+        return season.season().fields().get(f);
+    }
+
+    private BitSet all() {
+        BitSet all = new BitSet();
+        all.set(0, season.planterCount());
+        return all;
+    }
+}

@@ -1,0 +1,160 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.WorkingTime;
+import java.util.BitSet;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the planters of a season can plant on a day.
+ *
+ * <p>Proof. A load of area a of recipe r that planter p plants takes it at least a / capacity to plant, the pumping of its mix at
+ * the rate of the fastest rig, and a fill setup; no load is larger than {@link LargestLoads}, so the setup is at least its
+ * share by area. That gives seconds(p, r) per area. On a day, what a planter plants on soils of some drainage classes, and the fills for it, lie in
+ * its hours up to the last moment at which one of these soils may be planted. Only a load filled before the day began may be missing
+ * there, and there is at most one such load a planter, and none if its hold time is over before the planter's hours begin.
+ * Hence, for all sets S of planters and all factors w of recipes, the areas of fields that only planters of S may plant keep to
+ *
+ * <p>sum of w(r) x area(r) &lt;= sum over p in S of time(p) x the largest w(r) / seconds(p, r).
+ *
+ * <p>Rows are added for the sets of planters that groups have and their unions, and for those sets of drainage classes that a wet
+ * day tells apart. By the theorem of Hall on flows these say as much as areas by planter would, were all recipes alike.
+ */
+final class PlanterRoom {
+    private static final double ROUNDING = 1 + 1e-9;
+    private static final double DM2_PER_M2 = 100;
+    private static final int MOST_SETS = 16;
+
+    private final CompiledSeason season;
+    private final WorkingTime time;
+    private final Relaxation relaxation;
+    private final LargestLoads largest;
+    private final double fastestSPerL;
+    private final double[] factor;
+    private final double[] dm2PerS;
+    private final double[] carriedFillS;
+    private final double longestHoldS;
+
+    PlanterRoom(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
+        this.season = season;
+        this.time = time;
+        this.relaxation = relaxation;
+        largest = new LargestLoads(season);
+        fastestSPerL = season.season().rigs().stream()
+                .mapToDouble(rig -> 1 / rig.transferLPerS())
+                .min()
+                .orElse(0);
+        longestHoldS =
+                season.season().recipes().stream().mapToInt(Recipe::holdS).max().orElse(0);
+        factor = new double[season.season().recipes().size()];
+        for (int r = 0; r < factor.length; r++) {
+            factor[r] = rate(0) / rate(r);
+        }
+        dm2PerS = new double[season.planterCount()];
+        carriedFillS = new double[season.planterCount()];
+        for (int p = 0; p < dm2PerS.length; p++) {
+            for (int r = 0; r < factor.length; r++) {
+                dm2PerS[p] = Math.max(dm2PerS[p], ROUNDING * factor[r] / secondsPerDm2(p, r));
+                carriedFillS[p] = Math.max(
+                        carriedFillS[p],
+                        planter(p).fillSetupS() + largest.mixLPerDm2(r) * largest.dm2(p, r) * fastestSPerL);
+            }
+        }
+    }
+
+    void addRows() {
+        for (BitSet planters : setsOfPlanters()) {
+            List<Integer> groups = relaxation.groupsWithin(planters);
+            Map<Drainage, Integer> samples = new EnumMap<>(Drainage.class);
+            groups.forEach(g -> {
+                int sample = relaxation.groups().get(g).sample();
+                samples.put(season.season().fields().get(sample).drainage(), sample);
+            });
+            for (int day = 0; day < relaxation.days(); day++) {
+                addRows(planters, groups, samples, day);
+            }
+        }
+    }
+
+    private void addRows(BitSet planters, List<Integer> groups, Map<Drainage, Integer> samples, int day) {
+        double all = room(planters, samples, samples.keySet(), day);
+        for (Set<Drainage> drainages : Subsets.of(samples.keySet())) {
+            double room = room(planters, samples, drainages, day);
+            if (room < all || drainages.size() == samples.size()) {
+                LinearProgram.Sum planted = new LinearProgram.Sum();
+                for (int g : groups) {
+                    FieldGroup group = relaxation.groups().get(g);
+                    if (drainages.contains(
+                            season.season().fields().get(group.sample()).drainage())) {
+                        relaxation.addPlantedFromTo(planted, factor[group.recipe()], g, day, day);
+                    }
+                }
+                relaxation.addAtMost(planted, room * ROUNDING);
+            }
+        }
+    }
+
+    private double room(BitSet planters, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
+        int start = day * WorkingTime.DAY_S;
+        return planters.stream()
+                .mapToDouble(p -> {
+                    int until = drainages.stream()
+                            .mapToInt(drainage -> time.plantableUntil(p, samples.get(drainage), day))
+                            .max()
+                            .orElse(start);
+                    double hoursS = time.planterS(p, start, until);
+                    return hoursS == 0 ? 0 : dm2PerS[p] * (hoursS + (mayCarry(p, start) ? carriedFillS[p] : 0));
+                })
+                .sum();
+    }
+
+    /** Whether a load filled before a day may still be fresh when the planter's hours of that day begin. */
+    private boolean mayCarry(int p, int dayStart) {
+        int until = time.planterUntil(p, dayStart);
+        return until >= 0 && time.planterFrom(p, dayStart) < until - planter(p).fillSetupS() + longestHoldS;
+    }
+
+    private double secondsPerDm2(int p, int recipe) {
+        return 1 / (planter(p).fieldCapacityM2PerS() * DM2_PER_M2 * ROUNDING)
+                + largest.mixLPerDm2(recipe) * fastestSPerL
+                + planter(p).fillSetupS() / largest.dm2(p, recipe);
+    }
+
+    /** Of all planters together, dm2/s. */
+    private double rate(int recipe) {
+        double rate = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            rate += 1 / secondsPerDm2(p, recipe);
+        }
+        return rate;
+    }
+
+    private Planter planter(int p) {
+        return season.season().planters().get(p);
+    }
+
+    private Set<BitSet> setsOfPlanters() {
+        BitSet all = new BitSet();
+        all.set(0, season.planterCount());
+        Set<BitSet> sets = new LinkedHashSet<>();
+        sets.add(all);
+        for (FieldGroup group : relaxation.groups()) {
+            for (BitSet set : List.copyOf(sets)) {
+                if (!set.equals(all) && sets.size() < MOST_SETS) {
+                    BitSet union = (BitSet) set.clone();
+                    union.or(group.planters());
+                    sets.add(union);
+                }
+            }
+            sets.add(group.planters());
+        }
+        return sets;
+    }
+}

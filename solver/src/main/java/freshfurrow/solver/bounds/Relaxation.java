@@ -1,0 +1,173 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.WorkingTime;
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A season eased to a linear program that places areas of groups of fields on days: what cannot be done there cannot be done in
+ * the season. Its variables are, by group and day, the area Y planted by the end of the day and the late area L that is still to
+ * be planted then.
+ *
+ * <p>Proof that every plan keeps to it. Take any season played out, and for Y and L what it has. Y never shrinks and never
+ * exceeds the area whose windows have opened. Of the area whose windows have closed by the end of day d at most Y(d) is
+ * planted by then, and what is never planted is area - Y(last day); the rest is late at the end of the day:
+ *
+ * <p>L(d) &gt;= due(d) - Y(d) - (area - Y(last day)).
+ *
+ * <p>An area planted n days after its window is late at the end of n days, so the sum of L over days is the late area-days.
+ * What planters, rigs, compost and water allow stands in {@link PlanterRoom}, {@link RigRoom} and {@link Stocks}. No other
+ * rule of the season is looked at.
+ *
+ * <p>Fields with different windows share a group, as of the areas of a group that may be planted on a day it is always
+ * best to plant what is due first, and the rows ask for no more than that.
+ */
+final class Relaxation {
+    /** Windows that closed earlier than this before the season began add no lateness here. */
+    private static final int DAYS_BEFORE_SEASON = 60;
+
+    private final List<FieldGroup> groups;
+    private final int days;
+    private final LinearProgram program = new LinearProgram();
+    private final int[][] plantedBy;
+
+    private Relaxation(CompiledSeason season, List<FieldGroup> groups, Aim aim) {
+        this.groups = groups;
+        days = season.season().days();
+        plantedBy = new int[groups.size()][days];
+        WorkingTime time = new WorkingTime(season);
+        for (int g = 0; g < groups.size(); g++) {
+            addPlanted(g, time);
+            if (aim.lateCounts()) {
+                addLate(g, aim.costOfLateDay(groups.get(g)));
+            }
+            int plantedInAll = planted(g, days - 1);
+            if (plantedInAll >= 0) {
+                program.addCost(plantedInAll, -aim.costOfUnserved());
+            }
+        }
+        new PlanterRoom(season, time, this).addRows();
+        new RigRoom(season, time, this).addRows();
+        new Stocks(season, time, this).addRows();
+    }
+
+    static Relaxation of(CompiledSeason season, List<FieldGroup> groups, Aim aim) {
+        Relaxation relaxation = new Relaxation(season, groups, aim);
+        aim.addRows(relaxation);
+        return relaxation;
+    }
+
+    LinearProgram program() {
+        return program;
+    }
+
+    List<FieldGroup> groups() {
+        return groups;
+    }
+
+    int days() {
+        return days;
+    }
+
+    /** Area of a group planted from one day to another, both included, as an expression times a factor. */
+    void addPlantedFromTo(LinearProgram.Sum sum, double factor, int group, int firstDay, int lastDay) {
+        int until = planted(group, lastDay);
+        int before = planted(group, firstDay - 1);
+        if (until != before) {
+            plus(sum, factor, until);
+            plus(sum, -factor, before);
+        }
+    }
+
+    /** A row, unless the expression is empty. */
+    void addAtMost(LinearProgram.Sum sum, double most) {
+        if (!sum.isEmpty()) {
+            program.atMost(sum, most);
+        }
+    }
+
+    /** The groups that only planters of the set may plant. */
+    List<Integer> groupsWithin(BitSet planters) {
+        return IntStream.range(0, groups.size())
+                .filter(g -> {
+                    BitSet others = (BitSet) groups.get(g).planters().clone();
+                    others.andNot(planters);
+                    return others.isEmpty();
+                })
+                .boxed()
+                .toList();
+    }
+
+    /** The first moment of a day at which a planter may plant anything; the end of the day when there is none. */
+    int plantableFrom(int day, WorkingTime time) {
+        return groups.stream()
+                .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableFrom(p, group.sample(), day)))
+                .min()
+                .orElse((day + 1) * WorkingTime.DAY_S);
+    }
+
+    /** The end of the last time of a day at which a planter may plant anything; the start of the day when there is none. */
+    int plantableUntil(int day, WorkingTime time) {
+        return groups.stream()
+                .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableUntil(p, group.sample(), day)))
+                .max()
+                .orElse(day * WorkingTime.DAY_S);
+    }
+
+    private static void plus(LinearProgram.Sum sum, double factor, int variable) {
+        if (variable >= 0) {
+            sum.plus(factor, variable);
+        }
+    }
+
+    /** The variable of the area planted by the end of a day; -1 when none can be. */
+    int planted(int group, int day) {
+        return day < 0 ? -1 : plantedBy[group][day];
+    }
+
+    private void addPlanted(int g, WorkingTime time) {
+        FieldGroup group = groups.get(g);
+        int before = -1;
+        for (int day = 0; day < days; day++) {
+            if (day >= group.firstOpening() && plantable(group, day, time)) {
+                int variable = program.variable((double) group.opened(day));
+                if (before >= 0) {
+                    program.atLeast(new LinearProgram.Sum().plus(1, variable).plus(-1, before), 0);
+                }
+                before = variable;
+            }
+            plantedBy[g][day] = before;
+        }
+    }
+
+    private static boolean plantable(FieldGroup group, int day, WorkingTime time) {
+        return group.planters().stream().anyMatch(p -> time.plantableS(p, group.sample(), day) > 0);
+    }
+
+    private void addLate(int g, double costPerDay) {
+        FieldGroup group = groups.get(g);
+        int late = -1;
+        long dueBefore = 0;
+        for (int day = Math.max(group.firstClosing(), -DAYS_BEFORE_SEASON); day < days - 1; day++) {
+            long due = group.due(day);
+            boolean asBefore = late >= 0 && due == dueBefore && planted(g, day) == planted(g, day - 1);
+            if (due > 0 && !asBefore) {
+                late = program.variable((double) due);
+                addLateRow(g, late, day, due);
+            }
+            if (due > 0) {
+                program.addCost(late, costPerDay);
+            }
+            dueBefore = due;
+        }
+    }
+
+    private void addLateRow(int g, int late, int day, long due) {
+        LinearProgram.Sum sum = new LinearProgram.Sum().plus(1, late);
+        plus(sum, 1, planted(g, day));
+        plus(sum, -1, planted(g, days - 1));
+        program.atLeast(sum, (double) (due - groups.get(g).area()));
+    }
+}

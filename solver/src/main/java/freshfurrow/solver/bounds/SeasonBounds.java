@@ -1,0 +1,100 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.timeline.CompiledSeason;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/**
+ * What no plan of a season can do better. The figures come from {@link FewestRefills} and from a {@link Relaxation} of the season;
+ * each stands by itself, so that there need not be a plan that reaches all of them at once.
+ */
+public final class SeasonBounds {
+    private static final BigDecimal DM2_PER_HA = BigDecimal.valueOf(1_000_000);
+    private static final int AREA_DECIMALS = 6;
+    private static final int HUNDREDTHS = 100;
+    private static final double DM2_PER_HA_ROUNDED = 1e6;
+
+    /** So much of a hundredth of a ha-day the score may lose when it adds. */
+    private static final BigDecimal SCORE_NOISE = new BigDecimal("0.000001");
+
+    private final CompiledSeason season;
+    private final List<FieldGroup> groups;
+    private final FewestRefills refills;
+    private final long forbiddenDm2;
+    private final long placeableDm2;
+    private final BigDecimal medium;
+
+    private SeasonBounds(CompiledSeason season) {
+        this.season = season;
+        groups = FieldGroups.of(season);
+        refills = new FewestRefills(season);
+        placeableDm2 = groups.stream().mapToLong(FieldGroup::area).sum();
+        long area = 0;
+        for (int f = 0; f < season.fieldCount(); f++) {
+            area += season.areaDm2(f);
+        }
+        forbiddenDm2 = area - placeableDm2;
+        medium = least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS), forbiddenDm2);
+    }
+
+    /** Works out what does not depend on a plan; takes up to a few seconds for seasons of hundreds of fields. */
+    public static SeasonBounds of(CompiledSeason season) {
+        return new SeasonBounds(season);
+    }
+
+    /** The bounds to stand beside a plan of the season, of which it is not known whether it is the best. */
+    public Plan.Bounds forPlan(Plan plan) {
+        return bounds(plan, false);
+    }
+
+    /** The bounds to stand beside the best plan of the season. */
+    public Plan.Bounds forBestPlan(Plan plan) {
+        return bounds(plan, true);
+    }
+
+    private Plan.Bounds bounds(Plan plan, boolean provedBest) {
+        long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA_ROUNDED);
+        long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
+        int fills = refills.fills((double) unplantedDm2);
+        return new Plan.Bounds(
+                unservedDm2 == 0 ? Math.max(fills, plan.totals().refillLowerBound()) : fills,
+                refills.waterTrips((double) unplantedDm2),
+                unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA_ROUNDED : hectares(least(Aim.unserved(), forbiddenDm2)),
+                lateHaDays(plan, unplantedDm2),
+                provedBest ? plan.score().medium() : mediumScore(),
+                provedBest);
+    }
+
+    /** Where the eased season can be planted without any lateness that counts, there is nothing to prove. */
+    private double lateHaDays(Plan plan, long unplantedDm2) {
+        return plan.totals().lateHaDays() == 0 || mediumScore() == 0
+                ? 0
+                : hectares(least(Aim.late((double) unplantedDm2), 0));
+    }
+
+    /** Rounded up as the score is, and negated. */
+    private long mediumScore() {
+        return -medium.multiply(BigDecimal.valueOf(HUNDREDTHS))
+                .divide(DM2_PER_HA)
+                .subtract(SCORE_NOISE)
+                .setScale(0, RoundingMode.CEILING)
+                .max(BigDecimal.ZERO)
+                .longValueExact();
+    }
+
+    private static double hectares(BigDecimal dm2) {
+        return dm2.divide(DM2_PER_HA)
+                .setScale(AREA_DECIMALS, RoundingMode.FLOOR)
+                .doubleValue();
+    }
+
+    /** What the aim comes to at the least, in its unit, 0 or more. */
+    private BigDecimal least(Aim aim, long unservedAnywayDm2) {
+        LinearProgram program = Relaxation.of(season, groups, aim).program();
+        BigDecimal unserved =
+                new BigDecimal(aim.costOfUnserved()).multiply(BigDecimal.valueOf(placeableDm2 + unservedAnywayDm2));
+        return ProvenBound.of(program, RowWeights.of(program)).add(unserved).max(BigDecimal.ZERO);
+    }
+}

@@ -1,0 +1,127 @@
+package freshfurrow.solver.bounds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.construction.FirstLists;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Bounds against arithmetic done by hand. */
+class SeasonBoundsTest {
+    private static final double HA_PER_ACRE = 0.404_685_642_24;
+
+    /** Six fields of 2 ha due on the first day: two on it, two a day late, two two days late: 4 + 8 = 12 ha-days. */
+    @Test
+    void whatOneDayCannotHoldIsLate() {
+        CompiledSeason season = CompiledSeason.of(sixFieldsDueAtOnce().season(5));
+        Plan plan = plantedInOrder(season, 6);
+
+        assertThat(plan.totals().lateHaDays()).isEqualTo(12);
+        assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
+            assertThat(bounds.medium()).isEqualTo(-1200).isEqualTo(plan.score().medium());
+            assertThat(bounds.lateHaDays()).isCloseTo(12, within(1e-4)).isLessThanOrEqualTo(12);
+            assertThat(bounds.provedBest()).isFalse();
+        });
+    }
+
+    /** Two days hold four fields, so 4 ha are left; they cost (2 + 1) days each, and two of the others are a day late: 12 + 4. */
+    @Test
+    void whatTheSeasonCannotHoldIsUnserved() {
+        CompiledSeason season = CompiledSeason.of(sixFieldsDueAtOnce().season(2));
+        Plan plan = plantedInOrder(season, 6);
+
+        assertThat(plan.totals().unservedHa()).isEqualTo(4);
+        assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
+            assertThat(bounds.unservedHa()).isCloseTo(4, within(1e-4)).isLessThanOrEqualTo(4);
+            assertThat(bounds.medium()).isEqualTo(-1600).isEqualTo(plan.score().medium());
+            assertThat(bounds.lateHaDays()).isCloseTo(4, within(1e-4)).isLessThanOrEqualTo(4);
+        });
+    }
+
+    /** 12 ha at 4 ha a load are 3 loads; their 1,200 L at 800 L a nurse tank are 2 trips. Of half of it, 2 loads and 1 trip. */
+    @Test
+    void loadsFillTanksAndTripsFillNurseTanks() {
+        CompiledSeason season = CompiledSeason.of(sixFieldsDueAtOnce().season(5));
+        SeasonBounds bounds = SeasonBounds.of(season);
+
+        assertThat(bounds.forPlan(plantedInOrder(season, 6))).satisfies(all -> {
+            assertThat(all.planterFills()).isEqualTo(3);
+            assertThat(all.waterTrips()).isEqualTo(2);
+        });
+        assertThat(bounds.forPlan(plantedInOrder(season, 3))).satisfies(half -> {
+            assertThat(half.planterFills()).isEqualTo(2);
+            assertThat(half.waterTrips()).isEqualTo(1);
+        });
+    }
+
+    /** Three fields only P0 may plant, due on the first day: it plants two then and one a day late, however idle P1 is. */
+    @Test
+    void fieldsOfOnePlanterWaitForIt() {
+        CompiledSeason season = CompiledSeason.of(new TwoFieldsADay(2)
+                .field(0, 0, 1, "P0")
+                .field(0, 0, 1, "P0")
+                .field(0, 0, 1, "P0")
+                .season(5));
+
+        assertThat(SeasonBounds.of(season).forPlan(plantedInOrder(season, 3)).medium())
+                .isEqualTo(-200);
+    }
+
+    /** Corn on 1,860 ac takes 3,720 lb; 3,600 lb are there before the day after its window: 60 ac are a day late at least. */
+    @Test
+    void theSpringIsLateByTheCompostThatComesLate() {
+        CompiledSeason season = CompiledSeason.of(read("spring"));
+        List<String> ids = ids(season, 0, season.fieldCount());
+        Plan plan = record(
+                season,
+                FirstLists.best(season).byPlanter().stream()
+                        .map(list -> list.stream().map(ids::get).toList())
+                        .toList());
+
+        assertThat(plan.totals().unservedHa()).isZero();
+        assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
+            assertThat(bounds.lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(1e-5));
+            assertThat(bounds.medium()).isEqualTo((long) -Math.ceil(60 * HA_PER_ACRE * 1.5 * 100));
+        });
+    }
+
+    private static TwoFieldsADay sixFieldsDueAtOnce() {
+        TwoFieldsADay season = new TwoFieldsADay(1);
+        IntStream.range(0, 6).forEach(i -> season.field(0, 0, 1));
+        return season;
+    }
+
+    /** The first planter plants so many fields in the order of the season. */
+    private static Plan plantedInOrder(CompiledSeason season, int fields) {
+        List<List<String>> lists = IntStream.range(0, season.planterCount())
+                .mapToObj(p -> p == 0 ? ids(season, 0, fields) : List.<String>of())
+                .toList();
+        return record(season, lists);
+    }
+
+    private static Plan record(CompiledSeason season, List<List<String>> lists) {
+        return PlanRecorder.record(
+                season, lists, new Plan.SeasonSource("", "", "", season.season().units()));
+    }
+
+    private static List<String> ids(CompiledSeason season, int from, int to) {
+        return season.season().fields().subList(from, to).stream()
+                .map(field -> field.id())
+                .toList();
+    }
+
+    private static Season read(String name) {
+        Reading reading = SeasonFiles.read(Path.of("..", "scenarios", name), List.of());
+        assertThat(reading).isInstanceOf(Reading.Valid.class);
+        return ((Reading.Valid) reading).season();
+    }
+}

@@ -1,0 +1,98 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Drying;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Seasons in which a planter plants just two fields a day. All places are one. A field has 2 ha, which takes 2,000 s at 10 m2/s.
+ * Its mix is 200 L; a tank holds 400 L, and a transfer of that takes 60 s + 400 L / 4 L/s = 160 s. A day has 160 s + 2 x 2,000 s =
+ * 4,160 s from 08:00 on. A load keeps for 2 h, so none lasts overnight. There is a rig for each planter, day and night, with a nurse
+ * tank of 800 L, and plenty of water and compost.
+ */
+final class TwoFieldsADay {
+    static final double FIELD_HA = 2;
+
+    private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
+    private static final int START_S = 8 * 3600;
+    private static final int DAY_WORK_S = 4_160;
+
+    private final int planters;
+    private final List<Field> fields = new ArrayList<>();
+
+    TwoFieldsADay(int planters) {
+        this.planters = planters;
+    }
+
+    /** Adds a field; days count from the season's first. */
+    TwoFieldsADay field(int opens, int closes, double lateWeight, String... allowedPlanters) {
+        String id = "F" + fields.size();
+        fields.add(new Field(
+                id,
+                id,
+                FIELD_HA,
+                Optional.empty(),
+                List.of(),
+                "corn",
+                new DateWindow(FIRST.plusDays(opens), FIRST.plusDays(closes)),
+                "standard",
+                Drainage.WELL,
+                lateWeight,
+                Set.of(allowedPlanters)));
+        return this;
+    }
+
+    Season season(int days) {
+        return new Season(
+                "two fields a day",
+                FIRST,
+                FIRST.plusDays(days - 1L),
+                ZoneOffset.UTC,
+                new ClosedDays(Set.of(), Set.of()),
+                Map.of("yard", new GeoPoint(0, 0)),
+                List.of(new Recipe("standard", 100, 2, 2 * 3600)),
+                fields,
+                IntStream.range(0, planters).mapToObj(i -> planter("P" + i)).toList(),
+                IntStream.range(0, planters).mapToObj(i -> rig("R" + i)).toList(),
+                List.of(new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
+                List.of(new CompostLot("windrow", 1e4, FIRST)),
+                new Drying(0, 0, 0, 0),
+                List.of(),
+                (from, to) -> 0,
+                Goals.DEFAULT,
+                DisplayUnits.METRIC);
+    }
+
+    private static Planter planter(String id) {
+        WorkHours hours = new WorkHours(List.of(new DaySpan(START_S, START_S + DAY_WORK_S)));
+        return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, 0, "yard", hours);
+    }
+
+    private static Rig rig(String id) {
+        return new Rig(
+                id, 150, 20, 600, 0, 800, 4, 10, OptionalDouble.empty(), ExtractAt.FIELD, "yard", WorkHours.ALWAYS);
+    }
+}
