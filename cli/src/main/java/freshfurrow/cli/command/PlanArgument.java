@@ -23,4 +23,13 @@ final class PlanArgument {
             throw new Refusal(String.valueOf(e.getMessage()));
         }
     }
+
+    /** The folder that a plan is in. */
+    static Path folder(Path plan) {
+        if (Files.isDirectory(plan)) {
+            return plan;
+        }
+        Path parent = plan.toAbsolutePath().getParent();
+        return parent == null ? plan.toAbsolutePath() : parent;
+    }
 }

@@ -6,7 +6,7 @@ import java.util.Collection;
 import java.util.List;
 
 /** Reminders on a crew's sheet for the work that is on it. They are no instructions: those are the makers' and the law's. */
-enum Caution {
+public enum Caution {
     BACKFLOW("Drawing: keep an open air gap between hose and tank, so that nothing can run back into the source."),
     ROAD(
             "On the road: a part-filled tank surges and can tip the vehicle below the posted speed. Know your loaded weight."),
@@ -15,7 +15,9 @@ enum Caution {
     PRESSURE("Pumps and hoses: stop the pump and let the pressure off before you open a coupling. Guards stay on."),
     FOOD("Food crops: rules may bind what is applied and when (in the United States 21 CFR part 112). Ask first.");
 
-    static final String FIRST = "Local codes, makers' manuals and licensed practice come first. See docs/safety.md.";
+    /** Goes with every caution. */
+    public static final String FIRST =
+            "Local codes, makers' manuals and licensed practice come first. See docs/safety.md.";
 
     private final String text;
 
@@ -23,12 +25,12 @@ enum Caution {
         this.text = text;
     }
 
-    String text() {
+    public String text() {
         return text;
     }
 
     /** The cautions for a day's work; none when there is no work. */
-    static List<Caution> of(Collection<Activity> work) {
+    public static List<Caution> of(Collection<Activity> work) {
         return Arrays.stream(values())
                 .filter(caution -> work.stream().anyMatch(caution::appliesTo))
                 .toList();

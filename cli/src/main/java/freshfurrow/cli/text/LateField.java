@@ -38,6 +38,19 @@ record LateField(
         return late;
     }
 
+    /** What kept its planter from it, in one sentence without a stop. */
+    String why() {
+        if (window.parts().isEmpty()) {
+            return "the plan gives " + planter + " nothing to do in the whole of its window";
+        }
+        return "in its window " + planter + " spent "
+                + String.join(
+                        ", ",
+                        window.parts().stream()
+                                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                                .toList());
+    }
+
     private static LateField of(
             Season season, Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
         LocalDate last = field.window().last();
