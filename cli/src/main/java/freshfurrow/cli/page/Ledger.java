@@ -12,10 +12,10 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /** The season in one line of figures: name, value, and what to hold it against. */
 final class Ledger {
@@ -34,8 +34,8 @@ final class Ledger {
     static void write(ObjectNode data, Season season, Plan plan) {
         Ledger ledger = new Ledger(season, plan, data.putArray("ledger"));
         ledger.area();
-        ledger.finishPerCrop();
         ledger.late();
+        ledger.finishPerCrop();
         ledger.refills();
         ledger.freshness();
         ledger.compost();
@@ -55,7 +55,7 @@ final class Ledger {
 
     private void finishPerCrop() {
         Map<String, LocalDateTime> finish = finishByCrop();
-        Map<String, Field> lastToClose = new TreeMap<>();
+        Map<String, Field> lastToClose = new LinkedHashMap<>();
         for (Field field : season.fields()) {
             lastToClose.merge(
                     field.crop(),
@@ -93,17 +93,17 @@ final class Ledger {
     private void late() {
         Plan.Totals totals = plan.totals();
         entry(
-                "late",
-                figures.areaDays(totals.lateHaDays()),
-                plan.bounds()
-                        .map(bounds -> "no plan has less than " + figures.areaDays(bounds.lateHaDays()))
-                        .orElse("area times days after its window"));
-        entry(
                 "not planted",
                 figures.area(totals.unservedHa()),
                 plan.bounds()
                         .map(bounds -> "no plan leaves less than " + figures.area(bounds.unservedHa()))
                         .orElse(Figures.count(plan.unserved().size(), "field", "fields")));
+        entry(
+                "late",
+                figures.areaDays(totals.lateHaDays()),
+                plan.bounds()
+                        .map(bounds -> "no plan has less than " + figures.areaDays(bounds.lateHaDays()))
+                        .orElse("area times days after its window"));
     }
 
     private void refills() {

@@ -121,7 +121,7 @@ final class SeasonData {
             ArrayNode rings = node.putArray("rings");
             for (List<GeoPoint> ring : outline) {
                 ArrayNode points = rings.addArray();
-                ring.forEach(point -> coordinates(points, point));
+                ring.forEach(point -> coordinates(points.addArray(), point));
             }
         }
     }

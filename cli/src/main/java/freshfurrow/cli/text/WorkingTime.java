@@ -17,7 +17,7 @@ import java.util.Map;
  */
 public record WorkingTime(String what, Duration howLong) {
 
-    /** The longest first; without what took no time. */
+    /** The longest first; without what took less than a minute. */
     public static List<WorkingTime> of(Season season, Plan plan) {
         Map<String, Duration> sums = new LinkedHashMap<>();
         if (plan.totals().areaHa() > 0) {
@@ -33,6 +33,7 @@ public record WorkingTime(String what, Duration howLong) {
             }
         }
         return sums.entrySet().stream()
+                .filter(sum -> sum.getValue().toMinutes() > 0)
                 .map(sum -> new WorkingTime(sum.getKey(), sum.getValue()))
                 .sorted(Comparator.comparing(WorkingTime::howLong).reversed())
                 .toList();

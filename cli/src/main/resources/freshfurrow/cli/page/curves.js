@@ -133,7 +133,7 @@ const curves = (() => {
     const crops = plan.crops.map((name, crop) => ({
       name,
       crop,
-      done: sums(plantings.filter((planting) => plan.fields[planting.at].crop === crop).map((planting) => ({ at: planting.end, ha: planting.ha }))),
+      done: sums(plantings.filter((planting) => plan.fields[planting.at].crop === crop).flatMap((planting) => [{ at: planting.start, ha: 0 }, { at: planting.end, ha: planting.ha }])),
       due: sums(d3.sort(plan.fields.filter((field) => field.crop === crop), (field) => field.closes).map((field) => ({ at: Math.max(0, Math.min(end(), (field.closes + 1) * DAY_S)), ha: field.ha }))),
     }));
     const view = panel("curve-progress", "Area done, against windows closing", `A full line under its dashed line means area that is late. ${crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`).join("; ")}.`);

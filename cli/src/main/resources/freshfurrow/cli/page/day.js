@@ -47,11 +47,12 @@ const dayChart = (() => {
       return;
     }
     const zero = day * DAY_S;
-    const from = Math.max(zero, Math.floor((d3.min(acts, (a) => a.start) - 600) / 3600) * 3600);
-    const to = Math.min(zero + DAY_S, Math.ceil((d3.max(acts, (a) => a.end) + 600) / 3600) * 3600);
+    const busy = acts.some((a) => a.what !== "wait") ? acts.filter((a) => a.what !== "wait") : acts;
+    const from = Math.max(zero, Math.floor((d3.min(busy, (a) => a.start) - 600) / 3600) * 3600);
+    const to = Math.min(zero + DAY_S, Math.ceil((d3.max(busy, (a) => a.end) + 600) / 3600) * 3600);
     const width = Math.max(760, all - LABELS);
     const height = TOP + ROW * rows.length + 4;
-    const x = d3.scaleLinear([from, to], [8, width - 12]).clamp(true);
+    const x = d3.scaleLinear([from, to], [20, width - 20]).clamp(true);
     const labels = chart.append("svg").attr("class", "labels").attr("width", LABELS).attr("height", height).attr("aria-hidden", "true");
     const svg = chart.append("div").attr("class", "scroll").append("svg").attr("width", width).attr("height", height)
       .attr("role", "group").attr("aria-label", `${figures.longDay(day)}: one row a machine; arrow keys go from work to work, Enter chooses its load`);
@@ -61,10 +62,11 @@ const dayChart = (() => {
       offHours(svg, row.machine, x, zero, from, to, y);
       labels.append("text").attr("class", "machine").attr("y", y + 30).text(row.machine.id);
       labels.append("text").attr("class", "small").attr("y", y + 43).text(row.machine.kind);
-      svg.append("line").attr("class", "ground").attr("x1", 8).attr("x2", width - 12).attr("y1", y + 46).attr("y2", y + 46);
+      svg.append("line").attr("class", "ground").attr("x1", 20).attr("x2", width - 20).attr("y1", y + 46).attr("y2", y + 46);
     });
     threads(svg, rows, x);
-    const groups = rows.map((row, i) => marksOf(svg.append("g").attr("transform", `translate(0,${TOP + i * ROW})`), row.work, x, day));
+    const inSight = (activity) => activity.end > from && activity.start < to;
+    const groups = rows.map((row, i) => marksOf(svg.append("g").attr("transform", `translate(0,${TOP + i * ROW})`), row.work.filter(inSight), x, day));
     controls.rove(groups);
     highlight();
   }
@@ -160,11 +162,12 @@ const dayChart = (() => {
 
   function start() {
     const tools = d3.select("#day-tools");
-    tools.append("button").attr("type", "button").attr("id", "day-before").text("Day before").on("click", () => choice.openDay(before()));
+    tools.classed("tight", true);
+    tools.append("button").attr("type", "button").attr("id", "day-before").attr("aria-label", "Day before").text("Before").on("click", () => choice.openDay(before()));
     const pick = tools.append("label").text("Day ").append("select").attr("id", "day-pick").on("change", (event) => choice.openDay(Number(event.target.value)));
     pick.selectAll("option").data(d3.range(plan.season.days)).join("option").attr("value", (d) => d)
       .text((d) => `${figures.day(d)}${plan.days.includes(d) ? "" : " (no work)"}`);
-    tools.append("button").attr("type", "button").attr("id", "day-after").text("Day after").on("click", () => choice.openDay(after()));
+    tools.append("button").attr("type", "button").attr("id", "day-after").attr("aria-label", "Day after").text("After").on("click", () => choice.openDay(after()));
     controls.rest("#day-readout", "Point at work to read its amounts; choose it to see all that belongs to its load.");
     controls.legend("#day-legend", Object.keys(names).map((what) => ({
       text: names[what] + (shapes[what].letter ? ` (${shapes[what].letter})` : ""),

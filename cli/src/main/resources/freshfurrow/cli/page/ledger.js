@@ -38,7 +38,7 @@ const ledger = (() => {
     list.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span")
       .attr("class", (d) => (d.what.startsWith("waiting") ? "waiting" : null))
       .style("width", (d) => `${(100 * d.minutes) / plan.hours[0].minutes}%`);
-    list.append("span").attr("class", "much").text((d) => `${d.text}, ${Math.round((100 * d.minutes) / all)} %`);
+    list.append("span").attr("class", "much").text((d) => `${d.text}, ${d.minutes * 200 < all ? "<1" : Math.round((100 * d.minutes) / all)} %`);
   }
 
   return { draw };

@@ -3,6 +3,7 @@ const groundMap = (() => {
   // degrees to metres on a sphere of the Earth's mean radius; for drawing only
   const M_PER_DEGREE = 111195;
   let zoomed = d3.zoomIdentity;
+  let whose = "";
   let redraw = () => {};
 
   const located = () => plan.spots.filter((spot) => spot.at);
@@ -24,7 +25,7 @@ const groundMap = (() => {
     const margin = 46;
     const wide = Math.max(500, xs[1] - xs[0]);
     const high = Math.max(500, ys[1] - ys[0]);
-    const scale = Math.min((width - 2 * margin) / wide, (Math.max(320, Math.min(640, width)) - 2 * margin) / high);
+    const scale = Math.min((width - 2 * margin) / wide, (Math.max(320, Math.min(760, width)) - 2 * margin) / high);
     const height = Math.max(260, high * scale + 2 * margin);
     const cx = (xs[0] + xs[1]) / 2;
     const cy = (ys[0] + ys[1]) / 2;
@@ -44,7 +45,13 @@ const groundMap = (() => {
     return `M${x - r},${y}a${r},${r} 0 1 0 ${2 * r},0a${r},${r} 0 1 0 ${-2 * r},0Z`;
   }
 
-  const centre = (field, to) => (field.rings ? d3.polygonCentroid(field.rings[0].map(to)) : to(field.at));
+  /** Inside a field where its name has room; else below it. */
+  function labelAt(field, to, scale) {
+    const ring = field.rings ? field.rings[0].map(to) : null;
+    const [x, y] = ring ? d3.polygonCentroid(ring) : to(field.at);
+    if (radius(field, scale) >= 30) return [x, y - 1];
+    return [x, (ring ? d3.max(ring, (p) => p[1]) : y + radius(field, scale)) + 13];
+  }
 
   function draw(width) {
     const chart = d3.select("#map-chart");
@@ -60,10 +67,7 @@ const groundMap = (() => {
       .attr("aria-label", (d) => sayField(d.field))
       .on("click", (event, d) => choice.choose("field", d.index));
     mark.append("path").attr("fill-rule", "evenodd").attr("d", (d) => outline(d.field, to, shown)).attr("fill", (d) => fieldFill(d.field));
-    const roomy = mark.filter((d) => radius(d.field, shown) >= 15);
-    const name = roomy.append("text").attr("transform", (d) => `translate(${centre(d.field, to)})`);
-    name.append("tspan").attr("x", 0).attr("y", -1).text((d) => d.field.id);
-    name.append("tspan").attr("class", "when").attr("x", 0).attr("y", 11).text((d) => (d.field.from === undefined ? "not planted" : figures.shortDay(dayOf(d.field.from))));
+    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), d3.sort(fields, (d) => -d.field.ha), to, shown);
     ways(svg.append("g").attr("class", "ways").attr("aria-hidden", "true"), to);
     spots(svg.append("g").attr("aria-hidden", "true"), to);
     scaleBar(svg, shown, height);
@@ -76,13 +80,33 @@ const groundMap = (() => {
     highlight();
   }
 
+  /** Names of as many fields as have room, the largest first. */
+  function names(group, fields, to, scale) {
+    const taken = plan.points.concat(plan.places).filter((spot) => spot.at).map((spot) => {
+      const [x, y] = to(spot.at);
+      return [x - 10, y - 11, x + 14 + 7.5 * spot.id.length, y + 10];
+    });
+    const free = (box) => taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
+    fields.forEach(({ field, index }) => {
+      const [x, y] = labelAt(field, to, scale);
+      const when = field.from === undefined ? "not planted" : figures.shortDay(dayOf(field.from));
+      const half = Math.max(field.id.length * 4.2, when.length * 3.1);
+      const box = [x - half, y - 11, x + half, y + 14];
+      if (!free(box)) return;
+      taken.push(box);
+      const name = group.append("text").datum({ index }).attr("transform", `translate(${x},${y})`);
+      name.append("tspan").attr("x", 0).attr("y", 0).text(field.id);
+      name.append("tspan").attr("class", "when").attr("x", 0).attr("y", 12).text(when);
+    });
+  }
+
   function move(transform) {
     zoomed = transform;
     window.requestAnimationFrame(() => redraw());
   }
 
   function ways(group, to) {
-    const moves = plan.machines.flatMap((machine, m) => machine.on(choice.day()).filter((activity) => activity.what === "move")
+    const moves = plan.machines.filter((machine) => whose === "" || machine.id === whose).flatMap((machine, m) => machine.on(choice.day()).filter((activity) => activity.what === "move")
       .map((activity) => ({ activity, machine, m })))
       .filter((way) => plan.spots[way.activity.from].at && plan.spots[way.activity.to].at && way.activity.from !== way.activity.to);
     const way = group.selectAll("g").data(moves).join("g").attr("class", (d) => `way ${d.machine.kind}`);
@@ -124,6 +148,7 @@ const groundMap = (() => {
       .classed("chosen", (d) => choice.hasField(d.index)).classed("dim", (d) => choice.any() && !choice.hasField(d.index))
       .classed("today", (d) => onDay.has(d.index))
       .attr("aria-pressed", (d) => String(choice.hasField(d.index)));
+    d3.selectAll("#map-chart .names text").classed("dim", (d) => choice.any() && !choice.hasField(d.index));
   }
 
   function legend() {
@@ -157,6 +182,11 @@ const groundMap = (() => {
     tools.append("button").attr("type", "button").text("Closer").on("click", () => zoom(1.6));
     tools.append("button").attr("type", "button").text("Farther").on("click", () => zoom(1 / 1.6));
     tools.append("button").attr("type", "button").text("Whole map").on("click", () => move(d3.zoomIdentity));
+    const pick = tools.append("label").text("Ways of ").append("select").on("change", (event) => {
+      whose = event.target.value;
+      redraw();
+    });
+    pick.selectAll("option").data(["", ...plan.machines.map((machine) => machine.id)]).join("option").attr("value", (d) => d).text((d) => d || "all machines");
     controls.rest("#map-readout", "Point at a field; choose it to see its loads and days.");
     legend();
     redraw = controls.drawToWidth(document.getElementById("map-chart"), draw);

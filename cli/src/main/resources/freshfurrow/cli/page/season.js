@@ -82,7 +82,7 @@ const seasonChart = (() => {
       const { most, bars } = segments(machine, column, left, ROW - 12);
       back.append("line").attr("class", "ground").attr("x2", width).attr("y1", y + ROW - 2).attr("y2", y + ROW - 2);
       back.append("g").attr("transform", `translate(0,${y + 10})`).selectAll("rect").data(bars).join("rect")
-        .attr("class", "bar")
+        .attr("class", "part")
         .attr("x", (d) => d.x).attr("y", (d) => d.y).attr("width", (d) => d.width).attr("height", (d) => d.height)
         .attr("fill", (d) => (by === "crop" ? looks.crop(d.key) : looks.field(d.key)))
         .attr("data-field", (d) => (by === "field" ? d.key : null));
@@ -123,10 +123,10 @@ const seasonChart = (() => {
     labels.append("text").attr("class", "small").attr("y", TOP + 16).text("rain");
     const drop = back.append("g").selectAll("g").data(plan.rain).join("g").attr("transform", (d) => `translate(${x(d.at)},${TOP + 4})`);
     drop.append("path").attr("class", "drop").attr("d", "M0,0C4,6 5,8 5,11A5,5 0 1 1 -5,11C-5,8 -4,6 0,0z");
-    drop.append("text").attr("class", "small").attr("x", 8).attr("y", 13).text((d) => d.depth);
+    drop.filter((d, i) => i + 1 === plan.rain.length || x(plan.rain[i + 1].at) - x(d.at) > 56).append("text").attr("class", "small").attr("x", 8).attr("y", 13).text((d) => d.depth);
     plan.wet.forEach((wet, i) => {
       const y = TOP + RAIN + i * WET;
-      labels.append("text").attr("class", "small").attr("y", y + 9).text(`wet, ${wet.drainage}`);
+      labels.append("text").attr("class", "small").attr("y", y + 9).text(wet.drainage === "well" ? "well drained" : `${wet.drainage}ly`);
       back.append("g").selectAll("rect").data(wet.times).join("rect")
         .attr("class", "wet").attr("x", (d) => x(d[0])).attr("width", (d) => x(d[1]) - x(d[0])).attr("y", y).attr("height", WET - 2).attr("fill", looks.wet);
     });
@@ -140,7 +140,7 @@ const seasonChart = (() => {
     d3.selectAll("#season-chart g.day")
       .attr("aria-pressed", (day) => String(day === choice.day()))
       .classed("has-chosen", (day) => choice.any() && plan.machines.some((machine) => machine.on(day).some(choice.belongs)));
-    d3.selectAll("#season-chart rect.bar").classed("dim", (d) => choice.any() && by === "field" && !choice.hasField(d.key));
+    d3.selectAll("#season-chart rect.part").classed("dim", (d) => choice.any() && by === "field" && !choice.hasField(d.key));
   }
 
   function legend() {
