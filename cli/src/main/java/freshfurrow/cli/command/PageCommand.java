@@ -2,11 +2,6 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.WholeFile;
-import freshfurrow.model.read.Reading;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -40,31 +35,19 @@ final class PageCommand implements Callable<Integer> {
     private Optional<Path> out = Optional.empty();
 
     @Mixin
-    private PlannedSeason season = new PlannedSeason();
+    private SeasonOfPlan season = new SeasonOfPlan();
 
-    @Option(names = "--force", description = "replace a file that is already there")
+    @Option(names = "--force", description = "replace the file when it is already there")
     private boolean force;
 
     @Override
     public Integer call() {
-        Plan planned = PlanArgument.read(plan);
-        Path target = out.orElseGet(() -> PlanArgument.folder(plan).resolve(FILE_NAME));
-        if (!force && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw new Refusal(
-                    target + ": is there already; replace it with --force, or write elsewhere with --out FILE");
-        }
-        Reading.Valid read = season.read(plan, planned);
-        write(target, SeasonPage.html(read.season(), planned));
-        Output.print(spec, List.of("Written to " + target));
+        Path planFile = PlanArgument.file(plan);
+        Plan planned = PlanArgument.read(planFile);
+        String page = SeasonPage.html(season.read(planFile, planned), planned);
+        Path file = out.orElseGet(() -> planFile.resolveSibling(FILE_NAME));
+        NewFile.writeAll(List.of(new NewFile(file, page)), force);
+        Output.print(spec, List.of("Written to " + file + "; open it in a browser."));
         return Freshfurrow.OK;
-    }
-
-    private static void write(Path target, String page) {
-        try {
-            WholeFile.write(target, page);
-        } catch (IOException e) {
-            throw new Refusal(
-                    target + ": cannot be written (" + Failures.reason(e) + "); choose another file with --out FILE");
-        }
     }
 }
