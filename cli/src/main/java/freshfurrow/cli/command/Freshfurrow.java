@@ -36,6 +36,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             DayCommand.class,
             PageCommand.class,
             AuditCommand.class,
+            MixCommand.class,
+            CalibrateCommand.class,
             CompletionCommand.class
         },
         footer = {

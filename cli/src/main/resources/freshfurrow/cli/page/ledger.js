@@ -17,11 +17,11 @@ const ledger = (() => {
 
   function evidence(parent) {
     const table = parent.append("table").attr("class", "evidence");
-    table.append("caption").text("The same lists of fields, played out with one thing made free at a time");
-    table.append("thead").append("tr").selectAll("th").data(["with this made free", "late", "not planted", "planters wait", "lateness gone", "waiting gone"])
+    table.append("caption").text("The same lists of fields played out again with one thing made free: late, left and waited for then, and the share that goes away. Shares overlap, and lists made anew may gain more.");
+    table.append("thead").append("tr").selectAll("th").data(["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"])
       .join("th").attr("scope", "col").text((d) => d);
     const row = table.append("tbody").selectAll("tr").data(plan.limits).join("tr");
-    row.append("th").attr("scope", "row").text((d) => d.resource);
+    row.append("th").attr("scope", "row").text((d) => d.condition);
     ["late", "left", "wait"].forEach((key) => row.append("td").text((d) => d[key]));
     ["shareOfLate", "shareOfWait"].forEach((key) => {
       const cell = row.append("td").attr("class", "share");

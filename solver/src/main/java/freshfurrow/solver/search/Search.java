@@ -7,6 +7,7 @@ import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
+import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import ai.timefold.solver.core.impl.solver.scope.SolverScope;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -53,7 +54,8 @@ public final class Search {
     public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
         NearFields near = new NearFields(new SeasonEstimate(season));
         FieldLists best = start;
-        HardMediumSoftLongScore bestScore = new ListPlayer(season).score(best);
+        ListPlayer player = new ListPlayer(season);
+        HardMediumSoftLongScore bestScore = player.score(best);
         long roundMoves = MOVES_PER_FIELD * season.fieldCount();
         int inVain = 0;
         for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
@@ -64,7 +66,10 @@ public final class Search {
                 break;
             }
             Schedule found = anneal(
-                    Schedule.of(season, near, best), AnnealingConfig.of(seed + round, heat, end.get(), mode), onBetter);
+                    Schedule.of(player, near, best),
+                    AnnealingConfig.of(seed + round, heat, end.get(), mode),
+                    player,
+                    onBetter);
             inVain++;
             if (found.score().compareTo(bestScore) > 0) {
                 best = found.fields();
@@ -90,16 +95,31 @@ public final class Search {
         }
     }
 
-    private Schedule anneal(Schedule start, SolverConfig config, Consumer<FieldLists> onBetter) {
+    private Schedule anneal(Schedule start, SolverConfig config, ListPlayer player, Consumer<FieldLists> onBetter) {
         DefaultSolver<Schedule> annealing =
                 (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(config).buildSolver();
         annealing.addEventListener(
                 event -> onBetter.accept(event.getNewBestSolution().fields()));
         annealing.addPhaseLifecycleListener(new StopBeforeStart(annealing));
+        annealing.addPhaseLifecycleListener(new StepKeeper(player));
         solver = annealing;
         Schedule found = annealing.solve(start);
         movesTried += annealing.getMoveEvaluationCount();
         return found;
+    }
+
+    /** Tells the player which of the lists that were tried are those to go on from. */
+    private static final class StepKeeper extends PhaseLifecycleListenerAdapter<Schedule> {
+        private final ListPlayer player;
+
+        StepKeeper(ListPlayer player) {
+            this.player = player;
+        }
+
+        @Override
+        public void stepEnded(AbstractStepScope<Schedule> stepScope) {
+            player.stepTaken();
+        }
     }
 
     /** A solver forgets that it was told to end before it began. */
