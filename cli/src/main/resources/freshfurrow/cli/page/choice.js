@@ -66,6 +66,7 @@ const choice = (() => {
     },
     followDay: (follower) => dayFollowers.push(follower),
     firstDay: () => {
+      if (kind === "field" && plan.fields[index].from !== undefined) return dayOf(plan.fields[index].from);
       const starts = plan.work.filter(belongs).map((activity) => activity.start);
       return starts.length > 0 ? dayOf(d3.min(starts)) : day;
     },

@@ -42,12 +42,14 @@ const dayChart = (() => {
     const acts = rows.flatMap((row) => row.work);
     const chart = d3.select("#day-chart");
     chart.selectAll("*").remove();
-    if (acts.length === 0) {
-      chart.append("p").attr("class", "nothing").text(plan.closed.includes(day) ? "Closed: no machine works on this day." : "No machine works on this day.");
+    const busy = acts.filter((activity) => activity.what !== "wait");
+    if (busy.length === 0) {
+      const waits = new Set(acts.map((activity) => `${activity.machine} waits ${controls.waits[activity.why]}.`));
+      chart.append("p").attr("class", "nothing")
+        .text([plan.closed.includes(day) ? "Closed: no machine works on this day." : "No machine works on this day.", ...waits].join(" "));
       return;
     }
     const zero = day * DAY_S;
-    const busy = acts.some((a) => a.what !== "wait") ? acts.filter((a) => a.what !== "wait") : acts;
     const from = Math.max(zero, Math.floor((d3.min(busy, (a) => a.start) - 600) / 3600) * 3600);
     const to = Math.min(zero + DAY_S, Math.ceil((d3.max(busy, (a) => a.end) + 600) / 3600) * 3600);
     const width = Math.max(760, all - LABELS);

@@ -62,17 +62,18 @@ const groundMap = (() => {
     const svg = chart.append("svg").attr("width", width).attr("height", height).attr("role", "group")
       .attr("aria-label", "Map of the fields; arrow keys go from field to field in the order of planting, Enter chooses one");
     const fields = plan.fields.map((field, index) => ({ field, index })).filter((each) => each.field.at || each.field.rings);
-    const mark = svg.append("g").selectAll("g").data(d3.sort(fields, (d) => (d.field.from === undefined ? Infinity : d.field.from))).join("g")
-      .attr("class", "field").attr("role", "button").attr("data-x", (d, i) => i).attr("data-field", (d) => d.index)
+    // small fields lie on large ones
+    const mark = svg.append("g").selectAll("g").data(d3.sort(fields, (d) => -d.field.ha)).join("g")
+      .attr("class", "field").attr("role", "button").attr("data-field", (d) => d.index)
       .attr("aria-label", (d) => sayField(d.field))
       .on("click", (event, d) => choice.choose("field", d.index));
     mark.append("path").attr("fill-rule", "evenodd").attr("d", (d) => outline(d.field, to, shown)).attr("fill", (d) => fieldFill(d.field));
-    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), d3.sort(fields, (d) => -d.field.ha), to, shown);
+    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), mark.data(), to, shown);
     ways(svg.append("g").attr("class", "ways").attr("aria-hidden", "true"), to);
     spots(svg.append("g").attr("aria-hidden", "true"), to);
     scaleBar(svg, shown, height);
     controls.tells(mark, "#map-readout", (d) => sayField(d.field));
-    controls.rove([mark.nodes()]);
+    controls.rove([d3.sort(mark.nodes(), (node) => { const { from } = d3.select(node).datum().field; return from === undefined ? Infinity : from; })]);
     svg.call(d3.zoom().scaleExtent([1, 12]).filter((event) => (event.type === "wheel" ? event.ctrlKey : event.type !== "touchstart" || event.touches.length > 1))
       .on("zoom", (event) => {
         if (event.sourceEvent) move(event.transform, width, height);
