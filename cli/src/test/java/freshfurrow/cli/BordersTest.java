@@ -28,9 +28,9 @@ class BordersTest {
             .resideInAPackage("ai.timefold..");
 
     @ArchTest
-    static final ArchRule TEXT_AND_SUMS_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
+    static final ArchRule TEXT_SUMS_AND_PAGES_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
             .that()
-            .resideInAnyPackage("freshfurrow.cli.text..", "freshfurrow.cli.needs..")
+            .resideInAnyPackage("freshfurrow.cli.text..", "freshfurrow.cli.needs..", "freshfurrow.cli.page..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");

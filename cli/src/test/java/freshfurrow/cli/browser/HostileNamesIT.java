@@ -14,7 +14,7 @@ final class HostileNamesIT {
     private static final String SCRIPT = "</script><script>document.hacked = 1</script><!-- [[data]] ]]>";
     private static final String IMAGE = "<img src=x onerror='document.hacked = 1'>";
     private static final String QUOTES = "& \"quoted\" 'it' \\u003c ${x} `y` </title>";
-    private static final String LETTERS = "\uD83C\uDF3D \u05E9\u05D3\u05D4 \u202Edlrow\u202C \u2028line\u2029end";
+    private static final String LETTERS = "\uD83C\uDF3D \u05E9\u05D3\u05D4 \u0639\u0631\u0628 =1+1";
 
     private static final String SEASON = """
             season: {name: %s, first: 2027-04-19, last: 2027-04-30, timezone: UTC}

@@ -25,10 +25,16 @@ final class HelpIT {
                           -V, --version   Print version information and exit.
                         Commands:
                           check       Read a season, list every problem in it, and sum it up.
-                          plan        Plan a season, audit the plan, write plan.json and print the
-                                        season by day.
+                          plan        Plan a season, audit the plan, write it with its page, and print
+                                        the season by day.
                           day         Print the crew's sheet for one day of a plan.
+                          page        Make the page of a plan: one file for any browser, without a
+                                        network.
                           audit       Check a plan against its season, from first principles.
+                          mix         Print a card for mixing one load: compost, batches, water, times
+                                        and use-by.
+                          calibrate   Print a card for setting a planter's outlets: flows, catches,
+                                        speeds, pressure.
                           completion  Print a script that completes commands and options in bash and
                                         zsh.
 
@@ -48,7 +54,7 @@ final class HelpIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "day", "audit", "completion"})
+    @ValueSource(strings = {"check", "plan", "day", "page", "audit", "completion"})
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

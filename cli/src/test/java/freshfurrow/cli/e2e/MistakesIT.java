@@ -31,6 +31,8 @@ final class MistakesIT {
                 "check x --colour",
                 "day x 20.April",
                 "day x 2027-02-30",
+                "page",
+                "page x y",
                 "audit x"
             })
     void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
@@ -49,6 +51,9 @@ final class MistakesIT {
                 "day missing 2027-04-20",
                 "day broken.json 2027-04-20",
                 "day empty 2027-04-20",
+                "page missing",
+                "page broken.json",
+                "page empty",
                 "audit missing missing",
                 "audit season broken.json",
                 "check empty",
