@@ -102,7 +102,9 @@ final class PlanCommand implements Callable<Integer> {
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
         if (!noPage) {
-            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(planned, plan));
+            // from the plan as the file has it, so that `page` makes the same again
+            Plan written = PlanArgument.read(target.file());
+            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(planned, written));
         }
         lines.add("Written to " + target.file()
                 + (noPage ? "" : ", with " + PageCommand.FILE_NAME + " beside it for a browser"));

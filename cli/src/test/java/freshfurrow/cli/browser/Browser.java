@@ -111,6 +111,12 @@ final class Browser implements AutoCloseable {
         return Objects.requireNonNull(driver.executeScript(script, arguments), "the script returns nothing");
     }
 
+    /** Clicks where nothing that stays at the window's edge lies above it. */
+    void click(WebElement element) {
+        js("arguments[0].scrollIntoView({block: 'center'}); return true", element);
+        element.click();
+    }
+
     String text(String css) {
         return element(css).getText();
     }

@@ -44,7 +44,7 @@ final class HostileNamesIT {
                     SEASON.formatted(quoted(SCRIPT), quoted(IMAGE), quoted(QUOTES), quoted(LETTERS)));
             browser.open(Pages.of(folder, folder.resolve("plan")));
             for (WebElement field : browser.all("#fields tbody button")) {
-                field.click();
+                browser.click(field);
             }
 
             assertThat(browser.js("return document.hacked === undefined")).isEqualTo(true);
