@@ -85,9 +85,7 @@ final class PlanCommand implements Callable<Integer> {
     private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists) {
         Season planned = read.season();
         Plan plan = PlanRecorder.record(
-                CompiledSeason.of(planned),
-                lists,
-                new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()));
+                CompiledSeason.of(planned), lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()));
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));

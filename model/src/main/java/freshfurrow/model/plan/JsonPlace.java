@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.StringJoiner;
 
 /**
@@ -27,20 +27,30 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     /** This place as an object that has exactly these keys. */
     JsonPlace with(String... keys) throws PlanFileException {
+        return with(List.of(keys), List.of());
+    }
+
+    /** This place as an object that has all the needed keys, perhaps some of the others, and no more. */
+    JsonPlace with(List<String> needed, List<String> others) throws PlanFileException {
         requireObject();
-        for (String key : keys) {
+        for (String key : needed) {
             if (!value.has(key)) {
                 throw wrong("the key '" + key + "' is missing");
             }
         }
-        List<String> known = Arrays.asList(keys);
+        List<String> known = new ArrayList<>(needed);
+        known.addAll(others);
         for (Map.Entry<String, JsonNode> entry : value.properties()) {
             if (!known.contains(entry.getKey())) {
                 throw wrong(
-                        "unknown key '" + shown(entry.getKey()) + "', the keys here are " + String.join(", ", keys));
+                        "unknown key '" + shown(entry.getKey()) + "', the keys here are " + String.join(", ", known));
             }
         }
         return this;
+    }
+
+    boolean has(String key) {
+        return value.has(key);
     }
 
     /** What stands under a key. */
@@ -59,6 +69,11 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     double number(String key) throws PlanFileException {
         return at(key).asNumber();
+    }
+
+    /** Empty when there is no such key. */
+    OptionalDouble numberIfAny(String key) throws PlanFileException {
+        return value.has(key) ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
     }
 
     int count(String key) throws PlanFileException {

@@ -19,6 +19,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
@@ -108,7 +109,7 @@ final class PlanFromJson {
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.with("name", "file", "sha256", "units");
+        place.with(List.of("name", "file", "sha256", "units"), List.of("names"));
         JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
         return new Plan.SeasonSource(
                 place.text("name"),
@@ -118,7 +119,8 @@ final class PlanFromJson {
                         units.oneOf("area", AREAS),
                         units.oneOf("volume", VOLUMES),
                         units.oneOf("mass", MASSES),
-                        units.oneOf("distance", DISTANCES)));
+                        units.oneOf("distance", DISTANCES)),
+                place.has("names") ? place.map("names", JsonPlace::asText) : Map.of());
     }
 
     private static Plan.Totals totals(JsonPlace place) throws PlanFileException {
@@ -161,7 +163,12 @@ final class PlanFromJson {
     }
 
     private static Plan.RigPlan rig(JsonPlace place) throws PlanFileException {
-        return new Plan.RigPlan(place.with("activities").list("activities", PlanFromJson::activity));
+        place.with(List.of("activities"), List.of("nurseTankL", "payloadKg", "bucketKg"));
+        return new Plan.RigPlan(
+                place.numberIfAny("nurseTankL"),
+                place.numberIfAny("payloadKg"),
+                place.numberIfAny("bucketKg"),
+                place.list("activities", PlanFromJson::activity));
     }
 
     private static Activity activity(JsonPlace place) throws PlanFileException {
