@@ -34,6 +34,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CheckCommand.class,
             PlanCommand.class,
             DayCommand.class,
+            SheetsCommand.class,
             AuditCommand.class,
             CompletionCommand.class
         },

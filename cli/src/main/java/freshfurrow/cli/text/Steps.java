@@ -1,5 +1,7 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
@@ -7,30 +9,23 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 
 /** The activities of a day as steps on a crew's sheet; what the crew acts on is set in capitals. */
-final class Steps {
+public final class Steps {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
 
-    private final Plan plan;
+    private final PlanIndex plan;
     private final LocalDate date;
     private final Figures figures;
-    private final Map<String, Plan.Load> loads = new HashMap<>();
-    private final Map<String, Plan.Batch> batches = new HashMap<>();
 
-    Steps(Plan plan, LocalDate date, Figures figures) {
+    Steps(PlanIndex plan, LocalDate date, Figures figures) {
         this.plan = plan;
         this.date = date;
         this.figures = figures;
-        plan.loads().forEach(load -> loads.put(load.id(), load));
-        plan.batches().forEach(batch -> batches.put(batch.id(), batch));
     }
 
     /** @throws IllegalArgumentException when the activity names a load or batch that the plan does not have */
@@ -39,22 +34,22 @@ final class Steps {
             return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
         }
         if (activity instanceof Activity.Wait wait) {
-            return step(wait, "wait", "at " + wait.at() + why(wait.why()));
+            return step(wait, "wait", "at " + wait.at() + waiting(wait.why()));
         }
         if (activity instanceof Activity.Draw draw) {
             return step(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + draw.at());
         }
         if (activity instanceof Activity.Extract extract) {
-            return batch(extract, known(batches, extract.batch()));
+            return batch(extract, plan.batch(extract.batch()));
         }
         if (activity instanceof Activity.Clean clean) {
             return step(clean, "clean", "drum and strainer, at " + clean.at());
         }
         if (activity instanceof Activity.Transfer transfer) {
-            return transfer(transfer, known(loads, transfer.load()));
+            return transfer(transfer, plan.load(transfer.load()));
         }
         if (activity instanceof Activity.Fill fill) {
-            return fill(fill, known(loads, fill.load()));
+            return fill(fill, plan.load(fill.load()));
         }
         if (activity instanceof Activity.Plant plant) {
             return step(
@@ -73,7 +68,7 @@ final class Steps {
                 batch.id() + " at " + extract.at() + ": " + figures.mass(batch.compostKg()) + " of compost"
                         + from(batch.lots()) + " in " + figures.volume(batch.waterL()) + " of water");
         step.add(INDENT
-                + useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
+                + plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
         return step;
     }
 
@@ -88,23 +83,14 @@ final class Steps {
     }
 
     private List<String> fill(Activity.Fill fill, Plan.Load load) {
-        double tankL = known(plan.planters(), load.planter()).tankL();
         List<String> step = step(
                 fill,
                 "FILL",
                 figures.volume(load.litres()) + " from " + load.rig() + " at " + fill.at() + ", load " + load.id()
-                        + ": tank " + Figures.percent(load.litres() / tankL) + " full");
-        step.add(INDENT + figures.area(OnBoard.wholeAreaHa(plan, load)) + " until the next fill, done by "
+                        + ": tank " + Figures.percent(plan.shareOfTank(load)) + " full");
+        step.add(INDENT + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + " until the next fill, done by "
                 + time(load.lastDrop()) + "; USE BY " + time(load.deadline()));
         return step;
-    }
-
-    /** The earliest time by which a load that the batch is in has to be in the ground. */
-    private Optional<LocalDateTime> useBy(Plan.Batch batch) {
-        return plan.loads().stream()
-                .filter(load -> load.batches().contains(batch.id()))
-                .map(Plan.Load::deadline)
-                .min(Comparator.naturalOrder());
     }
 
     private String from(Map<String, Double> lots) {
@@ -122,7 +108,8 @@ final class Steps {
                         + ")";
     }
 
-    private static String why(WaitReason why) {
+    /** The reason of a wait, to stand behind its place. */
+    public static String waiting(WaitReason why) {
         return switch (why) {
             case RIG -> " for the rig";
             case WET -> ", too wet to plant";
@@ -150,13 +137,5 @@ final class Steps {
 
     private String time(LocalDateTime time) {
         return Figures.clock(time, date);
-    }
-
-    private static <T> T known(Map<String, T> byId, String id) {
-        T found = byId.get(id);
-        if (found == null) {
-            throw new IllegalArgumentException("the plan speaks of " + id + ", which it does not have");
-        }
-        return found;
     }
 }

@@ -1,4 +1,4 @@
-package freshfurrow.cli.text;
+package freshfurrow.cli.day;
 
 import static freshfurrow.cli.example.ExamplePlan.at;
 import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
@@ -6,6 +6,7 @@ import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.cli.text.DaySheet;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
