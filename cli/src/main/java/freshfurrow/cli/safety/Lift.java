@@ -6,7 +6,7 @@ package freshfurrow.cli.safety;
  * the horizontal one is worked out; the others, of which none is above 1, can only lower the limit.
  */
 public final class Lift {
-    /** The load constant: the limit for the best posture there is, kg. */
+    /** The load constant: the limit for the best posture there is, kg; 51 lb where the equation is printed in pounds. */
     public static final double LOAD_CONSTANT_KG = 23;
 
     private static final double NEAREST_CM = 25;

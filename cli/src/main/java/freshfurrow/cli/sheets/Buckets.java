@@ -31,6 +31,6 @@ record Buckets(int full, double restKg) {
         if (restKg == 0) {
             return whole;
         }
-        return full == 0 ? "part of a bucket" : whole + " + " + figures.mass(restKg);
+        return full == 0 ? "less than a bucket" : whole + " + " + figures.mass(restKg);
     }
 }

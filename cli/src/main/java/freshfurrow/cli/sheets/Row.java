@@ -31,8 +31,15 @@ record Row(
     enum Weight {
         /** The crew measures something out and writes down what it was. */
         MAIN,
-        /** It is done and ticked. */
-        MINOR
+        /** It is done and ticked, and its time written down. */
+        MINOR,
+        /** Nothing is done. */
+        WAIT
+    }
+
+    /** Whether the crew writes down when it was. */
+    boolean isTimed() {
+        return weight != Weight.WAIT;
     }
 
     /** A piece of text; a name comes from someone's file. */

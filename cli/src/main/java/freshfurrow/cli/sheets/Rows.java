@@ -44,8 +44,14 @@ final class Rows {
                     List.of(Part.text("to "), place(move.to()), Part.text(", " + figures.distance(move.km()))));
         }
         if (activity instanceof Activity.Wait wait) {
-            return minor(
-                    wait, "Wait", List.of(Part.text("at "), place(wait.at()), Part.text(Steps.waiting(wait.why()))));
+            return new Row(
+                    when(wait),
+                    Weight.WAIT,
+                    "Wait",
+                    List.of(Part.text("at "), place(wait.at()), Part.text(Steps.waiting(wait.why()))),
+                    List.of(),
+                    Optional.empty(),
+                    List.of());
         }
         if (activity instanceof Activity.Clean clean) {
             return minor(clean, "Clean", List.of(Part.text("drum and strainer")));
@@ -112,7 +118,8 @@ final class Rows {
                                 " = " + Buckets.of(batch.compostKg(), bucketKg).text(figures))
                         .orElse("")
                 + lots(batch));
-        amounts.add(figures.volume(batch.waterL()) + " of water into the drum; makes as much concentrate");
+        amounts.add(figures.volume(batch.waterL()) + " of water, makes " + figures.volume(batch.waterL())
+                + " of concentrate");
         return main(
                 extract,
                 "Batch",
@@ -207,11 +214,17 @@ final class Rows {
     }
 
     private String when(Activity activity) {
-        String start = activity.start().toLocalDate().isBefore(date) ? "before" : CLOCK.format(activity.start());
-        String end = activity.end().isAfter(date.plusDays(1).atStartOfDay())
-                ? Figures.clock(activity.end(), date)
-                : CLOCK.format(activity.end());
-        return start + "–" + end;
+        boolean since = activity.start().toLocalDate().isBefore(date);
+        boolean until = activity.end().isAfter(date.plusDays(1).atStartOfDay());
+        if (since && until) {
+            return "all day";
+        }
+        if (since) {
+            return "to " + CLOCK.format(activity.end());
+        }
+        return until
+                ? "from " + CLOCK.format(activity.start())
+                : CLOCK.format(activity.start()) + "–" + CLOCK.format(activity.end());
     }
 
     private String time(LocalDateTime time) {

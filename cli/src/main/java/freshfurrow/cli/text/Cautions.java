@@ -81,19 +81,24 @@ public record Cautions(Figures figures) {
         }
         double bucketKg = lifting.bucketKg().getAsDouble();
         String bucket = "a full bucket of " + figures.mass(bucketKg);
-        String limit = figures.mass(Lift.LOAD_CONSTANT_KG) + " (NIOSH 94-110)";
+        String limit = (inPounds() ? "51 lb" : "23 kg") + " (NIOSH 94-110)";
         return lifting.isOverLimit()
                 ? "TOO HEAVY TO LIFT: " + bucket + " is over the recommended limit for the best of lifts, " + limit
                         + ". Fill buckets less, or use a hoist or a loader."
                 : "Compost: the recommended limit is " + limit
-                        + " for the best of lifts and less for any other: " + bucket + " is over it with the hands "
+                        + " for the best of lifts and less for any other: " + bucket
+                        + " is over it with the hands more than "
                         + reach(Lift.farthestReachCm(bucketKg)) + " from the ankles, or sooner." + lightly;
     }
 
     private String reach(double cm) {
-        return figures.units().mass() == MassUnit.POUND
+        return inPounds()
                 ? String.format(Locale.ROOT, "%.0f in", Math.floor(cm / CM_PER_INCH))
                 : String.format(Locale.ROOT, "%.0f cm", Math.floor(cm));
+    }
+
+    private boolean inPounds() {
+        return figures.units().mass() == MassUnit.POUND;
     }
 
     private static String clocks(List<LocalDateTime> times) {
