@@ -35,6 +35,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             DayCommand.class,
             SheetsCommand.class,
+            ExportCommand.class,
             AuditCommand.class,
             CompletionCommand.class
         },

@@ -32,6 +32,12 @@ public final class PlanIndex {
         return plan;
     }
 
+    /** What people call a place by: its id, and the name of a field that has another one. */
+    public String label(String place) {
+        String name = plan.season().names().get(place);
+        return name == null ? place : place + " " + name;
+    }
+
     /**
      * The load of that id.
      *
@@ -62,6 +68,11 @@ public final class PlanIndex {
     /** The earliest time by which a load that the batch is in has to be in the ground; empty when it is in none. */
     public Optional<LocalDateTime> useBy(Plan.Batch batch) {
         return loadsWith(batch.id()).stream().map(Plan.Load::deadline).min(Comparator.naturalOrder());
+    }
+
+    /** Ids of the loads that the batch goes into, in the order of their transfers. */
+    public List<String> loadsOf(Plan.Batch batch) {
+        return loadsWith(batch.id()).stream().map(Plan.Load::id).toList();
     }
 
     /** Water added to the concentrate of a load's batches, L; empty when a batch goes into other loads too. */

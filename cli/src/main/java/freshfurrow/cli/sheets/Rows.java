@@ -187,8 +187,7 @@ final class Rows {
     }
 
     private Part place(String id) {
-        String name = index.plan().season().names().get(id);
-        return Part.name(name == null ? id : id + " " + name);
+        return Part.name(index.label(id));
     }
 
     private Blank volume(String of) {

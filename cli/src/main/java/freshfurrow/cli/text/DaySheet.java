@@ -19,6 +19,8 @@ public final class DaySheet {
     private static final String RULE = "=".repeat(78);
     private static final String THIN_RULE = "-".repeat(78);
 
+    private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
+
     private final Plan plan;
     private final LocalDate date;
     private final Figures figures;
@@ -108,7 +110,14 @@ public final class DaySheet {
         if (today.isEmpty()) {
             lines.add("no work today");
         }
-        today.forEach(activity -> lines.addAll(steps.lines(activity)));
+        today.forEach(activity -> step(steps.of(activity)));
+    }
+
+    private void step(Step step) {
+        lines.add("[ ] %s  %-9s %s"
+                .formatted(step.clock(), step.verb(), step.text())
+                .stripTrailing());
+        step.note().ifPresent(note -> lines.add(INDENT + note));
     }
 
     private String fromTheDayBefore(OnBoard left) {

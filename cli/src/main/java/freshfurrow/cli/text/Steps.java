@@ -8,28 +8,30 @@ import freshfurrow.model.plan.WaitReason;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
-/** The activities of a day as steps on a crew's sheet; what the crew acts on is set in capitals. */
+/** The activities of a day as steps for a crew; what the crew acts on is set in capitals. */
 public final class Steps {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
 
     private final PlanIndex plan;
     private final LocalDate date;
     private final Figures figures;
 
-    Steps(PlanIndex plan, LocalDate date, Figures figures) {
+    public Steps(PlanIndex plan, LocalDate date, Figures figures) {
         this.plan = plan;
         this.date = date;
         this.figures = figures;
     }
 
-    /** @throws IllegalArgumentException when the activity names a load or batch that the plan does not have */
-    List<String> lines(Activity activity) {
+    /**
+     * The step of an activity.
+     *
+     * @throws IllegalArgumentException when it names a load or batch that the plan does not have
+     */
+    public Step of(Activity activity) {
         if (activity instanceof Activity.Move move) {
             return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
         }
@@ -61,36 +63,33 @@ public final class Steps {
         throw new IllegalArgumentException("no step for " + activity);
     }
 
-    private List<String> batch(Activity.Extract extract, Plan.Batch batch) {
-        List<String> step = step(
+    private Step batch(Activity.Extract extract, Plan.Batch batch) {
+        Step step = step(
                 extract,
                 "BATCH",
                 batch.id() + " at " + extract.at() + ": " + figures.mass(batch.compostKg()) + " of compost"
                         + from(batch.lots()) + " in " + figures.volume(batch.waterL()) + " of water");
-        step.add(INDENT
-                + plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
-        return step;
+        return step.noting(
+                plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
     }
 
-    private List<String> transfer(Activity.Transfer transfer, Plan.Load load) {
-        List<String> step = step(
+    private Step transfer(Activity.Transfer transfer, Plan.Load load) {
+        Step step = step(
                 transfer,
                 "TRANSFER",
                 figures.volume(transfer.litres()) + " into " + load.planter() + " at " + transfer.at() + ", load "
                         + load.id());
-        step.add(INDENT + "of " + String.join(", ", load.batches()) + "; USE BY " + time(load.deadline()));
-        return step;
+        return step.noting("of " + String.join(", ", load.batches()) + "; USE BY " + time(load.deadline()));
     }
 
-    private List<String> fill(Activity.Fill fill, Plan.Load load) {
-        List<String> step = step(
+    private Step fill(Activity.Fill fill, Plan.Load load) {
+        Step step = step(
                 fill,
                 "FILL",
                 figures.volume(load.litres()) + " from " + load.rig() + " at " + fill.at() + ", load " + load.id()
                         + ": tank " + Figures.percent(plan.shareOfTank(load)) + " full");
-        step.add(INDENT + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + " until the next fill, done by "
+        return step.noting(figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + " until the next fill, done by "
                 + time(load.lastDrop()) + "; USE BY " + time(load.deadline()));
-        return step;
     }
 
     private String from(Map<String, Double> lots) {
@@ -120,12 +119,12 @@ public final class Steps {
         };
     }
 
-    private List<String> step(Activity activity, String what, String text) {
-        List<String> lines = new ArrayList<>();
-        lines.add("[ ] %s-%s  %-9s %s%s"
-                .formatted(CLOCK.format(activity.start()), CLOCK.format(activity.end()), what, text, otherDay(activity))
-                .stripTrailing());
-        return lines;
+    private Step step(Activity activity, String verb, String text) {
+        return new Step(
+                CLOCK.format(activity.start()) + "-" + CLOCK.format(activity.end()),
+                verb,
+                text + otherDay(activity),
+                Optional.empty());
     }
 
     private String otherDay(Activity activity) {
