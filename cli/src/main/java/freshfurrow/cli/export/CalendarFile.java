@@ -44,6 +44,9 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 public final class CalendarFile {
     static final String PRODUCT = "-//freshfurrow//season plan//EN";
 
+    /** The library counts characters where the standard counts octets. */
+    private static final int UNFOLDED = Integer.MAX_VALUE;
+
     private final Season season;
     private final PlanIndex index;
     private final Figures figures;
@@ -72,14 +75,14 @@ public final class CalendarFile {
         calendar.add(new ProdId(PRODUCT));
         calendar.add(ImmutableVersion.VERSION_2_0);
         calendar.add(ImmutableCalScale.GREGORIAN);
-        calendar.add(new XProperty("X-WR-CALNAME", plain(season.name())));
+        calendar.add(new XProperty("X-WR-CALNAME", plain(season.name()).strip()));
         zone.ifPresent(known -> calendar.add(known.getVTimeZone()));
         Map<String, VEvent> entries = new LinkedHashMap<>();
         MachineDay.allOf(index.plan()).forEach(day -> entries.put(uid(day), entry(day)));
         before.revise(entries, season.first()).forEach(calendar::add);
         try (StringWriter text = new StringWriter()) {
-            new CalendarOutputter().output(calendar, text);
-            return text.toString();
+            new CalendarOutputter(true, UNFOLDED).output(calendar, text);
+            return ContentLines.fold(text.toString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

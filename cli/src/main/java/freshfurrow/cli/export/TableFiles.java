@@ -70,9 +70,7 @@ public final class TableFiles {
                     .number(area(work.lateHaDays()))
                     .text(String.join(" ", work.planters()))
                     .text(String.join(" ", work.loads()))
-                    .number(units.area()
-                            .fromHectares(
-                                    work.unserved().map(Plan.Unserved::areaHa).orElse(0.0)))
+                    .number(area(work.unserved().map(Plan.Unserved::areaHa).orElse(0.0)))
                     .text(work.unserved().map(Plan.Unserved::why).orElse(""))
                     .endRow();
         }
