@@ -27,10 +27,10 @@ record Buckets(int full, double restKg) {
 
     /** As {@code 2 buckets + 6 lb}. */
     String text(Figures figures) {
-        String whole = Figures.count(full, "bucket", "buckets");
-        if (restKg == 0) {
-            return whole;
+        if (full == 0) {
+            return "less than a bucket";
         }
-        return full == 0 ? "less than a bucket" : whole + " + " + figures.mass(restKg);
+        String whole = Figures.count(full, "bucket", "buckets");
+        return restKg == 0 ? whole : whole + " + " + figures.mass(restKg);
     }
 }
