@@ -24,7 +24,7 @@ public final class SeasonPlanner {
         this.season = season;
         this.options = options;
         this.listener = listener;
-        this.search = new Search(season, options.seed());
+        this.search = new Search(season, options.seed(), options.threads());
     }
 
     /**

@@ -37,6 +37,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SheetsCommand.class,
             ExportCommand.class,
             AuditCommand.class,
+            MixCommand.class,
+            CalibrateCommand.class,
             CompletionCommand.class
         },
         footer = {

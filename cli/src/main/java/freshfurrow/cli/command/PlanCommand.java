@@ -10,6 +10,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
+import freshfurrow.solver.limits.SeasonLimits;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -84,8 +85,9 @@ final class PlanCommand implements Callable<Integer> {
 
     private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists) {
         Season planned = read.season();
-        Plan plan = PlanRecorder.record(
-                CompiledSeason.of(planned), lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()));
+        CompiledSeason compiled = CompiledSeason.of(planned);
+        Plan recorded = PlanRecorder.record(compiled, lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()));
+        Plan plan = recorded.withLimits(SeasonLimits.of(compiled, recorded));
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));

@@ -46,7 +46,7 @@ public sealed interface Hazard {
     /** Drives of a heavy or wide machine. */
     record OnTheRoad() implements Hazard {}
 
-    /** Water drawn at these points, into which nothing may run back. */
+    /** Water drawn at these points, or at any when none is named, into which nothing may run back. */
     record Backflow(List<String> waterPoints) implements Hazard {
         public Backflow {
             waterPoints = List.copyOf(waterPoints);

@@ -7,6 +7,7 @@ import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Steps;
+import freshfurrow.model.mixing.Buckets;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
@@ -114,8 +115,7 @@ final class Rows {
         List<String> amounts = new ArrayList<>();
         amounts.add(figures.mass(batch.compostKg()) + " of compost"
                 + bucketKg(batch.rig())
-                        .map(bucketKg ->
-                                " = " + Buckets.of(batch.compostKg(), bucketKg).text(figures))
+                        .map(bucketKg -> " = " + text(Buckets.of(batch.compostKg(), bucketKg)))
                         .orElse("")
                 + lots(batch));
         amounts.add(figures.volume(batch.waterL()) + " of water, makes " + figures.volume(batch.waterL())
@@ -165,6 +165,14 @@ final class Rows {
                         "load " + load.id() + ", tank " + Figures.percent(index.shareOfTank(load)) + " full"),
                 Optional.of(time(load.deadline())),
                 List.of(volume("")));
+    }
+
+    private String text(Buckets buckets) {
+        if (buckets.full() == 0) {
+            return "less than a bucket";
+        }
+        String full = Figures.count(buckets.full(), "bucket", "buckets");
+        return buckets.restKg() == 0 ? full : full + " + " + figures.mass(buckets.restKg());
     }
 
     private Optional<Double> bucketKg(String rig) {

@@ -15,6 +15,10 @@ public record Cautions(Figures figures) {
     public static final String FIRST =
             "Local codes, makers' manuals and licensed practice come first. See docs/safety.md.";
 
+    /** What is said of {@link Hazard.Pressure}. */
+    public static final String PRESSURE =
+            "Pumps and hoses: stop the pump and let the pressure off before you open a coupling. Guards stay on.";
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double CM_PER_INCH = 2.54;
 
@@ -31,7 +35,8 @@ public record Cautions(Figures figures) {
             return "On the road: a loaded tank is slow to stop and easy to tip. Know your loaded weight and width.";
         }
         if (hazard instanceof Hazard.Backflow backflow) {
-            return "Drawing at " + String.join(", ", backflow.waterPoints())
+            return "Drawing"
+                    + (backflow.waterPoints().isEmpty() ? "" : " at " + String.join(", ", backflow.waterPoints()))
                     + ": keep an open air gap between hose and tank, so that nothing can run back into the source;"
                     + " where a hose must be coupled, a tested backflow preventer.";
         }
@@ -42,7 +47,7 @@ public record Cautions(Figures figures) {
             return "Dust and mist carry microbes: mask, gloves and eye protection, and wash before you eat.";
         }
         if (hazard instanceof Hazard.Pressure) {
-            return "Pumps and hoses: stop the pump and let the pressure off before you open a coupling. Guards stay on.";
+            return PRESSURE;
         }
         if (hazard instanceof Hazard.OldMix) {
             return "Old mix: do not plant it past its use-by. Heat ages it faster: shade the tanks. On hot days people"

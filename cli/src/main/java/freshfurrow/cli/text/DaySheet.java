@@ -113,7 +113,7 @@ public final class DaySheet {
         today.forEach(activity -> step(steps.of(activity)));
     }
 
-    private void step(Step step) {
+    private void step(Steps.Step step) {
         lines.add("[ ] %s  %-9s %s"
                 .formatted(step.clock(), step.verb(), step.text())
                 .stripTrailing());

@@ -27,6 +27,7 @@ public final class PlanReport {
         report.lines.addAll(SeasonTable.lines(plan));
         report.lines.add("");
         report.totals();
+        report.lines.addAll(HeldBack.lines(plan));
         report.late();
         report.unserved();
         return report.lines;

@@ -112,6 +112,8 @@ final class SeasonOfPlanTest {
                 any.rigs(),
                 any.loads(),
                 any.batches(),
-                any.unserved());
+                any.unserved(),
+                any.bounds(),
+                any.limits());
     }
 }

@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A plan of the example season: water is drawn on Monday, N40 is planted on Tuesday from one load, S80 on Wednesday, a day
@@ -66,7 +67,9 @@ public final class ExamplePlan {
                                 8,
                                 75,
                                 Map.of("bought", 8.0))),
-                List.of(new Plan.Unserved("E20", 2, "no compost left after 2027-04-21: 4 kg short")));
+                List.of(new Plan.Unserved("E20", 2, "no compost left after 2027-04-21: 4 kg short")),
+                Optional.empty(),
+                List.of());
     }
 
     /** The same with a load of 1,000 L for 5 ha, of which 2 ha are planted on Tuesday evening and 3 ha on Wednesday morning. */
@@ -95,7 +98,9 @@ public final class ExamplePlan {
                 plan.rigs(),
                 List.of(load, plan.loads().get(1)),
                 plan.batches(),
-                List.of());
+                List.of(),
+                plan.bounds(),
+                plan.limits());
     }
 
     private static List<Activity> planterActivities() {

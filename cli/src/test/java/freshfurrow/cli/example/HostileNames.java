@@ -43,7 +43,9 @@ public final class HostileNames {
                 plan.rigs(),
                 plan.loads(),
                 plan.batches(),
-                plan.unserved());
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
     }
 
     /** The example's season, which bears a name as its first field does. */

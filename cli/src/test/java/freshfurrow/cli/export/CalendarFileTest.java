@@ -210,7 +210,9 @@ final class CalendarFileTest {
                 rigs,
                 PLAN.loads(),
                 PLAN.batches(),
-                PLAN.unserved());
+                PLAN.unserved(),
+                PLAN.bounds(),
+                PLAN.limits());
     }
 
     private static Season in(String zone) {

@@ -105,7 +105,9 @@ final class HazardsTest {
                 Map.of("R1", rig),
                 PLAN.loads(),
                 PLAN.batches(),
-                PLAN.unserved());
+                PLAN.unserved(),
+                PLAN.bounds(),
+                PLAN.limits());
     }
 
     private static <T extends Hazard> T only(List<Hazard> hazards, Class<T> kind) {

@@ -124,7 +124,9 @@ final class CrewSheetsTest {
                 Map.of("R1", rig),
                 plan.loads(),
                 plan.batches(),
-                plan.unserved());
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
     }
 
     private static String html(Plan plan) {

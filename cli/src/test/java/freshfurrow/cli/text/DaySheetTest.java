@@ -10,6 +10,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class DaySheetTest {
@@ -83,7 +84,16 @@ final class DaySheetTest {
     @Test
     void aPlanWithoutWorkHasNoDates() {
         Plan idle = new Plan(
-                PLAN.season(), PLAN.score(), PLAN.totals(), Map.of(), Map.of(), List.of(), List.of(), List.of());
+                PLAN.season(),
+                PLAN.score(),
+                PLAN.totals(),
+                Map.of(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of());
         assertThat(DaySheet.dates(idle)).isEmpty();
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
+import java.util.function.Supplier;
 
 /**
  * A value of a JSON file together with where it stands, so that whatever is wrong with it can be said in one line.
@@ -27,19 +28,19 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     /** This place as an object that has exactly these keys. */
     JsonPlace with(String... keys) throws PlanFileException {
-        return with(List.of(keys), List.of());
+        return withAndPerhaps(List.of(), keys);
     }
 
-    /** This place as an object that has all the needed keys, perhaps some of the others, and no more. */
-    JsonPlace with(List<String> needed, List<String> others) throws PlanFileException {
+    /** This place as an object that has these keys, perhaps some of the optional ones, and no others. */
+    JsonPlace withAndPerhaps(List<String> optional, String... keys) throws PlanFileException {
         requireObject();
-        for (String key : needed) {
+        for (String key : keys) {
             if (!value.has(key)) {
                 throw wrong("the key '" + key + "' is missing");
             }
         }
-        List<String> known = new ArrayList<>(needed);
-        known.addAll(others);
+        List<String> known = new ArrayList<>(List.of(keys));
+        known.addAll(optional);
         for (Map.Entry<String, JsonNode> entry : value.properties()) {
             if (!known.contains(entry.getKey())) {
                 throw wrong(
@@ -90,6 +91,23 @@ record JsonPlace(Path file, String path, JsonNode value) {
             throw place.unlike("a whole number");
         }
         return place.value.longValue();
+    }
+
+    boolean yesOrNo(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        if (!place.value.isBoolean()) {
+            throw place.unlike("true or false");
+        }
+        return place.value.booleanValue();
+    }
+
+    /** A record made of values of this place; what its constructor refuses is said to be wrong here. */
+    <T> T valid(Supplier<T> made) throws PlanFileException {
+        try {
+            return made.get();
+        } catch (IllegalArgumentException e) {
+            throw wrong(String.valueOf(e.getMessage()));
+        }
     }
 
     LocalDateTime time(String key) throws PlanFileException {

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,6 +20,8 @@ import java.util.OptionalDouble;
  * @param loads in the order in which they are transferred, ids L0001 and on
  * @param batches in the order in which they were recorded, ids B0001 and on
  * @param unserved fields not planted in whole, with the reason
+ * @param bounds what no plan of the season can do better, when it was worked out
+ * @param limits what each resource holds back, one entry a resource; empty when it was not worked out
  */
 public record Plan(
         SeasonSource season,
@@ -28,13 +31,26 @@ public record Plan(
         Map<String, RigPlan> rigs,
         List<Load> loads,
         List<Batch> batches,
-        List<Unserved> unserved) {
+        List<Unserved> unserved,
+        Optional<Bounds> bounds,
+        List<Limit> limits) {
     public Plan {
         planters = Collections.unmodifiableMap(new LinkedHashMap<>(planters));
         rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
         loads = List.copyOf(loads);
         batches = List.copyOf(batches);
         unserved = List.copyOf(unserved);
+        limits = List.copyOf(limits);
+    }
+
+    /** This plan with these bounds in place of those it had. */
+    public Plan withBounds(Bounds found) {
+        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, Optional.of(found), limits);
+    }
+
+    /** This plan with these limits in place of those it had. */
+    public Plan withLimits(List<Limit> found) {
+        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found);
     }
 
     /**
@@ -194,4 +210,64 @@ public record Plan(
      * @param why one sentence
      */
     public record Unserved(String field, double areaHa, String why) {}
+
+    /**
+     * What no plan of the season can do better, each figure by itself.
+     *
+     * @param planterFills no plan that leaves no more unserved than this one has fewer, 0 or more; likewise {@code waterTrips}
+     * @param unservedHa no plan leaves less, ha, 0 or more
+     * @param lateHaDays no plan that leaves no more unserved than this one has fewer, unweighted ha-days, 0 or more
+     * @param medium no plan has a better medium score, hundredths of weighted ha-days, negated: 0 or less
+     * @param provedBest no plan has a better score than this one
+     */
+    public record Bounds(
+            int planterFills, int waterTrips, double unservedHa, double lateHaDays, long medium, boolean provedBest) {
+        public Bounds {
+            notBelowZero("planterFills", planterFills);
+            notBelowZero("waterTrips", waterTrips);
+            notBelowZero("unservedHa", unservedHa);
+            notBelowZero("lateHaDays", lateHaDays);
+            if (medium > 0) {
+                throw new IllegalArgumentException("medium is " + medium + ", expected 0 or less");
+            }
+        }
+    }
+
+    /**
+     * What one resource holds back: the plan's lists played out once more with that resource made free and all else as it is.
+     * The figures are those of the season played out so.
+     *
+     * @param unservedHa ha, 0 or more
+     * @param lateHaDays unweighted ha-days, 0 or more
+     * @param waitMin minutes that planters wait for a rig, water or compost, 0 or more
+     * @param shareOfLate share of the plan's late and unserved area, as the medium score weighs it, that goes away, 0 to 1
+     * @param shareOfWait share of the planters' waiting that goes away, 0 to 1
+     */
+    public record Limit(
+            Resource resource,
+            double unservedHa,
+            double lateHaDays,
+            double waitMin,
+            double shareOfLate,
+            double shareOfWait) {
+        public Limit {
+            notBelowZero("unservedHa", unservedHa);
+            notBelowZero("lateHaDays", lateHaDays);
+            notBelowZero("waitMin", waitMin);
+            share("shareOfLate", shareOfLate);
+            share("shareOfWait", shareOfWait);
+        }
+    }
+
+    private static void notBelowZero(String figure, double value) {
+        if (!(value >= 0) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(figure + " is " + value + ", expected 0 or more");
+        }
+    }
+
+    private static void share(String figure, double value) {
+        if (!(value >= 0 && value <= 1)) {
+            throw new IllegalArgumentException(figure + " is " + value + ", expected a share from 0 to 1");
+        }
+    }
 }

@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -44,6 +45,7 @@ final class PlanFromJson {
     private static final Map<String, ActivityKind> KINDS = byName(ActivityKind.values(), ActivityKind::key);
     private static final Map<String, WaitReason> REASONS =
             byName(WaitReason.values(), reason -> reason.name().toLowerCase(Locale.ROOT));
+    private static final Map<String, Resource> RESOURCES = byName(Resource.values(), Resource::key);
     private static final Map<String, AreaUnit> AREAS = byName(AreaUnit.values(), AreaUnit::symbol);
     private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
     private static final Map<String, MassUnit> MASSES = byName(MassUnit.values(), MassUnit::symbol);
@@ -95,7 +97,17 @@ final class PlanFromJson {
     }
 
     private static Plan plan(JsonPlace top) throws PlanFileException {
-        top.with("format", "season", "score", "totals", "planters", "rigs", "loads", "batches", "unserved");
+        top.withAndPerhaps(
+                List.of("bounds", "limits"),
+                "format",
+                "season",
+                "score",
+                "totals",
+                "planters",
+                "rigs",
+                "loads",
+                "batches",
+                "unserved");
         JsonPlace score = top.at("score").with("hard", "medium", "soft");
         return new Plan(
                 season(top.at("season")),
@@ -105,11 +117,13 @@ final class PlanFromJson {
                 top.map("rigs", PlanFromJson::rig),
                 top.list("loads", PlanFromJson::load),
                 top.list("batches", PlanFromJson::batch),
-                top.list("unserved", PlanFromJson::unserved));
+                top.list("unserved", PlanFromJson::unserved),
+                top.has("bounds") ? Optional.of(bounds(top.at("bounds"))) : Optional.empty(),
+                top.has("limits") ? top.list("limits", PlanFromJson::limit) : List.of());
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.with(List.of("name", "file", "sha256", "units"), List.of("names"));
+        place.withAndPerhaps(List.of("names"), "name", "file", "sha256", "units");
         JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
         return new Plan.SeasonSource(
                 place.text("name"),
@@ -163,7 +177,7 @@ final class PlanFromJson {
     }
 
     private static Plan.RigPlan rig(JsonPlace place) throws PlanFileException {
-        place.with(List.of("activities"), List.of("nurseTankL", "payloadKg", "bucketKg"));
+        place.withAndPerhaps(List.of("nurseTankL", "payloadKg", "bucketKg"), "activities");
         return new Plan.RigPlan(
                 place.numberIfAny("nurseTankL"),
                 place.numberIfAny("payloadKg"),
@@ -223,6 +237,28 @@ final class PlanFromJson {
     private static Plan.Unserved unserved(JsonPlace place) throws PlanFileException {
         place.with("field", "areaHa", "why");
         return new Plan.Unserved(place.text("field"), place.number("areaHa"), place.text("why"));
+    }
+
+    private static Plan.Bounds bounds(JsonPlace place) throws PlanFileException {
+        place.with("planterFills", "waterTrips", "unservedHa", "lateHaDays", "medium", "provedBest");
+        int planterFills = place.count("planterFills");
+        int waterTrips = place.count("waterTrips");
+        double unservedHa = place.number("unservedHa");
+        double lateHaDays = place.number("lateHaDays");
+        long medium = place.whole("medium");
+        boolean provedBest = place.yesOrNo("provedBest");
+        return place.valid(() -> new Plan.Bounds(planterFills, waterTrips, unservedHa, lateHaDays, medium, provedBest));
+    }
+
+    private static Plan.Limit limit(JsonPlace place) throws PlanFileException {
+        place.with("resource", "unservedHa", "lateHaDays", "waitMin", "shareOfLate", "shareOfWait");
+        Resource resource = place.oneOf("resource", RESOURCES);
+        double unservedHa = place.number("unservedHa");
+        double lateHaDays = place.number("lateHaDays");
+        double waitMin = place.number("waitMin");
+        double shareOfLate = place.number("shareOfLate");
+        double shareOfWait = place.number("shareOfWait");
+        return place.valid(() -> new Plan.Limit(resource, unservedHa, lateHaDays, waitMin, shareOfLate, shareOfWait));
     }
 
     private static <T> Map<String, T> byName(T[] values, Function<T, String> name) {

@@ -45,6 +45,11 @@ final class PlanToJson {
                 .put("field", left.field())
                 .put("areaHa", area(left.areaHa()))
                 .put("why", left.why()));
+        plan.bounds().ifPresent(bounds -> tree.set("bounds", bounds(bounds)));
+        if (!plan.limits().isEmpty()) {
+            ArrayNode limits = tree.putArray("limits");
+            plan.limits().forEach(limit -> limits.add(limit(limit)));
+        }
         return tree;
     }
 
@@ -157,6 +162,26 @@ final class PlanToJson {
         ObjectNode lots = tree.putObject("lots");
         batch.lots().forEach((id, kg) -> lots.put(id, figure(kg)));
         return tree;
+    }
+
+    private static ObjectNode bounds(Plan.Bounds bounds) {
+        return JSON.objectNode()
+                .put("planterFills", bounds.planterFills())
+                .put("waterTrips", bounds.waterTrips())
+                .put("unservedHa", area(bounds.unservedHa()))
+                .put("lateHaDays", area(bounds.lateHaDays()))
+                .put("medium", bounds.medium())
+                .put("provedBest", bounds.provedBest());
+    }
+
+    private static ObjectNode limit(Plan.Limit limit) {
+        return JSON.objectNode()
+                .put("resource", limit.resource().key())
+                .put("unservedHa", area(limit.unservedHa()))
+                .put("lateHaDays", area(limit.lateHaDays()))
+                .put("waitMin", figure(limit.waitMin()))
+                .put("shareOfLate", figure(limit.shareOfLate()))
+                .put("shareOfWait", figure(limit.shareOfWait()));
     }
 
     private static ArrayNode ids(List<String> ids) {

@@ -1,10 +1,13 @@
 package freshfurrow.model.quantity;
 
 import static freshfurrow.model.quantity.KnownUnits.ACRE;
+import static freshfurrow.model.quantity.KnownUnits.FLUID_OUNCE;
 import static freshfurrow.model.quantity.KnownUnits.GALLON;
 import static freshfurrow.model.quantity.KnownUnits.HECTARE;
+import static freshfurrow.model.quantity.KnownUnits.KILOPASCAL;
 import static freshfurrow.model.quantity.KnownUnits.MILLIMETRE;
 import static freshfurrow.model.quantity.KnownUnits.POUND;
+import static freshfurrow.model.quantity.KnownUnits.PSI;
 import static systems.uom.common.USCustomary.FOOT;
 import static systems.uom.common.USCustomary.INCH;
 import static systems.uom.common.USCustomary.MILE;
@@ -31,12 +34,21 @@ import javax.measure.MetricPrefix;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 
-/** What a quantity of a season file measures, the units it may be written in and the SI unit it is kept in. */
+/** What a quantity of a season file or a command line measures, the units it may be written in and the SI unit it is kept in. */
 public enum Kind {
     /** Kept in hectares. */
     AREA("an area", "40 ac", HECTARE, in("ac", ACRE), in("ha", HECTARE), in("m2", SQUARE_METRE)),
     /** Kept in litres. */
     VOLUME("a volume", "600 gal", LITRE, in("gal", GALLON), in("L", LITRE), in("m3", CUBIC_METRE)),
+    /** Kept in litres. */
+    CAUGHT_VOLUME(
+            "a caught volume",
+            "32 floz",
+            LITRE,
+            in("floz", FLUID_OUNCE),
+            in("mL", LITRE.divide(1000)),
+            in("L", LITRE),
+            in("gal", GALLON)),
     /** Kept in kilograms. */
     MASS(
             "a mass",
@@ -95,6 +107,14 @@ public enum Kind {
             in("L/min", LITRE.divide(MINUTE)),
             in("L/s", LITRE.divide(SECOND)),
             in("m3/h", CUBIC_METRE.divide(HOUR))),
+    /** Kept in kilopascals. */
+    PRESSURE(
+            "a pressure",
+            "40 psi",
+            KILOPASCAL,
+            in("psi", PSI),
+            in("kPa", KILOPASCAL),
+            in("bar", KILOPASCAL.multiply(100))),
     /** Kept in millimetres. */
     RAIN("a depth of rain", "0.8 in", MILLIMETRE, in("in", INCH), in("mm", MILLIMETRE)),
     /** Kept in days per millimetre. */

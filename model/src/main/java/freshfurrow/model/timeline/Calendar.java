@@ -13,7 +13,7 @@ final class Calendar {
     static final int NEVER = Integer.MAX_VALUE / 2;
 
     /** Slots of 2,048 s. */
-    private static final int SLOT_BITS = 11;
+    private static final int SLOT_BITS = 16;
 
     private final int[] start;
     private final int[] end;

@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
@@ -258,6 +259,22 @@ public final class CompiledSeason {
     /** Whether the planter may plant the field. */
     public boolean allows(int planter, int field) {
         return allowed[planter][field];
+    }
+
+    /** All distances by road as they are played, in whole metres, without measuring any of them again. */
+    public Distances roads() {
+        Map<String, Integer> placeOf = new HashMap<>();
+        for (int i = 0; i < places; i++) {
+            placeOf.put(placeIds[i], i);
+        }
+        return (from, to) -> {
+            Integer a = placeOf.get(from);
+            Integer b = placeOf.get(to);
+            if (a == null || b == null) {
+                throw new IllegalArgumentException("no road from " + from + " to " + to);
+            }
+            return metres(a, b);
+        };
     }
 
     /** Distance by road between two fields, m, rounded up. */

@@ -25,7 +25,6 @@ final class LoadSizer {
 
     private final CompiledSeason season;
     private final State state;
-    private final Quote quote;
     private final CompostLots lots;
     private final Planting planting;
 
@@ -40,24 +39,20 @@ final class LoadSizer {
     /** Sizes whose transfer begins at this time or later do not count, s. */
     private int lastStart;
 
-    /** What the quote was asked for last, dm2. */
-    private long asked;
-
-    LoadSizer(CompiledSeason season, State state, Quote quote, CompostLots lots, Planting planting) {
+    LoadSizer(CompiledSeason season, State state, CompostLots lots, Planting planting) {
         this.season = season;
         this.state = state;
-        this.quote = quote;
         this.lots = lots;
         this.planting = planting;
     }
 
     /** The most that tank, rig and the run of fields of the recipe allow, dm2, whatever its age. */
-    long ceiling() {
-        long bound = rigBound();
+    long ceiling(Quote quote) {
+        long bound = rigBound(quote);
         if (quote.source != Quote.Source.AT_WATER) {
-            bound = Math.min(bound, tank());
+            bound = Math.min(bound, tank(quote));
         }
-        long run = runDm2(bound + ROUNDING_DM2);
+        long run = runDm2(quote, bound + ROUNDING_DM2);
         if (run <= bound + ROUNDING_DM2) {
             bound = run;
         }
@@ -71,8 +66,8 @@ final class LoadSizer {
     }
 
     /** Area of one load out of a mix of that area. */
-    long loadOf(long mixDm2) {
-        long tank = tank();
+    long loadOf(Quote quote, long mixDm2) {
+        long tank = tank(quote);
         return mixDm2 <= tank + ROUNDING_DM2 ? mixDm2 : tank;
     }
 
@@ -82,54 +77,49 @@ final class LoadSizer {
      * @param onlyWorthwhile 0 as well for a load that age holds down so far that it would be gone sooner than its own transfer
      *     takes
      */
-    long size(boolean onlyWorthwhile) {
+    long size(Quote quote, boolean onlyWorthwhile) {
         double capacity = season.capacityDm2PerS[quote.planter];
         smallest = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : CRUMB_DM2;
         lastStart = NEVER;
-        long ceiling = ceiling();
-        long size = fitAroundBreaks(ceiling);
+        long ceiling = ceiling(quote);
+        long size = fitAroundBreaks(quote, ceiling);
         int tomorrow = (quote.need / Calendars.DAY_S + 1) * Calendars.DAY_S;
-        if (size > 0 && size != asked) {
-            quote.ask(loadOf(size), size);
-            asked = size;
+        if (size > 0 && quote.ask(loadOf(quote, size), size) >= tomorrow) {
+            size = todayRather(quote, size, ceiling, tomorrow);
         }
-        if (size > 0 && quote.transferStart >= tomorrow) {
-            size = todayRather(size, ceiling, tomorrow);
-        }
-        if (onlyWorthwhile && timeLimited && !worthwhile(loadOf(size))) {
+        if (onlyWorthwhile && timeLimited && !worthwhile(quote, loadOf(quote, size))) {
             return 0;
         }
-        long whole = fieldsEnd(size);
+        long whole = fieldsEnd(quote, size);
         if (whole > size
                 && whole <= ceiling
-                && whole - size <= tank() / TOLERANCE_SHARE + CRUMB_DM2
+                && whole - size <= tank(quote) / TOLERANCE_SHARE + CRUMB_DM2
                 && size > 0
-                && applied(whole, whole) >= whole) {
+                && applied(quote, whole, whole) >= whole) {
             size = whole;
         }
-        long trimmed = withoutCrumb(size);
-        if (trimmed < size && applied(trimmed, trimmed) >= trimmed) {
+        long trimmed = withoutCrumb(quote, size);
+        if (trimmed < size && applied(quote, trimmed, trimmed) >= trimmed) {
             size = trimmed;
         }
-        if (size > 0 && size != asked) {
-            quote.ask(loadOf(size), size);
+        if (size > 0) {
+            quote.ask(loadOf(quote, size), size);
         }
         return size;
     }
 
-    private long fitAroundBreaks(long ceiling) {
+    private long fitAroundBreaks(Quote quote, long ceiling) {
         quote.wholeAfterBreak = false;
-        long size = fit(ceiling);
+        long size = fit(quote, ceiling);
         if (size < ceiling && brokenByRest) {
             quote.wholeAfterBreak = true;
             boolean limitedBefore = timeLimited;
-            long after = fit(ceiling);
+            long after = fit(quote, ceiling);
             if (after > size) {
                 return after;
             }
             quote.wholeAfterBreak = false;
             timeLimited = limitedBefore;
-            asked = 0;
         }
         return size;
     }
@@ -138,24 +128,24 @@ final class LoadSizer {
      * Where the largest size comes on a later day only: the largest that can come today, if that is worthwhile and a good part of
      * it, so that no planter stands still for a day over the last few litres.
      */
-    private long todayRather(long later, long ceiling, int tomorrow) {
+    private long todayRather(Quote quote, long later, long ceiling, int tomorrow) {
         boolean limitedLater = timeLimited;
         boolean wholeLater = quote.wholeAfterBreak;
         lastStart = tomorrow;
         quote.wholeAfterBreak = false;
-        long today = fit(ceiling);
+        long goodPart = Math.max(later / GOOD_PART, smallest);
+        long today = applied(quote, goodPart, ceiling) < goodPart ? 0 : fit(quote, ceiling);
         lastStart = NEVER;
-        if (today >= later / GOOD_PART && worthwhile(loadOf(today))) {
+        if (today >= goodPart && worthwhile(quote, loadOf(quote, today))) {
             return today;
         }
         timeLimited = limitedLater;
         quote.wholeAfterBreak = wholeLater;
-        asked = 0;
         return later;
     }
 
     /** Whether planting it takes as long as its own transfer. */
-    private boolean worthwhile(long loadDm2) {
+    private boolean worthwhile(Quote quote, long loadDm2) {
         return loadDm2 >= quote.transferS(loadDm2) * season.capacityDm2PerS[quote.planter];
     }
 
@@ -163,19 +153,19 @@ final class LoadSizer {
      * The largest size up to the ceiling of which all is planted in time. What a size would let be planted only shrinks as the size
      * grows, so a size that fits is followed by none larger than what it would let be planted.
      */
-    private long fit(long ceiling) {
+    private long fit(Quote quote, long ceiling) {
         timeLimited = false;
         brokenByRest = false;
         compostLimited = false;
         long tooLarge = ceiling;
-        long atTooLarge = applied(tooLarge, ceiling);
+        long atTooLarge = applied(quote, tooLarge, ceiling);
         if (atTooLarge >= ceiling) {
             return ceiling;
         }
         long fits = smaller(tooLarge, atTooLarge);
         long atFits = 0;
         for (int step = 0; fits > 0; step++) {
-            atFits = applied(fits, ceiling);
+            atFits = applied(quote, fits, ceiling);
             if (atFits >= fits) {
                 break;
             }
@@ -183,7 +173,7 @@ final class LoadSizer {
             atTooLarge = atFits;
             fits = step < MOST_STEPS ? smaller(tooLarge, atTooLarge) : 0;
         }
-        long tolerance = Math.max(1, tank() / TOLERANCE_SHARE);
+        long tolerance = Math.max(1, tank(quote) / TOLERANCE_SHARE);
         long bound = Math.min(tooLarge, atFits);
         for (int step = 1; fits > 0 && bound - fits > tolerance && step < MOST_STEPS; step++) {
             long middle = fits + (bound - fits) / 2;
@@ -193,7 +183,7 @@ final class LoadSizer {
                 long crossing = fits + (long) ((tooLarge - fits) * excess / (excess + lack)) - tolerance / 4;
                 middle = Math.max(fits + 1, Math.min(bound, crossing));
             }
-            long atMiddle = applied(middle, ceiling);
+            long atMiddle = applied(quote, middle, ceiling);
             if (atMiddle >= middle) {
                 fits = middle;
                 atFits = atMiddle;
@@ -218,9 +208,8 @@ final class LoadSizer {
      * Area, up to the cap, that would be in the ground in time if the mix were made for {@code mixDm2}; less than that when there
      * is not the compost for it.
      */
-    private long applied(long mixDm2, long capDm2) {
-        asked = mixDm2;
-        if (mixDm2 <= 0 || quote.ask(loadOf(mixDm2), mixDm2) >= lastStart) {
+    private long applied(Quote quote, long mixDm2, long capDm2) {
+        if (mixDm2 <= 0 || quote.ask(loadOf(quote, mixDm2), mixDm2) >= lastStart) {
             return 0;
         }
         if (quote.source != Quote.Source.ON_BOARD) {
@@ -232,15 +221,15 @@ final class LoadSizer {
             }
         }
         planting.begin(quote.planter, quote.transferStart + quote.transferS);
-        long load = loadOf(mixDm2);
+        long load = loadOf(quote, mixDm2);
         if (quote.source != Quote.Source.AT_WATER) {
-            return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline, false);
+            return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline);
         }
-        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline, false);
+        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline);
         int rigFree = quote.transferStart + quote.transferS;
         int rigPlace = quote.place;
         while (done >= load && done < capDm2) {
-            long next = Math.min(tank(), capDm2 - done);
+            long next = Math.min(tank(quote), capDm2 - done);
             int duration = quote.transferS(next);
             int ready = quote.arrival(rigPlace, planting.place, rigFree);
             int start = quote.fitTransfer(Math.max(ready, planting.time), duration);
@@ -250,7 +239,7 @@ final class LoadSizer {
             planting.time = start + duration;
             rigFree = planting.time;
             rigPlace = planting.place;
-            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline, false);
+            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline);
             if (more == 0) {
                 break;
             }
@@ -260,11 +249,11 @@ final class LoadSizer {
         return done;
     }
 
-    private long tank() {
+    private long tank(Quote quote) {
         return season.tankDm2[quote.planter][quote.recipe];
     }
 
-    private long rigBound() {
+    private long rigBound(Quote quote) {
         int base = state.rig(quote.rig);
         return switch (quote.source) {
             case ON_BOARD -> state.v[base + MIX_DM2];
@@ -284,24 +273,25 @@ final class LoadSizer {
     }
 
     /** A size that does not leave so little of a field that it might take a fill of its own for nothing. */
-    private long withoutCrumb(long size) {
-        long fieldsEnd = fieldsEnd(size);
+    private long withoutCrumb(Quote quote, long size) {
+        long fieldsEnd = fieldsEnd(quote, size);
         boolean leavesCrumb = fieldsEnd > size && fieldsEnd - size < CRUMB_DM2;
         return leavesCrumb && size > 2 * CRUMB_DM2 ? size - CRUMB_DM2 : size;
     }
 
-    private long fieldsEnd(long size) {
+    private long fieldsEnd(Quote quote, long size) {
         int base = state.planter(quote.planter);
         int i = (int) state.v[base + State.INDEX];
         long fieldsEnd = state.v[base + State.LEFT_DM2];
         while (fieldsEnd < size && ++i < planting.size(quote.planter)) {
             fieldsEnd += season.areaDm2[planting.field(quote.planter, i)];
         }
+        planting.lookedAt(quote.planter, i);
         return fieldsEnd;
     }
 
     /** Area of the run of fields of the recipe that the planter has before it, as far as {@code enough}. */
-    private long runDm2(long enough) {
+    private long runDm2(Quote quote, long enough) {
         int base = state.planter(quote.planter);
         int i = (int) state.v[base + State.INDEX];
         long run = state.v[base + State.LEFT_DM2];
@@ -309,6 +299,7 @@ final class LoadSizer {
         while (run < enough && ++i < size && season.recipeOf[planting.field(quote.planter, i)] == quote.recipe) {
             run += season.areaDm2[planting.field(quote.planter, i)];
         }
+        planting.lookedAt(quote.planter, i);
         return run;
     }
 }

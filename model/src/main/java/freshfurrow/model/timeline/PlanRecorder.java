@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The full record of a season played out: the plan that people read. */
 public final class PlanRecorder {
@@ -70,7 +71,9 @@ public final class PlanRecorder {
                 rigs,
                 loads,
                 journal.batches(),
-                unserved);
+                unserved,
+                Optional.empty(),
+                List.of());
     }
 
     private Plan.Totals totals(Timeline timeline) {

@@ -8,9 +8,12 @@ import static freshfurrow.model.timeline.State.FINISH_S;
 import static freshfurrow.model.timeline.State.INDEX;
 import static freshfurrow.model.timeline.State.LATE_DM2_DAYS;
 import static freshfurrow.model.timeline.State.LEFT_DM2;
+import static freshfurrow.model.timeline.State.LOOKED_TO;
 import static freshfurrow.model.timeline.State.PLACE;
 import static freshfurrow.model.timeline.State.PLANTED_DM2;
 import static freshfurrow.model.timeline.State.WEIGHTED_LATE_DM2_DAYS;
+
+import org.jspecify.annotations.Nullable;
 
 /**
  * A planter's way through its list out of one load: pieces of fields, moves, nights and rain, until the load is used up or too
@@ -20,8 +23,7 @@ final class Planting {
     private final CompiledSeason season;
     private final State state;
     private final long[] v;
-    private int[][] lists;
-    private int[] sizes;
+    private final FieldOrder order;
 
     // where the walk stands
     int time;
@@ -29,23 +31,37 @@ final class Planting {
     int index;
     long leftDm2;
 
-    Planting(CompiledSeason season, State state) {
+    private int walks;
+    private int walkedFrom;
+    private int walkedUntil;
+    private long walkedDm2;
+
+    // what the walk has brought so far
+    private int driveS;
+    private int driveM;
+    private long plantedDm2;
+    private long earlyDm2Days;
+    private long lateDm2Days;
+    private long weightedLateDm2Days;
+    private int finishS;
+
+    /** Told of a walk that is done for real. */
+    @Nullable
+    private Journal journal;
+
+    Planting(CompiledSeason season, State state, FieldOrder order) {
         this.season = season;
         this.state = state;
         this.v = state.v;
-    }
-
-    void lists(int[][] fieldLists, int[] listSizes) {
-        lists = fieldLists;
-        sizes = listSizes;
+        this.order = order;
     }
 
     int field(int planter, int i) {
-        return lists[planter][i];
+        return order.field(planter, i);
     }
 
     int size(int planter) {
-        return sizes[planter];
+        return order.size(planter);
     }
 
     /** Puts the walk where the planter is, with a load in its tank from {@code t} on. */
@@ -55,25 +71,53 @@ final class Planting {
         place = (int) v[base + PLACE];
         index = (int) v[base + INDEX];
         leftDm2 = v[base + LEFT_DM2];
+        walks = 0;
+        walkedFrom = t;
+        driveS = 0;
+        driveM = 0;
+        plantedDm2 = 0;
+        earlyDm2Days = 0;
+        lateDm2Days = 0;
+        weightedLateDm2Days = 0;
+        finishS = 0;
     }
 
-    /** Makes where the walk stands where the planter is. */
-    void commit(int planter) {
+    /** Looks no further back on the last look ahead: another request is served. */
+    void forget() {
+        walks = 0;
+    }
+
+    /** Plants out of a load that is in the tank from {@code t} on for real, and returns the area planted. */
+    long plant(int planter, int t, int recipe, long loadDm2, int deadline) {
+        boolean justWalked = walks == 1 && walkedFrom == t && walkedUntil == deadline && walkedDm2 == loadDm2;
+        if (!justWalked || state.journal != null) {
+            journal = state.journal;
+            begin(planter, t);
+            walk(planter, recipe, loadDm2, deadline);
+            journal = null;
+        }
         int base = state.planter(planter);
         v[base + PLACE] = place;
         v[base + INDEX] = index;
         v[base + LEFT_DM2] = leftDm2;
         v[base + State.TIME] = time;
+        state.add(DRIVE_S, driveS);
+        state.add(DRIVE_M, driveM);
+        state.add(PLANTED_DM2, plantedDm2);
+        state.add(EARLY_DM2_DAYS, earlyDm2Days);
+        state.add(LATE_DM2_DAYS, lateDm2Days);
+        state.add(WEIGHTED_LATE_DM2_DAYS, weightedLateDm2Days);
+        v[state.counters + FINISH_S] = Math.max(v[state.counters + FINISH_S], finishS);
+        return plantedDm2;
     }
 
-    /**
-     * Plants up to {@code capDm2} of fields of the recipe before the deadline and returns the area planted.
-     *
-     * @param real false to look ahead only
-     */
-    long walk(int planter, int recipe, long capDm2, int deadline, boolean real) {
-        int size = sizes[planter];
-        int[] list = lists[planter];
+    /** Plants in thought up to {@code capDm2} of fields of the recipe before the deadline and returns the area planted. */
+    long walk(int planter, int recipe, long capDm2, int deadline) {
+        walks++;
+        walkedUntil = deadline;
+        walkedDm2 = capDm2;
+        int size = order.size(planter);
+        int[] list = order.list(planter);
         double capacity = season.capacityDm2PerS[planter];
         Calendar hours = season.planterHours[planter];
         long planted = 0;
@@ -90,13 +134,15 @@ final class Planting {
                 if (begin >= deadline) {
                     break;
                 }
-                if (real) {
-                    moved(planter, place, field, start, duration);
+                driveS += driveS(planter, place, field);
+                driveM += season.metres(place, field);
+                if (journal != null) {
+                    journal.planterMoved(planter, place, field, start, start + duration);
                 }
                 time = start + duration;
                 place = field;
             }
-            long done = plantField(planter, field, plantable, capacity, capDm2 - planted, deadline, real);
+            long done = plantField(planter, field, plantable, capacity, capDm2 - planted, deadline);
             planted += done;
             if (leftDm2 > 0) {
                 break;
@@ -104,11 +150,11 @@ final class Planting {
             index++;
             leftDm2 = index < size ? season.areaDm2[list[index]] : 0;
         }
+        lookedAt(planter, index);
         return planted;
     }
 
-    private long plantField(
-            int planter, int field, Calendar plantable, double capacity, long capDm2, int deadline, boolean real) {
+    private long plantField(int planter, int field, Calendar plantable, double capacity, long capDm2, int deadline) {
         long planted = 0;
         int t = Math.max(time, season.openS[field]);
         int period = plantable.periodAt(t);
@@ -128,9 +174,7 @@ final class Planting {
                 planted += piece;
                 leftDm2 -= piece;
                 time = end;
-                if (real) {
-                    planted(planter, field, start, end, piece);
-                }
+                tally(planter, field, start, end, piece);
             }
             t = end;
             if (t >= plantable.endOf(period)) {
@@ -153,20 +197,26 @@ final class Planting {
         }
     }
 
+    /** What comes after depends on the planter's list as far as index {@code i}. */
+    void lookedAt(int planter, int i) {
+        int slot = state.planter(planter) + LOOKED_TO;
+        v[slot] = Math.max(v[slot], i + 1);
+    }
+
     private int driveS(int planter, int from, int to) {
         return (int) Math.ceil(season.metres(from, to) * season.planterSPerM[planter]);
     }
 
-    private void planted(int planter, int field, int start, int end, long dm2) {
+    private void tally(int planter, int field, int start, int end, long dm2) {
         int day = start / Calendars.DAY_S;
         long late = dm2 * Math.max(0, day - season.lastDay[field]);
-        state.add(PLANTED_DM2, dm2);
-        state.add(EARLY_DM2_DAYS, dm2 * day);
-        state.add(LATE_DM2_DAYS, late);
-        state.add(WEIGHTED_LATE_DM2_DAYS, late * season.lateWeight[field]);
-        v[state.counters + FINISH_S] = Math.max(v[state.counters + FINISH_S], end);
-        if (state.journal != null) {
-            state.journal.planted(planter, field, start, end, dm2);
+        plantedDm2 += dm2;
+        earlyDm2Days += dm2 * day;
+        lateDm2Days += late;
+        weightedLateDm2Days += late * season.lateWeight[field];
+        finishS = end;
+        if (journal != null) {
+            journal.planted(planter, field, start, end, dm2);
         }
     }
 }

@@ -10,7 +10,10 @@ import static freshfurrow.model.timeline.State.WATER_ML;
 
 import freshfurrow.model.season.ExtractAt;
 
-/** When and how one rig could bring a load of a given size to a planter. Nothing is changed by asking. */
+/**
+ * When and how one rig could bring a load of a given size to a planter. Nothing is changed by asking, and the same question
+ * twice in a row is worked out once.
+ */
 final class Quote {
     /** Where the mix of a load comes from. */
     enum Source {
@@ -22,6 +25,8 @@ final class Quote {
         ON_BOARD
     }
 
+    private static final long NOTHING = -1;
+
     private final CompiledSeason season;
     private final State state;
     private final long[] v;
@@ -29,13 +34,17 @@ final class Quote {
     private final CompostLots lots;
     final Extraction extraction;
 
+    final int rig;
+
     // the request
     int planter;
     int recipe;
     int place;
     int need;
-    int rig;
     Source source = Source.BESIDE_PLANTER;
+    /** No load takes the rig a shorter way from where it is, m. */
+    int shortestWay;
+
     /** Make all batches after a break rather than some before it. */
     boolean wholeAfterBreak;
 
@@ -63,7 +72,14 @@ final class Quote {
     /** The rig has a break between its first batch and the transfer. */
     boolean acrossBreak;
 
-    Quote(CompiledSeason season, State state, WaterPoints points, CompostLots lots) {
+    // the question that the answer is to
+    private long askedLoadDm2 = NOTHING;
+    private long askedMixDm2;
+    private Source askedSource = Source.BESIDE_PLANTER;
+    private boolean askedWhole;
+
+    Quote(CompiledSeason season, State state, WaterPoints points, CompostLots lots, int rig) {
+        this.rig = rig;
         this.season = season;
         this.state = state;
         this.v = state.v;
@@ -72,11 +88,58 @@ final class Quote {
         this.extraction = new Extraction(season);
     }
 
+    /** A planter asks for a fill where it stands. */
+    void request(int planterIndex, int placeIndex, int recipeIndex, int needS) {
+        planter = planterIndex;
+        place = placeIndex;
+        recipe = recipeIndex;
+        need = needS;
+        wholeAfterBreak = false;
+        askedLoadDm2 = NOTHING;
+        shortestWay = shortestWay();
+    }
+
+    /** No load can begin its transfer sooner, s. */
+    int soonestStart() {
+        return Math.max(need, free() + (int) Math.ceil(shortestWay * season.rigSPerM[rig]));
+    }
+
+    /** When the rig may begin to get ready for the request, s. */
+    private int free() {
+        return (int) Math.max(v[state.rig(rig) + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
+    }
+
+    private int shortestWay() {
+        int base = state.rig(rig);
+        int from = (int) v[base + RIG_PLACE];
+        boolean dry = v[base + WATER_ML] == 0 && v[base + MIX_DM2] == 0;
+        int shortest = dry ? NEVER : season.metres(from, place);
+        for (int w = 0; w < season.pointCount(); w++) {
+            int at = season.pointAt[w];
+            shortest = Math.min(shortest, season.metres(from, at) + season.metres(at, place));
+        }
+        return shortest;
+    }
+
     /**
      * Works out a load for {@code loadDm2}, out of a mix for {@code mixDm2}, and returns when its transfer starts;
      * {@link Calendar#NEVER} when the rig cannot bring it in the season.
      */
     int ask(long loadDm2, long mixDm2) {
+        if (loadDm2 != askedLoadDm2
+                || mixDm2 != askedMixDm2
+                || source != askedSource
+                || wholeAfterBreak != askedWhole) {
+            askedLoadDm2 = loadDm2;
+            askedMixDm2 = mixDm2;
+            askedSource = source;
+            askedWhole = wholeAfterBreak;
+            workOut(loadDm2, mixDm2);
+        }
+        return transferStart;
+    }
+
+    private void workOut(long loadDm2, long mixDm2) {
         int base = state.rig(rig);
         int from = (int) v[base + RIG_PLACE];
         transferS = season.fillSetupS[planter]
@@ -84,7 +147,7 @@ final class Quote {
         point = -1;
         waitedForWater = false;
         acrossBreak = false;
-        dumpEnd = (int) Math.max(v[base + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
+        dumpEnd = free();
         metres = 0;
         transferStart = NEVER;
         deadline = 0;
@@ -94,7 +157,7 @@ final class Quote {
             extraction.batches = 0;
             transferStart = fitTransfer(Math.max(need, rigReady));
             deadline = (int) v[base + MIX_DEADLINE];
-            return transferStart;
+            return;
         }
         if (v[base + MIX_DM2] > 0) {
             int dumpS = dumpS();
@@ -107,7 +170,7 @@ final class Quote {
         if (source == Source.AT_WATER) {
             choosePoint(from, waterMl, waterMl);
             if (point < 0) {
-                return NEVER;
+                return;
             }
             ready = drawStart + drawS;
             drive = onwardS;
@@ -117,19 +180,19 @@ final class Quote {
         } else {
             choosePoint(from, waterMl - v[base + WATER_ML], season.nurseMl[rig] - v[base + WATER_ML]);
             if (point < 0) {
-                return NEVER;
+                return;
             }
             ready = season.rigHours[rig].earliest(drawStart + drawS, onwardS) + onwardS;
         }
         ready = Math.max(ready, lots.availableFrom());
         if (ready >= NEVER) {
-            return NEVER;
+            return;
         }
         Calendar hours = season.rigHours[rig];
         rigReady = hours.earliest(extraction.forward(ready), drive) + drive;
         transferStart = fitTransfer(Math.max(need, rigReady));
         if (transferStart >= NEVER) {
-            return NEVER;
+            return;
         }
         layBatches(hours, drive);
         if (wholeAfterBreak && acrossBreak) {
@@ -138,13 +201,12 @@ final class Quote {
                 rigReady = together;
                 transferStart = fitTransfer(together);
                 if (transferStart >= NEVER) {
-                    return NEVER;
+                    return;
                 }
                 layBatches(hours, drive);
             }
         }
         deadline = extraction.oldestEnd + season.holdS[recipe];
-        return transferStart;
     }
 
     /** Setup and pumping of a load, s. */

@@ -37,6 +37,7 @@ final class Requests {
     /** Every planter's first request of the season. */
     void open() {
         for (int p = 0; p < season.planterCount(); p++) {
+            planting.lookedAt(p, 0);
             if (planting.size(p) > 0) {
                 v[state.planter(p) + LEFT_DM2] = season.areaDm2[planting.field(p, 0)];
             }
@@ -62,6 +63,7 @@ final class Requests {
     void ask(int p) {
         int base = state.planter(p);
         int t = (int) v[base + TIME];
+        planting.lookedAt(p, (int) v[base + INDEX]);
         if (v[base + INDEX] >= planting.size(p)) {
             v[base + NEED] = NEVER;
             return;
@@ -119,6 +121,7 @@ final class Requests {
             unserved(field, v[base + LEFT_DM2], tooShort ? Shortfall.HOLD_TIME : Shortfall.SEASON_ENDS, t);
             v[base + POSTPONED] = 0;
             v[base + INDEX]++;
+            planting.lookedAt(p, i + 1);
             v[base + LEFT_DM2] = i + 1 < planting.size(p) ? season.areaDm2[planting.field(p, i + 1)] : 0;
         }
         v[base + NEED] = NEVER;
@@ -152,6 +155,7 @@ final class Requests {
     /** Nothing in the planter's list can be served any more. */
     void giveUp(int p, Shortfall why, int since) {
         int base = state.planter(p);
+        planting.lookedAt(p, planting.size(p));
         for (int i = (int) v[base + INDEX]; i < planting.size(p); i++) {
             long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.areaDm2[planting.field(p, i)];
             unserved(planting.field(p, i), left, why, since);

@@ -4,6 +4,8 @@ import static freshfurrow.model.timeline.Calendar.NEVER;
 import static freshfurrow.model.timeline.State.MIX_DM2;
 import static freshfurrow.model.timeline.State.MIX_RECIPE;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Which rig serves a request: the one that can start the transfer of the largest load earliest; ties go to less driving, then to
  * the season's order. When none can bring its largest load on the day it is asked for, a load of one batch is asked for as well.
@@ -11,65 +13,103 @@ import static freshfurrow.model.timeline.State.MIX_RECIPE;
 final class RigChoice {
     private final CompiledSeason season;
     private final State state;
-    private final Quote quote;
     private final LoadSizer sizer;
+    private final Quote[] quotes;
 
-    private int best;
+    @Nullable
+    private Quote best;
+
     private int bestStart;
     private int bestMetres;
-    private Quote.Source bestSource = Quote.Source.BESIDE_PLANTER;
 
-    RigChoice(CompiledSeason season, State state, Quote quote, LoadSizer sizer) {
+    RigChoice(CompiledSeason season, State state, WaterPoints points, CompostLots lots, LoadSizer sizer) {
         this.season = season;
         this.state = state;
-        this.quote = quote;
         this.sizer = sizer;
+        this.quotes = new Quote[season.rigCount()];
+        for (int r = 0; r < quotes.length; r++) {
+            quotes[r] = new Quote(season, state, points, lots, r);
+        }
     }
 
-    /** Leaves the chosen rig and where its mix comes from in the quote; false when no rig can bring anything. */
-    boolean choose() {
-        quote.wholeAfterBreak = false;
-        best = -1;
+    /** The quote of the chosen rig, with the source of its mix; null when no rig can bring anything. */
+    @Nullable
+    Quote choose(int planter, int place, int recipe, int need) {
+        for (Quote quote : quotes) {
+            quote.request(planter, place, recipe, need);
+        }
+        best = null;
         bestStart = NEVER;
-        compare(false);
-        int tomorrow = (quote.need / Calendars.DAY_S + 1) * Calendars.DAY_S;
+        int first = nearest();
+        consider(quotes[first], false);
+        for (Quote quote : quotes) {
+            if (quote.rig != first && !hopeless(quote)) {
+                consider(quote, false);
+            }
+        }
+        int tomorrow = (need / Calendars.DAY_S + 1) * Calendars.DAY_S;
         if (bestStart >= tomorrow) {
-            compare(true);
-        }
-        quote.rig = Math.max(0, best);
-        quote.source = bestSource;
-        return best >= 0;
-    }
-
-    private void compare(boolean oneBatch) {
-        for (int r = 0; r < season.rigCount(); r++) {
-            quote.rig = r;
-            quote.source = source(r);
-            long dm2 = sizer.ceiling();
-            if (oneBatch) {
-                dm2 = Math.min(dm2, season.areaOfCompost(season.batchMg[r], quote.recipe));
-            }
-            if (dm2 <= 0) {
-                continue;
-            }
-            int start = quote.ask(sizer.loadOf(dm2), dm2);
-            if (start < bestStart || (start == bestStart && start < NEVER && quote.metres < bestMetres)) {
-                best = r;
-                bestStart = start;
-                bestMetres = quote.metres;
-                bestSource = quote.source;
+            for (Quote quote : quotes) {
+                consider(quote, true);
             }
         }
+        return best;
     }
 
-    private Quote.Source source(int rig) {
-        if (!season.extractsAtWater[rig]) {
+    /** The rig with the shortest way: likely the best, and then the others need no full answer. */
+    private int nearest() {
+        int nearest = 0;
+        for (int r = 1; r < quotes.length; r++) {
+            if (quotes[r].shortestWay < quotes[nearest].shortestWay) {
+                nearest = r;
+            }
+        }
+        return nearest;
+    }
+
+    /** Whether the rig cannot be better than the best so far, whatever the load. */
+    private boolean hopeless(Quote quote) {
+        Quote leader = best;
+        if (leader == null) {
+            return false;
+        }
+        int soonest = quote.soonestStart();
+        return soonest > bestStart || (soonest == bestStart && behind(quote.shortestWay, quote.rig, leader));
+    }
+
+    private boolean behind(int metres, int rig, Quote leader) {
+        return metres > bestMetres || (metres == bestMetres && rig > leader.rig);
+    }
+
+    private void consider(Quote quote, boolean oneBatch) {
+        quote.source = source(quote);
+        long dm2 = sizer.ceiling(quote);
+        if (oneBatch) {
+            dm2 = Math.min(dm2, season.areaOfCompost(season.batchMg[quote.rig], quote.recipe));
+        }
+        if (dm2 <= 0) {
+            return;
+        }
+        int start = quote.ask(sizer.loadOf(quote, dm2), dm2);
+        Quote leader = best;
+        if (start < NEVER
+                && (leader == null
+                        || start < bestStart
+                        || (start == bestStart && !behind(quote.metres, quote.rig, leader)))) {
+            best = quote;
+            bestStart = start;
+            bestMetres = quote.metres;
+        }
+    }
+
+    private Quote.Source source(Quote quote) {
+        if (!season.extractsAtWater[quote.rig]) {
             return Quote.Source.BESIDE_PLANTER;
         }
-        int base = state.rig(rig);
+        int base = state.rig(quote.rig);
         if (state.v[base + MIX_DM2] > 0 && state.v[base + MIX_RECIPE] == quote.recipe) {
             quote.source = Quote.Source.ON_BOARD;
-            long onBoard = sizer.ceiling();
+            long onBoard = sizer.ceiling(quote);
             if (quote.ask(onBoard, onBoard) < quote.deadline) {
                 return Quote.Source.ON_BOARD;
             }

@@ -19,7 +19,10 @@ final class State {
     static final int WAIT_FROM = 7;
     static final int AWAITS_COMPOST = 8;
     static final int POSTPONED = 9;
-    static final int PLANTER_SIZE = 10;
+    /** What has happened so far depends on the planter's list before this index only; past its end, on all of it. */
+    static final int LOOKED_TO = 10;
+
+    static final int PLANTER_SIZE = 11;
     // rig
     static final int RIG_PLACE = 0;
     static final int FREE = 1;
@@ -49,10 +52,9 @@ final class State {
     static final int LATE_DM2_DAYS = 11;
     static final int WEIGHTED_LATE_DM2_DAYS = 12;
     static final int EARLY_DM2_DAYS = 13;
-    static final int MISPLACED_FIELDS = 14;
-    static final int SMALLEST_MARGIN_S = 15;
-    static final int FINISH_S = 16;
-    static final int COUNTERS_SIZE = 17;
+    static final int SMALLEST_MARGIN_S = 14;
+    static final int FINISH_S = 15;
+    static final int COUNTERS_SIZE = 16;
 
     final long[] v;
     final int counters;

@@ -5,7 +5,6 @@ import static freshfurrow.model.timeline.State.AWAITS_COMPOST;
 import static freshfurrow.model.timeline.State.FILL_DAY;
 import static freshfurrow.model.timeline.State.FRESH;
 import static freshfurrow.model.timeline.State.INDEX;
-import static freshfurrow.model.timeline.State.MISPLACED_FIELDS;
 import static freshfurrow.model.timeline.State.NEED;
 import static freshfurrow.model.timeline.State.PLACE;
 import static freshfurrow.model.timeline.State.POSTPONED;
@@ -16,12 +15,11 @@ import static freshfurrow.model.timeline.State.WAIT_FROM;
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.plan.WaitReason;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A season played out for given lists of fields: the one computation behind every figure. {@link #run} may be called any number
- * of times and allocates nothing; the counters tell of the last run. Not for use by several threads at once.
+ * A season played out for given lists of fields: the one computation behind every figure. {@link #run} and {@link #rerun} may be
+ * called any number of times and allocate nothing; the counters tell of the last run. Not for use by several threads at once.
  */
 public final class Timeline implements Counters {
     private final CompiledSeason season;
@@ -29,37 +27,32 @@ public final class Timeline implements Counters {
     private final long[] v;
     private final Planting planting;
     private final CompostLots lots;
-    private final Quote quote;
     private final LoadSizer sizer;
     private final RigWork rigWork;
     private final RigChoice rigChoice;
     private final Requests requests;
-    private final int[][] lists;
-    private final int[] sizes;
-    private final boolean[] listed;
+    private final FieldOrder order;
+    private final Checkpoints checkpoints;
     private final GoalSet goals;
 
     public Timeline(CompiledSeason season) {
         this.season = season;
         state = new State(season);
         v = state.v;
-        planting = new Planting(season, state);
+        order = new FieldOrder(season);
+        planting = new Planting(season, state, order);
         lots = new CompostLots(season, state);
         WaterPoints points = new WaterPoints(season, state);
-        quote = new Quote(season, state, points, lots);
-        sizer = new LoadSizer(season, state, quote, lots, planting);
+        sizer = new LoadSizer(season, state, lots, planting);
         rigWork = new RigWork(season, state, points, lots);
-        rigChoice = new RigChoice(season, state, quote, sizer);
+        rigChoice = new RigChoice(season, state, points, lots, sizer);
         requests = new Requests(season, state, planting);
-        lists = new int[season.planterCount()][season.fieldCount()];
-        sizes = new int[season.planterCount()];
-        listed = new boolean[season.fieldCount()];
+        checkpoints = new Checkpoints(season, state);
         goals = GoalSet.of(season.season());
-        planting.lists(lists, sizes);
     }
 
     /**
-     * Plays the season out.
+     * Plays the season out from its first day.
      *
      * @param fieldLists for each planter, indices of fields in its order; a field stands in one list at most
      * @param listSizes how many entries of each list count
@@ -68,40 +61,58 @@ public final class Timeline implements Counters {
         play(fieldLists, listSizes, null);
     }
 
+    /**
+     * Plays the season out like {@link #run}, to the same figures, but only from where the lists begin to matter that differ from
+     * those of the first rerun or of {@link #adopt}.
+     */
+    public void rerun(int[][] fieldLists, int[] listSizes) {
+        state.journal = null;
+        order.take(fieldLists, listSizes);
+        if (!checkpoints.restart(order)) {
+            begin();
+        }
+        while (serveNext()) {
+            checkpoints.served();
+        }
+        end();
+    }
+
+    /** The lists of the last rerun are those that the next ones differ from by little. */
+    public void adopt() {
+        checkpoints.adopt();
+    }
+
     void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull) {
         state.journal = journalOrNull;
-        state.reset();
-        takeLists(fieldLists, listSizes);
-        requests.open();
-        for (int p = requests.next(); p >= 0; p = requests.next()) {
-            serve(p);
+        order.take(fieldLists, listSizes);
+        begin();
+        if (journalOrNull != null) {
+            order.tellLeftOut(fieldLists, listSizes, journalOrNull);
         }
+        while (serveNext()) {
+            // each request changes what the next one is
+        }
+        end();
+    }
+
+    private void begin() {
+        state.reset();
+        requests.open();
+    }
+
+    private void end() {
         for (int r = 0; r < season.rigCount(); r++) {
             rigWork.dumpLeftover(r);
         }
     }
 
-    /** Copies the lists, passing over fields that the planter may not plant. */
-    private void takeLists(int[][] fieldLists, int[] listSizes) {
-        Arrays.fill(listed, false);
-        for (int p = 0; p < sizes.length; p++) {
-            sizes[p] = 0;
-            for (int i = 0; i < listSizes[p]; i++) {
-                int field = fieldLists[p][i];
-                listed[field] = true;
-                if (season.allows(p, field)) {
-                    lists[p][sizes[p]++] = field;
-                } else {
-                    state.add(MISPLACED_FIELDS, 1);
-                    requests.unserved(field, season.areaDm2[field], Shortfall.NOT_ALLOWED, 0);
-                }
-            }
+    private boolean serveNext() {
+        int p = requests.next();
+        if (p < 0) {
+            return false;
         }
-        for (int field = 0; field < listed.length; field++) {
-            if (!listed[field]) {
-                requests.unserved(field, season.areaDm2[field], Shortfall.LEFT_OUT, 0);
-            }
-        }
+        serve(p);
+        return true;
     }
 
     private void serve(int p) {
@@ -116,33 +127,34 @@ public final class Timeline implements Counters {
             requests.awaitCompost(p, lotFrom);
             return;
         }
-        quote.planter = p;
-        quote.place = (int) v[base + PLACE];
-        quote.recipe = season.recipeOf[planting.field(p, (int) v[base + INDEX])];
-        quote.need = need;
-        if (!rigChoice.choose()) {
+        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
+        Quote quote = rigChoice.choose(p, (int) v[base + PLACE], recipe, need);
+        if (quote == null) {
             requests.giveUp(p, Shortfall.NO_LOAD, need);
             return;
         }
+        planting.forget();
         boolean standing = v[base + FRESH] == 0;
-        long mixDm2 = sizer.size(standing || quote.source == Quote.Source.ON_BOARD);
+        long mixDm2 = sizer.size(quote, standing || quote.source == Quote.Source.ON_BOARD);
         if (quote.source == Quote.Source.ON_BOARD && mixDm2 == 0) {
             quote.source = Quote.Source.AT_WATER;
-            mixDm2 = sizer.size(standing);
+            mixDm2 = sizer.size(quote, standing);
         }
         if (mixDm2 == 0) {
             requests.postpone(p);
             return;
         }
         v[base + POSTPONED] = 0;
-        supply(p, base, need, mixDm2);
+        supply(quote, mixDm2);
         requests.ask(p);
     }
 
-    private void supply(int p, int base, int need, long mixDm2) {
-        long loadDm2 = sizer.loadOf(mixDm2);
+    private void supply(Quote quote, long mixDm2) {
+        int p = quote.planter;
+        int base = state.planter(p);
+        long loadDm2 = sizer.loadOf(quote, mixDm2);
         requests.standBy(p, base);
-        waitFor(p, base, need);
+        waitFor(quote, base);
         state.add(State.FILLS, 1);
         int start = quote.transferStart;
         int end = start + quote.transferS;
@@ -154,9 +166,7 @@ public final class Timeline implements Counters {
                     p, quote.rig, recipe, quote.place, start, end, season.mixMl(loadDm2, recipe), deadline);
         }
         rigWork.leave(quote);
-        planting.begin(p, end);
-        long applied = planting.walk(p, recipe, loadDm2, deadline, true);
-        planting.commit(p);
+        long applied = planting.plant(p, end, recipe, loadDm2, deadline);
         if (applied < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + applied);
         }
@@ -165,7 +175,9 @@ public final class Timeline implements Counters {
         v[margin] = Math.min(v[margin], deadline - planting.time);
     }
 
-    private void waitFor(int p, int base, int need) {
+    private void waitFor(Quote quote, int base) {
+        int p = quote.planter;
+        int need = quote.need;
         int start = quote.transferStart;
         boolean compost = v[base + AWAITS_COMPOST] == 1;
         int from = compost ? (int) Math.max(v[base + WAIT_FROM], v[base + TIME]) : need;
@@ -186,12 +198,12 @@ public final class Timeline implements Counters {
 
     @Override
     public int forbiddenFields() {
-        return (int) state.get(MISPLACED_FIELDS);
+        return order.misplacedFields();
     }
 
     @Override
     public long unservedDm2() {
-        return state.get(UNSERVED_DM2);
+        return state.get(UNSERVED_DM2) + order.leftOutDm2();
     }
 
     @Override

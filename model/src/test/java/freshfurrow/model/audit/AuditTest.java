@@ -16,6 +16,7 @@ import java.time.LocalDateTime;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -240,7 +241,9 @@ class AuditTest {
                 List.of(new Plan.Load(
                         "L1", "P1", "R1", "standard", none, List.of("B1", "B1"), none, none, never, always)),
                 List.of(new Plan.Batch("B1", "R1", always, never, none, none, Map.of("windrow", none))),
-                List.of(new Plan.Unserved("A", none, "")));
+                List.of(new Plan.Unserved("A", none, "")),
+                Optional.empty(),
+                List.of());
         assertThat(Audit.check(WorkedDay.season(day -> {}), plan))
                 .extracting(Finding::rule)
                 .contains(Rule.FIGURES, Rule.SEASON_DAYS, Rule.FIELD_AREA, Rule.TANK_CAPACITY, Rule.TOTALS, Rule.SCORE);

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -89,11 +90,59 @@ class PlanFileTest {
                                 List.of())),
                 plain.loads(),
                 plain.batches(),
-                plain.unserved());
+                plain.unserved(),
+                plain.bounds(),
+                plain.limits());
         assertThat(PlanFile.toJson(plan))
                 .contains(
                         "\"distance\": \"mi\"}, \"names\": {\"N40\": \"North forty\"}}",
                         "\"rigs\": {\"R1\": {\"nurseTankL\": 4542.494, \"bucketKg\": 13.608, \"activities\": []}}");
+    }
+
+    @Test
+    void boundsAndLimitsFollowWhenTheyWereWorkedOut() {
+        assertThat(PlanFile.toJson(bounded())).endsWith("""
+                  "unserved": [],
+                  "bounds": {"planterFills": 41, "waterTrips": 20, "unservedHa": 0, "lateHaDays": 12.1, "medium": -1210, "provedBest": false},
+                  "limits": [
+                    {"resource": "waterLimit", "unservedHa": 0, "lateHaDays": 10, "waitMin": 12, "shareOfLate": 0.25, "shareOfWait": 0.9}
+                  ]
+                }
+                """);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"provedBest\": false | \"provedBest\": 0 | bounds.provedBest: expected true or false, found 0",
+                "\"waterTrips\": 20, | `` | bounds: the key 'waterTrips' is missing",
+                "\"waterTrips\": 20 | \"waterTrips\": -1 | bounds: waterTrips is -1.0, expected 0 or more",
+                "\"medium\": -1210 | \"medium\": 1 | bounds: medium is 1, expected 0 or less",
+                "\"waterLimit\" | \"water\" | limits[0].resource: expected one of planter, rig, hose, waterLimit, compost",
+                "\"shareOfWait\": 0.9 | \"shareOfWait\": 1.1 | limits[0]: shareOfWait is 1.1, expected a share from 0 to 1",
+                "\"bounds\" | \"bound\" | at the top: unknown key 'bound', the keys here are format",
+            })
+    void whatIsWrongWithBoundsAndLimitsIsSaidInOneLine(String right, String wrong, String message) throws IOException {
+        String text = PlanFile.toJson(bounded());
+        assertThat(text).contains(right);
+        assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
+    }
+
+    @Test
+    void boundsAndLimitsOutOfTheirRangeAreRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Bounds(1, 1, Double.NaN, 0, 0, true));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Bounds(1, 1, 0, -1, 0, true));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Limit(Resource.RIG, 0, 0, 0, -0.1, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Plan.Limit(Resource.RIG, 0, 0, Double.POSITIVE_INFINITY, 0, 0));
+    }
+
+    private static Plan bounded() {
+        return small(8.1)
+                .withBounds(new Plan.Bounds(41, 20, 0, 12.1, -1210, false))
+                .withLimits(List.of(new Plan.Limit(Resource.WATER_LIMIT, 0, 10, 12, 0.25, 0.9)));
     }
 
     @Test
@@ -181,6 +230,8 @@ class PlanFileTest {
                 List.of(new Plan.Load(
                         "L0001", "P1", "R1", "standard", 2271.247, List.of("B0001"), 2271.247, 0, SEVEN, SEVEN)),
                 List.of(new Plan.Batch("B0001", "R1", SEVEN, SEVEN, 13.608, 151.416, Map.of("windrow", 13.608))),
+                List.of(),
+                Optional.empty(),
                 List.of());
     }
 }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -40,7 +41,29 @@ final class RandomPlans {
                 list(() -> new Plan.Load(
                         id(), id(), id(), id(), figure(), list(this::id), figure(), figure(), time(), time())),
                 list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
-                list(() -> new Plan.Unserved(id(), area(), id())));
+                list(() -> new Plan.Unserved(id(), area(), id())),
+                random.nextBoolean() ? Optional.of(bounds()) : Optional.empty(),
+                list(this::limit));
+    }
+
+    private Plan.Bounds bounds() {
+        return new Plan.Bounds(
+                random.nextInt(1_000),
+                random.nextInt(1_000),
+                area(),
+                area(),
+                -random.nextInt(1_000_000),
+                random.nextBoolean());
+    }
+
+    private Plan.Limit limit() {
+        return new Plan.Limit(
+                oneOf(Resource.values()),
+                area(),
+                area(),
+                figure(),
+                random.nextInt(1_001) / 1e3,
+                random.nextInt(1_001) / 1e3);
     }
 
     private OptionalDouble perhaps() {

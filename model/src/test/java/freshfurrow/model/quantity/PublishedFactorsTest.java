@@ -28,7 +28,10 @@ final class PublishedFactorsTest {
         "TIME, h, 3600",
         "TIME, d, 86400",
         "FLOW, gal/min, 0.0630901964",
-        "FLOW, m3/h, 0.277777777777777778"
+        "FLOW, m3/h, 0.277777777777777778",
+        "CAUGHT_VOLUME, floz, 0.0295735295625",
+        "CAUGHT_VOLUME, mL, 0.001",
+        "PRESSURE, bar, 100"
     })
     void aUnitIsExactlyAsPublished(Kind kind, String unit, double factor) {
         assertThat(kind.toSi(1, unit)).isCloseTo(factor, within(factor * 1e-12));
@@ -42,6 +45,7 @@ final class PublishedFactorsTest {
         "MASS_PER_AREA, lb/ac, 1.12085",
         "MASS_PER_AREA, lb/ha, 0.4535924",
         "MASS_PER_AREA, kg/ac, 2.47105",
+        "PRESSURE, psi, 6.894757",
         "DRYING, d/in, 0.0393701",
         "TIME_PER_MASS, min/lb, 2.20462",
         "TIME_PER_AREA, min/ac, 2.47105"

@@ -23,8 +23,26 @@ public final class ListPlayer {
         return season;
     }
 
-    /** The timeline after playing out the schedule's lists; valid until the next call. */
+    /** The timeline after playing out the schedule's lists from the beginning; valid until the next call. */
     public Timeline play(Schedule schedule) {
+        take(schedule);
+        timeline.run(lists, sizes);
+        return timeline;
+    }
+
+    /** The same from where the lists begin to differ from those of the last step; valid until the next call. */
+    Timeline replay(Schedule schedule) {
+        take(schedule);
+        timeline.rerun(lists, sizes);
+        return timeline;
+    }
+
+    /** The lists replayed last are those of a step, from which the next moves go out. */
+    public void stepTaken() {
+        timeline.adopt();
+    }
+
+    private void take(Schedule schedule) {
         List<PlanterList> planters = schedule.lists();
         for (int planter = 0; planter < sizes.length; planter++) {
             List<Visit> visits = planters.get(planter).visits();
@@ -35,8 +53,6 @@ public final class ListPlayer {
             }
             sizes[planter] = size;
         }
-        timeline.run(lists, sizes);
-        return timeline;
     }
 
     /** The timeline after playing out the lists; valid until the next call. */

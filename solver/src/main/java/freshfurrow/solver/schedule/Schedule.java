@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 public final class Schedule {
     private @Nullable CompiledSeason season;
     private @Nullable NearFields near;
+    private @Nullable ListPlayer player;
 
     @ProblemFactCollectionProperty
     @ValueRangeProvider
@@ -33,8 +34,9 @@ public final class Schedule {
     /** For the solver, which makes copies. */
     Schedule() {}
 
-    private Schedule(CompiledSeason season, NearFields near, List<Visit> visits, List<PlanterList> lists) {
-        this.season = season;
+    private Schedule(ListPlayer player, NearFields near, List<Visit> visits, List<PlanterList> lists) {
+        this.player = player;
+        this.season = player.season();
         this.near = near;
         this.visits = visits;
         this.lists = lists;
@@ -43,9 +45,11 @@ public final class Schedule {
     /**
      * A schedule of the given lists.
      *
+     * @param player plays out the lists of this schedule, and no other thread's
      * @param fields indices of fields for each planter of the season; a field stands in one list at most
      */
-    public static Schedule of(CompiledSeason season, NearFields near, FieldLists fields) {
+    public static Schedule of(ListPlayer player, NearFields near, FieldLists fields) {
+        CompiledSeason season = player.season();
         List<Visit> visits =
                 IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
         List<PlanterList> lists = new ArrayList<>();
@@ -53,7 +57,7 @@ public final class Schedule {
             lists.add(new PlanterList(
                     planter, fields.of(planter).stream().map(visits::get).toList()));
         }
-        return new Schedule(season, near, visits, lists);
+        return new Schedule(player, near, visits, lists);
     }
 
     public CompiledSeason season() {
@@ -61,6 +65,13 @@ public final class Schedule {
             throw new IllegalStateException("a schedule without a season");
         }
         return season;
+    }
+
+    ListPlayer player() {
+        if (player == null) {
+            throw new IllegalStateException("a schedule without a player");
+        }
+        return player;
     }
 
     public NearFields near() {

@@ -12,10 +12,12 @@ import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.SubLi
 import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
 import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import freshfurrow.solver.schedule.PlanterList;
+import freshfurrow.solver.schedule.ReplayScore;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
 
@@ -32,7 +34,7 @@ final class AnnealingConfig {
         return new SolverConfig()
                 .withSolutionClass(Schedule.class)
                 .withEntityClasses(PlanterList.class)
-                .withEasyScoreCalculatorClass(TimelineScore.class)
+                .withScoreDirectorFactory(score(mode))
                 .withEnvironmentMode(mode)
                 .withRandomSeed(seed)
                 .withTerminationConfig(end)
@@ -41,6 +43,16 @@ final class AnnealingConfig {
                         .withAcceptorConfig(new LocalSearchAcceptorConfig()
                                 .withSimulatedAnnealingStartingTemperature(start.toString()))
                         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
+    }
+
+    /** Replayed scores, held against those of full runs when the solver asserts anything. */
+    private static ScoreDirectorFactoryConfig score(EnvironmentMode mode) {
+        ScoreDirectorFactoryConfig replay =
+                new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(ReplayScore.class);
+        return mode == EnvironmentMode.NO_ASSERT
+                ? replay
+                : replay.withAssertionScoreDirectorFactory(
+                        new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TimelineScore.class));
     }
 
     private static UnionMoveSelectorConfig moves() {

@@ -1,120 +1,117 @@
 package freshfurrow.solver.search;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import ai.timefold.solver.core.api.solver.Solver;
-import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
-import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
-import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
-import ai.timefold.solver.core.impl.solver.DefaultSolver;
-import ai.timefold.solver.core.impl.solver.scope.SolverScope;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Makes lists better by annealing, round after round, each from the best so far and twice as long and twice as hot as the
- * one before, until a limit is reached or rounds bring nothing. A small season has many rounds in its time, of which the
- * hot ones leave a dead end; a large one has one, which cools by its end. One search for one thread; {@link #stop} may come from any.
+ * Makes lists better by annealing, round after round, each twice as long and twice as hot as the one before, until a limit is
+ * reached or rounds bring nothing. Each round is gone through twice with different luck, at the same time when there are two
+ * threads, and the better lists are where the next one begins. A small season has many rounds in its time, of which the hot ones
+ * leave a dead end; a large one has one, which cools by its end.
  */
 public final class Search {
     private static final long MOVES_PER_FIELD = 1_000;
     private static final int ROUNDS_IN_VAIN = 3;
 
+    /** Annealings in a round, whatever the number of threads: what is found must not depend on that. */
+    private static final int TRACKS = 2;
+
     private final CompiledSeason season;
     private final long seed;
+    private final int threads;
     private final EnvironmentMode mode;
-    private long movesTried;
+    private volatile List<Annealing> tracks = List.of();
     private volatile boolean stopped;
-    private volatile @Nullable Solver<Schedule> solver;
 
-    public Search(CompiledSeason season, long seed) {
-        this(season, seed, EnvironmentMode.NO_ASSERT);
+    /** @param threads 1 or more */
+    public Search(CompiledSeason season, long seed, int threads) {
+        this(season, seed, threads, EnvironmentMode.NO_ASSERT);
     }
 
-    Search(CompiledSeason season, long seed, EnvironmentMode mode) {
+    Search(CompiledSeason season, long seed, int threads, EnvironmentMode mode) {
         this.season = season;
         this.seed = seed;
+        this.threads = threads;
         this.mode = mode;
     }
 
     /**
      * The best lists found, {@code start} when none are better; blocks until a limit or {@link #stop}.
      *
-     * @param onBetter told of better lists, on this thread
+     * @param onBetter told of better lists, on a thread of the search
      */
     public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
         NearFields near = new NearFields(new SeasonEstimate(season));
         FieldLists best = start;
-        HardMediumSoftLongScore bestScore = new ListPlayer(season).score(best);
-        long roundMoves = MOVES_PER_FIELD * season.fieldCount();
+        HardMediumSoftLongScore bestScore = new ListPlayer(season).score(start);
+        tracks = tracks(near, new BestSoFar(bestScore, onBetter));
+        long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
-        for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
-            HardMediumSoftLongScore heat =
-                    Temperature.of(season, near, best, seed + round).multiply(1 << round);
-            Optional<TerminationConfig> end = limits.end(roundMoves, movesTried);
-            if (end.isEmpty()) {
-                break;
+        try (Workers workers = new Workers(Math.min(threads, TRACKS))) {
+            for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
+                List<Callable<Schedule>> annealings = round(round, best, near, roundMoves, limits);
+                if (annealings.isEmpty()) {
+                    break;
+                }
+                inVain++;
+                for (Schedule found : workers.run(annealings)) {
+                    if (found.score().compareTo(bestScore) > 0) {
+                        best = found.fields();
+                        bestScore = found.score();
+                        inVain = 0;
+                    }
+                }
+                roundMoves *= 2;
             }
-            Schedule found = anneal(
-                    Schedule.of(season, near, best), AnnealingConfig.of(seed + round, heat, end.get(), mode), onBetter);
-            inVain++;
-            if (found.score().compareTo(bestScore) > 0) {
-                best = found.fields();
-                bestScore = found.score();
-                inVain = 0;
-            }
-            roundMoves *= 2;
         }
         return best;
     }
 
-    /** Moves tried so far. */
+    /** Moves tried so far, in rounds that have ended. */
     public long movesTried() {
-        return movesTried;
+        return tracks.stream().mapToLong(Annealing::movesTried).sum();
     }
 
-    /** Ends the search soon. */
+    /** Ends the search soon; from any thread. */
     public void stop() {
         stopped = true;
-        Solver<Schedule> current = solver;
-        if (current != null) {
-            current.terminateEarly();
-        }
+        tracks.forEach(Annealing::stop);
     }
 
-    private Schedule anneal(Schedule start, SolverConfig config, Consumer<FieldLists> onBetter) {
-        DefaultSolver<Schedule> annealing =
-                (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(config).buildSolver();
-        annealing.addEventListener(
-                event -> onBetter.accept(event.getNewBestSolution().fields()));
-        annealing.addPhaseLifecycleListener(new StopBeforeStart(annealing));
-        solver = annealing;
-        Schedule found = annealing.solve(start);
-        movesTried += annealing.getMoveEvaluationCount();
-        return found;
+    private List<Annealing> tracks(NearFields near, BestSoFar best) {
+        List<Annealing> made = new ArrayList<>();
+        for (int track = 0; track < TRACKS; track++) {
+            made.add(new Annealing(season, near, mode, best));
+        }
+        return made;
     }
 
-    /** A solver forgets that it was told to end before it began. */
-    private final class StopBeforeStart extends PhaseLifecycleListenerAdapter<Schedule> {
-        private final Solver<Schedule> starting;
-
-        StopBeforeStart(Solver<Schedule> starting) {
-            this.starting = starting;
+    private List<Callable<Schedule>> round(
+            int round, FieldLists from, NearFields near, long roundMoves, SearchLimits limits) {
+        long firstSeed = seed + (long) round * TRACKS;
+        HardMediumSoftLongScore heat =
+                Temperature.of(season, near, from, firstSeed).multiply(1 << round);
+        long left = limits.movesLeft(movesTried());
+        List<Callable<Schedule>> annealings = new ArrayList<>();
+        for (int track = 0; track < TRACKS; track++) {
+            Annealing annealing = tracks.get(track);
+            long annealingSeed = firstSeed + track;
+            long share = left / TRACKS + (track < left % TRACKS ? 1 : 0);
+            Optional<TerminationConfig> end = limits.end(Math.min(roundMoves, share));
+            end.ifPresent(until -> annealings.add(() -> annealing.run(from, annealingSeed, heat, until)));
         }
-
-        @Override
-        public void solvingStarted(SolverScope<Schedule> solverScope) {
-            if (stopped) {
-                starting.terminateEarly();
-            }
-        }
+        return annealings;
     }
 }

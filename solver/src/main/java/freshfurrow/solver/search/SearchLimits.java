@@ -24,18 +24,17 @@ public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
                 time.map(limit -> OptionalLong.of(startNs + limit.toNanos())).orElse(OptionalLong.empty()), moves);
     }
 
-    /**
-     * The end of one round of a search; empty when the search is over.
-     *
-     * @param roundMoves moves that the round may try at the most
-     * @param movesTried moves that the search has tried before it
-     */
-    Optional<TerminationConfig> end(long roundMoves, long movesTried) {
-        long movesLeft = Math.min(roundMoves, moves.orElse(Long.MAX_VALUE) - movesTried);
-        if (movesLeft <= 0) {
+    /** Moves that may still be tried, 0 or more, when so many have been. */
+    long movesLeft(long movesTried) {
+        return Math.max(0, moves.orElse(Long.MAX_VALUE) - movesTried);
+    }
+
+    /** The end of an annealing after so many moves, or earlier by the clock; empty when it need not begin. */
+    Optional<TerminationConfig> end(long mostMoves) {
+        if (mostMoves <= 0) {
             return Optional.empty();
         }
-        TerminationConfig end = new TerminationConfig().withMoveCountLimit(movesLeft);
+        TerminationConfig end = new TerminationConfig().withMoveCountLimit(mostMoves);
         if (deadlineNs.isPresent()) {
             long leftMs = (deadlineNs.getAsLong() - System.nanoTime()) / 1_000_000;
             if (leftMs <= 0) {

@@ -110,6 +110,50 @@ public final class InventedSeason {
                 season.units());
     }
 
+    /** The season with other compost. */
+    public static Season withCompost(Season season, List<CompostLot> compost) {
+        return new Season(
+                season.name(),
+                season.first(),
+                season.last(),
+                season.timezone(),
+                season.closed(),
+                season.places(),
+                season.recipes(),
+                season.fields(),
+                season.planters(),
+                season.rigs(),
+                season.waterPoints(),
+                compost,
+                season.drying(),
+                season.rain(),
+                season.distances(),
+                season.goals(),
+                season.units());
+    }
+
+    /** The season with other rain. */
+    public static Season withRain(Season season, List<Rain> rain) {
+        return new Season(
+                season.name(),
+                season.first(),
+                season.last(),
+                season.timezone(),
+                season.closed(),
+                season.places(),
+                season.recipes(),
+                season.fields(),
+                season.planters(),
+                season.rigs(),
+                season.waterPoints(),
+                season.compost(),
+                season.drying(),
+                rain,
+                season.distances(),
+                season.goals(),
+                season.units());
+    }
+
     /**
      * A season of so many fields, planters and rigs.
      *

@@ -38,7 +38,7 @@ class BruteForceTest {
         // else a plan that leaves a field out could be better still, which the brute force does not try
         assertThat(-best.mediumScore()).isLessThan(leastUnserved(season));
         SearchLimits limits = SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(MOVES));
-        FieldLists found = new Search(season, seed).improve(FirstLists.best(season), limits, better -> {});
+        FieldLists found = new Search(season, seed, 2).improve(FirstLists.best(season), limits, better -> {});
         HardMediumSoftLongScore score = new ListPlayer(season).score(found);
         assertThat(score).as("better than the best: the score is wrong").isLessThanOrEqualTo(best);
         return score.equals(best) ? Optional.empty() : Optional.of("season " + seed + ": " + score + ", not " + best);

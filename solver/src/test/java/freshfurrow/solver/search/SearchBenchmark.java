@@ -51,7 +51,7 @@ class SearchBenchmark {
         FieldLists first = FirstLists.best(compiled);
         row(name, "first lists", compiled, first, secondsSince(startNs), 0);
         for (int seconds : new int[] {5, 30}) {
-            Search search = new Search(compiled, SEED);
+            Search search = new Search(compiled, SEED, 2);
             long searchNs = System.nanoTime();
             SearchLimits limits =
                     SearchLimits.from(searchNs, Optional.of(Duration.ofSeconds(seconds)), OptionalLong.empty());

@@ -21,7 +21,7 @@ class SearchTest {
     @ValueSource(longs = {1, 2, 3})
     void everyMoveCanBeTakenBackAndScoresLikeAFreshRun(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(12, 3, 1, 10_000, seed));
-        Search search = new Search(season, seed, EnvironmentMode.FULL_ASSERT);
+        Search search = new Search(season, seed, 2, EnvironmentMode.FULL_ASSERT);
 
         // FULL_ASSERT throws when a move and its undoing do not lead back, or a score differs from one worked out anew
         FieldLists found = search.improve(FirstLists.best(season), moves(1_500), better -> {});
@@ -37,7 +37,7 @@ class SearchTest {
         FieldLists start = FirstLists.best(season);
 
         FieldLists found =
-                new Search(season, seed, EnvironmentMode.FULL_ASSERT).improve(start, moves(200), better -> {});
+                new Search(season, seed, 2, EnvironmentMode.FULL_ASSERT).improve(start, moves(200), better -> {});
 
         assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
         assertThat(player.play(found).forbiddenFields()).isZero();
@@ -49,9 +49,21 @@ class SearchTest {
         ListPlayer player = new ListPlayer(season);
         FieldLists start = FirstLists.byHand(season);
 
-        FieldLists found = new Search(season, 1).improve(start, moves(5), better -> {});
+        FieldLists found = new Search(season, 1, 2).improve(start, moves(5), better -> {});
 
         assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void theResultIsTheSameOnOneThreadAndOnTwo(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(16, 3, 2, 10_000, seed));
+        FieldLists start = FirstLists.byHand(season);
+
+        FieldLists onOne = new Search(season, seed, 1).improve(start, moves(40_001), better -> {});
+        FieldLists onTwo = new Search(season, seed, 2).improve(start, moves(40_001), better -> {});
+
+        assertThat(onTwo).isEqualTo(onOne).isNotEqualTo(start);
     }
 
     @Test
@@ -59,7 +71,7 @@ class SearchTest {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(6, 2, 1, 5_000, 4));
         FieldLists none = new FieldLists(List.of(List.of(), List.of()));
 
-        FieldLists found = new Search(season, 1).improve(none, moves(4_000), better -> {});
+        FieldLists found = new Search(season, 1, 2).improve(none, moves(4_000), better -> {});
 
         assertThat(found.byPlanter().stream().flatMap(List::stream)).hasSize(6);
     }
@@ -71,7 +83,7 @@ class SearchTest {
         FieldLists start = FirstLists.byHand(season);
         FieldLists[] last = {start};
 
-        FieldLists found = new Search(season, 1).improve(start, moves(2_000), better -> {
+        FieldLists found = new Search(season, 1, 2).improve(start, moves(2_000), better -> {
             assertThat(player.score(better)).isGreaterThanOrEqualTo(player.score(last[0]));
             last[0] = better;
         });
@@ -82,7 +94,7 @@ class SearchTest {
     @Test
     void nothingIsTriedBeyondTheLimit() {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(2, 1, 1, 5_000, 4));
-        Search search = new Search(season, 1);
+        Search search = new Search(season, 1, 2);
 
         search.improve(FirstLists.byHand(season), moves(77), better -> {});
 

@@ -1,0 +1,178 @@
+package freshfurrow.cli.card;
+
+import static freshfurrow.cli.card.CardUnits.number;
+import static freshfurrow.cli.card.CardUnits.time;
+
+import freshfurrow.cli.text.Cautions;
+import freshfurrow.model.mixing.OutletFlow;
+import freshfurrow.model.mixing.PressureLaw;
+import freshfurrow.model.mixing.SmallPlot;
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Season;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** What a planter's outlets are to give, how to catch it, and what to change when they give something else. */
+public final class CalibrationCard {
+    private static final double METRIC_DISTANCE_M = 100;
+    private static final int SPEEDS_EACH_SIDE = 3;
+    private static final List<String> CAUTIONS = List.of(
+            "Nobody in front of or under a planter that may move or come down: brake set, planter blocked, engine off to reach in.",
+            Cautions.PRESSURE,
+            "Stay within the pressure that the makers of pump, hoses, couplings and outlets allow, also with a closed outlet.",
+            "Catch with water first; with extract, gloves and eye protection.",
+            Cautions.FIRST);
+
+    private final Season season;
+    private final CalibrationOrder order;
+    private final CardUnits units;
+    private final Planter planter;
+    private final Recipe recipe;
+    private final OutletFlow row;
+    private final OutletFlow all;
+    private final List<String> lines = new ArrayList<>();
+
+    private CalibrationCard(Season season, CalibrationOrder order) {
+        this.season = season;
+        this.order = order;
+        units = CardUnits.ofOneSystem(season.units());
+        planter = season.planters().get(order.planter());
+        recipe = season.recipes().get(order.recipe());
+        row = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), planter.rowSpacingM());
+        all = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), planter.widthM());
+    }
+
+    /** The card, a line an entry. */
+    public static List<String> lines(Season season, CalibrationOrder order) {
+        CalibrationCard card = new CalibrationCard(season, order);
+        card.head();
+        card.flow();
+        card.catching();
+        card.speeds();
+        card.pressure();
+        order.caught()
+                .ifPresent(caught -> card.section(
+                        "Caught",
+                        new CaughtSums(card.row, order.jarS(), order.pressureKPa(), caught, card.units).lines()));
+        card.section("Look out", CAUTIONS.stream().map(line -> "  " + line).toList());
+        return card.lines;
+    }
+
+    private void head() {
+        lines.add(
+                "CALIBRATION CARD   planter " + planter.id() + ", recipe " + recipe.id() + ", season " + season.name());
+        lines.add(rate(recipe.mixLPerHa()) + " at " + speed(order.speedMPerS()) + ", "
+                + units.show(Kind.LENGTH, planter.widthM()) + " wide, rows " + spacing() + " apart: "
+                + number(planter.widthM() / planter.rowSpacingM()) + " rows");
+    }
+
+    private void flow() {
+        boolean us = units.us();
+        String rateAndSpeed = rate(recipe.mixLPerHa()) + " x " + speed(order.speedMPerS()) + " x ";
+        section(
+                "Flow, of a liquid that is as thin as water",
+                new Sums()
+                        .add("Each row", flow(row), rateAndSpeed + spacing() + " / " + (us ? "5,940" : "60,000"))
+                        .add(
+                                "All rows",
+                                flow(all),
+                                flow(row) + " x " + number(planter.widthM() / planter.rowSpacingM()) + " rows")
+                        .lines());
+    }
+
+    private void catching() {
+        boolean us = units.us();
+        double distanceM = us ? SmallPlot.distanceM(planter.rowSpacingM()) : METRIC_DISTANCE_M;
+        double driveS = distanceM / order.speedMPerS();
+        Sums sums = new Sums()
+                .add(
+                        "Jar, " + time(order.jarS()),
+                        caught(row.litresIn(order.jarS())),
+                        flow(row) + " x " + order.jarS() + " s / 60 x " + (us ? "128 floz/gal" : "1,000 mL/L"));
+        if (us) {
+            sums.add(
+                            "1/128 acre",
+                            units.show(Kind.LENGTH, distanceM),
+                            "43,560 sq ft / 128 / " + spacing() + " x 12 in/ft")
+                    .add("  catch there", caught(row.litresOver(distanceM)), "as many fluid ounces as gallons an acre");
+        } else {
+            sums.given("Over a distance", units.show(Kind.LENGTH, distanceM), "")
+                    .add(
+                            "  catch there",
+                            caught(row.litresOver(distanceM)),
+                            rate(recipe.mixLPerHa()) + " x " + units.show(Kind.LENGTH, distanceM) + " x " + spacing()
+                                    + " / 1,000");
+        }
+        sums.add(
+                "  driven in",
+                number(driveS) + " s",
+                units.show(Kind.LENGTH, distanceM) + " / (" + speed(order.speedMPerS())
+                        + (us ? " x 1.467 ft/s/mph)" : " / 3.6)"));
+        section("To catch from each row", sums.lines());
+    }
+
+    private void speeds() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "Speed", "Row flow for " + rate(recipe.mixLPerHa()), "In " + time(order.jarS()), "If the flow stays"));
+        double step = Kind.SPEED.toSi(units.us() ? 0.5 : 1, units.symbol(Kind.SPEED));
+        for (int i = -SPEEDS_EACH_SIDE; i <= SPEEDS_EACH_SIDE; i++) {
+            double speed = order.speedMPerS() + i * step;
+            if (speed > step / 2) {
+                OutletFlow there = new OutletFlow(recipe.mixLPerHa(), speed, planter.rowSpacingM());
+                rows.add(List.of(
+                        speed(speed),
+                        flow(there),
+                        caught(there.litresIn(order.jarS())),
+                        rate(row.atSpeed(speed).rateLPerHa())));
+            }
+        }
+        section("Over speeds: flow goes with the speed; if it stays, the rate goes against it", Columns.of(rows));
+    }
+
+    private void pressure() {
+        if (order.pressureKPa().isEmpty() || order.otherLPerHa().isEmpty()) {
+            return;
+        }
+        double now = order.pressureKPa().getAsDouble();
+        double other = order.otherLPerHa().getAsDouble();
+        String pressure = units.show(Kind.PRESSURE, now);
+        section(
+                "Pressure for another rate at the same speed, by the square-root law",
+                new Sums()
+                        .given("Now", pressure, "at " + rate(recipe.mixLPerHa()))
+                        .add(
+                                "For " + rate(other),
+                                units.show(Kind.PRESSURE, PressureLaw.pressureFor(now, recipe.mixLPerHa(), other)),
+                                pressure + " x (" + rate(other) + " / " + rate(recipe.mixLPerHa()) + ")^2")
+                        .lines());
+    }
+
+    private void section(String heading, List<String> content) {
+        lines.addAll(Arrays.asList("", heading));
+        lines.addAll(content);
+    }
+
+    private String spacing() {
+        return units.spacing(planter.rowSpacingM());
+    }
+
+    private String rate(double litresPerHa) {
+        return units.show(Kind.VOLUME_PER_AREA, litresPerHa);
+    }
+
+    private String speed(double metresPerS) {
+        return units.show(Kind.SPEED, metresPerS);
+    }
+
+    private String flow(OutletFlow flow) {
+        return units.show(Kind.FLOW, flow.litresPerS());
+    }
+
+    private String caught(double litres) {
+        return units.show(Kind.CAUGHT_VOLUME, litres);
+    }
+}

@@ -1,0 +1,137 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.card.CalibrationCard;
+import freshfurrow.cli.card.CalibrationOrder;
+import freshfurrow.cli.card.CardUnits;
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "calibrate",
+        header = "Print a card for setting a planter's outlets: flows, catches, speeds, pressure.",
+        description =
+                "%nEvery figure comes with its arithmetic, in US units when the season's water goes by the gallon, else in metric ones. A quantity carries its unit as in a season file; one without a unit is taken in the card's.%n",
+        footer = {
+            "  freshfurrow calibrate scenarios/first-season --planter P1",
+            "  freshfurrow calibrate season.yaml --planter P1 --pressure '40 psi' --rate '15 gal/ac'",
+            "  freshfurrow calibrate season.yaml --planter P1 --jar-time 30s --caught '31 floz, 33 floz, 28 floz'",
+            "  freshfurrow calibrate season.yaml --planter P1 --caught '19 floz' --over '136 ft'"
+        })
+final class CalibrateCommand implements Callable<Integer> {
+    private static final Duration LONGEST_JAR = Duration.ofHours(1);
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed when it has several")
+    private Optional<String> planter = Optional.empty();
+
+    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed when it has several")
+    private Optional<String> recipe = Optional.empty();
+
+    @Option(names = "--speed", paramLabel = "V", description = "speed to calibrate for (default: the planter's)")
+    private Optional<String> speed = Optional.empty();
+
+    @Option(
+            names = "--jar-time",
+            paramLabel = "TIME",
+            converter = TimeConverter.class,
+            defaultValue = "30s",
+            description = "length of a jar test in whole seconds, as 30s or 1min (default: ${DEFAULT-VALUE})")
+    private Duration jarTime = Duration.ofSeconds(30);
+
+    @Option(
+            names = "--pressure",
+            paramLabel = "P",
+            description = "pressure at the outlets now, as '40 psi' or '250 kPa'; used with --rate or --caught")
+    private Optional<String> pressure = Optional.empty();
+
+    @Option(names = "--rate", paramLabel = "R", description = "another rate for which the pressure is wanted")
+    private Optional<String> rate = Optional.empty();
+
+    @Option(
+            names = "--caught",
+            paramLabel = "LIST",
+            description =
+                    "what was caught in the jar time, one row or several with commas between, as '31 floz, 33 floz' or '900 mL'")
+    private Optional<String> caught = Optional.empty();
+
+    @Option(names = "--over", paramLabel = "LENGTH", description = "it was caught over this distance instead")
+    private Optional<String> over = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Season read = season.read().season();
+        int planterIndex = Chosen.among(
+                "planter", planter, read.planters().stream().map(Planter::id).toList());
+        int recipeIndex = Chosen.among(
+                "recipe", recipe, read.recipes().stream().map(Recipe::id).toList());
+        Planter chosen = read.planters().get(planterIndex);
+        CardUnits units = CardUnits.ofOneSystem(read.units());
+        refuseLoneOptions();
+        CalibrationOrder order = new CalibrationOrder(
+                planterIndex,
+                recipeIndex,
+                quantity("--speed", speed, Kind.SPEED, units).orElse(chosen.speedMPerS()),
+                jarSeconds(),
+                quantity("--pressure", pressure, Kind.PRESSURE, units),
+                quantity("--rate", rate, Kind.VOLUME_PER_AREA, units),
+                caught(chosen, units));
+        Output.print(spec, CalibrationCard.lines(read, order));
+        return Freshfurrow.OK;
+    }
+
+    private void refuseLoneOptions() {
+        if (rate.isPresent() && pressure.isEmpty()) {
+            throw new Refusal("--rate needs the pressure now; give it with --pressure, as --pressure '40 psi'");
+        }
+        if (pressure.isPresent() && rate.isEmpty() && caught.isEmpty()) {
+            throw new Refusal("--pressure is used with --rate or --caught; give one of them");
+        }
+        if (over.isPresent() && caught.isEmpty()) {
+            throw new Refusal("--over is the distance of a catch; give what was caught with --caught");
+        }
+    }
+
+    private int jarSeconds() {
+        if (jarTime.toMillisPart() != 0 || jarTime.compareTo(LONGEST_JAR) > 0) {
+            throw new Refusal("--jar-time is in whole seconds, at most an hour; write it as 30s");
+        }
+        return (int) jarTime.toSeconds();
+    }
+
+    private Optional<CalibrationOrder.Caught> caught(Planter chosen, CardUnits units) {
+        if (caught.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Double> litres =
+                QuantityText.list("--caught", caught.get(), Kind.CAUGHT_VOLUME, units.symbol(Kind.CAUGHT_VOLUME));
+        long rows = Math.max(1, Math.round(chosen.widthM() / chosen.rowSpacingM()));
+        if (litres.size() > rows) {
+            throw new Refusal(
+                    "--caught has " + litres.size() + " catches, but " + chosen.id() + " has " + rows + " rows");
+        }
+        return Optional.of(new CalibrationOrder.Caught(litres, quantity("--over", over, Kind.LENGTH, units)));
+    }
+
+    private static OptionalDouble quantity(String option, Optional<String> text, Kind kind, CardUnits units) {
+        return text.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(QuantityText.si(option, text.get(), kind, units.symbol(kind)));
+    }
+}

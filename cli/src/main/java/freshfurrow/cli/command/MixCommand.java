@@ -1,0 +1,177 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.card.CardUnits;
+import freshfurrow.cli.card.MixingCard;
+import freshfurrow.cli.card.MixingOrder;
+import freshfurrow.model.mixing.LabCount;
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.OneLoad;
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "mix",
+        header = "Print a card for mixing one load: compost, batches, water, times and use-by.",
+        description =
+                "%nEvery figure comes with its arithmetic. The load is for an area, or for a volume of finished mix, or else the largest that the planter's tank and the hold time allow. A quantity carries its unit as in a season file; one without a unit is taken in the season's, and with --acres in acres.%n",
+        footer = {
+            "  freshfurrow mix scenarios/first-season",
+            "  freshfurrow mix scenarios/first-season --acres 42 --start 07:00",
+            "  freshfurrow mix season.yaml --tank '450 gal' --rig R1 --recipe strong",
+            "  freshfurrow mix season.yaml --count 3.6e8 --extraction-share 0.8"
+        })
+final class MixCommand implements Callable<Integer> {
+    private static final double DM2_PER_HA = 1e6;
+    private static final double SMALLEST_HA = 0.01;
+    private static final double LARGEST_HA = 100_000;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Option(names = "--area", paramLabel = "A", description = "area that the load is for, as '42 ac' or '17 ha'")
+    private Optional<String> area = Optional.empty();
+
+    @Option(names = "--acres", paramLabel = "A", description = "the same; a figure without a unit is in acres")
+    private Optional<String> acres = Optional.empty();
+
+    @Option(names = "--tank", paramLabel = "V", description = "volume of finished mix, as '450 gal' or '1700 L'")
+    private Optional<String> tank = Optional.empty();
+
+    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed when it has several")
+    private Optional<String> recipe = Optional.empty();
+
+    @Option(names = "--rig", paramLabel = "ID", description = "rig of the season, needed when it has several")
+    private Optional<String> rig = Optional.empty();
+
+    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed when it has several")
+    private Optional<String> planter = Optional.empty();
+
+    @Option(
+            names = "--start",
+            paramLabel = "TIME",
+            converter = ClockConverter.class,
+            description = "when the first batch begins, as 07:00")
+    private Optional<LocalTime> start = Optional.empty();
+
+    @Option(
+            names = "--bucket",
+            paramLabel = "MASS",
+            description = "compost in one bucket (default: the bucket of the rig)")
+    private Optional<String> bucket = Optional.empty();
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            description = "organisms that a laboratory counted in a gram of the compost, as 3.6e8")
+    private Optional<Double> count = Optional.empty();
+
+    @Option(
+            names = "--extraction-share",
+            paramLabel = "SHARE",
+            description = "share of them that ends up in the water, above 0 to 1; needed with --count")
+    private Optional<Double> extractionShare = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Season read = season.read().season();
+        CompiledSeason compiled = CompiledSeason.of(read);
+        int planterIndex = Chosen.among(
+                "planter", planter, read.planters().stream().map(Planter::id).toList());
+        int rigIndex =
+                Chosen.among("rig", rig, read.rigs().stream().map(Rig::id).toList());
+        int recipeIndex = Chosen.among(
+                "recipe", recipe, read.recipes().stream().map(Recipe::id).toList());
+        CardUnits units = new CardUnits(read.units());
+        Wanted wanted = wanted(compiled, planterIndex, recipeIndex, units);
+        MixingOrder order = new MixingOrder(
+                planterIndex,
+                rigIndex,
+                recipeIndex,
+                wanted.areaHa,
+                wanted.from,
+                bucketKg(read.rigs().get(rigIndex), units),
+                start,
+                labCount());
+        try {
+            Output.print(spec, MixingCard.lines(compiled, order));
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+        return Freshfurrow.OK;
+    }
+
+    private record Wanted(double areaHa, String from) {}
+
+    private Wanted wanted(CompiledSeason compiled, int planterIndex, int recipeIndex, CardUnits units) {
+        if (Stream.of(area, acres, tank).filter(Optional::isPresent).count() > 1) {
+            throw new Refusal("--area, --acres and --tank exclude one another; give one of them");
+        }
+        if (tank.isPresent()) {
+            double litres = QuantityText.si("--tank", tank.get(), Kind.VOLUME, units.symbol(Kind.VOLUME));
+            return inRange(
+                    "--tank",
+                    tank.get(),
+                    new Wanted(OneLoad.areaHaOf(compiled, recipeIndex, litres), "as much as " + tank.get() + " serve"));
+        }
+        if (area.isPresent()) {
+            return inRange(
+                    "--area",
+                    area.get(),
+                    new Wanted(
+                            QuantityText.si("--area", area.get(), Kind.AREA, units.symbol(Kind.AREA)), "as asked for"));
+        }
+        if (acres.isPresent()) {
+            return inRange(
+                    "--acres",
+                    acres.get(),
+                    new Wanted(QuantityText.si("--acres", acres.get(), Kind.AREA, "ac"), "as asked for"));
+        }
+        String id = compiled.season().planters().get(planterIndex).id();
+        double largest = compiled.largestLoadDm2(planterIndex, recipeIndex) / DM2_PER_HA;
+        if (largest == 0) {
+            throw new Refusal("The hold time is over before " + id
+                    + " is filled; give an area with --area, or a longer hold time");
+        }
+        return new Wanted(largest, "no load of " + id + " can be larger, by tank and hold time");
+    }
+
+    private static Wanted inRange(String option, String text, Wanted wanted) {
+        if (wanted.areaHa < SMALLEST_HA || wanted.areaHa > LARGEST_HA) {
+            throw new Refusal(
+                    option + " '" + text + "' is out of range; a load is for 0.01 ha (0.025 ac) to 100,000 ha");
+        }
+        return wanted;
+    }
+
+    private double bucketKg(Rig rig, CardUnits units) {
+        return bucket.map(text -> QuantityText.si("--bucket", text, Kind.MASS, units.symbol(Kind.MASS)))
+                .orElse(rig.bucketKg());
+    }
+
+    private Optional<LabCount> labCount() {
+        if (count.isPresent() != extractionShare.isPresent()) {
+            throw new Refusal("--count and --extraction-share belong together; give both, as --count 3.6e8"
+                    + " --extraction-share 0.8");
+        }
+        try {
+            return count.map(figure -> new LabCount(figure, extractionShare.orElse(1.0)));
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(e.getMessage() + "; write --count 3.6e8 --extraction-share 0.8");
+        }
+    }
+}

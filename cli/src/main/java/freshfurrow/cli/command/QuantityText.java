@@ -1,0 +1,58 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.quantity.WrittenQuantity;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Quantities of the command line, written as in a season file. */
+final class QuantityText {
+    private static final Pattern FLUID_OUNCES = Pattern.compile("fl\\.? oz");
+    private static final Pattern COMMA = Pattern.compile(",");
+
+    private QuantityText() {}
+
+    /**
+     * The quantity in the kind's SI unit, above 0.
+     *
+     * @param option as people write it, for messages
+     * @param unitIfBare unit of a figure without one
+     * @throws Refusal when it is no such quantity
+     */
+    static double si(String option, String text, Kind kind, String unitIfBare) {
+        double figure = figure(option, text, kind, unitIfBare);
+        if (!(figure > 0)) {
+            throw new Refusal(
+                    option + " '" + text + "' is not above 0; write " + kind.noun() + " like " + kind.example());
+        }
+        return figure;
+    }
+
+    /**
+     * Quantities with commas between, each 0 or more and one above.
+     *
+     * @throws Refusal when they are no such quantities
+     */
+    static List<Double> list(String option, String text, Kind kind, String unitIfBare) {
+        List<Double> figures = COMMA.splitAsStream(text)
+                .map(part -> figure(option, part.strip(), kind, unitIfBare))
+                .toList();
+        if (figures.stream().anyMatch(figure -> figure < 0) || figures.stream().noneMatch(figure -> figure > 0)) {
+            throw new Refusal(option + " '" + text + "' is to be 0 or more for each, and above 0 for one");
+        }
+        return figures;
+    }
+
+    private static double figure(String option, String text, Kind kind, String unitIfBare) {
+        String remedy = "write " + kind.noun() + " like " + kind.example();
+        WrittenQuantity written = WrittenQuantity.parse(
+                        FLUID_OUNCES.matcher(text).replaceAll("floz"))
+                .orElseThrow(() -> new Refusal(option + " '" + text + "' is no quantity; " + remedy));
+        String unit = written.unit().isEmpty() ? unitIfBare : written.unit();
+        if (!kind.has(unit)) {
+            throw new Refusal(option + " '" + text + "': " + unit + " is no unit of " + kind.noun() + "; use one of "
+                    + String.join(", ", kind.symbols()) + ", like " + kind.example());
+        }
+        return kind.toSi(written.figure(), unit);
+    }
+}

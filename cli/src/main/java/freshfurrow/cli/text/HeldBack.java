@@ -1,0 +1,71 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Plan.Limit;
+import freshfurrow.model.plan.Resource;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** What holds a season back, in sentences: of what is late, left or waited for, the share that goes with each resource. */
+final class HeldBack {
+    private static final int MOST_NAMED = 3;
+    private static final double LEAST_NAMED = 0.01;
+    private static final double LEAST_WAIT_MIN = 1;
+
+    private HeldBack() {}
+
+    /** Begins with an empty line; nothing at all when the plan's limits were not worked out. */
+    static List<String> lines(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        if (plan.limits().isEmpty()) {
+            return lines;
+        }
+        boolean late = plan.score().medium() < 0;
+        boolean waits = plan.totals().waitMin() >= LEAST_WAIT_MIN;
+        lines.add("");
+        if (!late && !waits) {
+            lines.add("Nothing holds the season back: all is planted within its window, and planters wait less than a"
+                    + " minute.");
+            return lines;
+        }
+        lines.add("What holds the season back");
+        if (late) {
+            lines.add("  late or not planted: " + shares(plan.limits(), Limit::shareOfLate));
+        }
+        if (waits) {
+            lines.add("  waiting: " + shares(plan.limits(), Limit::shareOfWait));
+        }
+        lines.add(
+                "  Each share was found by playing this plan's lists out again with that one thing made free: shares");
+        lines.add("  overlap, and lists made anew for it may gain more.");
+        return lines;
+    }
+
+    private static String shares(List<Limit> limits, ToDoubleFunction<Limit> share) {
+        List<String> named = limits.stream()
+                .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
+                .sorted(Comparator.comparingDouble(share).reversed())
+                .limit(MOST_NAMED)
+                .map(limit ->
+                        Figures.percent(share.applyAsDouble(limit)) + " goes away when " + condition(limit.resource()))
+                .toList();
+        if (named.isEmpty()) {
+            return "no one thing made free takes any of it away";
+        }
+        return String.join(", ", named);
+    }
+
+    private static String condition(Resource free) {
+        return switch (free) {
+            case PLANTER -> "planters work in no time";
+            case RIG -> "rigs work in no time";
+            case HOSE -> "every rig has a hose and water comes at once";
+            case WATER_LIMIT -> "water has no daily limit";
+            case COMPOST -> "there is enough compost from the first day on";
+            case WEATHER -> "it never rains";
+            case WINDOWS -> "all windows open on the first day";
+        };
+    }
+}

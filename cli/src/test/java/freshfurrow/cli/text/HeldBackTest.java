@@ -1,0 +1,94 @@
+package freshfurrow.cli.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Plan.Limit;
+import freshfurrow.model.plan.Resource;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class HeldBackTest {
+    private static final Plan PLAN = ExamplePlan.plan();
+
+    private static Limit limit(Resource resource, double shareOfLate, double shareOfWait) {
+        return new Limit(resource, 0, 0, 0, shareOfLate, shareOfWait);
+    }
+
+    @Test
+    void theLargestSharesAreNamedFirstAndThoseBelowAHundredthNotAtAll() {
+        Plan plan = PLAN.withLimits(List.of(
+                limit(Resource.PLANTER, 0.404, 0),
+                limit(Resource.RIG, 0.009, 0.93),
+                limit(Resource.COMPOST, 1, 0.011)));
+
+        assertThat(HeldBack.lines(plan))
+                .containsExactly(
+                        "",
+                        "What holds the season back",
+                        "  late or not planted: 100 % goes away when there is enough compost from the first day on,"
+                                + " 40 % goes away when planters work in no time",
+                        "  waiting: 93 % goes away when rigs work in no time,"
+                                + " 1 % goes away when there is enough compost from the first day on",
+                        "  Each share was found by playing this plan's lists out again with that one thing made free: shares",
+                        "  overlap, and lists made anew for it may gain more.");
+    }
+
+    @Test
+    void noMoreThanThreeAreNamed() {
+        Plan plan = PLAN.withLimits(List.of(
+                limit(Resource.PLANTER, 0.5, 0),
+                limit(Resource.RIG, 0.4, 0),
+                limit(Resource.HOSE, 0.2, 0),
+                limit(Resource.WEATHER, 0.3, 0)));
+
+        assertThat(HeldBack.lines(plan).get(2)).contains("50 %", "40 %", "30 %").doesNotContain("20 %");
+    }
+
+    @Test
+    void whatNoOneThingTakesAwayIsSaidToBeSo() {
+        assertThat(HeldBack.lines(PLAN.withLimits(List.of(limit(Resource.RIG, 0, 0)))))
+                .contains("  late or not planted: no one thing made free takes any of it away");
+    }
+
+    @Test
+    void aPlanInTimeWithLessThanAMinuteOfWaitingIsHeldBackByNothing() {
+        Plan.Totals totals = PLAN.totals();
+        Plan inTime = new Plan(
+                        PLAN.season(),
+                        new Plan.Score(0, 0, -10),
+                        new Plan.Totals(
+                                totals.areaHa(),
+                                0,
+                                0,
+                                totals.planterFills(),
+                                totals.waterTrips(),
+                                totals.refillLowerBound(),
+                                totals.batches(),
+                                totals.compostKg(),
+                                totals.dumpedL(),
+                                0.9,
+                                totals.driveKm(),
+                                totals.smallestMarginMin(),
+                                totals.finish()),
+                        PLAN.planters(),
+                        PLAN.rigs(),
+                        PLAN.loads(),
+                        PLAN.batches(),
+                        List.of(),
+                        PLAN.bounds(),
+                        PLAN.limits())
+                .withLimits(List.of(limit(Resource.RIG, 0, 0)));
+
+        assertThat(HeldBack.lines(inTime))
+                .containsExactly(
+                        "",
+                        "Nothing holds the season back: all is planted within its window, and planters wait less than a minute.");
+    }
+
+    @Test
+    void nothingIsSaidOfLimitsThatWereNotWorkedOut() {
+        assertThat(HeldBack.lines(PLAN)).isEmpty();
+    }
+}

@@ -1,0 +1,132 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.State.LOOKED_TO;
+
+/**
+ * States kept while the season is played out for one order of fields after another, so that the next need not be played from the
+ * season's beginning but from the last state by which nothing had been read of the lists that differs.
+ *
+ * <p>The base is the order that a search goes out from, the trial the one played last. A trial begins at a state of the base and
+ * shares with it all states up to there.
+ */
+final class Checkpoints {
+    private static final int SLOTS = 128;
+    private static final int NONE = -1;
+
+    private final State state;
+    private final int[] looked;
+    private final int[] difference;
+
+    private FieldOrder baseOrder;
+    private FieldOrder trialOrder;
+    private long[][] base = new long[SLOTS][0];
+    private long[][] trial = new long[SLOTS][0];
+    private int baseCount;
+    private int trialCount;
+
+    /** The last slot of the base that the trial shares. */
+    private int shared = NONE;
+
+    /** Requests from one kept state to the next: as few as the slots allow in the longest season played so far. */
+    private int spacing = 1;
+
+    private int served;
+
+    Checkpoints(CompiledSeason season, State state) {
+        this.state = state;
+        looked = new int[season.planterCount()];
+        for (int p = 0; p < looked.length; p++) {
+            looked[p] = state.planter(p) + LOOKED_TO;
+        }
+        difference = new int[looked.length];
+        baseOrder = new FieldOrder(season);
+        trialOrder = new FieldOrder(season);
+    }
+
+    /** Puts the state where a trial of the order can begin; false when that is the season's beginning. */
+    boolean restart(FieldOrder order) {
+        if (baseCount == 0) {
+            adopt();
+        }
+        for (int p = 0; p < difference.length; p++) {
+            difference[p] = order.firstDifference(baseOrder, p);
+        }
+        shared = lastUnaffected();
+        trialCount = shared + 1;
+        trialOrder.copy(order);
+        served = trialCount * spacing;
+        if (shared == NONE) {
+            return false;
+        }
+        System.arraycopy(base[shared], 0, state.v, 0, state.v.length);
+        return true;
+    }
+
+    /** Keeps the state after a request that was served, when it is time. */
+    void served() {
+        served++;
+        if (served == (SLOTS + 1) * spacing) {
+            thinOut();
+        }
+        if (served % spacing == 0) {
+            if (trial[trialCount].length == 0) {
+                trial[trialCount] = new long[state.v.length];
+            }
+            System.arraycopy(state.v, 0, trial[trialCount], 0, state.v.length);
+            trialCount++;
+        }
+    }
+
+    /** Makes the trial the base. */
+    void adopt() {
+        for (int slot = shared + 1; slot < trialCount; slot++) {
+            swap(base, slot, trial, slot);
+        }
+        baseCount = trialCount;
+        FieldOrder order = baseOrder;
+        baseOrder = trialOrder;
+        trialOrder = order;
+        shared = trialCount - 1;
+    }
+
+    private int lastUnaffected() {
+        int unaffected = NONE;
+        int affected = baseCount;
+        while (affected - unaffected > 1) {
+            int middle = (unaffected + affected) >>> 1;
+            if (isUnaffected(base[middle])) {
+                unaffected = middle;
+            } else {
+                affected = middle;
+            }
+        }
+        return unaffected;
+    }
+
+    private boolean isUnaffected(long[] kept) {
+        for (int p = 0; p < difference.length; p++) {
+            if (kept[looked[p]] > difference[p]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Keeps every second state only. */
+    private void thinOut() {
+        for (int slot = 0; 2 * slot + 1 < SLOTS; slot++) {
+            swap(base, slot, base, 2 * slot + 1);
+            swap(trial, slot, trial, 2 * slot + 1);
+        }
+        spacing *= 2;
+        baseCount /= 2;
+        trialCount /= 2;
+        shared = (shared + 1) / 2 - 1;
+    }
+
+    private static void swap(long[][] one, int i, long[][] other, int j) {
+        long[] kept = one[i];
+        one[i] = other[j];
+        other[j] = kept;
+    }
+}

@@ -1,0 +1,94 @@
+package freshfurrow.model.timeline;
+
+import java.util.Arrays;
+
+/** The lists that are played out: those given, without the fields that their planters may not plant. */
+final class FieldOrder {
+    private final CompiledSeason season;
+    private final int[][] lists;
+    private final int[] sizes;
+    private final long totalDm2;
+    private int misplacedFields;
+    private long leftOutDm2;
+
+    FieldOrder(CompiledSeason season) {
+        this.season = season;
+        lists = new int[season.planterCount()][season.fieldCount()];
+        sizes = new int[season.planterCount()];
+        totalDm2 = Arrays.stream(season.areaDm2).sum();
+    }
+
+    void take(int[][] fieldLists, int[] listSizes) {
+        misplacedFields = 0;
+        leftOutDm2 = totalDm2;
+        for (int p = 0; p < sizes.length; p++) {
+            int[] list = lists[p];
+            int size = 0;
+            for (int i = 0; i < listSizes[p]; i++) {
+                int field = fieldLists[p][i];
+                if (season.allows(p, field)) {
+                    list[size++] = field;
+                    leftOutDm2 -= season.areaDm2[field];
+                } else {
+                    misplacedFields++;
+                }
+            }
+            sizes[p] = size;
+        }
+    }
+
+    /** Tells of the fields that the given lists, which were taken last, leave out or misplace. */
+    void tellLeftOut(int[][] fieldLists, int[] listSizes, Journal journal) {
+        boolean[] listed = new boolean[season.fieldCount()];
+        for (int p = 0; p < sizes.length; p++) {
+            for (int i = 0; i < listSizes[p]; i++) {
+                int field = fieldLists[p][i];
+                listed[field] = true;
+                if (!season.allows(p, field)) {
+                    journal.unserved(field, season.areaDm2[field], Shortfall.NOT_ALLOWED, 0);
+                }
+            }
+        }
+        for (int field = 0; field < listed.length; field++) {
+            if (!listed[field]) {
+                journal.unserved(field, season.areaDm2[field], Shortfall.LEFT_OUT, 0);
+            }
+        }
+    }
+
+    /** The first index at which a planter's list is not the same as in another order; more than the list's size when it is. */
+    int firstDifference(FieldOrder other, int planter) {
+        int difference =
+                Arrays.mismatch(lists[planter], 0, sizes[planter], other.lists[planter], 0, other.sizes[planter]);
+        return difference < 0 ? sizes[planter] + 1 : difference;
+    }
+
+    void copy(FieldOrder other) {
+        for (int p = 0; p < sizes.length; p++) {
+            System.arraycopy(other.lists[p], 0, lists[p], 0, other.sizes[p]);
+        }
+        System.arraycopy(other.sizes, 0, sizes, 0, sizes.length);
+    }
+
+    int[] list(int planter) {
+        return lists[planter];
+    }
+
+    int field(int planter, int i) {
+        return lists[planter][i];
+    }
+
+    int size(int planter) {
+        return sizes[planter];
+    }
+
+    /** Fields in the list of a planter that may not plant them. */
+    int misplacedFields() {
+        return misplacedFields;
+    }
+
+    /** Area of misplaced fields and of those in no list, dm2. */
+    long leftOutDm2() {
+        return leftOutDm2;
+    }
+}

@@ -1,0 +1,91 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
+import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * One load by itself, as the timeline makes and plants it where nothing comes between: no roads, no breaks, no queue, enough water and
+ * compost.
+ *
+ * @param areaHa what it plants, ha
+ * @param mixL finished mix, L
+ * @param compostKg kg
+ * @param batches in the order in which they are made, one at least
+ * @param drumS from the start of the first batch to the end of the last, cleans between them included, s
+ * @param cleanS the clean after the last batch, s
+ * @param useByS from the start of the first batch to the end of its hold time, s
+ * @param transferS setup of planter and pumping, s
+ * @param plantS to plant the area at the planter's field capacity, s
+ */
+public record OneLoad(
+        double areaHa,
+        double mixL,
+        double compostKg,
+        List<DrumBatch> batches,
+        int drumS,
+        int cleanS,
+        int useByS,
+        int transferS,
+        int plantS) {
+    public OneLoad {
+        batches = List.copyOf(batches);
+    }
+
+    /**
+     * One batch.
+     *
+     * @param compostKg kg
+     * @param waterL drum water, its share of a full drum, L
+     * @param durationS s
+     */
+    public record DrumBatch(double compostKg, double waterL, int durationS) {}
+
+    /**
+     * The load for an area.
+     *
+     * @param planter index of a planter of the season; likewise {@code rig} and {@code recipe}
+     * @param areaHa above 0, ha; counted in whole square decimetres
+     */
+    public static OneLoad forArea(CompiledSeason season, int planter, int rig, int recipe, double areaHa) {
+        long dm2 = Math.max(1, Math.round(areaHa * DM2_PER_HA));
+        long mixMl = season.mixMl(dm2, recipe);
+        Extraction chain = new Extraction(season);
+        chain.plan(rig, season.compostMg(dm2, recipe));
+        List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
+                .mapToObj(batch -> new DrumBatch(
+                        ActivityJournal.kilograms(chain.compostOf(batch, rig)),
+                        chain.waterOf(batch, rig) / ML_PER_L,
+                        chain.durationOf(batch)))
+                .toList();
+        return new OneLoad(
+                dm2 / DM2_PER_HA,
+                mixMl / ML_PER_L,
+                ActivityJournal.kilograms(chain.compostMg),
+                batches,
+                chain.chainS(),
+                season.cleanS[rig],
+                batches.get(0).durationS() + season.holdS[recipe],
+                transferS(season, planter, rig, recipe, dm2),
+                (int) Math.ceil(dm2 / season.capacityDm2PerS[planter]));
+    }
+
+    /**
+     * The largest area that a volume of finished mix serves, ha; 0 when it serves none.
+     *
+     * @param litres 0 or more, L; counted in whole millilitres
+     */
+    public static double areaHaOf(CompiledSeason season, int recipe, double litres) {
+        return season.areaOf(Math.round(litres * ML_PER_L), recipe) / DM2_PER_HA;
+    }
+
+    private static int transferS(CompiledSeason season, int planter, int rig, int recipe, long dm2) {
+        State state = new State(season);
+        Quote quote = new Quote(season, state, new WaterPoints(season, state), new CompostLots(season, state), rig);
+        quote.planter = planter;
+        quote.recipe = recipe;
+        return quote.transferS(dm2);
+    }
+}

@@ -1,0 +1,133 @@
+package freshfurrow.solver.limits;
+
+import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.Distances;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+
+/**
+ * A season in which one resource is no limit any more. Working hours, closed days, tanks and hold times stay as they are.
+ *
+ * <ul>
+ *   <li>planter: planting, moves and setting up for a fill take next to no time;
+ *   <li>rig: batches, cleans, pumping and drives take next to no time, drawing water takes its time;
+ *   <li>hose: there is a hose for every rig, and water comes at once, without treatment;
+ *   <li>waterLimit: no water point has a daily limit;
+ *   <li>compost: there is more than enough from the season's first day on;
+ *   <li>weather: it never rains;
+ *   <li>windows: fields may be planted from the season's first day on; their last days stay, as what comes after is late.
+ * </ul>
+ */
+final class FreedSeason {
+    /** So many metres, or litres, a second that whatever is done at that rate takes the second that all things take at least. */
+    private static final double AT_ONCE = 1e6;
+
+    private static final double MORE_THAN_ENOUGH_KG = 1e9;
+
+    private FreedSeason() {}
+
+    /** @param roads distances to take instead of the season's own, the same but sooner had */
+    static Season of(Season season, Resource free, Distances roads) {
+        return new Season(
+                season.name(),
+                season.first(),
+                season.last(),
+                season.timezone(),
+                season.closed(),
+                season.places(),
+                season.recipes(),
+                each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)),
+                each(season.planters(), free == Resource.PLANTER, FreedSeason::instant),
+                each(season.rigs(), free == Resource.RIG, FreedSeason::instant),
+                each(
+                        season.waterPoints(),
+                        free == Resource.HOSE || free == Resource.WATER_LIMIT,
+                        point -> free == Resource.HOSE
+                                ? instant(point, season.rigs().size())
+                                : withoutLimit(point)),
+                free == Resource.COMPOST
+                        ? List.of(new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first()))
+                        : season.compost(),
+                season.drying(),
+                free == Resource.WEATHER ? List.of() : season.rain(),
+                roads,
+                season.goals(),
+                season.units());
+    }
+
+    private static Field openFrom(LocalDate first, Field field) {
+        DateWindow window = field.window();
+        return new Field(
+                field.id(),
+                field.name(),
+                field.areaHa(),
+                field.at(),
+                field.outline(),
+                field.crop(),
+                window.first().isAfter(first) ? new DateWindow(first, window.last()) : window,
+                field.recipe(),
+                field.drainage(),
+                field.lateWeight(),
+                field.planters());
+    }
+
+    private static Planter instant(Planter planter) {
+        return new Planter(
+                planter.id(),
+                planter.widthM(),
+                planter.rowSpacingM(),
+                AT_ONCE,
+                planter.fieldEfficiency(),
+                planter.tankL(),
+                AT_ONCE,
+                0,
+                0,
+                planter.at(),
+                planter.hours());
+    }
+
+    private static Rig instant(Rig rig) {
+        return new Rig(
+                rig.id(),
+                rig.drumL(),
+                rig.batchCompostKg(),
+                1,
+                0,
+                rig.nurseTankL(),
+                AT_ONCE,
+                AT_ONCE,
+                rig.payloadKg(),
+                rig.extractAt(),
+                rig.at(),
+                rig.hours());
+    }
+
+    private static WaterPoint instant(WaterPoint point, int rigs) {
+        return new WaterPoint(
+                point.id(), point.at(), AT_ONCE, Math.max(point.hoses(), rigs), point.hours(), point.dailyLimitL(), 0);
+    }
+
+    private static WaterPoint withoutLimit(WaterPoint point) {
+        return new WaterPoint(
+                point.id(),
+                point.at(),
+                point.flowLPerS(),
+                point.hoses(),
+                point.hours(),
+                OptionalDouble.empty(),
+                point.treatmentS());
+    }
+
+    private static <T> List<T> each(List<T> things, boolean freed, UnaryOperator<T> change) {
+        return freed ? things.stream().map(change).toList() : things;
+    }
+}
