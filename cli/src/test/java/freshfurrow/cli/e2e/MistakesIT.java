@@ -31,6 +31,10 @@ final class MistakesIT {
                 "check x --colour",
                 "day x 20.April",
                 "day x 2027-02-30",
+                "sheets",
+                "sheets x --day 20.April",
+                "export",
+                "export x --only all",
                 "audit x"
             })
     void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
@@ -49,6 +53,11 @@ final class MistakesIT {
                 "day missing 2027-04-20",
                 "day broken.json 2027-04-20",
                 "day empty 2027-04-20",
+                "sheets missing",
+                "sheets broken.json",
+                "sheets empty",
+                "export missing",
+                "export broken.json",
                 "audit missing missing",
                 "audit season broken.json",
                 "check empty",
