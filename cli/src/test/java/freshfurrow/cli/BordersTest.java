@@ -30,7 +30,14 @@ class BordersTest {
     @ArchTest
     static final ArchRule TEXT_SUMS_AND_PAGES_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
             .that()
-            .resideInAnyPackage("freshfurrow.cli.text..", "freshfurrow.cli.needs..", "freshfurrow.cli.page..")
+            .resideInAnyPackage(
+                    "freshfurrow.cli.text..",
+                    "freshfurrow.cli.needs..",
+                    "freshfurrow.cli.day..",
+                    "freshfurrow.cli.safety..",
+                    "freshfurrow.cli.sheets..",
+                    "freshfurrow.cli.page..",
+                    "freshfurrow.cli.export..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");

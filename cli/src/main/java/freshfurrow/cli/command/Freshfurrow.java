@@ -35,6 +35,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             DayCommand.class,
             PageCommand.class,
+            SheetsCommand.class,
+            ExportCommand.class,
             AuditCommand.class,
             MixCommand.class,
             CalibrateCommand.class,

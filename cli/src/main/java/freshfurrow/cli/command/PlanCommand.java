@@ -94,8 +94,7 @@ final class PlanCommand implements Callable<Integer> {
     private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists) {
         Season planned = read.season();
         CompiledSeason compiled = CompiledSeason.of(planned);
-        Plan recorded = PlanRecorder.record(
-                compiled, lists, new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()));
+        Plan recorded = PlanRecorder.record(compiled, lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()));
         Plan plan = recorded.withLimits(SeasonLimits.of(compiled, recorded));
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);

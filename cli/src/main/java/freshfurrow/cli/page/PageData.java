@@ -24,7 +24,7 @@ final class PageData {
         LoadData.write(data, plan, positions, clock);
         Ledger.write(data, season, plan);
         LimitsData.write(data, season, plan);
-        CautionData.write(data, plan);
+        CautionData.write(data, season, plan, clock);
         return data;
     }
 

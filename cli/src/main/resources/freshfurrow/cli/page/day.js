@@ -145,6 +145,8 @@ const dayChart = (() => {
     ];
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `rain ${shower.depth} from ${figures.clock(shower.at)}`);
     d3.select("#day-sums").text([...rain, ...sums].join(" · "));
+    const cautions = (plan.cautionsByDay[day] || []).map((i) => plan.cautions[i]);
+    d3.select("#cautions").selectAll("li").data(cautions).join("li").classed("over", (d) => d.over).text((d) => d.text);
     chips("#day-fields", "Fields", "field", new Set(of("plant").map((a) => a.at)), (f) => plan.fields[f].id, (f) => plan.fields[f].name);
     chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...of("plant")].map((a) => a.load)), (l) => plan.loads[l].id, (l) => `load ${plan.loads[l].id}, ${figures.volume(plan.loads[l].litres)}`);
   }
@@ -177,7 +179,6 @@ const dayChart = (() => {
         .attr("height", what === "move" ? 4 : 12).style("fill", what === "plant" ? looks.field(0) : what === "wait" ? looks.wait : null),
     })));
     d3.select("#first-of-all").text(plan.firstOfAll);
-    d3.select("#cautions").selectAll("li").data(plan.cautions).join("li").text((d) => d);
     around();
     redraw = controls.drawToWidth(document.getElementById("day-chart"), draw);
     choice.follow(highlight);

@@ -33,6 +33,10 @@ final class MistakesIT {
                 "day x 2027-02-30",
                 "page",
                 "page x y",
+                "sheets",
+                "sheets x --day 20.April",
+                "export",
+                "export x --only all",
                 "audit x"
             })
     void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
@@ -54,6 +58,11 @@ final class MistakesIT {
                 "page missing",
                 "page broken.json",
                 "page empty",
+                "sheets missing",
+                "sheets broken.json",
+                "sheets empty",
+                "export missing",
+                "export broken.json",
                 "audit missing missing",
                 "audit season broken.json",
                 "check empty",
