@@ -115,19 +115,27 @@ const controls = (() => {
     }
   }
 
-  /** Draws now, and again whenever the element gets another width. */
+  // of a sheet of paper upright with its margins, px
+  const PAPER = 680;
+
+  /**
+   * Draws now, again whenever the element gets another width, and for paper.
+   * @param draw given a width and whether it is for paper, where nothing scrolls
+   */
   function drawToWidth(element, draw) {
     let width = 0;
     const look = () => {
       const now = element.clientWidth;
       if (now > 0 && now !== width) {
         width = now;
-        draw(width);
+        draw(width, false);
       }
     };
     look();
+    window.addEventListener("beforeprint", () => draw(PAPER, true));
+    window.addEventListener("afterprint", () => draw(element.clientWidth, false));
     new ResizeObserver(() => window.requestAnimationFrame(look)).observe(element);
-    return () => draw(element.clientWidth);
+    return () => draw(element.clientWidth, false);
   }
 
   return { rove, tells, rest, toggle, legend, swatch, sentence, waits, drawToWidth };

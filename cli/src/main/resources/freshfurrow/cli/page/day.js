@@ -36,7 +36,7 @@ const dayChart = (() => {
     else if (activity.what === "move" && activity.to < plan.fields.length) choice.choose("field", activity.to);
   }
 
-  function draw(all) {
+  function draw(all, onPaper) {
     const day = choice.day();
     const rows = working();
     const acts = rows.flatMap((row) => row.work);
@@ -52,7 +52,7 @@ const dayChart = (() => {
     const zero = day * DAY_S;
     const from = Math.max(zero, Math.floor((d3.min(busy, (a) => a.start) - 600) / 3600) * 3600);
     const to = Math.min(zero + DAY_S, Math.ceil((d3.max(busy, (a) => a.end) + 600) / 3600) * 3600);
-    const width = Math.max(760, all - LABELS);
+    const width = Math.max(onPaper ? 0 : 760, all - LABELS - 12);
     const height = TOP + ROW * rows.length + 4;
     const x = d3.scaleLinear([from, to], [20, width - 20]).clamp(true);
     const labels = chart.append("svg").attr("class", "labels").attr("width", LABELS).attr("height", height).attr("aria-hidden", "true");

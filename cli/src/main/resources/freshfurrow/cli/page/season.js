@@ -60,11 +60,11 @@ const seasonChart = (() => {
     return { most, bars };
   }
 
-  function draw(all) {
+  function draw(all, onPaper) {
     const chart = d3.select("#season-chart");
     const scrolled = chart.select(".scroll").empty() ? 0 : chart.select(".scroll").node().scrollLeft;
     chart.selectAll("*").remove();
-    const column = Math.max(17, (all - LABELS) / plan.season.days);
+    const column = Math.max(onPaper ? 0 : 17, (all - LABELS) / plan.season.days);
     const left = (day) => day * column;
     const top = TOP + weatherHeight();
     const height = top + ROW * plan.machines.length + 4;

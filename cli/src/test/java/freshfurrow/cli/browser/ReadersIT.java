@@ -96,6 +96,16 @@ final class ReadersIT {
                 .decode(browser.driver().print(new PrintOptions()).getContent());
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
 
+        browser.js("window.dispatchEvent(new Event('beforeprint')); return true");
+        for (String chart : List.of("#season-chart", "#day-chart", "#map-chart")) {
+            // A4 and US Letter upright are at least 210 mm, 793 px at 96 to the inch, less margins of 1 cm on both
+            // sides
+            assertThat(browser.all(chart + " svg").stream()
+                            .mapToInt(svg -> svg.getSize().getWidth())
+                            .sum())
+                    .as(chart)
+                    .isBetween(600, 718);
+        }
         browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
         assertThat(browser.element("nav").isDisplayed()).isFalse();
         assertThat(browser.element("#day-tools").isDisplayed()).isFalse();

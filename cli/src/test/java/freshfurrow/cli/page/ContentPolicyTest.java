@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 class ContentPolicyTest {
-    /** The hash of this very script is the example of Content Security Policy Level 3, section 2.3.1. */
+    /** Script and hash are an example in the W3C's Content Security Policy (from memory). */
     @Test
     void aScriptIsNamedByItsHash() {
         assertThat(ContentPolicy.of("", "alert('Hello, world.');"))
