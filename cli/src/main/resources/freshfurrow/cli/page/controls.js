@@ -94,6 +94,12 @@ const controls = (() => {
     rig: "for a rig", wet: "on wet ground", window: "for a window to open", hours: "for working hours", compost: "for compost", water: "for water",
   };
 
+  /** What is in a batch, and for which loads. */
+  function contents(batch) {
+    const loads = batch.loads.map((i) => plan.loads[i].id).join(", ") || "no load";
+    return `${figures.mass(batch.kg)} of compost in ${figures.volume(batch.waterL)} of water, for ${loads}`;
+  }
+
   /** What a machine does, in one sentence. */
   function sentence(activity, day) {
     const spot = (index) => plan.spots[index].id;
@@ -102,15 +108,19 @@ const controls = (() => {
     switch (activity.what) {
       case "move": return `${time}drives from ${spot(activity.from)} to ${spot(activity.to)}, ${figures.distance(activity.km)}`;
       case "wait": return `${time}waits ${waits[activity.why]} at ${spot(activity.at)}, ${figures.span(activity.end - activity.start)}`;
-      case "fill": return `${time}takes load ${load.id} of ${figures.volume(load.litres)} from ${load.rig} at ${spot(activity.at)}, for ${figures.area(load.ha)}; use by ${figures.clockOn(load.useBy, day)}`;
+      case "fill":
+        return `${time}takes load ${load.id} of ${figures.volume(load.litres)} from ${load.rig} at ${spot(activity.at)}, for `
+          + `${figures.area(load.ha)}; use by ${figures.clockOn(load.useBy, day)}`;
       case "plant": return `${time}plants ${figures.area(activity.ha)} in ${spot(activity.at)}, ${plan.fields[activity.at].name}, with load ${load.id}`;
       case "draw": return `${time}draws ${figures.volume(activity.litres)} of water at ${spot(activity.at)}`;
       case "batch": {
         const batch = plan.batches[activity.batch];
-        return `${time}extracts batch ${batch.id} at ${spot(activity.at)}: ${figures.mass(batch.kg)} of compost in ${figures.volume(batch.waterL)} of water, for ${batch.loads.map((i) => plan.loads[i].id).join(", ") || "no load"}`;
+        return `${time}extracts batch ${batch.id} at ${spot(activity.at)}: ${contents(batch)}`;
       }
       case "clean": return `${time}cleans drum and strainer at ${spot(activity.at)}`;
-      case "transfer": return `${time}pumps ${figures.volume(activity.litres)} into ${load.planter} at ${spot(activity.at)}, load ${load.id}; use by ${figures.clockOn(load.useBy, day)}`;
+      case "transfer":
+        return `${time}pumps ${figures.volume(activity.litres)} into ${load.planter} at ${spot(activity.at)}, load ${load.id}; `
+          + `use by ${figures.clockOn(load.useBy, day)}`;
       default: return `${time}lets out ${figures.volume(activity.litres)} of mix that is too old at ${spot(activity.at)}`;
     }
   }
@@ -138,5 +148,5 @@ const controls = (() => {
     return () => draw(element.clientWidth, false);
   }
 
-  return { rove, tells, rest, toggle, legend, swatch, sentence, waits, drawToWidth };
+  return { rove, tells, rest, toggle, legend, swatch, contents, sentence, waits, drawToWidth };
 })();

@@ -52,7 +52,8 @@ const curves = (() => {
       rows.push({ at: event.at, use, ...Object.fromEntries(left) });
     });
     rows.push({ ...rows[rows.length - 1], at: end() });
-    const view = panel("curve-compost", "Compost in stock, and used", `${figures.mass(stock)} in ${figures.count(plan.lots.length, "lot", "lots")}, ${figures.mass(used)} used, ${figures.mass(Math.max(0, stock - used))} left.`);
+    const view = panel("curve-compost", "Compost in stock, and used",
+      `${figures.mass(stock)} in ${figures.count(plan.lots.length, "lot", "lots")}, ${figures.mass(used)} used, ${figures.mass(Math.max(0, stock - used))} left.`);
     controls.drawToWidth(view.box.node(), (width) => {
       const { svg, x } = frame(view.box, width, view.label);
       const stack = d3.stack().keys(plan.lots.map((lot) => lot.id))(rows);
@@ -74,7 +75,9 @@ const curves = (() => {
       const byDay = d3.rollups(draws.filter((draw) => draw.at === plan.fields.length + i), (v) => d3.sum(v, (draw) => draw.litres), (draw) => dayOf(draw.start));
       return { ...point, byDay, most: d3.max(byDay, (entry) => entry[1]) || 0 };
     });
-    const view = panel("curve-water", "Water drawn a day, against its limit", points.map((point) => `${point.id}: at most ${figures.volume(point.most)}${point.limitL ? ` of ${figures.volume(point.limitL)}` : ", no limit given"}`).join("; ") + ".");
+    const limit = (point) => (point.limitL ? ` of ${figures.volume(point.limitL)}` : ", no limit given");
+    const summary = points.map((point) => `${point.id}: at most ${figures.volume(point.most)}${limit(point)}`).join("; ");
+    const view = panel("curve-water", "Water drawn a day, against its limit", `${summary}.`);
     const row = Math.max(78, (HEIGHT - MARGIN.bottom - 8) / points.length);
     const height = row * points.length + MARGIN.bottom + 8;
     controls.drawToWidth(view.box.node(), (width) => {
@@ -98,7 +101,11 @@ const curves = (() => {
   function freshness() {
     const hours = (load) => (load.useBy - load.lastDrop) / 3600;
     const least = d3.least(plan.loads, hours);
-    const view = panel("curve-freshness", "Freshness margin of every load", least ? `Hours from a load's last drop to its use-by time. Least: ${figures.span(least.useBy - least.lastDrop)}, load ${least.id}; in the middle ${figures.span(d3.median(plan.loads, hours) * 3600)}.` : "There are no loads.");
+    const summary = least
+      ? `Hours from a load's last drop to its use-by time. Least: ${figures.span(least.useBy - least.lastDrop)}, load ${least.id}; `
+        + `in the middle ${figures.span(d3.median(plan.loads, hours) * 3600)}.`
+      : "There are no loads.";
+    const view = panel("curve-freshness", "Freshness margin of every load", summary);
     const planters = plan.planters.map((planter) => planter.id);
     const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolCross, d3.symbolStar, d3.symbolWye];
     const look = (planter) => planters.indexOf(planter);
@@ -133,10 +140,14 @@ const curves = (() => {
     const crops = plan.crops.map((name, crop) => ({
       name,
       crop,
-      done: sums(plantings.filter((planting) => plan.fields[planting.at].crop === crop).flatMap((planting) => [{ at: planting.start, ha: 0 }, { at: planting.end, ha: planting.ha }])),
-      due: sums(d3.sort(plan.fields.filter((field) => field.crop === crop), (field) => field.closes).map((field) => ({ at: Math.max(0, Math.min(end(), (field.closes + 1) * DAY_S)), ha: field.ha }))),
+      done: sums(plantings.filter((planting) => plan.fields[planting.at].crop === crop)
+        .flatMap((planting) => [{ at: planting.start, ha: 0 }, { at: planting.end, ha: planting.ha }])),
+      due: sums(d3.sort(plan.fields.filter((field) => field.crop === crop), (field) => field.closes)
+        .map((field) => ({ at: Math.max(0, Math.min(end(), (field.closes + 1) * DAY_S)), ha: field.ha }))),
     }));
-    const view = panel("curve-progress", "Area done, against windows closing", `A full line under its dashed line means area that is late. ${crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`).join("; ")}.`);
+    const areas = crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`);
+    const view = panel("curve-progress", "Area done, against windows closing",
+      `A full line under its dashed line means area that is late. ${areas.join("; ")}.`);
     controls.drawToWidth(view.box.node(), (width) => {
       const { svg, x } = frame(view.box, width, view.label);
       const y = scaleY(svg, d3.max(crops, (crop) => Math.max(crop.done[crop.done.length - 1].value, crop.due[crop.due.length - 1].value)), figures.symbol("area"), width);

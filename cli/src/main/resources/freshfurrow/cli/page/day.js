@@ -148,7 +148,8 @@ const dayChart = (() => {
     const cautions = (plan.cautionsByDay[day] || []).map((i) => plan.cautions[i]);
     d3.select("#cautions").selectAll("li").data(cautions).join("li").classed("over", (d) => d.over).text((d) => d.text);
     chips("#day-fields", "Fields", "field", new Set(of("plant").map((a) => a.at)), (f) => plan.fields[f].id, (f) => plan.fields[f].name);
-    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...of("plant")].map((a) => a.load)), (l) => plan.loads[l].id, (l) => `load ${plan.loads[l].id}, ${figures.volume(plan.loads[l].litres)}`);
+    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...of("plant")].map((a) => a.load)), (l) => plan.loads[l].id,
+      (l) => `load ${plan.loads[l].id}, ${figures.volume(plan.loads[l].litres)}`);
   }
 
   function chips(parent, title, kind, indices, text, longText) {

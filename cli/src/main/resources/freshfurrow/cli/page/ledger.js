@@ -11,14 +11,19 @@ const ledger = (() => {
     d3.select("#besides").text(plan.besides);
     const limits = d3.select("#limits");
     limits.append("h3").text(plan.limiting);
-    if (plan.limits.length > 0) evidence(limits.append("div").attr("class", "wide").attr("tabindex", 0).attr("role", "region").attr("aria-label", "What each thing made free would change"));
+    if (plan.limits.length > 0) {
+      evidence(limits.append("div").attr("class", "wide").attr("tabindex", 0).attr("role", "region")
+        .attr("aria-label", "What each thing made free would change"));
+    }
     if (plan.hours.length > 0) hours(limits);
   }
 
   function evidence(parent) {
     const table = parent.append("table").attr("class", "evidence");
-    table.append("caption").text("The same lists of fields played out again with one thing made free: late, left and waited for then, and the share that goes away. Shares overlap, and lists made anew may gain more.");
-    table.append("thead").append("tr").selectAll("th").data(["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"])
+    table.append("caption").text("The same lists of fields played out again with one thing made free: late, left and waited for then, "
+      + "and the share that goes away. Shares overlap, and lists made anew may gain more.");
+    const heads = ["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"];
+    table.append("thead").append("tr").selectAll("th").data(heads)
       .join("th").attr("scope", "col").text((d) => d);
     const row = table.append("tbody").selectAll("tr").data(plan.limits).join("tr");
     row.append("th").attr("scope", "row").text((d) => d.condition);

@@ -42,6 +42,5 @@ const looks = (() => {
     closed: hatch("hatch-closed", "M0,0L8,8M8,0L0,8", "hatch-closed"),
     wet: hatch("hatch-wet", "M-2,6L6,-2M2,10L10,2", "hatch-wet"),
     wait: hatch("hatch-wait", "M-2,6L6,-2M2,10L10,2", "hatch-wait"),
-    cropLetter: (crop) => (plan.crops[crop] ? Array.from(plan.crops[crop])[0].toUpperCase() : ""),
   };
 })();

@@ -2,6 +2,7 @@
 const groundMap = (() => {
   // degrees to metres on a sphere of the Earth's mean radius; for drawing only
   const M_PER_DEGREE = 111195;
+  const DROP = "M0,-10C5,-3 7,0 7,4A7,7 0 1 1 -7,4C-7,0 -5,-3 0,-10z";
   let zoomed = d3.zoomIdentity;
   let whose = "";
   let redraw = () => {};
@@ -12,8 +13,10 @@ const groundMap = (() => {
   const fieldFill = (field) => (field.from === undefined ? looks.wait : date(dayOf(field.from)));
 
   function sayField(field) {
-    const planted = field.from === undefined ? "not planted" : `planted ${figures.day(dayOf(field.from))}${field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : ""} by ${field.planter}`;
-    return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`;
+    const until = field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : "";
+    const planted = field.from === undefined ? "not planted" : `planted ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
+    return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
+      + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`;
   }
 
   function projection(width) {
@@ -76,7 +79,7 @@ const groundMap = (() => {
     controls.rove([d3.sort(mark.nodes(), (node) => { const { from } = d3.select(node).datum().field; return from === undefined ? Infinity : from; })]);
     svg.call(d3.zoom().scaleExtent([1, 12]).filter((event) => (event.type === "wheel" ? event.ctrlKey : event.type !== "touchstart" || event.touches.length > 1))
       .on("zoom", (event) => {
-        if (event.sourceEvent) move(event.transform, width, height);
+        if (event.sourceEvent) move(event.transform);
       })).call((s) => { s.node().__zoom = zoomed; });
     highlight();
   }
@@ -126,7 +129,7 @@ const groundMap = (() => {
   function spots(group, to) {
     const points = plan.points.filter((point) => point.at);
     const water = group.selectAll("g.water").data(points).join("g").attr("class", "water").attr("transform", (d) => `translate(${to(d.at)})`);
-    water.append("path").attr("d", "M0,-10C5,-3 7,0 7,4A7,7 0 1 1 -7,4C-7,0 -5,-3 0,-10z");
+    water.append("path").attr("d", DROP);
     const place = group.selectAll("g.place").data(plan.places.filter((spot) => spot.at)).join("g").attr("class", "place").attr("transform", (d) => `translate(${to(d.at)})`);
     place.append("path").attr("d", "M-7,7V-2L0,-8L7,-2V7z");
     group.selectAll("g").append("text").attr("x", 11).attr("y", 5).text((d) => d.id);
@@ -161,7 +164,7 @@ const groundMap = (() => {
       { text: "planted on the day above", draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
       { text: "planter's way that day", draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
       { text: "rig's way", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
-      { text: "water", draw: (svg) => svg.append("g").attr("class", "water").append("path").attr("transform", "translate(13,8) scale(.6)").attr("d", "M0,-10C5,-3 7,0 7,4A7,7 0 1 1 -7,4C-7,0 -5,-3 0,-10z") },
+      { text: "water", draw: (svg) => svg.append("g").attr("class", "water").append("path").attr("transform", "translate(13,8) scale(.6)").attr("d", DROP) },
       { text: "place", draw: (svg) => svg.append("g").attr("class", "place").append("path").attr("transform", "translate(13,7) scale(.8)").attr("d", "M-7,7V-2L0,-8L7,-2V7z") },
     ]);
   }
@@ -171,7 +174,8 @@ const groundMap = (() => {
       d3.select("#map-lead").text("The season file gives distances but no coordinates, so there is nothing to draw here.");
       return;
     }
-    d3.select("#map-lead").text(`${plan.fields.some((field) => field.rings) ? "Fields in their outlines" : "Each field is a circle of its true area"}, coloured by the day on which its planting begins. Ways are drawn straight, not along roads.`);
+    const shape = plan.fields.some((field) => field.rings) ? "Fields in their outlines" : "Each field is a circle of its true area";
+    d3.select("#map-lead").text(`${shape}, coloured by the day on which its planting begins. Ways are drawn straight, not along roads.`);
     const tools = d3.select("#map-tools");
     const zoom = (factor) => {
       const svg = document.querySelector("#map-chart svg");

@@ -16,9 +16,19 @@
     const load = plan.loads[i];
     const batch = plan.batches[i];
     const text = {
-      field: () => `Field ${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${field.from === undefined ? "not planted" : `planted from ${figures.time(field.from)} with ${figures.count(field.loads.size, "load", "loads")}`}${field.why ? `. ${field.why}` : ""}`,
-      load: () => `Load ${load.id}: ${figures.volume(load.litres)} from ${load.rig} to ${load.planter}, ${figures.area(load.ha)} in ${Array.from(load.haByField.keys(), (f) => plan.fields[f].id).join(", ")}; last drop ${figures.time(load.lastDrop)}, use by ${figures.time(load.useBy)}`,
-      batch: () => `Batch ${batch.id}: ${figures.mass(batch.kg)} of compost in ${figures.volume(batch.waterL)} of water, ready ${figures.time(batch.end)}, for ${batch.loads.map((l) => plan.loads[l].id).join(", ") || "no load"}`,
+      field: () => {
+        const done = field.from === undefined
+          ? "not planted"
+          : `planted from ${figures.time(field.from)} with ${figures.count(field.loads.size, "load", "loads")}`;
+        const why = field.why ? `. ${field.why}` : "";
+        return `Field ${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${done}${why}`;
+      },
+      load: () => {
+        const into = Array.from(load.haByField.keys(), (f) => plan.fields[f].id).join(", ");
+        return `Load ${load.id}: ${figures.volume(load.litres)} from ${load.rig} to ${load.planter}, ${figures.area(load.ha)} in ${into}; `
+          + `last drop ${figures.time(load.lastDrop)}, use by ${figures.time(load.useBy)}`;
+      },
+      batch: () => `Batch ${batch.id}: ready ${figures.time(batch.end)}, ${controls.contents(batch)}`,
     };
     d3.select("#chosen-text").text(text[choice.kind()]());
     d3.select("#chosen-day").property("hidden", choice.firstDay() === choice.day());

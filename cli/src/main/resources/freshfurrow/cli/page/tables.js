@@ -82,13 +82,19 @@ const tables = (() => {
     return days === 0 ? "on the last day" : `${figures.count(days, "day", "days")} in hand`;
   }
 
+  function planted(field) {
+    if (field.from === undefined) return "-";
+    const until = field.lastDay > dayOf(field.from) ? ` to ${figures.shortDay(field.lastDay)}` : "";
+    return `${figures.day(dayOf(field.from))}${until}`;
+  }
+
   function fields() {
     table("#fields", "fields", [
       { name: "field", text: (d) => d.id, sort: (d) => d.id, choose: "field" },
       { name: "name", text: (d) => d.name, sort: (d) => d.name },
       { name: "crop", text: (d) => plan.crops[d.crop], sort: (d) => plan.crops[d.crop] },
       { name: "area", text: (d) => figures.area(d.ha), sort: (d) => d.ha, number: true },
-      { name: "planted", text: (d) => (d.from === undefined ? "-" : `${figures.day(dayOf(d.from))}${d.lastDay > dayOf(d.from) ? ` to ${figures.shortDay(d.lastDay)}` : ""}`), sort: (d) => (d.from === undefined ? Infinity : d.from) },
+      { name: "planted", text: planted, sort: (d) => (d.from === undefined ? Infinity : d.from) },
       { name: "by", text: (d) => d.planter || "-", sort: (d) => d.planter || "" },
       { name: "window", text: (d) => `${figures.shortDay(d.opens)} to ${figures.shortDay(d.closes)}`, sort: (d) => d.closes },
       { name: "in hand or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },

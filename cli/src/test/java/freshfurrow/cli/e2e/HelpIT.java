@@ -30,6 +30,8 @@ final class HelpIT {
                           day         Print the crew's sheet for one day of a plan.
                           page        Make the page of a plan: one file for any browser, without a
                                         network.
+                          sheets      Write the crews' sheets to print: a page a day and machine.
+                          export      Write a plan as calendar, tables and map for other programs.
                           audit       Check a plan against its season, from first principles.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
@@ -54,7 +56,8 @@ final class HelpIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "day", "page", "audit", "completion"})
+    @ValueSource(
+            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
