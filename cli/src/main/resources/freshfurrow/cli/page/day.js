@@ -128,6 +128,15 @@ const dayChart = (() => {
     d3.selectAll("#day .chips button").attr("aria-pressed", (d) => String(d.kind === "field" ? choice.hasField(d.index) : choice.hasLoad(d.index)));
   }
 
+  /** On a narrow window what is chosen may lie beside what is seen of the day. */
+  function bringIntoSight() {
+    const scroll = document.querySelector("#day-chart .scroll");
+    const first = document.querySelector("#day-chart g.mark.chosen");
+    if (!scroll || !first) return;
+    const x = Number(first.dataset.x);
+    if (x < scroll.scrollLeft || x > scroll.scrollLeft + scroll.clientWidth) scroll.scrollLeft = Math.max(0, x - 60);
+  }
+
   function around() {
     const day = choice.day();
     const acts = working().flatMap((row) => row.work).filter((activity) => dayOf(activity.start) === day);
@@ -169,10 +178,10 @@ const dayChart = (() => {
     const tools = d3.select("#day-tools");
     tools.classed("tight", true);
     tools.append("button").attr("type", "button").attr("id", "day-before").attr("aria-label", "Day before").text("Before").on("click", () => choice.openDay(before()));
+    tools.append("button").attr("type", "button").attr("id", "day-after").attr("aria-label", "Day after").text("After").on("click", () => choice.openDay(after()));
     const pick = tools.append("label").text("Day ").append("select").attr("id", "day-pick").on("change", (event) => choice.openDay(Number(event.target.value)));
     pick.selectAll("option").data(d3.range(plan.season.days)).join("option").attr("value", (d) => d)
       .text((d) => `${figures.day(d)}${plan.days.includes(d) ? "" : " (no work)"}`);
-    tools.append("button").attr("type", "button").attr("id", "day-after").attr("aria-label", "Day after").text("After").on("click", () => choice.openDay(after()));
     controls.rest("#day-readout", "Point at work to read its amounts; choose it to see all that belongs to its load.");
     controls.legend("#day-legend", Object.keys(names).map((what) => ({
       text: names[what] + (shapes[what].letter ? ` (${shapes[what].letter})` : ""),
@@ -183,6 +192,7 @@ const dayChart = (() => {
     around();
     redraw = controls.drawToWidth(document.getElementById("day-chart"), draw);
     choice.follow(highlight);
+    choice.follow(bringIntoSight);
     choice.followDay(() => {
       around();
       redraw();

@@ -50,6 +50,19 @@ final class ReadersIT {
                 .isEqualTo(0L);
     }
 
+    @Test
+    void onAPhoneTheDayMovesToWhatIsChosen() {
+        browser.size(360, 800);
+        browser.open(page);
+        browser.click(browser.all("#day-loads button").get(4));
+        assertThat(browser.js("return document.querySelector('#day-chart .scroll').scrollLeft"))
+                .asString()
+                .isNotEqualTo("0");
+        assertThat((Boolean) browser.js("""
+                const mark = document.querySelector('#day-chart g.mark.chosen').getBoundingClientRect();
+                return mark.left >= 0 && mark.left < document.documentElement.clientWidth""")).isTrue();
+    }
+
     /** By the rules of axe-core: WCAG 2.2 levels A and AA, and best practices. */
     @ParameterizedTest
     @CsvSource({"light,1280", "dark,1280", "light,360", "dark,360"})

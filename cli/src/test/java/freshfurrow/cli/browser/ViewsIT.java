@@ -54,7 +54,11 @@ final class ViewsIT {
         assertThat(browser.count("#day-chart g.mark.transfer"))
                 .isEqualTo(browser.count("#day-chart line.thread"))
                 .isPositive();
-        assertThat(browser.text(".cautions")).contains("Local codes, makers' manuals and licensed practice come first");
+        assertThat(browser.text(".cautions"))
+                .contains(
+                        "Local codes, makers' manuals and licensed practice come first",
+                        "Drawing at well",
+                        "Weight of R1");
         assertThat(browser.count("#map-chart g.field")).isEqualTo(8);
         assertThat(browser.count("#curves svg[role=img]")).isEqualTo(4);
         assertThat(browser.count("#fields tbody tr")).isEqualTo(8);
