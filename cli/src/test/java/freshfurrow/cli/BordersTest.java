@@ -28,9 +28,17 @@ class BordersTest {
             .resideInAPackage("ai.timefold..");
 
     @ArchTest
-    static final ArchRule TEXT_SUMS_AND_CARDS_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
+    static final ArchRule TEXT_SUMS_CARDS_AND_PAGES_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
             .that()
-            .resideInAnyPackage("freshfurrow.cli.text..", "freshfurrow.cli.needs..", "freshfurrow.cli.card..")
+            .resideInAnyPackage(
+                    "freshfurrow.cli.text..",
+                    "freshfurrow.cli.needs..",
+                    "freshfurrow.cli.card..",
+                    "freshfurrow.cli.day..",
+                    "freshfurrow.cli.safety..",
+                    "freshfurrow.cli.sheets..",
+                    "freshfurrow.cli.page..",
+                    "freshfurrow.cli.export..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");

@@ -3,7 +3,7 @@ package freshfurrow.cli.card;
 import static freshfurrow.cli.card.CardUnits.number;
 import static freshfurrow.cli.card.CardUnits.time;
 
-import freshfurrow.cli.text.Caution;
+import freshfurrow.cli.text.Cautions;
 import freshfurrow.model.mixing.OutletFlow;
 import freshfurrow.model.mixing.PressureLaw;
 import freshfurrow.model.mixing.SmallPlot;
@@ -21,10 +21,10 @@ public final class CalibrationCard {
     private static final int SPEEDS_EACH_SIDE = 3;
     private static final List<String> CAUTIONS = List.of(
             "Nobody in front of or under a planter that may move or come down: brake set, planter blocked, engine off to reach in.",
-            Caution.PRESSURE.text(),
+            Cautions.PRESSURE,
             "Stay within the pressure that the makers of pump, hoses, couplings and outlets allow, also with a closed outlet.",
             "Catch with water first; with extract, gloves and eye protection.",
-            Caution.FIRST);
+            Cautions.FIRST);
 
     private final Season season;
     private final CalibrationOrder order;

@@ -2,7 +2,9 @@ package freshfurrow.cli.card;
 
 import static freshfurrow.cli.card.CardUnits.time;
 
-import freshfurrow.cli.text.Caution;
+import freshfurrow.cli.safety.Hazard;
+import freshfurrow.cli.text.Cautions;
+import freshfurrow.cli.text.Figures;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
@@ -14,12 +16,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What goes into one load, how, and until when it is good. */
 public final class MixingCard {
-    private static final List<Caution> CAUTIONS =
-            List.of(Caution.BACKFLOW, Caution.LIFTING, Caution.DUST, Caution.PRESSURE, Caution.FOOD);
-
     private final Season season;
     private final MixingOrder order;
     private final CardUnits units;
@@ -116,8 +117,17 @@ public final class MixingCard {
         if (tooMuch(load.mixL(), rig.nurseTankL())) {
             notes.add("More water than " + rig.id() + "'s nurse tank of " + volume(rig.nurseTankL()) + " carries.");
         }
-        notes.addAll(CAUTIONS.stream().map(Caution::text).toList());
-        notes.add(Caution.FIRST);
+        Cautions cautions = new Cautions(new Figures(units.units()));
+        Stream.of(
+                        new Hazard.Backflow(List.of()),
+                        new Hazard.Lifting(OptionalDouble.of(order.bucketKg()), load.compostKg()),
+                        new Hazard.DustAndMist(),
+                        new Hazard.Pressure(),
+                        new Hazard.OldMix(),
+                        new Hazard.FoodCrop())
+                .map(cautions::text)
+                .forEach(notes::add);
+        notes.add(Cautions.FIRST);
         section("Look out", notes.stream().map(note -> "  " + note).toList());
     }
 

@@ -5,7 +5,6 @@ import freshfurrow.cli.card.MixingCard;
 import freshfurrow.cli.card.MixingOrder;
 import freshfurrow.model.mixing.LabCount;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.quantity.VolumeUnit;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
@@ -73,8 +72,7 @@ final class MixCommand implements Callable<Integer> {
     @Option(
             names = "--bucket",
             paramLabel = "MASS",
-            description =
-                    "compost in one bucket (default: 10 lb or 5 kg, a level 5 gal bucket filled loosely; common practice, no source)")
+            description = "compost in one bucket (default: the bucket of the rig)")
     private Optional<String> bucket = Optional.empty();
 
     @Option(
@@ -102,7 +100,14 @@ final class MixCommand implements Callable<Integer> {
         CardUnits units = new CardUnits(read.units());
         Wanted wanted = wanted(compiled, planterIndex, recipeIndex, units);
         MixingOrder order = new MixingOrder(
-                planterIndex, rigIndex, recipeIndex, wanted.areaHa, wanted.from, bucketKg(units), start, labCount());
+                planterIndex,
+                rigIndex,
+                recipeIndex,
+                wanted.areaHa,
+                wanted.from,
+                bucketKg(read.rigs().get(rigIndex), units),
+                start,
+                labCount());
         MixingCard.whyNot(read, order).ifPresent(why -> {
             throw new Refusal(why);
         });
@@ -153,10 +158,9 @@ final class MixCommand implements Callable<Integer> {
         return wanted;
     }
 
-    private double bucketKg(CardUnits units) {
-        String symbol = units.symbol(Kind.MASS);
-        String loose = units.units().volume() == VolumeUnit.GALLON ? "10 lb" : "5 kg";
-        return QuantityText.si("--bucket", bucket.orElse(loose), Kind.MASS, symbol);
+    private double bucketKg(Rig rig, CardUnits units) {
+        return bucket.map(text -> QuantityText.si("--bucket", text, Kind.MASS, units.symbol(Kind.MASS)))
+                .orElse(rig.bucketKg());
     }
 
     private Optional<LabCount> labCount() {

@@ -18,9 +18,14 @@ final class PlanArgument {
      */
     static Plan read(Path plan) {
         try {
-            return PlanFile.read(Files.isDirectory(plan) ? plan.resolve(FILE_NAME) : plan);
+            return PlanFile.read(file(plan));
         } catch (PlanFileException e) {
             throw new Refusal(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** The plan file that is meant by a plan file or a folder that holds plan.json. */
+    static Path file(Path plan) {
+        return Files.isDirectory(plan) ? plan.resolve(FILE_NAME) : plan;
     }
 }

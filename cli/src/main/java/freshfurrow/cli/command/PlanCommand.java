@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.AuditReport;
 import freshfurrow.cli.text.PlanReport;
 import freshfurrow.model.audit.Audit;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "plan",
-        header = "Plan a season, audit the plan, write plan.json and print the season by day.",
+        header = "Plan a season, audit the plan, write it with its page, and print the season by day.",
         description =
                 "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The same --seed and --steps give the same plan, byte for byte, on every run; with --time that is not certain.%n",
         footer = {
@@ -46,7 +47,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "folder for plan.json, made when missing (default: folder plan beside the season file)")
+            description =
+                    "folder for plan.json and plan.html, made when missing (default: folder plan beside the season file)")
     private Optional<Path> out = Optional.empty();
 
     @Option(
@@ -66,7 +68,10 @@ final class PlanCommand implements Callable<Integer> {
             description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
     private long seed;
 
-    @Option(names = "--force", description = "replace a plan.json that is already there")
+    @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
+    private boolean noPage;
+
+    @Option(names = "--force", description = "replace a plan that is already there")
     private boolean force;
 
     @Override
@@ -75,7 +80,10 @@ final class PlanCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
         }
         Reading.Valid read = season.read();
-        PlanTarget target = PlanTarget.in(out.orElseGet(() -> season.folder().resolve("plan")), force);
+        PlanTarget target = PlanTarget.in(
+                out.orElseGet(() -> season.folder().resolve("plan")),
+                force,
+                noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
         PlanningRun run = new PlanningRun(read.season(), options());
         return run.keepBestOnInterrupt(lists -> finish(read, target, lists, run::interrupted));
     }
@@ -87,17 +95,20 @@ final class PlanCommand implements Callable<Integer> {
     private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists, BooleanSupplier interrupted) {
         Season planned = read.season();
         CompiledSeason compiled = CompiledSeason.of(planned);
-        Plan bounded = BoundedPlan.of(
-                compiled,
-                lists,
-                new Plan.SeasonSource(planned.name(), read.file(), read.sha256(), planned.units()),
-                interrupted);
+        Plan bounded =
+                BoundedPlan.of(compiled, lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()), interrupted);
         Plan plan = bounded.withLimits(SeasonLimits.of(compiled, bounded));
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
-        lines.add("Written to " + target.file());
+        if (!noPage) {
+            // from the plan as the file has it, so that `page` makes the same again
+            Plan written = PlanArgument.read(target.file());
+            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(planned, written));
+        }
+        lines.add("Written to " + target.file()
+                + (noPage ? "" : ", with " + PageCommand.FILE_NAME + " beside it for a browser"));
         Output.print(spec, lines);
         return Freshfurrow.OK;
     }

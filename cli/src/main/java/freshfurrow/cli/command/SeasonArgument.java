@@ -22,7 +22,11 @@ final class SeasonArgument {
 
     /** @throws Refusal with every problem, when the season cannot be used */
     Reading.Valid read() {
-        Reading reading = SeasonFiles.read(season, variants);
+        return valid(SeasonFiles.read(season, variants));
+    }
+
+    /** @throws Refusal with every problem, when the season cannot be used */
+    static Reading.Valid valid(Reading reading) {
         if (reading instanceof Reading.Invalid invalid) {
             throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
         }

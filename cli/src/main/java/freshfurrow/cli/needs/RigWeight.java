@@ -1,5 +1,6 @@
 package freshfurrow.cli.needs;
 
+import freshfurrow.cli.safety.Water;
 import freshfurrow.model.season.Rig;
 import java.util.OptionalDouble;
 
@@ -7,15 +8,13 @@ import java.util.OptionalDouble;
  * What a rig carries at its heaviest: its nurse tank full of water and the compost of one batch. Tanks, drum, pump, hoses,
  * fuel and people are not in it.
  *
- * @param waterKg 1 kg a litre, about 8.34 lb a US gallon (NIST Special Publication 811 for the factors)
+ * @param waterKg see {@link Water}, about 8.34 lb a US gallon
  * @param compostKg of a full batch
  * @param payloadKg what the vehicle may carry, where known
  */
 public record RigWeight(String rig, double waterKg, double compostKg, OptionalDouble payloadKg) {
-    private static final double WATER_KG_PER_L = 1;
-
     public static RigWeight of(Rig rig) {
-        return new RigWeight(rig.id(), rig.nurseTankL() * WATER_KG_PER_L, rig.batchCompostKg(), rig.payloadKg());
+        return new RigWeight(rig.id(), Water.kilograms(rig.nurseTankL()), rig.batchCompostKg(), rig.payloadKg());
     }
 
     public double loadKg() {

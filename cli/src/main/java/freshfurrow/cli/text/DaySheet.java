@@ -1,5 +1,10 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.safety.Hazard;
+import freshfurrow.cli.safety.Hazards;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
@@ -13,6 +18,8 @@ import java.util.stream.Stream;
 public final class DaySheet {
     private static final String RULE = "=".repeat(78);
     private static final String THIN_RULE = "-".repeat(78);
+
+    private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
 
     private final Plan plan;
     private final LocalDate date;
@@ -55,14 +62,17 @@ public final class DaySheet {
         lines.add(RULE);
         lines.add("DAY SHEET   " + Figures.longDay(date) + "   " + plan.season().name());
         lines.add(RULE);
-        List<Activity> work = allActivities(plan).filter(this::today).toList();
+        List<Activity> work = allActivities(plan)
+                .filter(activity -> MachineDay.touches(activity, date))
+                .toList();
         if (work.isEmpty()) {
             lines.add("");
             lines.add("Nothing is planned on this day.");
             return;
         }
         lines.add(summary());
-        Steps steps = new Steps(plan, date, figures);
+        PlanIndex index = new PlanIndex(plan);
+        Steps steps = new Steps(index, date, figures);
         plan.rigs().forEach((id, rig) -> machine("RIG " + id, Optional.empty(), rig.activities(), steps));
         plan.planters()
                 .forEach((id, planter) -> machine(
@@ -70,7 +80,7 @@ public final class DaySheet {
                         OnBoard.at(plan, id, date.atStartOfDay()).map(this::fromTheDayBefore),
                         planter.activities(),
                         steps));
-        cautions(work);
+        cautions(new Hazards(index).on(date));
     }
 
     private String summary() {
@@ -94,11 +104,20 @@ public final class DaySheet {
         lines.add(title);
         lines.add(THIN_RULE);
         first.ifPresent(lines::add);
-        List<Activity> today = activities.stream().filter(this::today).toList();
+        List<Activity> today = activities.stream()
+                .filter(activity -> MachineDay.touches(activity, date))
+                .toList();
         if (today.isEmpty()) {
             lines.add("no work today");
         }
-        today.forEach(activity -> lines.addAll(steps.lines(activity)));
+        today.forEach(activity -> step(steps.of(activity)));
+    }
+
+    private void step(Steps.Step step) {
+        lines.add("[ ] %s  %-9s %s"
+                .formatted(step.clock(), step.verb(), step.text())
+                .stripTrailing());
+        step.note().ifPresent(note -> lines.add(INDENT + note));
     }
 
     private String fromTheDayBefore(OnBoard left) {
@@ -110,18 +129,13 @@ public final class DaySheet {
                         Figures.clock(left.load().deadline(), date));
     }
 
-    private void cautions(List<Activity> work) {
+    private void cautions(List<Hazard> hazards) {
         lines.add("");
         lines.add("CARE");
         lines.add(THIN_RULE);
-        lines.add(Caution.FIRST);
-        Caution.of(work).forEach(caution -> lines.add(caution.text()));
-    }
-
-    private boolean today(Activity activity) {
-        return activity.start().toLocalDate().equals(date)
-                || (activity.start().isBefore(date.atStartOfDay())
-                        && activity.end().isAfter(date.atStartOfDay()));
+        lines.add(Cautions.FIRST);
+        Cautions cautions = new Cautions(figures);
+        hazards.forEach(hazard -> lines.add(cautions.text(hazard)));
     }
 
     private static Stream<Activity> allActivities(Plan plan) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** What holds a season back, in sentences: of what is late, left or waited for, the share that goes with each resource. */
-final class HeldBack {
+public final class HeldBack {
     private static final int MOST_NAMED = 3;
     private static final double LEAST_NAMED = 0.01;
     private static final double LEAST_WAIT_MIN = 1;
@@ -43,6 +43,22 @@ final class HeldBack {
         return lines;
     }
 
+    /** The resource that holds the season back most, in one sentence without a stop. */
+    public static String most(Plan plan) {
+        boolean late = plan.score().medium() < 0;
+        ToDoubleFunction<Limit> share = late ? Limit::shareOfLate : Limit::shareOfWait;
+        if (!late && plan.totals().waitMin() < LEAST_WAIT_MIN) {
+            return "Nothing holds the season back";
+        }
+        return plan.limits().stream()
+                .max(Comparator.comparingDouble(share))
+                .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
+                .map(limit -> (late ? "Of what is late or not planted " : "Nothing is late; of the planters' waiting ")
+                        + Figures.percent(share.applyAsDouble(limit)) + " goes away when "
+                        + condition(limit.resource()))
+                .orElse("No one thing holds the season back");
+    }
+
     private static String shares(List<Limit> limits, ToDoubleFunction<Limit> share) {
         List<String> named = limits.stream()
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
@@ -57,7 +73,8 @@ final class HeldBack {
         return String.join(", ", named);
     }
 
-    private static String condition(Resource free) {
+    /** With which it would be as if there were enough of that resource. */
+    public static String condition(Resource free) {
         return switch (free) {
             case PLANTER -> "planters work in no time";
             case RIG -> "rigs work in no time";

@@ -1,5 +1,6 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.FieldWork;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.DateWindow;
@@ -7,9 +8,7 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,18 +37,26 @@ record LateField(
         return late;
     }
 
+    /** What kept its planter from it, in one sentence without a stop. */
+    String why() {
+        if (window.parts().isEmpty()) {
+            return "the plan gives " + planter + " nothing to do in the whole of its window";
+        }
+        return "in its window " + planter + " spent "
+                + String.join(
+                        ", ",
+                        window.parts().stream()
+                                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                                .toList());
+    }
+
     private static LateField of(
             Season season, Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
-        LocalDate last = field.window().last();
         double areaHa = after.stream().mapToDouble(Activity.Plant::areaHa).sum();
-        double haDays = after.stream()
-                .mapToDouble(planting -> planting.areaHa()
-                        * ChronoUnit.DAYS.between(last, planting.start().toLocalDate()))
-                .sum();
         return new LateField(
                 field,
                 areaHa,
-                haDays,
+                FieldWork.haDaysAfter(field.window(), after),
                 after.get(after.size() - 1).end(),
                 id,
                 TimeUse.of(planter, field.id(), field.window(), hours(season, id), season.closed()));

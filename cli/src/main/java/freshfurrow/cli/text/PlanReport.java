@@ -78,20 +78,8 @@ public final class PlanReport {
             lines.add("  " + field.field().id() + ": " + figures.area(field.areaHa()) + " after "
                     + Figures.day(field.field().window().last()) + ", the last on "
                     + Figures.day(field.lastPlanting().toLocalDate()) + " (" + figures.areaDays(field.haDays()) + ")");
-            lines.add("    why: " + why(field));
+            lines.add("    why: " + field.why());
         }
-    }
-
-    private String why(LateField field) {
-        if (field.window().parts().isEmpty()) {
-            return "the plan gives " + field.planter() + " nothing to do in the whole of its window";
-        }
-        return "in its window " + field.planter() + " spent "
-                + String.join(
-                        ", ",
-                        field.window().parts().stream()
-                                .map(part -> Figures.span(part.howLong()) + " " + part.what())
-                                .toList());
     }
 
     private void unserved() {

@@ -52,7 +52,7 @@ public final class SeasonSummary {
         lines.add(
                 "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, moves, waiting");
         lines.add("and rain are not in these sums; `plan` plays them out.");
-        lines.add("Safety: " + Caution.FIRST);
+        lines.add("Safety: " + Cautions.FIRST);
     }
 
     private void crops() {

@@ -1,60 +1,77 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** The activities of a day as steps on a crew's sheet; what the crew acts on is set in capitals. */
-final class Steps {
+/** The activities of a day as steps for a crew; what the crew acts on is set in capitals. */
+public final class Steps {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
 
-    private final Plan plan;
+    /**
+     * A step of a crew's day in words.
+     *
+     * @param clock from when to when, as {@code 07:00-07:15}
+     * @param verb what is done; in capitals what the crew measures out
+     * @param text on what, how much and where
+     * @param note by when, and out of what
+     */
+    public record Step(String clock, String verb, String text, Optional<String> note) {
+        Step noting(String note) {
+            return new Step(clock, verb, text, Optional.of(note));
+        }
+
+        /** All of it on one line. */
+        public String line() {
+            return clock + " " + verb + " " + text
+                    + note.map(more -> "; " + more).orElse("");
+        }
+    }
+
+    private final PlanIndex plan;
     private final LocalDate date;
     private final Figures figures;
-    private final Map<String, Plan.Load> loads = new HashMap<>();
-    private final Map<String, Plan.Batch> batches = new HashMap<>();
 
-    Steps(Plan plan, LocalDate date, Figures figures) {
+    public Steps(PlanIndex plan, LocalDate date, Figures figures) {
         this.plan = plan;
         this.date = date;
         this.figures = figures;
-        plan.loads().forEach(load -> loads.put(load.id(), load));
-        plan.batches().forEach(batch -> batches.put(batch.id(), batch));
     }
 
-    /** @throws IllegalArgumentException when the activity names a load or batch that the plan does not have */
-    List<String> lines(Activity activity) {
+    /**
+     * The step of an activity.
+     *
+     * @throws IllegalArgumentException when it names a load or batch that the plan does not have
+     */
+    public Step of(Activity activity) {
         if (activity instanceof Activity.Move move) {
             return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
         }
         if (activity instanceof Activity.Wait wait) {
-            return step(wait, "wait", "at " + wait.at() + why(wait.why()));
+            return step(wait, "wait", "at " + wait.at() + waiting(wait.why()));
         }
         if (activity instanceof Activity.Draw draw) {
             return step(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + draw.at());
         }
         if (activity instanceof Activity.Extract extract) {
-            return batch(extract, known(batches, extract.batch()));
+            return batch(extract, plan.batch(extract.batch()));
         }
         if (activity instanceof Activity.Clean clean) {
             return step(clean, "clean", "drum and strainer, at " + clean.at());
         }
         if (activity instanceof Activity.Transfer transfer) {
-            return transfer(transfer, known(loads, transfer.load()));
+            return transfer(transfer, plan.load(transfer.load()));
         }
         if (activity instanceof Activity.Fill fill) {
-            return fill(fill, known(loads, fill.load()));
+            return fill(fill, plan.load(fill.load()));
         }
         if (activity instanceof Activity.Plant plant) {
             return step(
@@ -66,45 +83,33 @@ final class Steps {
         throw new IllegalArgumentException("no step for " + activity);
     }
 
-    private List<String> batch(Activity.Extract extract, Plan.Batch batch) {
-        List<String> step = step(
+    private Step batch(Activity.Extract extract, Plan.Batch batch) {
+        Step step = step(
                 extract,
                 "BATCH",
                 batch.id() + " at " + extract.at() + ": " + figures.mass(batch.compostKg()) + " of compost"
                         + from(batch.lots()) + " in " + figures.volume(batch.waterL()) + " of water");
-        step.add(INDENT
-                + useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
-        return step;
+        return step.noting(
+                plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
     }
 
-    private List<String> transfer(Activity.Transfer transfer, Plan.Load load) {
-        List<String> step = step(
+    private Step transfer(Activity.Transfer transfer, Plan.Load load) {
+        Step step = step(
                 transfer,
                 "TRANSFER",
                 figures.volume(transfer.litres()) + " into " + load.planter() + " at " + transfer.at() + ", load "
                         + load.id());
-        step.add(INDENT + "of " + String.join(", ", load.batches()) + "; USE BY " + time(load.deadline()));
-        return step;
+        return step.noting("of " + String.join(", ", load.batches()) + "; USE BY " + time(load.deadline()));
     }
 
-    private List<String> fill(Activity.Fill fill, Plan.Load load) {
-        double tankL = known(plan.planters(), load.planter()).tankL();
-        List<String> step = step(
+    private Step fill(Activity.Fill fill, Plan.Load load) {
+        Step step = step(
                 fill,
                 "FILL",
                 figures.volume(load.litres()) + " from " + load.rig() + " at " + fill.at() + ", load " + load.id()
-                        + ": tank " + Figures.percent(load.litres() / tankL) + " full");
-        step.add(INDENT + figures.area(OnBoard.wholeAreaHa(plan, load)) + " until the next fill, done by "
+                        + ": tank " + Figures.percent(plan.shareOfTank(load)) + " full");
+        return step.noting(figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + " until the next fill, done by "
                 + time(load.lastDrop()) + "; USE BY " + time(load.deadline()));
-        return step;
-    }
-
-    /** The earliest time by which a load that the batch is in has to be in the ground. */
-    private Optional<LocalDateTime> useBy(Plan.Batch batch) {
-        return plan.loads().stream()
-                .filter(load -> load.batches().contains(batch.id()))
-                .map(Plan.Load::deadline)
-                .min(Comparator.naturalOrder());
     }
 
     private String from(Map<String, Double> lots) {
@@ -122,7 +127,8 @@ final class Steps {
                         + ")";
     }
 
-    private static String why(WaitReason why) {
+    /** The reason of a wait, to stand behind its place. */
+    public static String waiting(WaitReason why) {
         return switch (why) {
             case RIG -> " for the rig";
             case WET -> ", too wet to plant";
@@ -133,12 +139,12 @@ final class Steps {
         };
     }
 
-    private List<String> step(Activity activity, String what, String text) {
-        List<String> lines = new ArrayList<>();
-        lines.add("[ ] %s-%s  %-9s %s%s"
-                .formatted(CLOCK.format(activity.start()), CLOCK.format(activity.end()), what, text, otherDay(activity))
-                .stripTrailing());
-        return lines;
+    private Step step(Activity activity, String verb, String text) {
+        return new Step(
+                CLOCK.format(activity.start()) + "-" + CLOCK.format(activity.end()),
+                verb,
+                text + otherDay(activity),
+                Optional.empty());
     }
 
     private String otherDay(Activity activity) {
@@ -150,13 +156,5 @@ final class Steps {
 
     private String time(LocalDateTime time) {
         return Figures.clock(time, date);
-    }
-
-    private static <T> T known(Map<String, T> byId, String id) {
-        T found = byId.get(id);
-        if (found == null) {
-            throw new IllegalArgumentException("the plan speaks of " + id + ", which it does not have");
-        }
-        return found;
     }
 }

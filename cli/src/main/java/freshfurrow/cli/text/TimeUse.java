@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Where a planter's working time went between two dates, as its activities tell.
@@ -28,6 +29,25 @@ record TimeUse(List<Part> parts) {
 
     /** @param field the field that was waiting for the planter */
     static TimeUse of(Plan.PlanterPlan planter, String field, DateWindow window, WorkHours hours, ClosedDays closed) {
+        return of(
+                planter,
+                window,
+                hours,
+                closed,
+                planting -> planting.field().equals(field) ? "planting this field" : "planting other fields");
+    }
+
+    /** All planting as one. */
+    static TimeUse of(Plan.PlanterPlan planter, DateWindow window, WorkHours hours, ClosedDays closed) {
+        return of(planter, window, hours, closed, planting -> "planting");
+    }
+
+    private static TimeUse of(
+            Plan.PlanterPlan planter,
+            DateWindow window,
+            WorkHours hours,
+            ClosedDays closed,
+            Function<Activity.Plant, String> planting) {
         Map<String, Duration> byWork = new LinkedHashMap<>();
         for (Activity activity : planter.activities()) {
             Duration within = window.first()
@@ -36,7 +56,7 @@ record TimeUse(List<Part> parts) {
                     .map(date -> worked(activity, date, hours))
                     .reduce(Duration.ZERO, Duration::plus);
             if (!within.isZero()) {
-                byWork.merge(work(activity, field), within, Duration::plus);
+                byWork.merge(work(activity, planting), within, Duration::plus);
             }
         }
         return new TimeUse(byWork.entrySet().stream()
@@ -58,9 +78,9 @@ record TimeUse(List<Part> parts) {
         return start.isBefore(end) ? Duration.between(start, end) : Duration.ZERO;
     }
 
-    private static String work(Activity activity, String field) {
-        if (activity instanceof Activity.Plant planting) {
-            return planting.field().equals(field) ? "planting this field" : "planting other fields";
+    private static String work(Activity activity, Function<Activity.Plant, String> planting) {
+        if (activity instanceof Activity.Plant plant) {
+            return planting.apply(plant);
         }
         if (activity instanceof Activity.Wait wait) {
             return waiting(wait.why());

@@ -35,6 +35,16 @@ final class PlanTargetTest {
     }
 
     @Test
+    void aPageThatIsThereIsNotReplacedUnaskedEither() throws IOException {
+        Files.writeString(folder.resolve("plan.html"), "mine");
+        assertThatThrownBy(() -> PlanTarget.in(folder, false, "plan.html"))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("plan.html")
+                .hasMessageContaining("--force");
+        PlanTarget.in(folder, false);
+    }
+
+    @Test
     void aPlanThatIsThereIsReplacedWhenForced() throws IOException {
         Files.writeString(folder.resolve("plan.json"), "mine");
         PlanTarget.in(folder, true).write(ExamplePlan.plan());

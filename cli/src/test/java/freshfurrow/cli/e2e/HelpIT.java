@@ -25,9 +25,13 @@ final class HelpIT {
                           -V, --version   Print version information and exit.
                         Commands:
                           check       Read a season, list every problem in it, and sum it up.
-                          plan        Plan a season, audit the plan, write plan.json and print the
-                                        season by day.
+                          plan        Plan a season, audit the plan, write it with its page, and print
+                                        the season by day.
                           day         Print the crew's sheet for one day of a plan.
+                          page        Make the page of a plan: one file for any browser, without a
+                                        network.
+                          sheets      Write the crews' sheets to print: a page a day and machine.
+                          export      Write a plan as calendar, tables and map for other programs.
                           audit       Check a plan against its season, from first principles.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
@@ -52,7 +56,8 @@ final class HelpIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "day", "audit", "mix", "calibrate", "completion"})
+    @ValueSource(
+            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

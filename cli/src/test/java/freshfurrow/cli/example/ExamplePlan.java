@@ -72,6 +72,37 @@ public final class ExamplePlan {
                 List.of());
     }
 
+    /** The same with a load of 1,000 L for 5 ha, of which 2 ha are planted on Tuesday evening and 3 ha on Wednesday morning. */
+    public static Plan overnight() {
+        Plan plan = plan();
+        Plan.Load load = new Plan.Load(
+                "L0001",
+                "P1",
+                "R1",
+                "standard",
+                1_000,
+                List.of("B0001"),
+                1_000,
+                0,
+                at(WEDNESDAY, "09:00"),
+                at(WEDNESDAY, "06:45"));
+        List<Activity> activities = List.of(
+                new Activity.Fill(at(TUESDAY, "16:20"), at(TUESDAY, "16:30"), "N40", "L0001"),
+                new Activity.Plant(at(TUESDAY, "16:30"), at(TUESDAY, "17:00"), "N40", "L0001", 2),
+                new Activity.Plant(at(WEDNESDAY, "06:00"), at(WEDNESDAY, "06:45"), "N40", "L0001", 3));
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), activities)),
+                plan.rigs(),
+                List.of(load, plan.loads().get(1)),
+                plan.batches(),
+                List.of(),
+                plan.bounds(),
+                plan.limits());
+    }
+
     private static List<Activity> planterActivities() {
         return List.of(
                 new Activity.Move(at(TUESDAY, "06:40"), at(TUESDAY, "06:58"), "yard", "N40", 4),

@@ -63,13 +63,12 @@ final class DaySheetTest {
 
     @Test
     void aSheetRefersToLocalCodesFirstAndCautionsForTheWorkThatIsOnIt() {
-        List<String> drawing = DaySheet.lines(PLAN, MONDAY);
-        assertThat(drawing)
-                .contains(Caution.FIRST, Caution.BACKFLOW.text(), Caution.ROAD.text())
-                .doesNotContain(Caution.PRESSURE.text());
-        assertThat(DaySheet.lines(PLAN, WEDNESDAY))
-                .contains(Caution.FIRST, Caution.PRESSURE.text(), Caution.DUST.text(), Caution.LIFTING.text())
-                .doesNotContain(Caution.BACKFLOW.text());
+        assertThat(String.join("\n", DaySheet.lines(PLAN, MONDAY)))
+                .contains(Cautions.FIRST, "Drawing at well: keep an open air gap", "On the road: ")
+                .doesNotContain("let the pressure off");
+        assertThat(String.join("\n", DaySheet.lines(PLAN, WEDNESDAY)))
+                .contains(Cautions.FIRST, "let the pressure off", "Dust and mist", "Compost: ", "Old mix: ")
+                .doesNotContain("air gap");
     }
 
     @Test

@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import java.util.function.Supplier;
 
@@ -39,7 +39,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
                 throw wrong("the key '" + key + "' is missing");
             }
         }
-        List<String> known = new ArrayList<>(Arrays.asList(keys));
+        List<String> known = new ArrayList<>(List.of(keys));
         known.addAll(optional);
         for (Map.Entry<String, JsonNode> entry : value.properties()) {
             if (!known.contains(entry.getKey())) {
@@ -70,6 +70,11 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     double number(String key) throws PlanFileException {
         return at(key).asNumber();
+    }
+
+    /** Empty when there is no such key. */
+    OptionalDouble numberIfAny(String key) throws PlanFileException {
+        return value.has(key) ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
     }
 
     int count(String key) throws PlanFileException {

@@ -1,12 +1,16 @@
 package freshfurrow.model.plan;
 
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A season played out: what every machine does, every load and every batch. All figures are SI, all times local.
@@ -55,8 +59,29 @@ public record Plan(
      * @param file name of the season file
      * @param sha256 of all files the season was read from, lower-case hex
      * @param units in which people want to see the plan's figures
+     * @param names what people call fields by their ids, in the season's order; only those that are called otherwise
      */
-    public record SeasonSource(String name, String file, String sha256, DisplayUnits units) {}
+    public record SeasonSource(String name, String file, String sha256, DisplayUnits units, Map<String, String> names) {
+        public SeasonSource {
+            names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
+        }
+
+        /** A season whose fields are called by their ids. */
+        public SeasonSource(String name, String file, String sha256, DisplayUnits units) {
+            this(name, file, sha256, units, Map.of());
+        }
+
+        /** What a plan tells of the season that was read from a file of that name and with that checksum. */
+        public static SeasonSource of(Season season, String file, String sha256) {
+            Map<String, String> names = new LinkedHashMap<>();
+            for (Field field : season.fields()) {
+                if (!field.name().equals(field.id())) {
+                    names.put(field.id(), field.name());
+                }
+            }
+            return new SeasonSource(season.name(), file, sha256, season.units(), names);
+        }
+    }
 
     /**
      * The score as the search saw it; higher is better, 0 is best.
@@ -108,10 +133,32 @@ public record Plan(
         }
     }
 
-    /** What a rig does, in time order; gaps are idle time. */
-    public record RigPlan(List<Activity> activities) {
+    /**
+     * What a rig does.
+     *
+     * @param nurseTankL water or mix that it can carry, L, where known
+     * @param payloadKg what its vehicle may carry, kg, where known
+     * @param bucketKg compost in a full bucket, kg, where known
+     * @param activities in time order; gaps are idle time
+     */
+    public record RigPlan(
+            OptionalDouble nurseTankL, OptionalDouble payloadKg, OptionalDouble bucketKg, List<Activity> activities) {
         public RigPlan {
             activities = List.copyOf(activities);
+        }
+
+        /** A rig of which nothing is known but its work. */
+        public RigPlan(List<Activity> activities) {
+            this(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), activities);
+        }
+
+        /** What a rig of a season does. */
+        public static RigPlan of(Rig rig, List<Activity> activities) {
+            return new RigPlan(
+                    OptionalDouble.of(rig.nurseTankL()),
+                    rig.payloadKg(),
+                    OptionalDouble.of(rig.bucketKg()),
+                    activities);
         }
     }
 

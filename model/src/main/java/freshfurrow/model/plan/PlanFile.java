@@ -10,7 +10,8 @@ public final class PlanFile {
     private PlanFile() {}
 
     /**
-     * Reads a plan file. It is read strictly: every key has to be there, and no other.
+     * Reads a plan file. It is read strictly: no unknown key, and none missing but those that came to the format
+     * later ({@code season.names} and a rig's {@code nurseTankL}, {@code payloadKg} and {@code bucketKg}).
      *
      * @throws PlanFileException when there is no such file or it is no plan file in whole; its message is one line
      */

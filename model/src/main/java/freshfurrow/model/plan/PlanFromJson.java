@@ -123,7 +123,7 @@ final class PlanFromJson {
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.with("name", "file", "sha256", "units");
+        place.withAndPerhaps(List.of("names"), "name", "file", "sha256", "units");
         JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
         return new Plan.SeasonSource(
                 place.text("name"),
@@ -133,7 +133,8 @@ final class PlanFromJson {
                         units.oneOf("area", AREAS),
                         units.oneOf("volume", VOLUMES),
                         units.oneOf("mass", MASSES),
-                        units.oneOf("distance", DISTANCES)));
+                        units.oneOf("distance", DISTANCES)),
+                place.has("names") ? place.map("names", JsonPlace::asText) : Map.of());
     }
 
     private static Plan.Totals totals(JsonPlace place) throws PlanFileException {
@@ -176,7 +177,12 @@ final class PlanFromJson {
     }
 
     private static Plan.RigPlan rig(JsonPlace place) throws PlanFileException {
-        return new Plan.RigPlan(place.with("activities").list("activities", PlanFromJson::activity));
+        place.withAndPerhaps(List.of("nurseTankL", "payloadKg", "bucketKg"), "activities");
+        return new Plan.RigPlan(
+                place.numberIfAny("nurseTankL"),
+                place.numberIfAny("payloadKg"),
+                place.numberIfAny("bucketKg"),
+                place.list("activities", PlanFromJson::activity));
     }
 
     private static Activity activity(JsonPlace place) throws PlanFileException {

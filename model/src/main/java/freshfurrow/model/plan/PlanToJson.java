@@ -35,7 +35,7 @@ final class PlanToJson {
         ObjectNode planters = tree.putObject("planters");
         plan.planters().forEach((id, planter) -> planters.set(id, planter(planter)));
         ObjectNode rigs = tree.putObject("rigs");
-        plan.rigs().forEach((id, rig) -> rigs.putObject(id).set("activities", activities(rig.activities())));
+        plan.rigs().forEach((id, rig) -> rigs.set(id, rig(rig)));
         ArrayNode loads = tree.putArray("loads");
         plan.loads().forEach(load -> loads.add(load(load)));
         ArrayNode batches = tree.putArray("batches");
@@ -64,6 +64,10 @@ final class PlanToJson {
                 .put("volume", units.volume().symbol())
                 .put("mass", units.mass().symbol())
                 .put("distance", units.distance().symbol());
+        if (!season.names().isEmpty()) {
+            ObjectNode names = tree.putObject("names");
+            season.names().forEach(names::put);
+        }
         return tree;
     }
 
@@ -88,6 +92,15 @@ final class PlanToJson {
         ObjectNode tree = JSON.objectNode().put("tankL", figure(planter.tankL()));
         tree.set("fields", ids(planter.fields()));
         tree.set("activities", activities(planter.activities()));
+        return tree;
+    }
+
+    private static ObjectNode rig(Plan.RigPlan rig) {
+        ObjectNode tree = JSON.objectNode();
+        rig.nurseTankL().ifPresent(litres -> tree.put("nurseTankL", figure(litres)));
+        rig.payloadKg().ifPresent(kg -> tree.put("payloadKg", figure(kg)));
+        rig.bucketKg().ifPresent(kg -> tree.put("bucketKg", figure(kg)));
+        tree.set("activities", activities(rig.activities()));
         return tree;
     }
 

@@ -21,6 +21,7 @@ final class Machines {
     private static final Range WORK_TIME = Range.between(1, 86_400, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
+    private static final Range BUCKET = Range.between(0.5, 100, "1.1 to 220 lb (0.5 to 100 kg)");
 
     private Machines() {}
 
@@ -72,6 +73,7 @@ final class Machines {
         Optional<Double> transferRate = keys.quantity("transferRate", Kind.FLOW, FLOW);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> payload = keys.optionalQuantity("payload", Kind.MASS, COMPOST);
+        Optional<Double> bucket = keys.optionalQuantity("bucket", Kind.MASS, BUCKET);
         Optional<ExtractAt> extractAt = extractAt(keys);
         Optional<String> at = keys.neededText("at", "yard");
         WorkHours hours = Times.hours(keys, seasonHours);
@@ -92,6 +94,7 @@ final class Machines {
                 transferRate.orElseThrow(),
                 roadSpeed.orElseThrow(),
                 payload.isPresent() ? OptionalDouble.of(payload.get()) : OptionalDouble.empty(),
+                bucket.orElse(Rig.USUAL_BUCKET_KG),
                 extractAt.orElseThrow(),
                 at.orElseThrow(),
                 hours));

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
  * @param roadSpeedMPerS m/s, above 0
  * @param payloadKg what the vehicle may carry, kg, where known; a caution, not a rule of the timeline
+ * @param bucketKg compost in a full bucket, kg, above 0; for the crew's sheets, not for the timeline
  * @param at id of the place where it stands when the season begins
  */
 public record Rig(
@@ -25,14 +26,49 @@ public record Rig(
         double transferLPerS,
         double roadSpeedMPerS,
         OptionalDouble payloadKg,
+        double bucketKg,
         ExtractAt extractAt,
         String at,
         WorkHours hours) {
+    /** 30 lb: a level 5 gal bucket of pressed, wet compost (common practice, no source). */
+    public static final double USUAL_BUCKET_KG = 30 * 0.45359237;
+
     public Rig {
         if (!(drumL > 0 && batchCompostKg > 0 && nurseTankL > 0 && transferLPerS > 0 && roadSpeedMPerS > 0)
+                || !(bucketKg > 0)
                 || batchTimeS <= 0
                 || cleanTimeS < 0) {
             throw new IllegalArgumentException("rig " + id + " has a figure out of range");
         }
+    }
+
+    /** A rig with buckets of the usual weight. */
+    public Rig(
+            String id,
+            double drumL,
+            double batchCompostKg,
+            int batchTimeS,
+            int cleanTimeS,
+            double nurseTankL,
+            double transferLPerS,
+            double roadSpeedMPerS,
+            OptionalDouble payloadKg,
+            ExtractAt extractAt,
+            String at,
+            WorkHours hours) {
+        this(
+                id,
+                drumL,
+                batchCompostKg,
+                batchTimeS,
+                cleanTimeS,
+                nurseTankL,
+                transferLPerS,
+                roadSpeedMPerS,
+                payloadKg,
+                USUAL_BUCKET_KG,
+                extractAt,
+                at,
+                hours);
     }
 }

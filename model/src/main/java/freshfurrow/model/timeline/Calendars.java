@@ -53,7 +53,8 @@ final class Calendars {
         return periods;
     }
 
-    private List<int[]> closures(Drainage drainage) {
+    /** Times at which fields of a drainage class are too wet, joined, in order. */
+    List<int[]> closures(Drainage drainage) {
         List<int[]> closures = new ArrayList<>();
         for (Rain rain : season.rain()) {
             if (rain.mm() < season.drying().ignoreBelowMm()) {

@@ -6,6 +6,7 @@ import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -54,7 +55,8 @@ public final class PlanRecorder {
         }
         Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
         for (int r = 0; r < compiled.rigCount(); r++) {
-            rigs.put(season.rigs().get(r).id(), new Plan.RigPlan(journal.rigActivities(r)));
+            Rig rig = season.rigs().get(r);
+            rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }
         UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
         List<Plan.Unserved> unserved = journal.unserved().stream()

@@ -13,6 +13,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -70,6 +71,32 @@ class PlanFileTest {
                   "unserved": []
                 }
                 """);
+    }
+
+    @Test
+    void namesOfFieldsAndWhatARigCarriesAreToldWhereKnown() {
+        Plan plain = small(8.1);
+        Plan plan = new Plan(
+                new Plan.SeasonSource("Example", "season.yaml", "00ff", DisplayUnits.US, Map.of("N40", "North forty")),
+                plain.score(),
+                plain.totals(),
+                plain.planters(),
+                Map.of(
+                        "R1",
+                        new Plan.RigPlan(
+                                OptionalDouble.of(4542.494),
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(13.608),
+                                List.of())),
+                plain.loads(),
+                plain.batches(),
+                plain.unserved(),
+                plain.bounds(),
+                plain.limits());
+        assertThat(PlanFile.toJson(plan))
+                .contains(
+                        "\"distance\": \"mi\"}, \"names\": {\"N40\": \"North forty\"}}",
+                        "\"rigs\": {\"R1\": {\"nurseTankL\": 4542.494, \"bucketKg\": 13.608, \"activities\": []}}");
     }
 
     @Test

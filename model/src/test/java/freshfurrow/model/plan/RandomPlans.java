@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.Supplier;
 
@@ -30,13 +31,13 @@ final class RandomPlans {
 
     private Plan plan() {
         return new Plan(
-                new Plan.SeasonSource(id(), id(), id(), units()),
+                new Plan.SeasonSource(id(), id(), id(), units(), map(this::id)),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
                         area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),
                         figure(), figure(), time()),
                 map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::activity))),
-                map(() -> new Plan.RigPlan(list(this::activity))),
+                map(() -> new Plan.RigPlan(perhaps(), perhaps(), perhaps(), list(this::activity))),
                 list(() -> new Plan.Load(
                         id(), id(), id(), id(), figure(), list(this::id), figure(), figure(), time(), time())),
                 list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
@@ -63,6 +64,10 @@ final class RandomPlans {
                 figure(),
                 random.nextInt(1_001) / 1e3,
                 random.nextInt(1_001) / 1e3);
+    }
+
+    private OptionalDouble perhaps() {
+        return random.nextBoolean() ? OptionalDouble.of(figure()) : OptionalDouble.empty();
     }
 
     private Activity activity() {

@@ -83,6 +83,16 @@ final class RightSeasonTest {
     }
 
     @Test
+    void theBucketOfARigIsReadAndOtherwiseHoldsThirtyPounds() {
+        Season usual = WrittenSeason.in(folder).season();
+        assertThat(usual.rigs().get(0).bucketKg()).isCloseTo(30 * POUND, within(CLOSE));
+        Season small = WrittenSeason.in(folder)
+                .with("payload: 12000 lb", "payload: 12000 lb\n    bucket: 9 kg")
+                .season();
+        assertThat(small.rigs().get(0).bucketKg()).isCloseTo(9, within(CLOSE));
+    }
+
+    @Test
     void waterCompostRecipeAndCropAreRead() {
         Season season = WrittenSeason.in(folder).season();
         WaterPoint well = season.waterPoints().get(0);

@@ -69,6 +69,7 @@ final class SchemaTest {
                     lat: 41.02         | lat: "41.02"
                     lateWeight: 1.0    | lateWeight: 0
                     extractAt: field   | extractAt: Water
+                    payload: 12000 lb  | bucket: 30 lb
                     crop: corn}\\n  S80 | crop: corn, drainage: POOR}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: P1}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: [P1]}\\n  S80
@@ -131,6 +132,8 @@ final class SchemaTest {
                     crop: corn}\\n  S80 | crop: corn, colour: red}\\n  S80
                     lon: -97.0, crop: corn} | lon: -97.0}
                     drum: 40 gal       | ``
+                    payload: 12000 lb  | bucket: 5 gal
+                    payload: 12000 lb  | buckets: 30 lb
                     `flow: 40 gal/min, ` | ``
                     `mass: 4000 lb, `  | ``
                     R1:                | R 1:

@@ -15,11 +15,13 @@ import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchFor
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import freshfurrow.solver.schedule.PlanterList;
 import freshfurrow.solver.schedule.ReplayScore;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
+import java.util.List;
 
 /** One annealing as the solver library is told of it: which moves, how often each, which are accepted, when it ends. */
 final class AnnealingConfig {
@@ -36,6 +38,7 @@ final class AnnealingConfig {
                 .withEntityClasses(PlanterList.class)
                 .withScoreDirectorFactory(score(mode))
                 .withEnvironmentMode(mode)
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withRandomSeed(seed)
                 .withTerminationConfig(end)
                 .withPhases(new LocalSearchPhaseConfig()

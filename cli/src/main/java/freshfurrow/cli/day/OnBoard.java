@@ -1,4 +1,4 @@
-package freshfurrow.cli.text;
+package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param litres in the planter's tank
  * @param areaHa that it is meant for
  */
-record OnBoard(Plan.Load load, double litres, double areaHa) {
+public record OnBoard(Plan.Load load, double litres, double areaHa) {
 
     /** What a planter has in its tank at a moment; empty when that is nothing. */
-    static Optional<OnBoard> at(Plan plan, String planter, LocalDateTime moment) {
+    public static Optional<OnBoard> at(Plan plan, String planter, LocalDateTime moment) {
         return plan.loads().stream()
                 .filter(load -> load.planter().equals(planter))
                 .filter(load -> load.lastDrop().isAfter(moment) && filledBefore(plan, load, moment))
@@ -24,7 +24,7 @@ record OnBoard(Plan.Load load, double litres, double areaHa) {
     }
 
     /** The whole area that a load is meant for, ha. */
-    static double wholeAreaHa(Plan plan, Plan.Load load) {
+    public static double wholeAreaHa(Plan plan, Plan.Load load) {
         return areaHaFrom(plan, load, LocalDateTime.MIN);
     }
 

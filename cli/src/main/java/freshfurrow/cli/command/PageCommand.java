@@ -1,0 +1,53 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.page.SeasonPage;
+import freshfurrow.model.plan.Plan;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "page",
+        header = "Make the page of a plan: one file for any browser, without a network.",
+        description =
+                "%nShows the season in figures, by day and by hour, on a map, as curves and as tables. Reads the season that the plan was made from: the file that the plan names, beside the plan or in the folder above, or --season. A season that has changed since is refused.%n",
+        footer = {
+            "  freshfurrow page scenarios/first-season/plan",
+            "  freshfurrow page plan.json --season season.yaml --out monday.html"
+        })
+final class PageCommand implements Callable<Integer> {
+    static final String FILE_NAME = "plan.html";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    private Path plan = Path.of("");
+
+    @Option(names = "--out", paramLabel = "FILE", description = "file to write (default: plan.html beside the plan)")
+    private Optional<Path> out = Optional.empty();
+
+    @Mixin
+    private SeasonOfPlan season = new SeasonOfPlan();
+
+    @Option(names = "--force", description = "replace the file when it is already there")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Path planFile = PlanArgument.file(plan);
+        Plan planned = PlanArgument.read(planFile);
+        String page = SeasonPage.html(season.read(planFile, planned), planned);
+        Path file = out.orElseGet(() -> planFile.resolveSibling(FILE_NAME));
+        NewFile.writeAll(List.of(new NewFile(file, page)), force);
+        Output.print(spec, List.of("Written to " + file + "; open it in a browser."));
+        return Freshfurrow.OK;
+    }
+}

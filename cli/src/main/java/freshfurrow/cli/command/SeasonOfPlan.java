@@ -1,0 +1,59 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Season;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+
+/** The season that a plan was made from: beside the plan, in the folder above it, or where its user says. */
+final class SeasonOfPlan {
+    @Option(
+            names = "--season",
+            paramLabel = "SEASON",
+            description =
+                    "the season that PLAN was made from (default: the file that it names, in its folder or the one above)")
+    private Optional<Path> season = Optional.empty();
+
+    @Option(
+            names = "--variant",
+            paramLabel = "FILE",
+            description = "the variants that it was made with, in the same order")
+    private List<Path> variants = new ArrayList<>();
+
+    /**
+     * @param planFile where the plan was read from
+     * @throws Refusal when there is no such season, it cannot be used, or it is not the one that the plan was made from
+     */
+    Season read(Path planFile, Plan plan) {
+        Path file = season.orElseGet(() -> find(planFile, plan.season().file()));
+        Reading.Valid read = SeasonArgument.valid(SeasonFiles.read(file, variants));
+        if (!read.sha256().equals(plan.season().sha256())) {
+            throw new Refusal(file + ": this is not what " + planFile + " was made from (its checksum is another);"
+                    + " plan again, or name that season with --season SEASON, and its variants with --variant FILE");
+        }
+        return read.season();
+    }
+
+    private static Path find(Path planFile, String name) {
+        Path folder = planFile.toAbsolutePath().normalize().getParent();
+        List<Path> places = Stream.iterate(folder, Objects::nonNull, Path::getParent)
+                .limit(2)
+                .map(place -> place.resolve(name))
+                .toList();
+        return places.stream()
+                .filter(Files::isRegularFile)
+                .findFirst()
+                .orElseThrow(() -> new Refusal(planFile + ": its season is not there, neither "
+                        + places.stream().map(Path::toString).collect(Collectors.joining(" nor "))
+                        + "; name it with --season SEASON"));
+    }
+}

@@ -1,0 +1,74 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.sheets.CrewSheets;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.Plan;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "sheets",
+        header = "Write the crews' sheets to print: a page a day and machine.",
+        description =
+                "%nOne HTML file that any browser prints on A4 or US Letter: for rigs each batch with compost, buckets, water and use-by, each draw and transfer; for planters each fill and field. With boxes to tick and room for true times and amounts. Needs the plan file only.%n",
+        footer = {
+            "  freshfurrow sheets scenarios/first-season/plan",
+            "  freshfurrow sheets plan.json --day 2027-04-22 --out thursday.html"
+        })
+final class SheetsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    private Path plan = Path.of("");
+
+    @Option(
+            names = "--day",
+            paramLabel = "DATE",
+            converter = DateConverter.class,
+            description = "that day only, as 2027-04-20 (default: all days)")
+    private Optional<LocalDate> day = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "the file to write (default: sheets.html, or sheets-DATE.html, beside the plan)")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--force", description = "replace the file when it is already there")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Plan read = PlanArgument.read(plan);
+        List<MachineDay> all = MachineDay.allOf(read);
+        if (all.isEmpty()) {
+            throw new Refusal("The plan has no work on any day.");
+        }
+        List<MachineDay> days = all.stream()
+                .filter(one -> day.isEmpty() || one.date().equals(day.get()))
+                .toList();
+        if (days.isEmpty()) {
+            throw new Refusal("The plan has no work on "
+                    + day.map(LocalDate::toString).orElse("") + ": it runs from "
+                    + all.get(0).date() + " to " + all.get(all.size() - 1).date() + ".");
+        }
+        Path file = out.orElseGet(() -> PlanArgument.file(plan)
+                .resolveSibling("sheets" + day.map(date -> "-" + date).orElse("") + ".html"));
+        NewFile.writeAll(List.of(new NewFile(file, CrewSheets.html(read, days))), force);
+        Output.print(
+                spec,
+                List.of(Figures.count(days.size(), "sheet", "sheets") + " written to " + file
+                        + "; open it in a browser and print it."));
+        return Freshfurrow.OK;
+    }
+}

@@ -1,0 +1,36 @@
+package freshfurrow.cli.day;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A machine of a plan.
+ *
+ * @param activities all of its season, in time order
+ */
+public record Machine(Kind kind, String id, List<Activity> activities) {
+    public enum Kind {
+        RIG,
+        PLANTER
+    }
+
+    public Machine {
+        activities = List.copyOf(activities);
+    }
+
+    /** Rigs, then planters, each in the season's order. */
+    public static List<Machine> of(Plan plan) {
+        return Stream.concat(
+                        plan.rigs().entrySet().stream()
+                                .map(rig -> new Machine(
+                                        Kind.RIG, rig.getKey(), rig.getValue().activities())),
+                        plan.planters().entrySet().stream()
+                                .map(planter -> new Machine(
+                                        Kind.PLANTER,
+                                        planter.getKey(),
+                                        planter.getValue().activities())))
+                .toList();
+    }
+}

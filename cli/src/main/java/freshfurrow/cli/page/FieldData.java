@@ -1,0 +1,77 @@
+package freshfurrow.cli.page;
+
+import static freshfurrow.cli.page.Numbers.rounded;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.FieldReasons;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+
+/** The fields and crops, and what the plan does with each field. */
+final class FieldData {
+    private FieldData() {}
+
+    static void write(ObjectNode data, Season season, Plan plan, Clock clock) {
+        List<String> crops = List.copyOf(
+                new LinkedHashSet<>(season.fields().stream().map(Field::crop).toList()));
+        ArrayNode names = data.putArray("crops");
+        crops.forEach(names::add);
+        Map<String, List<Activity.Plant>> plantings = plantingsByField(plan);
+        Map<String, String> reasons = FieldReasons.of(season, plan);
+        ArrayNode fields = data.putArray("fields");
+        for (Field field : season.fields()) {
+            ObjectNode node = fields.addObject()
+                    .put("id", field.id())
+                    .put("name", field.name())
+                    .put("ha", rounded(field.areaHa()))
+                    .put("crop", crops.indexOf(field.crop()))
+                    .put("opens", clock.day(field.window().first()))
+                    .put("closes", clock.day(field.window().last()))
+                    .put("drainage", SeasonData.name(field.drainage()));
+            SeasonData.at(node, field.at());
+            SeasonData.rings(node, field.outline());
+            List<Activity.Plant> own = plantings.getOrDefault(field.id(), List.of());
+            if (!own.isEmpty()) {
+                node.put("from", clock.seconds(own.get(0).start()))
+                        .put("to", clock.seconds(own.get(own.size() - 1).end()))
+                        .put(
+                                "lastDay",
+                                clock.day(own.get(own.size() - 1).start().toLocalDate()));
+            }
+            String why = reasons.get(field.id());
+            if (why != null) {
+                node.put("why", why);
+            }
+        }
+        plan.unserved().forEach(left -> leave(fields, left));
+    }
+
+    private static void leave(ArrayNode fields, Plan.Unserved left) {
+        for (var field : fields) {
+            if (field.get("id").textValue().equals(left.field())) {
+                ((ObjectNode) field).put("leftHa", rounded(left.areaHa()));
+            }
+        }
+    }
+
+    private static Map<String, List<Activity.Plant>> plantingsByField(Plan plan) {
+        Map<String, List<Activity.Plant>> byField = new HashMap<>();
+        for (Plan.PlanterPlan planter : plan.planters().values()) {
+            for (Activity activity : planter.activities()) {
+                if (activity instanceof Activity.Plant planting) {
+                    byField.computeIfAbsent(planting.field(), id -> new ArrayList<>())
+                            .add(planting);
+                }
+            }
+        }
+        return byField;
+    }
+}

@@ -1,0 +1,180 @@
+package freshfurrow.cli.page;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** The season in one line of figures: name, value, and what to hold it against. */
+final class Ledger {
+    private final Season season;
+    private final Plan plan;
+    private final Figures figures;
+    private final ArrayNode entries;
+
+    private Ledger(Season season, Plan plan, ArrayNode entries) {
+        this.season = season;
+        this.plan = plan;
+        this.figures = new Figures(season.units());
+        this.entries = entries;
+    }
+
+    static void write(ObjectNode data, Season season, Plan plan) {
+        Ledger ledger = new Ledger(season, plan, data.putArray("ledger"));
+        ledger.area();
+        ledger.late();
+        ledger.finishPerCrop();
+        ledger.refills();
+        ledger.freshness();
+        ledger.compost();
+        ledger.waiting();
+        ledger.besides(data);
+    }
+
+    private void area() {
+        Plan.Totals totals = plan.totals();
+        double all = totals.areaHa() + totals.unservedHa();
+        entry(
+                "planted",
+                figures.area(totals.areaHa()),
+                "of " + figures.area(all) + " in "
+                        + Figures.count(season.fields().size(), "field", "fields"));
+    }
+
+    private void finishPerCrop() {
+        Map<String, LocalDateTime> finish = finishByCrop();
+        Map<String, Field> lastToClose = new LinkedHashMap<>();
+        for (Field field : season.fields()) {
+            lastToClose.merge(
+                    field.crop(),
+                    field,
+                    (a, b) -> a.window().last().isBefore(b.window().last()) ? b : a);
+        }
+        lastToClose.forEach((crop, field) -> {
+            LocalDateTime end = finish.get(crop);
+            entry(
+                    crop + " finished",
+                    end == null ? "not begun" : Figures.day(end.toLocalDate()),
+                    (end == null ? "" : "at " + Figures.clock(end, end.toLocalDate()) + "; ")
+                            + "its last window closes on "
+                            + Figures.day(field.window().last()));
+        });
+    }
+
+    private Map<String, LocalDateTime> finishByCrop() {
+        Map<String, String> cropOf = new HashMap<>();
+        season.fields().forEach(field -> cropOf.put(field.id(), field.crop()));
+        Map<String, LocalDateTime> finish = new HashMap<>();
+        for (Plan.PlanterPlan planter : plan.planters().values()) {
+            for (Activity activity : planter.activities()) {
+                if (activity instanceof Activity.Plant planting) {
+                    finish.merge(
+                            String.valueOf(cropOf.get(planting.field())),
+                            planting.end(),
+                            (a, b) -> a.isBefore(b) ? b : a);
+                }
+            }
+        }
+        return finish;
+    }
+
+    private void late() {
+        Plan.Totals totals = plan.totals();
+        entry(
+                "not planted",
+                figures.area(totals.unservedHa()),
+                plan.bounds()
+                        .map(bounds -> "no plan leaves less than " + figures.area(bounds.unservedHa()))
+                        .orElse(Figures.count(plan.unserved().size(), "field", "fields")));
+        entry(
+                "late",
+                figures.areaDays(totals.lateHaDays()),
+                plan.bounds()
+                        .map(bounds -> "no plan has less than " + figures.areaDays(bounds.lateHaDays()))
+                        .orElse("area times days after its window"));
+    }
+
+    private void refills() {
+        Plan.Totals totals = plan.totals();
+        int fills = plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound());
+        bounded("planter fills", totals.planterFills(), fills);
+        plan.bounds()
+                .ifPresentOrElse(
+                        bounds -> bounded("water trips", totals.waterTrips(), bounds.waterTrips()),
+                        () -> entry("water trips", Integer.toString(totals.waterTrips()), "of all rigs"));
+    }
+
+    private void freshness() {
+        plan.loads().stream().min(Comparator.comparing(Ledger::margin)).ifPresent(load -> {
+            List<Duration> margins =
+                    plan.loads().stream().map(Ledger::margin).sorted().toList();
+            entry(
+                    "least freshness margin",
+                    Figures.span(margin(load)),
+                    load.id() + " on " + Figures.day(load.lastDrop().toLocalDate()) + "; half of the loads keep "
+                            + Figures.span(margins.get(margins.size() / 2)) + " or more");
+        });
+    }
+
+    private static Duration margin(Plan.Load load) {
+        return Duration.between(load.lastDrop(), load.deadline());
+    }
+
+    private void compost() {
+        double stock = season.compost().stream().mapToDouble(CompostLot::massKg).sum();
+        double used = plan.totals().compostKg();
+        entry(
+                "compost left",
+                figures.mass(Math.max(0, stock - used)),
+                "of " + figures.mass(stock) + "; " + figures.mass(used) + " used");
+    }
+
+    private void waiting() {
+        entry(
+                "planters wait",
+                Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * 60))),
+                "for a rig, water or compost, all together");
+    }
+
+    private void besides(ObjectNode data) {
+        Plan.Totals totals = plan.totals();
+        data.put(
+                "besides",
+                Figures.count(totals.batches(), "batch", "batches") + ", " + figures.distance(totals.driveKm())
+                        + " on the road, " + figures.volume(totals.dumpedL()) + " of mix dumped."
+                        + (plan.bounds().map(Plan.Bounds::provedBest).orElse(false)
+                                ? " It is proved that no plan of this season scores better."
+                                : ""));
+    }
+
+    private void bounded(String name, int value, int bound) {
+        entry(
+                name,
+                Integer.toString(value),
+                "no plan needs fewer than " + bound,
+                value > 0 ? OptionalDouble.of((double) bound / value) : OptionalDouble.empty());
+    }
+
+    private void entry(String name, String value, String note) {
+        entry(name, value, note, OptionalDouble.empty());
+    }
+
+    /** @param boundShare how much of the value no plan can do without, 0 to 1 */
+    private void entry(String name, String value, String note, OptionalDouble boundShare) {
+        ObjectNode entry =
+                entries.addObject().put("name", name).put("value", value).put("note", note);
+        boundShare.ifPresent(share -> entry.put("boundShare", Numbers.rounded(share)));
+    }
+}

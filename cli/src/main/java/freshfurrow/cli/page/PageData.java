@@ -1,0 +1,55 @@
+package freshfurrow.cli.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
+
+/** Everything the page's scripts draw, as one tree. */
+final class PageData {
+    private PageData() {}
+
+    static JsonNode of(Season season, Plan plan) {
+        Positions positions = new Positions(season, plan);
+        Clock clock = new Clock(season.first());
+        ObjectNode data = JsonNodeFactory.instance.objectNode();
+        SeasonData.write(data, season, plan, clock);
+        FieldData.write(data, season, plan, clock);
+        machines(data, season, plan, new MachineData(positions, clock));
+        LoadData.write(data, plan, positions, clock);
+        Ledger.write(data, season, plan);
+        LimitsData.write(data, season, plan);
+        CautionData.write(data, season, plan, clock);
+        return data;
+    }
+
+    private static void machines(ObjectNode data, Season season, Plan plan, MachineData machines) {
+        ArrayNode planters = data.putArray("planters");
+        for (Planter planter : season.planters()) {
+            Plan.PlanterPlan planned = plan.planters().get(planter.id());
+            if (planned != null) {
+                machine(planters, planter.id(), planter.hours())
+                        .set("activities", machines.activities(planned.activities()));
+            }
+        }
+        ArrayNode rigs = data.putArray("rigs");
+        for (Rig rig : season.rigs()) {
+            Plan.RigPlan planned = plan.rigs().get(rig.id());
+            if (planned != null) {
+                machine(rigs, rig.id(), rig.hours()).set("activities", machines.activities(planned.activities()));
+            }
+        }
+    }
+
+    private static ObjectNode machine(ArrayNode machines, String id, WorkHours hours) {
+        ObjectNode machine = machines.addObject().put("id", id);
+        ArrayNode spans = machine.putArray("hours");
+        hours.spans().forEach(span -> spans.addArray().add(span.startS()).add(span.endS()));
+        return machine;
+    }
+}

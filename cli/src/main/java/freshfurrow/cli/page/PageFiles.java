@@ -1,0 +1,57 @@
+package freshfurrow.cli.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The parts of the page that are the same for every plan. */
+final class PageFiles {
+    /** In the order in which they build on one another. */
+    private static final List<String> SCRIPTS = List.of(
+            "data.js",
+            "figures.js",
+            "choice.js",
+            "looks.js",
+            "controls.js",
+            "ledger.js",
+            "season.js",
+            "day.js",
+            "map.js",
+            "curves.js",
+            "tables.js",
+            "start.js");
+
+    private PageFiles() {}
+
+    static String template() {
+        return read("page.html");
+    }
+
+    static String style() {
+        return read("page.css");
+    }
+
+    /** D3 with its licence, then ours, as one script. */
+    static String script() {
+        StringBuilder script = new StringBuilder("/*\nD3, ")
+                .append(read("d3/LICENSE").strip())
+                .append("\n*/\n")
+                .append(read("d3/d3.min.js"))
+                .append("\n\"use strict\";\n");
+        SCRIPTS.forEach(name -> script.append(read(name)));
+        return script.toString();
+    }
+
+    private static String read(String name) {
+        try (InputStream file = PageFiles.class.getResourceAsStream(name)) {
+            if (file == null) {
+                throw new IllegalStateException("the program was built without its " + name);
+            }
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package freshfurrow.cli.page;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Season;
+import java.util.Map;
+
+/** A plan as one file of HTML that needs no network and nothing beside it. */
+public final class SeasonPage {
+    private SeasonPage() {}
+
+    /**
+     * The whole page, ending in a newline. The same season and plan always give the same text.
+     *
+     * @param season the season that the plan was made from
+     * @throws IllegalArgumentException when the plan names a field, place, load or batch that there is not
+     */
+    public static String html(Season season, Plan plan) {
+        JsonNode data = PageData.of(season, plan);
+        String style = PageFiles.style();
+        String script = PageFiles.script();
+        return Template.fill(
+                PageFiles.template(),
+                Map.of(
+                        "title", InlineText.html(season.name()),
+                        "policy", ContentPolicy.of(style, script),
+                        "style", style,
+                        "data", InlineText.json(data),
+                        "script", script));
+    }
+}

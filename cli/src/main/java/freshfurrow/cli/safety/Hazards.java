@@ -1,0 +1,142 @@
+package freshfurrow.cli.safety;
+
+import freshfurrow.cli.day.Machine;
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.NurseTank;
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The hazards of a plan's work. */
+public final class Hazards {
+    /** What a tank may hold and still count as empty, or lack and still count as full, L. */
+    private static final double SLACK_L = 1;
+
+    private final Plan plan;
+    private final PlanIndex index;
+
+    public Hazards(PlanIndex index) {
+        this.plan = index.plan();
+        this.index = index;
+    }
+
+    /** Those of all machines on a date, each once, what is over a limit first. */
+    public List<Hazard> on(LocalDate date) {
+        Set<Hazard> all = new LinkedHashSet<>();
+        for (Machine machine : Machine.of(plan)) {
+            all.addAll(of(MachineDay.of(machine, date)));
+        }
+        return worstFirst(all);
+    }
+
+    /** Those of a machine on a day, what is over a limit first. */
+    public List<Hazard> of(MachineDay day) {
+        List<Hazard> all = new ArrayList<>();
+        if (day.machine().kind() == Machine.Kind.RIG) {
+            ofRig(day, all);
+        } else {
+            ofPlanter(day, all);
+        }
+        return worstFirst(all);
+    }
+
+    private void ofRig(MachineDay day, List<Hazard> all) {
+        Plan.RigPlan rig = rig(day);
+        NurseTank tank = new NurseTank(rig.activities());
+        List<Activity.Draw> draws = day.each(Activity.Draw.class);
+        List<Activity.Move> moves = day.each(Activity.Move.class);
+        double compostKg = day.each(Activity.Extract.class).stream()
+                .mapToDouble(extract -> index.batch(extract.batch()).compostKg())
+                .sum();
+        double waterL = tank.mostLitresOn(day.date());
+        if (!moves.isEmpty()) {
+            if (waterL > SLACK_L) {
+                all.add(new Hazard.LoadedRig(
+                        day.machine().id(), waterL, Water.kilograms(waterL), compostKg, rig.payloadKg()));
+            }
+            onTheRoad(
+                    moves.stream()
+                            .map(Activity.Move::start)
+                            .filter(start -> isPartFilled(tank.litresAt(start), rig.nurseTankL()))
+                            .toList(),
+                    all);
+        }
+        if (!draws.isEmpty()) {
+            all.add(new Hazard.Backflow(
+                    draws.stream().map(Activity.Draw::at).distinct().toList()));
+        }
+        if (compostKg > 0) {
+            all.add(new Hazard.Lifting(rig.bucketKg(), compostKg));
+        }
+        if (compostKg > 0 || !day.each(Activity.Clean.class).isEmpty()) {
+            all.add(new Hazard.DustAndMist());
+        }
+        if (!day.each(Activity.Transfer.class).isEmpty()
+                || !day.each(Activity.Dump.class).isEmpty()) {
+            all.add(new Hazard.Pressure());
+        }
+        if (compostKg > 0 || !day.each(Activity.Transfer.class).isEmpty()) {
+            all.add(new Hazard.OldMix());
+        }
+    }
+
+    private void ofPlanter(MachineDay day, List<Hazard> all) {
+        List<Activity.Move> moves = day.each(Activity.Move.class);
+        if (!moves.isEmpty()) {
+            onTheRoad(
+                    moves.stream()
+                            .map(Activity.Move::start)
+                            .filter(start ->
+                                    OnBoard.at(plan, day.machine().id(), start).isPresent())
+                            .toList(),
+                    all);
+        }
+        if (!day.each(Activity.Fill.class).isEmpty()) {
+            all.add(new Hazard.Pressure());
+        }
+        if (!day.each(Activity.Plant.class).isEmpty()) {
+            all.add(new Hazard.OldMix());
+            all.add(new Hazard.FoodCrop());
+        }
+    }
+
+    private static void onTheRoad(List<LocalDateTime> partFilled, List<Hazard> all) {
+        all.add(partFilled.isEmpty() ? new Hazard.OnTheRoad() : new Hazard.PartFilledTank(partFilled));
+    }
+
+    private static boolean isPartFilled(double litres, OptionalDouble tankL) {
+        return litres > SLACK_L && (tankL.isEmpty() || litres < tankL.getAsDouble() - SLACK_L);
+    }
+
+    private Plan.RigPlan rig(MachineDay day) {
+        Plan.RigPlan rig = plan.rigs().get(day.machine().id());
+        if (rig == null) {
+            throw new IllegalArgumentException(
+                    "the plan has no rig " + day.machine().id());
+        }
+        return rig;
+    }
+
+    private static List<Hazard> worstFirst(Iterable<Hazard> hazards) {
+        List<Hazard> sorted = new ArrayList<>();
+        hazards.forEach(hazard -> {
+            if (hazard.isOverLimit()) {
+                sorted.add(hazard);
+            }
+        });
+        hazards.forEach(hazard -> {
+            if (!hazard.isOverLimit()) {
+                sorted.add(hazard);
+            }
+        });
+        return sorted;
+    }
+}

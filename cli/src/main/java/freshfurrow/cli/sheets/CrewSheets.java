@@ -1,0 +1,142 @@
+package freshfurrow.cli.sheets;
+
+import freshfurrow.cli.day.Machine;
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.safety.Hazard;
+import freshfurrow.cli.safety.Hazards;
+import freshfurrow.cli.text.Cautions;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+
+/** The sheets of a plan's crews: for each day and machine a table of its steps, which begins on a page of its own. */
+public final class CrewSheets {
+    private static final String RULE = "<span class=\"rule\"></span>";
+
+    private final Plan plan;
+    private final PlanIndex index;
+    private final Figures figures;
+    private final Hazards hazards;
+    private final Cautions cautions;
+    private final Html html = new Html();
+
+    private CrewSheets(Plan plan) {
+        this.plan = plan;
+        index = new PlanIndex(plan);
+        figures = new Figures(plan.season().units());
+        hazards = new Hazards(index);
+        cautions = new Cautions(figures);
+    }
+
+    /**
+     * The sheets as a whole HTML document, in the units of the plan. The same plan always gives the same text.
+     *
+     * @param days those to print, of {@link MachineDay#allOf}
+     * @throws IllegalArgumentException when the plan speaks of a load, batch or machine that it does not have
+     */
+    public static String html(Plan plan, List<MachineDay> days) {
+        CrewSheets sheets = new CrewSheets(plan);
+        sheets.document(days);
+        return sheets.html.toString();
+    }
+
+    private void document(List<MachineDay> days) {
+        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                .raw(
+                        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n")
+                .element("title", "Crew sheets, " + plan.season().name())
+                .raw("\n<style>\n" + SheetStyle.CSS + "</style>\n</head>\n<body>\n");
+        days.forEach(this::sheet);
+        html.raw("</body>\n</html>\n");
+    }
+
+    private void sheet(MachineDay day) {
+        html.raw("<section class=\"sheet\">\n<table>\n")
+                .raw(
+                        "<colgroup><col class=\"when\"><col><col class=\"time\"><col class=\"amount\"></colgroup>\n<thead>\n");
+        heading(day);
+        html.raw("<tr class=\"columns\"><th scope=\"col\">Planned</th><th scope=\"col\">Step</th>")
+                .raw("<th scope=\"col\">True time</th><th scope=\"col\">True amount</th></tr>\n</thead>\n<tbody>\n");
+        overLimit(day);
+        Rows rows = new Rows(index, day.date(), figures);
+        onBoard(day).map(rows::fromTheDayBefore).ifPresent(this::row);
+        day.activities().stream().map(rows::of).forEach(this::row);
+        care(day);
+        html.raw("</tbody>\n</table>\n</section>\n");
+    }
+
+    private void heading(MachineDay day) {
+        html.raw("<tr class=\"head\"><th colspan=\"4\" scope=\"colgroup\"><div><h1>")
+                .text(isPlanter(day) ? "Planter " : "Rig ")
+                .name(day.machine().id())
+                .raw("</h1><p class=\"day\">")
+                .text(Figures.longDay(day.date()))
+                .raw("</p></div><div><p>")
+                .name(plan.season().name())
+                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : "")
+                .raw("</p><p>Crew <span class=\"rule\"></span></p></div></th></tr>\n");
+    }
+
+    private Optional<OnBoard> onBoard(MachineDay day) {
+        return isPlanter(day) ? OnBoard.at(plan, day.machine().id(), day.date().atStartOfDay()) : Optional.empty();
+    }
+
+    private static boolean isPlanter(MachineDay day) {
+        return day.machine().kind() == Machine.Kind.PLANTER;
+    }
+
+    private double tankL(MachineDay day) {
+        return plan.planters().get(day.machine().id()).tankL();
+    }
+
+    private void row(Row row) {
+        html.raw(row.weight() == Row.Weight.MAIN ? "<tr class=\"main\">" : "<tr class=\"minor\">");
+        html.raw("<td><span class=\"box\"></span><div class=\"when\"><p>")
+                .text(row.when())
+                .raw("</p>");
+        row.useBy()
+                .ifPresent(time ->
+                        html.raw("<p class=\"use-by\">use by ").text(time).raw("</p>"));
+        html.raw("</div></td><td><p class=\"what\"><b>").text(row.verb()).raw("</b> ");
+        for (Row.Part part : row.subject()) {
+            if (part.isName()) {
+                html.name(part.text());
+            } else {
+                html.text(part.text());
+            }
+        }
+        html.raw("</p>");
+        row.amounts().forEach(amount -> html.element("p", amount));
+        html.raw("</td><td class=\"true\">").raw(row.isTimed() ? RULE : "").raw("</td><td class=\"true\">");
+        for (Row.Blank blank : row.trueAmounts()) {
+            html.raw("<p>")
+                    .text(blank.of())
+                    .raw(" " + RULE + " ")
+                    .text(blank.unit())
+                    .raw("</p>");
+        }
+        html.raw("</td></tr>\n");
+    }
+
+    /** What is over a limit stands above the steps, where it is read before the work begins. */
+    private void overLimit(MachineDay day) {
+        hazards.of(day).stream().filter(Hazard::isOverLimit).forEach(hazard -> html.raw(
+                        "<tr class=\"over-limit\"><td colspan=\"4\">")
+                .text(cautions.text(hazard))
+                .raw("</td></tr>\n"));
+    }
+
+    /** A row of the table, so that the heading stands above it even on a page of its own. */
+    private void care(MachineDay day) {
+        html.raw("<tr class=\"last\"><td colspan=\"4\"><div class=\"care\"><h2>Care</h2><ul>")
+                .element("li", Cautions.FIRST);
+        hazards.of(day).stream()
+                .filter(hazard -> !hazard.isOverLimit())
+                .forEach(hazard -> html.element("li", cautions.text(hazard)));
+        html.raw("</ul></div><p class=\"notes\">Notes " + RULE + "</p></td></tr>\n");
+    }
+}

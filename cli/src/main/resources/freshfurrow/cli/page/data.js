@@ -1,0 +1,59 @@
+// The plan as the page was given it, with its short lists turned into objects that point at one another.
+const DAY_S = 86400;
+
+const plan = (() => {
+  const given = JSON.parse(document.getElementById("plan-data").textContent);
+  const keys = {
+    move: ["from", "to", "km"],
+    wait: ["at", "why"],
+    fill: ["at", "load"],
+    plant: ["at", "load", "ha"],
+    draw: ["at", "litres"],
+    batch: ["at", "batch"],
+    clean: ["at"],
+    transfer: ["at", "load", "litres"],
+    dump: ["at", "litres"],
+  };
+
+  function machine(kind, row) {
+    const work = row.activities.map(([what, start, end, ...rest]) => {
+      const activity = { what, start, end, machine: row.id };
+      keys[what].forEach((key, i) => { activity[key] = rest[i]; });
+      return activity;
+    });
+    const byDay = d3.group(
+      work.flatMap((activity) => d3.range(dayOf(activity.start), dayOf(Math.max(activity.start, activity.end - 1)) + 1)
+        .map((day) => ({ day, activity }))),
+      (entry) => entry.day);
+    return { id: row.id, kind, hours: row.hours, work, on: (day) => (byDay.get(day) || []).map((entry) => entry.activity) };
+  }
+
+  const machines = [...given.planters.map((row) => machine("planter", row)), ...given.rigs.map((row) => machine("rig", row))];
+  const work = machines.flatMap((each) => each.work);
+  given.loads.forEach((load) => { load.haByField = new Map(); load.ha = 0; });
+  given.batches.forEach((batch) => { batch.loads = []; });
+  given.fields.forEach((field) => { field.loads = new Set(); });
+  work.filter((activity) => activity.what === "plant").forEach((planting) => {
+    const load = given.loads[planting.load];
+    load.ha += planting.ha;
+    load.haByField.set(planting.at, (load.haByField.get(planting.at) || 0) + planting.ha);
+    given.fields[planting.at].loads.add(planting.load);
+    given.fields[planting.at].planter = planting.machine;
+  });
+  work.filter((activity) => activity.what === "transfer").forEach((transfer) => {
+    given.loads[transfer.load].start = transfer.start;
+  });
+  given.loads.forEach((load, i) => load.batches.forEach((batch) => given.batches[batch].loads.push(i)));
+  return {
+    ...given,
+    machines,
+    work,
+    spots: [...given.fields, ...given.points, ...given.places],
+    days: Array.from(new Set(work.flatMap((activity) => [dayOf(activity.start), dayOf(Math.max(activity.start, activity.end - 1))])))
+      .sort(d3.ascending),
+  };
+})();
+
+function dayOf(time) {
+  return Math.floor(time / DAY_S);
+}

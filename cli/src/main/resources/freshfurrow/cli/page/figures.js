@@ -1,0 +1,44 @@
+// Figures in the season file's units, written as the program's own text writes them.
+const figures = (() => {
+  const zero = Date.parse(`${plan.season.first}T00:00:00Z`);
+  const at = (time) => new Date(zero + time * 1000);
+  const decimals = (value, places) => value.toLocaleString("en-US", { minimumFractionDigits: places, maximumFractionDigits: places });
+  const inUnit = (unit, si) => si * plan.units[unit].perSi;
+  const named = (unit, text) => `${text} ${plan.units[unit].symbol}`;
+
+  function shortest(value) {
+    if (Math.abs(value) >= 100) return decimals(value, 0);
+    const tenths = decimals(value, 1);
+    if (value > 0 && tenths === "0.0") return "<0.1";
+    return tenths.endsWith(".0") ? tenths.slice(0, -2) : tenths;
+  }
+
+  function span(seconds) {
+    const minutes = Math.floor(Math.abs(seconds) / 60);
+    const text = minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min`;
+    return seconds < 0 ? `-${text}` : text;
+  }
+
+  const clockFormat = d3.utcFormat("%H:%M");
+  const dayFormat = d3.utcFormat("%a %Y-%m-%d");
+  const day = (index) => dayFormat(at(index * DAY_S));
+  const clock = (time) => clockFormat(at(time));
+  return {
+    at,
+    inUnit,
+    symbol: (unit) => plan.units[unit].symbol,
+    area: (ha) => named("area", decimals(inUnit("area", ha), plan.units.area.decimals)),
+    volume: (litres) => named("volume", shortest(inUnit("volume", litres))),
+    mass: (kg) => named("mass", shortest(inUnit("mass", kg))),
+    distance: (km) => named("distance", decimals(inUnit("distance", km), 1)),
+    count: (number, one, many) => `${number.toLocaleString("en-US")} ${number === 1 ? one : many}`,
+    span,
+    day,
+    shortDay: (index) => d3.utcFormat("%-d %b")(at(index * DAY_S)),
+    longDay: (index) => d3.utcFormat("%A %-d %B %Y")(at(index * DAY_S)),
+    clock,
+    time: (time) => `${day(dayOf(time))} ${clock(time)}`,
+    // midnight at the day's end is called 24:00
+    clockOn: (time, index) => (time === (index + 1) * DAY_S ? "24:00" : dayOf(time) === index ? clock(time) : `${clock(time)} on ${day(dayOf(time))}`),
+  };
+})();

@@ -1,0 +1,50 @@
+// The season in one line of figures, and what limits it.
+const ledger = (() => {
+  function draw() {
+    const entry = d3.select("#ledger").selectAll("div").data(plan.ledger).join("div");
+    entry.append("dt").attr("dir", "auto").text((d) => d.name);
+    entry.append("dd").attr("class", "value").text((d) => d.value);
+    entry.append("dd").attr("class", "note").text((d) => d.note);
+    entry.filter((d) => d.boundShare !== undefined)
+      .append("dd").attr("class", "bar").attr("aria-hidden", "true")
+      .append("span").style("width", (d) => `${100 * Math.min(1, d.boundShare)}%`);
+    d3.select("#besides").text(plan.besides);
+    const limits = d3.select("#limits");
+    limits.append("h3").text(plan.limiting);
+    if (plan.limits.length > 0) {
+      evidence(limits.append("div").attr("class", "wide").attr("tabindex", 0).attr("role", "region")
+        .attr("aria-label", "What each thing made free would change"));
+    }
+    if (plan.hours.length > 0) hours(limits);
+  }
+
+  function evidence(parent) {
+    const table = parent.append("table").attr("class", "evidence");
+    table.append("caption").text("The same lists of fields played out again with one thing made free: late, left and waited for then, "
+      + "and the share that goes away. Shares overlap, and lists made anew may gain more.");
+    const heads = ["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"];
+    table.append("thead").append("tr").selectAll("th").data(heads)
+      .join("th").attr("scope", "col").text((d) => d);
+    const row = table.append("tbody").selectAll("tr").data(plan.limits).join("tr");
+    row.append("th").attr("scope", "row").text((d) => d.condition);
+    ["late", "left", "wait"].forEach((key) => row.append("td").text((d) => d[key]));
+    ["shareOfLate", "shareOfWait"].forEach((key) => {
+      const cell = row.append("td").attr("class", "share");
+      cell.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span").style("width", (d) => `${100 * d[key]}%`);
+      cell.append("span").text((d) => `${Math.floor(100 * d[key] + 1e-9)} %`);
+    });
+  }
+
+  function hours(parent) {
+    const all = d3.sum(plan.hours, (d) => d.minutes);
+    parent.append("p").attr("class", "aside").text("Working hours of all planters up to the end of planting:");
+    const list = parent.append("ol").attr("class", "hours").selectAll("li").data(plan.hours).join("li");
+    list.append("span").attr("class", "what").text((d) => d.what);
+    list.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span")
+      .attr("class", (d) => (d.what.startsWith("waiting") ? "waiting" : null))
+      .style("width", (d) => `${(100 * d.minutes) / plan.hours[0].minutes}%`);
+    list.append("span").attr("class", "much").text((d) => `${d.text}, ${d.minutes * 200 < all ? "<1" : Math.round((100 * d.minutes) / all)} %`);
+  }
+
+  return { draw };
+})();

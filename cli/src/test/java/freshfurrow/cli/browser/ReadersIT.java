@@ -1,0 +1,129 @@
+package freshfurrow.cli.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.print.PrintOptions;
+
+/** The page for people with a phone, in the dark, on paper, or with a screen reader. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+final class ReadersIT {
+    private Path page = Path.of("");
+    private Path wet = Path.of("");
+    private Browser browser;
+
+    @BeforeAll
+    void makePages(@TempDir Path folder) {
+        browser = Browser.start(folder.resolve("profile"));
+        page = Pages.ofScenario("first-season", folder.resolve("first-season"));
+        wet = Pages.ofScenario("spring", folder.resolve("spring"));
+    }
+
+    @AfterAll
+    void close() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {360, 768, 1280})
+    void nothingScrollsThePageSideways(int width) {
+        browser.size(width, 800);
+        browser.open(wet);
+        browser.element("#day-loads button").click();
+        assertThat(browser.js("return document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                .isEqualTo(0L);
+    }
+
+    @Test
+    void onAPhoneTheDayMovesToWhatIsChosen() {
+        browser.size(360, 800);
+        browser.open(page);
+        browser.click(browser.all("#day-loads button").get(4));
+        assertThat(browser.js("return document.querySelector('#day-chart .scroll').scrollLeft"))
+                .asString()
+                .isNotEqualTo("0");
+        assertThat((Boolean) browser.js("""
+                const mark = document.querySelector('#day-chart g.mark.chosen').getBoundingClientRect();
+                return mark.left >= 0 && mark.left < document.documentElement.clientWidth""")).isTrue();
+    }
+
+    /** By the rules of axe-core: WCAG 2.2 levels A and AA, and best practices. */
+    @ParameterizedTest
+    @CsvSource({"light,1280", "dark,1280", "light,360", "dark,360"})
+    void axeFindsNothing(String light, int width) {
+        browser.size(width, 900);
+        browser.prefers(light);
+        browser.open(wet);
+        browser.element("#day-loads button").click();
+        List<String> findings = new AxeBuilder()
+                .analyze(browser.driver()).getViolations().stream()
+                        .map(ReadersIT::finding)
+                        .toList();
+        assertThat(findings).isEmpty();
+    }
+
+    private static String finding(Rule rule) {
+        return rule.getId() + " (" + rule.getImpact() + "): " + rule.getHelp() + " "
+                + rule.getNodes().stream()
+                        .map(node -> node.getHtml() + " " + node.getFailureSummary())
+                        .limit(3)
+                        .toList();
+    }
+
+    @Test
+    void theSwitchGoesBeforeTheSystemsSetting() {
+        browser.size(1280, 900);
+        browser.prefers("dark");
+        browser.open(page);
+        assertThat(background()).isEqualTo("rgb(25, 24, 21)");
+        browser.js(
+                "const s = document.getElementById('theme'); s.value = 'light'; s.dispatchEvent(new Event('change')); return true");
+        assertThat(background()).isEqualTo("rgb(246, 242, 233)");
+    }
+
+    private Object background() {
+        return browser.js("return getComputedStyle(document.body).backgroundColor");
+    }
+
+    @Test
+    void printedItFitsPagesAndLeavesControlsOut() {
+        browser.size(1280, 900);
+        browser.open(page);
+        byte[] pdf = Base64.getDecoder()
+                .decode(browser.driver().print(new PrintOptions()).getContent());
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+
+        browser.js("window.dispatchEvent(new Event('beforeprint')); return true");
+        for (String chart : List.of("#season-chart", "#day-chart", "#map-chart")) {
+            // A4 and US Letter upright are at least 210 mm, 793 px at 96 to the inch, less margins of 1 cm on both
+            // sides
+            assertThat(browser.all(chart + " svg").stream()
+                            .mapToInt(svg -> svg.getSize().getWidth())
+                            .sum())
+                    .as(chart)
+                    .isBetween(600, 718);
+        }
+        browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        assertThat(browser.element("nav").isDisplayed()).isFalse();
+        assertThat(browser.element("#day-tools").isDisplayed()).isFalse();
+        assertThat(browser.element("#fields table").isDisplayed()).isTrue();
+        assertThat(browser.element(".cautions").isDisplayed()).isTrue();
+        browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+}

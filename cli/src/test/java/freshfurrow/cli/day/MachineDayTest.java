@@ -1,0 +1,50 @@
+package freshfurrow.cli.day;
+
+import static freshfurrow.cli.example.ExamplePlan.at;
+import static freshfurrow.cli.example.ExampleSeason.MONDAY;
+import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
+import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.WaitReason;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+final class MachineDayTest {
+    @Test
+    void daysComeByDateAndRigsBeforePlanters() {
+        assertThat(MachineDay.allOf(ExamplePlan.plan()).stream()
+                        .map(day -> day.machine().id() + " " + day.date()))
+                .containsExactly("R1 2027-04-19", "R1 2027-04-20", "P1 2027-04-20", "R1 2027-04-21", "P1 2027-04-21");
+    }
+
+    @Test
+    void aDayGoesFromItsFirstWorkToItsLastAndWaitsAreNone() {
+        Machine planter = planter(
+                new Activity.Wait(at(MONDAY, "06:00"), at(TUESDAY, "07:00"), "N40", WaitReason.WET),
+                new Activity.Fill(at(TUESDAY, "07:00"), at(TUESDAY, "07:16"), "N40", "L0001"),
+                new Activity.Wait(at(TUESDAY, "07:16"), at(WEDNESDAY, "07:00"), "N40", WaitReason.RIG));
+        MachineDay tuesday = MachineDay.of(planter, TUESDAY);
+        assertThat(tuesday.activities()).hasSize(3);
+        assertThat(tuesday.start()).contains(at(TUESDAY, "07:00"));
+        assertThat(tuesday.end()).contains(at(TUESDAY, "07:16"));
+        assertThat(MachineDay.of(planter, MONDAY).start()).isEmpty();
+    }
+
+    @Test
+    void workOverMidnightBelongsToBothDays() {
+        Machine planter = planter(
+                new Activity.Plant(at(MONDAY, "23:00"), at(TUESDAY, "01:00"), "N40", "L0001", 1),
+                new Activity.Plant(at(TUESDAY, "22:00"), WEDNESDAY.atStartOfDay(), "N40", "L0001", 1));
+        assertThat(MachineDay.of(planter, MONDAY).end()).contains(TUESDAY.atStartOfDay());
+        assertThat(MachineDay.of(planter, TUESDAY).start()).contains(TUESDAY.atStartOfDay());
+        assertThat(MachineDay.of(planter, TUESDAY).end()).contains(WEDNESDAY.atStartOfDay());
+        assertThat(MachineDay.of(planter, WEDNESDAY).activities()).isEmpty();
+    }
+
+    private static Machine planter(Activity... activities) {
+        return new Machine(Machine.Kind.PLANTER, "P1", List.of(activities));
+    }
+}

@@ -1,0 +1,156 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. Needs Chromium; without
+ * one it is skipped, but not where continuous integration runs.
+ */
+final class SheetsOnPaperIT {
+    private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day \\d{4}-\\d\\d-\\d\\d");
+    private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
+    private static final long MOST_SECONDS = 120;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @ParameterizedTest
+    @CsvSource({"first-season, A4", "first-season, letter", "metric, A4", "metric, letter"})
+    void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(String scenario, String paper) throws Exception {
+        Path chromium = chromium();
+        String season =
+                Launcher.projectFolder().resolve("scenarios").resolve(scenario).toString();
+        Launcher.run("plan", season, "--steps", "0", "--out", folder.toString());
+        Path html = folder.resolve("sheets.html");
+        assertThat(Launcher.run("sheets", folder.toString()).exitCode()).isZero();
+        String sheets = Files.readString(html);
+        Files.writeString(html, sheets.replace("</style>", "@page { size: " + paper + " }</style>"));
+
+        try (PDDocument pdf = Loader.loadPDF(print(chromium, html).toFile())) {
+            List<String> headings = new ArrayList<>();
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                PageText text = new PageText(pdf, page);
+                List<String> onPage = HEADING.matcher(text.all())
+                        .results()
+                        .map(MatchResult::group)
+                        .toList();
+                assertThat(onPage)
+                        .as("heading of page %d: %s", page, text.all())
+                        .hasSize(1);
+                headings.addAll(onPage);
+                assertThat(text.all()).contains("page " + page + " of " + pdf.getNumberOfPages());
+                text.assertWithin(pdf.getPage(page - 1).getMediaBox());
+            }
+            Set<String> parted = new LinkedHashSet<>(headings);
+            assertThat(parted).hasSize(sheets.split("<section ", -1).length - 1);
+            assertThat(headings).as("pages of a sheet follow one another").isEqualTo(together(headings, parted));
+            assertThat(occurrences(wholeText(pdf), "USE BY|use by")).isEqualTo(occurrences(sheets, "class=\"use-by\""));
+        }
+    }
+
+    private static List<String> together(List<String> headings, Set<String> parted) {
+        return parted.stream()
+                .flatMap(heading -> headings.stream().filter(heading::equals))
+                .toList();
+    }
+
+    private static long occurrences(String text, String pattern) {
+        return Pattern.compile(pattern).matcher(text).results().count();
+    }
+
+    private static String wholeText(PDDocument pdf) throws IOException {
+        return new PDFTextStripper().getText(pdf);
+    }
+
+    /** The text of a page and the room that it takes. */
+    private static final class PageText extends PDFTextStripper {
+        private final String all;
+        private double left = Double.MAX_VALUE;
+        private double right;
+        private double top = Double.MAX_VALUE;
+        private double bottom;
+
+        PageText(PDDocument pdf, int page) throws IOException {
+            setSortByPosition(true);
+            setStartPage(page);
+            setEndPage(page);
+            all = getText(pdf);
+        }
+
+        String all() {
+            return all;
+        }
+
+        void assertWithin(PDRectangle paper) {
+            assertThat(left).isGreaterThan(LEAST_MARGIN_PT);
+            assertThat(right).isLessThan(paper.getWidth() - LEAST_MARGIN_PT);
+            assertThat(top).isGreaterThan(LEAST_MARGIN_PT);
+            assertThat(bottom).isLessThan(paper.getHeight() - LEAST_MARGIN_PT / 2);
+        }
+
+        @Override
+        protected void processTextPosition(TextPosition text) {
+            super.processTextPosition(text);
+            if (!text.getUnicode().isBlank()) {
+                left = Math.min(left, text.getXDirAdj());
+                right = Math.max(right, text.getXDirAdj() + text.getWidthDirAdj());
+                top = Math.min(top, text.getYDirAdj() - text.getHeightDir());
+                bottom = Math.max(bottom, text.getYDirAdj());
+            }
+        }
+    }
+
+    private Path print(Path chromium, Path html) throws Exception {
+        Path pdf = folder.resolve("sheets.pdf");
+        Process process = new ProcessBuilder(
+                        chromium.toString(),
+                        "--headless",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--user-data-dir=" + folder.resolve("profile"),
+                        "--no-pdf-header-footer",
+                        "--print-to-pdf=" + pdf,
+                        html.toUri().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("chromium.log").toFile())
+                .start();
+        boolean ended = process.waitFor(MOST_SECONDS, TimeUnit.SECONDS);
+        process.destroyForcibly();
+        assertThat(ended).as(Files.readString(folder.resolve("chromium.log"))).isTrue();
+        return pdf;
+    }
+
+    private static Path chromium() {
+        Optional<Path> found = Stream.of(System.getenv("PATH").split(":", -1))
+                .flatMap(place -> Stream.of("chromium", "chromium-browser", "google-chrome")
+                        .map(Path.of(place)::resolve))
+                .filter(Files::isExecutable)
+                .findFirst();
+        if (found.isEmpty() && System.getenv("CI") == null) {
+            assumeTrue(false, "there is no Chromium to print with; install it (Debian: apt-get install chromium)");
+        }
+        return found.orElseThrow(() -> new IllegalStateException("there is no Chromium to print with"));
+    }
+}

@@ -1,0 +1,119 @@
+package freshfurrow.cli.safety;
+
+import static freshfurrow.cli.example.ExamplePlan.at;
+import static freshfurrow.cli.example.ExampleSeason.MONDAY;
+import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
+import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Plan;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+final class HazardsTest {
+    /** The rig draws 3,000 L on Monday evening, passes on 1,600 L on Tuesday and 800 L on Wednesday. */
+    private static final Plan PLAN = ExamplePlan.plan();
+
+    @Test
+    void aRigWeighsTheMostWaterOfItsDayAndTheDaysCompost() {
+        // Tuesday begins with 3,000 L x 0.999975 kg/L; one batch of 16 kg
+        Hazard.LoadedRig loaded = only(on(TUESDAY), Hazard.LoadedRig.class);
+        assertThat(loaded.waterL()).isEqualTo(3_000);
+        assertThat(loaded.loadKg()).isCloseTo(2_999.925 + 16, within(1e-6));
+        assertThat(loaded.isOverLimit()).isFalse();
+    }
+
+    @Test
+    void aRigOverItsPayloadComesFirst() {
+        // 2,999.925 + 16 kg on a payload of 3,000 kg, and on one of 3,016 kg
+        List<Hazard> tooHeavy = new Hazards(new PlanIndex(with(3_000, 13.6))).on(TUESDAY);
+        assertThat(tooHeavy.get(0)).isInstanceOf(Hazard.LoadedRig.class);
+        assertThat(tooHeavy.get(0).isOverLimit()).isTrue();
+        List<Hazard> justAllowed = new Hazards(new PlanIndex(with(3_016, 13.6))).on(TUESDAY);
+        assertThat(justAllowed).noneMatch(Hazard::isOverLimit);
+    }
+
+    @Test
+    void aDayWithoutDrivesHasNoWeightOnTheRoad() {
+        assertThat(on(WEDNESDAY)).noneMatch(Hazard.LoadedRig.class::isInstance);
+    }
+
+    @Test
+    void onlyADriveWithATankNeitherFullNorEmptySurges() {
+        // On Monday the rig drives off empty, on Tuesday with all 3,000 L
+        assertThat(new Hazards(new PlanIndex(with(4_000, 13.6))).on(MONDAY))
+                .noneMatch(Hazard.PartFilledTank.class::isInstance);
+        assertThat(new Hazards(new PlanIndex(with(4_000, 13.6))).on(TUESDAY))
+                .noneMatch(Hazard.PartFilledTank.class::isInstance);
+        Plan larger = withRig(new Plan.RigPlan(
+                OptionalDouble.of(3_500),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                PLAN.rigs().get("R1").activities()));
+        assertThat(only(new Hazards(new PlanIndex(larger)).on(TUESDAY), Hazard.PartFilledTank.class))
+                .isEqualTo(new Hazard.PartFilledTank(List.of(at(TUESDAY, "06:35"))));
+    }
+
+    @Test
+    void aBucketOverTheLoadConstantIsToldFirst() {
+        assertThat(new Hazards(new PlanIndex(with(4_000, 24))).on(TUESDAY).get(0))
+                .isEqualTo(new Hazard.Lifting(OptionalDouble.of(24), 16));
+    }
+
+    @Test
+    void waterIsProtectedWhereItIsDrawn() {
+        assertThat(only(on(MONDAY), Hazard.Backflow.class).waterPoints()).containsExactly("well");
+        assertThat(on(TUESDAY)).noneMatch(Hazard.Backflow.class::isInstance);
+    }
+
+    @Test
+    void extractionTransferAndPlantingHaveTheirHazards() {
+        assertThat(on(TUESDAY))
+                .contains(new Hazard.DustAndMist(), new Hazard.Pressure(), new Hazard.OldMix(), new Hazard.FoodCrop());
+        assertThat(on(MONDAY)).doesNotContain(new Hazard.DustAndMist(), new Hazard.OldMix());
+    }
+
+    @Test
+    void aDayWithoutWorkHasNone() {
+        assertThat(on(MONDAY.minusDays(1))).isEmpty();
+    }
+
+    private static List<Hazard> on(LocalDate date) {
+        return new Hazards(new PlanIndex(PLAN)).on(date);
+    }
+
+    private static Plan with(double payloadKg, double bucketKg) {
+        return withRig(new Plan.RigPlan(
+                OptionalDouble.of(3_000),
+                OptionalDouble.of(payloadKg),
+                OptionalDouble.of(bucketKg),
+                PLAN.rigs().get("R1").activities()));
+    }
+
+    private static Plan withRig(Plan.RigPlan rig) {
+        return new Plan(
+                PLAN.season(),
+                PLAN.score(),
+                PLAN.totals(),
+                PLAN.planters(),
+                Map.of("R1", rig),
+                PLAN.loads(),
+                PLAN.batches(),
+                PLAN.unserved(),
+                PLAN.bounds(),
+                PLAN.limits());
+    }
+
+    private static <T extends Hazard> T only(List<Hazard> hazards, Class<T> kind) {
+        List<T> found =
+                hazards.stream().filter(kind::isInstance).map(kind::cast).toList();
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+}

@@ -1,0 +1,170 @@
+package freshfurrow.cli.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.cli.example.HostileNames;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.quantity.DisplayUnits;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+final class CrewSheetsTest {
+    static List<String> hostileNames() {
+        return HostileNames.ALL;
+    }
+
+    @Test
+    void aRigsSheetSaysForEachBatchWhatToMeasureAndByWhenToUseIt() {
+        // 16 kg in buckets of 12 kg: one and 4 kg
+        String sheet = sheet(withBuckets(12), 1);
+        assertThat(sheet)
+                .contains("Rig R1", "Tuesday 2027-04-20")
+                .containsSubsequence(
+                        "06:45–07:00",
+                        "use by 12:00",
+                        "Batch B0001 at N40",
+                        "16 kg of compost = 1 bucket + 4 kg (10 kg from windrow, 6 kg from bought)",
+                        "150 L of water, makes 150 L of concentrate",
+                        "compost kg",
+                        "water L",
+                        "Transfer 1,600 L into P1 at N40",
+                        "150 L of concentrate + 1,450 L of water",
+                        "load L0001 of B0001",
+                        "Clean drum and strainer");
+    }
+
+    @Test
+    void aPlantersSheetSaysForEachFillHowFarItGoes() {
+        assertThat(sheet(ExamplePlan.plan(), 2))
+                .contains("Planter P1", "tank 2,000 L")
+                .containsSubsequence(
+                        "Drive to N40, 4.0 km",
+                        "Wait at N40 for the rig",
+                        "use by 12:00",
+                        "Fill 1,600 L from R1 at N40",
+                        "8.00 ha until the next fill, done by 09:16",
+                        "load L0001, tank 80 % full",
+                        "Plant 8.00 ha in N40");
+    }
+
+    @Test
+    void figuresAreInTheUnitsOfThePlan() {
+        // 1,600 L = 422.7 gal, 8 ha = 19.8 ac
+        assertThat(sheet(ExamplePlan.plan(DisplayUnits.US), 2)).contains("423 gal from R1", "19.8 ac in N40");
+    }
+
+    @Test
+    void everyMachineAndDayHasItsSectionAndEveryStepABox() {
+        Plan plan = ExamplePlan.plan();
+        String html = html(plan);
+        assertThat(html.split("<section ", -1)).hasSize(1 + 5);
+        int activities = plan.rigs().get("R1").activities().size()
+                + plan.planters().get("P1").activities().size();
+        assertThat(html.split("class=\"box\"", -1)).hasSize(1 + activities);
+    }
+
+    @Test
+    void cautionsStandOnEverySheetAndWhatIsOverALimitStandsFirst() {
+        String html = html(withBuckets(30));
+        assertThat(html.split("Local codes, makers&#39; manuals and licensed practice come first", -1))
+                .hasSize(1 + 5);
+        assertThat(sheet(withBuckets(30), 1))
+                .containsSubsequence("TOO HEAVY TO LIFT: a full bucket of 30 kg", "Drive to", "Care");
+    }
+
+    @Test
+    void aDayBeginsWithWhatIsInTheTank() {
+        Plan plan = ExamplePlan.overnight();
+        assertThat(String.join("", sheets(plan)))
+                .contains("In the tank 600 L from the day before", "for 3.00 ha, load L0001");
+    }
+
+    @ParameterizedTest
+    @MethodSource("hostileNames")
+    void aNameIsTextAndNothingElse(String name) {
+        String harmless = html(HostileNames.plan("North"));
+        String hostile = html(HostileNames.plan(name));
+        assertThat(tags(hostile)).isEqualTo(tags(harmless));
+        assertThat(text(hostile))
+                .contains("N40 " + name.replaceAll("\\p{Cntrl}+", " ").strip());
+    }
+
+    @Test
+    void theFileNeedsNoScriptAndNoNetwork() {
+        assertThat(html(ExamplePlan.plan()))
+                .doesNotContain("<script", "http:", "https:", "url(", "src=", "href=", "@import")
+                .contains("default-src 'none'");
+    }
+
+    @Test
+    void theSamePlanGivesTheSameText() {
+        assertThat(html(ExamplePlan.plan())).isEqualTo(html(ExamplePlan.plan()));
+    }
+
+    private static Plan withBuckets(double kg) {
+        Plan plan = ExamplePlan.plan();
+        Plan.RigPlan rig = new Plan.RigPlan(
+                OptionalDouble.of(3_000),
+                OptionalDouble.of(4_000),
+                OptionalDouble.of(kg),
+                plan.rigs().get("R1").activities());
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                plan.planters(),
+                Map.of("R1", rig),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
+    }
+
+    private static String html(Plan plan) {
+        return CrewSheets.html(plan, MachineDay.allOf(plan));
+    }
+
+    private static String sheet(Plan plan, int number) {
+        return sheets(plan).get(number);
+    }
+
+    /** The text of each sheet, one blank between what is apart. */
+    private static List<String> sheets(Plan plan) {
+        String html = html(plan);
+        return Pattern.compile("<section .*?</section>", Pattern.DOTALL)
+                .matcher(html)
+                .results()
+                .map(MatchResult::group)
+                .map(CrewSheetsTest::text)
+                .toList();
+    }
+
+    private static List<String> tags(String html) {
+        return Pattern.compile("<[^>]*>")
+                .matcher(html)
+                .results()
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    /** What a browser shows of it, but for the names of characters and the layout. */
+    private static String text(String html) {
+        return html.replaceAll("</(?:p|td|th|h1|h2|li|div)>", " ")
+                .replaceAll("<[^>]*>", "")
+                .replaceAll(" {2,}", " ")
+                .replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&quot;", "\"")
+                .replace("&#39;", "'")
+                .replace("&amp;", "&");
+    }
+}

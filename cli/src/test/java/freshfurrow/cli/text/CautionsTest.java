@@ -1,0 +1,61 @@
+package freshfurrow.cli.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.safety.Hazard;
+import freshfurrow.model.quantity.DisplayUnits;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+final class CautionsTest {
+    private static final Cautions US = new Cautions(new Figures(DisplayUnits.US));
+    private static final Cautions METRIC = new Cautions(new Figures(DisplayUnits.METRIC));
+
+    @Test
+    void aRigOverItsPayloadIsToldByHowMuch() {
+        // 3,000 kg + 16 kg less 2,900 kg
+        assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 16, OptionalDouble.of(2_900))))
+                .startsWith(
+                        "TOO HEAVY: R1 is 116 kg over its payload of 2,900 kg: 3,000 L weigh 3,000 kg, with the day's"
+                                + " compost 16 kg more: 3,016 kg.")
+                .endsWith("Do not drive it so.");
+    }
+
+    @Test
+    void aRigWithinItsPayloadIsToldWhatIsNotCounted() {
+        assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 0, OptionalDouble.of(3_500))))
+                .isEqualTo("Weight of R1: 3,000 L weigh 3,000 kg, of a payload of 3,500 kg. Tanks, drum, pump, fuel and"
+                        + " people come on top: weigh it.");
+        assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 0, OptionalDouble.empty())))
+                .contains("its payload is not given");
+    }
+
+    @Test
+    void aBucketIsHeldAgainstTheRecommendedWeightLimit() {
+        // 30 lb: 23 kg x 25 cm / 13.608 kg = 42.3 cm = 16.6 in (NIOSH Publication 94-110)
+        Hazard bucket = new Hazard.Lifting(OptionalDouble.of(13.608), 100);
+        assertThat(US.text(bucket)).contains("51 lb (NIOSH 94-110)", "30 lb", "more than 16 in from the ankles");
+        assertThat(METRIC.text(bucket)).contains("23 kg (NIOSH 94-110)", "13.6 kg", "more than 42 cm from the ankles");
+        assertThat(US.text(new Hazard.Lifting(OptionalDouble.of(25), 100)))
+                .startsWith("TOO HEAVY TO LIFT: a full bucket of 55.1 lb is over");
+    }
+
+    @Test
+    void everyHazardHasWords() {
+        List<Hazard> all = List.of(
+                new Hazard.LoadedRig("R1", 1, 1, 1, OptionalDouble.empty()),
+                new Hazard.PartFilledTank(List.of()),
+                new Hazard.OnTheRoad(),
+                new Hazard.Backflow(List.of("well")),
+                new Hazard.Lifting(OptionalDouble.empty(), 1),
+                new Hazard.DustAndMist(),
+                new Hazard.Pressure(),
+                new Hazard.OldMix(),
+                new Hazard.FoodCrop());
+        assertThat(all.stream().map(Object::getClass))
+                .as("all there are")
+                .containsExactlyInAnyOrder(Hazard.class.getPermittedSubclasses());
+        assertThat(all.stream().map(US::text)).doesNotHaveDuplicates().noneMatch(String::isBlank);
+    }
+}
