@@ -28,7 +28,13 @@ final class HelpIT {
                           plan        Plan a season, audit the plan, write plan.json and print the
                                         season by day.
                           day         Print the crew's sheet for one day of a plan.
+                          sheets      Write the crews' sheets to print: a page a day and machine.
+                          export      Write a plan as calendar, tables and map for other programs.
                           audit       Check a plan against its season, from first principles.
+                          mix         Print a card for mixing one load: compost, batches, water, times
+                                        and use-by.
+                          calibrate   Print a card for setting a planter's outlets: flows, catches,
+                                        speeds, pressure.
                           completion  Print a script that completes commands and options in bash and
                                         zsh.
 
@@ -48,7 +54,7 @@ final class HelpIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "day", "audit", "completion"})
+    @ValueSource(strings = {"check", "plan", "day", "sheets", "export", "audit", "completion"})
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
