@@ -1,63 +1,92 @@
 package freshfurrow.solver.estimate;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
- * For each field a few others that may well stand beside it in a list: some that are near by road, and some that are near
- * in their windows, of which those near by road come first.
+ * For each field a few others that may well stand beside it in a list, in several kinds of nearness: by road; by window; by recipe,
+ * as a load serves no other; by drainage, as such fields are dry on the same day after rain. Of those that are equally near in kind
+ * the nearest by road come first. A kind that tells no field of the season from another is left out.
  */
 public final class NearFields {
     private static final int PER_KIND = 12;
-    private static final double METRES_PER_DAY_APART = 1_000;
+    private static final int METRES_PER_DAY_APART = 1_000;
 
-    private final int[][] byRoad;
-    private final int[][] byWindow;
+    /** So much road that a field of another kind is near only when there are too few of the same. */
+    private static final int METRES_TO_ANOTHER_KIND = 1_000_000;
+
+    /** By kind and field. */
+    private final List<int[][]> kinds = new ArrayList<>();
 
     public NearFields(SeasonEstimate season) {
         int fields = season.fieldCount();
-        byRoad = new int[fields][];
-        byWindow = new int[fields][];
-        for (int field = 0; field < fields; field++) {
-            int here = field;
-            byRoad[field] = nearest(fields, here, other -> season.metres(here, other));
-            byWindow[field] = nearest(
+        kinds.add(near(fields, season::metres));
+        kinds.add(near(fields, (here, other) -> season.metres(here, other) + daysApart(season, here, other)));
+        addKind(season, season::recipe);
+        addKind(season, season::drainage);
+    }
+
+    /** Kinds of nearness, 2 or more. */
+    public int kinds() {
+        return kinds.size();
+    }
+
+    /** Near in one of the kinds, the nearest first; empty only when there is no other field. */
+    public int[] near(int kind, int field) {
+        return kinds.get(kind)[field];
+    }
+
+    private void addKind(SeasonEstimate season, IntFunction<Object> kindOf) {
+        int fields = season.fieldCount();
+        List<Object> kind = IntStream.range(0, fields).mapToObj(kindOf).toList();
+        if (kind.stream().distinct().count() > 1) {
+            kinds.add(near(
                     fields,
-                    here,
-                    other -> daysApart(season, here, other) * METRES_PER_DAY_APART + season.metres(here, other));
+                    (here, other) -> season.metres(here, other)
+                            + daysApart(season, here, other) / 4
+                            + (kind.get(here).equals(kind.get(other)) ? 0 : METRES_TO_ANOTHER_KIND)));
         }
     }
 
-    /** Near by road, nearest first; empty only when there is no other field. */
-    public int[] byRoad(int field) {
-        return byRoad[field];
-    }
-
-    /** Near by window and road, nearest first; empty only when there is no other field. */
-    public int[] byWindow(int field) {
-        return byWindow[field];
-    }
-
+    /** In metres. */
     private static int daysApart(SeasonEstimate season, int one, int other) {
-        return Math.abs(season.opens(one) - season.opens(other)) + Math.abs(season.closes(one) - season.closes(other));
+        int days =
+                Math.abs(season.opens(one) - season.opens(other)) + Math.abs(season.closes(one) - season.closes(other));
+        return days * METRES_PER_DAY_APART;
     }
 
-    private static int[] nearest(int fields, int here, IntToDoubleFunction distance) {
-        long[] byDistance = new long[fields - 1];
-        for (int other = 0, i = 0; other < fields; other++) {
-            if (other != here) {
-                byDistance[i++] = packed((float) distance.applyAsDouble(other), other);
+    private static int[][] near(int fields, Distance distance) {
+        int[][] near = new int[fields][];
+        for (int field = 0; field < fields; field++) {
+            near[field] = nearest(fields, field, distance);
+        }
+        return near;
+    }
+
+    private static int[] nearest(int fields, int here, Distance distance) {
+        long[] nearest = new long[Math.min(PER_KIND, fields - 1)];
+        int count = 0;
+        for (int other = 0; other < fields; other++) {
+            if (other == here) {
+                continue;
+            }
+            long next = ((long) distance.between(here, other) << 32) | other;
+            if (count < nearest.length || next < nearest[count - 1]) {
+                int at = count < nearest.length ? count++ : count - 1;
+                for (; at > 0 && nearest[at - 1] > next; at--) {
+                    nearest[at] = nearest[at - 1];
+                }
+                nearest[at] = next;
             }
         }
-        Arrays.sort(byDistance);
-        return Arrays.stream(byDistance)
-                .limit(PER_KIND)
-                .mapToInt(packed -> (int) packed)
-                .toArray();
+        return Arrays.stream(nearest).mapToInt(packed -> (int) packed).toArray();
     }
 
-    /** Sorts by distance, then by field: floats of 0 or more sort like their bits. */
-    private static long packed(float distance, int field) {
-        return (long) Float.floatToIntBits(distance) << 32 | field;
+    @FunctionalInterface
+    private interface Distance {
+        int between(int here, int other);
     }
 }

@@ -1,6 +1,7 @@
 package freshfurrow.solver.estimate;
 
 import freshfurrow.model.season.DaySpan;
+import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
@@ -60,6 +61,20 @@ public final class SeasonEstimate {
     /** Last day of the field's window; may lie outside the season. */
     public int closes(int field) {
         return season.windowLastDay(field);
+    }
+
+    /** Index of the field's recipe. */
+    public int recipe(int field) {
+        return season.recipeIndex(field);
+    }
+
+    public Drainage drainage(int field) {
+        return season.season().fields().get(field).drainage();
+    }
+
+    /** Working seconds of a planter's day. */
+    public double workPerDayS(int planter) {
+        return workPerDayS[planter];
     }
 
     /** What a late day of the field counts, 0 or more. */

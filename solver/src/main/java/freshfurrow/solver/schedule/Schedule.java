@@ -8,6 +8,7 @@ import ai.timefold.solver.core.api.domain.valuerange.ValueRangeProvider;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.estimate.SeasonEstimate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 @PlanningSolution
 public final class Schedule {
     private @Nullable CompiledSeason season;
+    private @Nullable SeasonEstimate estimate;
     private @Nullable NearFields near;
     private @Nullable ListPlayer player;
 
@@ -34,9 +36,11 @@ public final class Schedule {
     /** For the solver, which makes copies. */
     Schedule() {}
 
-    private Schedule(ListPlayer player, NearFields near, List<Visit> visits, List<PlanterList> lists) {
+    private Schedule(
+            ListPlayer player, SeasonEstimate estimate, NearFields near, List<Visit> visits, List<PlanterList> lists) {
         this.player = player;
         this.season = player.season();
+        this.estimate = estimate;
         this.near = near;
         this.visits = visits;
         this.lists = lists;
@@ -48,7 +52,7 @@ public final class Schedule {
      * @param player plays out the lists of this schedule, and no other thread's
      * @param fields indices of fields for each planter of the season; a field stands in one list at most
      */
-    public static Schedule of(ListPlayer player, NearFields near, FieldLists fields) {
+    public static Schedule of(ListPlayer player, SeasonEstimate estimate, NearFields near, FieldLists fields) {
         CompiledSeason season = player.season();
         List<Visit> visits =
                 IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
@@ -57,7 +61,7 @@ public final class Schedule {
             lists.add(new PlanterList(
                     planter, fields.of(planter).stream().map(visits::get).toList()));
         }
-        return new Schedule(player, near, visits, lists);
+        return new Schedule(player, estimate, near, visits, lists);
     }
 
     public CompiledSeason season() {
@@ -72,6 +76,13 @@ public final class Schedule {
             throw new IllegalStateException("a schedule without a player");
         }
         return player;
+    }
+
+    public SeasonEstimate estimate() {
+        if (estimate == null) {
+            throw new IllegalStateException("a schedule without an estimate");
+        }
+        return estimate;
     }
 
     public NearFields near() {

@@ -11,6 +11,7 @@ import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import ai.timefold.solver.core.impl.solver.scope.SolverScope;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One annealing after another on a timeline of its own: for one thread, but for {@link #stop}. */
 final class Annealing {
+    private final SeasonEstimate estimate;
     private final NearFields near;
     private final EnvironmentMode mode;
     private final BestSoFar best;
@@ -27,7 +29,8 @@ final class Annealing {
     private volatile @Nullable Solver<Schedule> solver;
 
     /** @param best told of better lists */
-    Annealing(CompiledSeason season, NearFields near, EnvironmentMode mode, BestSoFar best) {
+    Annealing(CompiledSeason season, SeasonEstimate estimate, NearFields near, EnvironmentMode mode, BestSoFar best) {
+        this.estimate = estimate;
         this.near = near;
         this.mode = mode;
         this.best = best;
@@ -47,7 +50,7 @@ final class Annealing {
                 best.offer(event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
         annealing.addPhaseLifecycleListener(new Listener(annealing));
         solver = annealing;
-        Schedule found = annealing.solve(Schedule.of(player, near, start));
+        Schedule found = annealing.solve(Schedule.of(player, estimate, near, start));
         movesTried += annealing.getMoveEvaluationCount();
         return found;
     }

@@ -8,6 +8,7 @@ import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListSwa
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.SubListChangeMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.kopt.TwoOptListMove;
 import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.PlanterList;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.Visit;
@@ -18,8 +19,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Picks a field, a near one that stands in a list, and one of these: put the field beside the near one; swap the two; put
- * the field and some that follow it beside the near one, in either direction; let the near one follow the field, by
- * turning round what lies between them or by exchanging the rest of two planters' lists.
+ * the field and some that follow it, or a day's work, beside the near one, in either direction; let the near one follow the
+ * field, by turning round what lies between them or by exchanging the rest of two planters' lists. A field that stands in no
+ * list is put beside the near one.
  */
 final class NearMoveIterator implements Iterator<Move<Schedule>> {
     private static final int ATTEMPTS = 20;
@@ -28,12 +30,14 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
     private final Positions positions;
     private final Random random;
     private final List<Visit> visits;
+    private final SeasonEstimate estimate;
     private final NearFields near;
 
     NearMoveIterator(Positions positions, Random random) {
         this.positions = positions;
         this.random = random;
         this.visits = positions.schedule().visits();
+        this.estimate = positions.schedule().estimate();
         this.near = positions.schedule().near();
     }
 
@@ -68,19 +72,32 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
                     : null;
         }
         int fromIndex = positions.indexOf(visit);
-        int kind = random.nextInt(10);
-        if (kind < 4) {
+        int share = random.nextInt(20);
+        if (share < 8) {
             return putBeside(from, fromIndex, 1, to, toIndex);
-        } else if (kind < 6) {
+        } else if (share < 12) {
             return swap(from, fromIndex, to, toIndex);
-        } else if (kind < 8) {
+        } else if (share < 15) {
             return putBeside(from, fromIndex, 2 + random.nextInt(LONGEST_RUN - 1), to, toIndex);
+        } else if (share < 16) {
+            return putBeside(from, fromIndex, daysWork(from, fromIndex), to, toIndex);
         }
         return letFollow(from, fromIndex, to, toIndex);
     }
 
+    /** About how many visits from an index on a planter has in a day, 1 or more; a few less at the end of a list. */
+    private int daysWork(PlanterList list, int index) {
+        double left = estimate.workPerDayS(list.planter());
+        int end = index;
+        while (end < list.visits().size() && left > 0) {
+            left -= estimate.plantS(list.planter(), list.visits().get(end).field());
+            end++;
+        }
+        return end - index;
+    }
+
     private Visit nearTo(Visit visit) {
-        int[] others = random.nextBoolean() ? near.byRoad(visit.field()) : near.byWindow(visit.field());
+        int[] others = near.near(random.nextInt(near.kinds()), visit.field());
         double nearestMoreOften = random.nextDouble() * random.nextDouble();
         return visits.get(others[(int) (nearestMoreOften * others.length)]);
     }

@@ -53,10 +53,11 @@ public final class Search {
      * @param onBetter told of better lists, on a thread of the search
      */
     public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
-        NearFields near = new NearFields(new SeasonEstimate(season));
+        SeasonEstimate estimate = new SeasonEstimate(season);
+        NearFields near = new NearFields(estimate);
         FieldLists best = start;
         HardMediumSoftLongScore bestScore = new ListPlayer(season).score(start);
-        tracks = tracks(near, new BestSoFar(bestScore, onBetter));
+        tracks = tracks(estimate, near, new BestSoFar(bestScore, onBetter));
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
         try (Workers workers = new Workers(Math.min(threads, TRACKS))) {
@@ -90,10 +91,10 @@ public final class Search {
         tracks.forEach(Annealing::stop);
     }
 
-    private List<Annealing> tracks(NearFields near, BestSoFar best) {
+    private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, BestSoFar best) {
         List<Annealing> made = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
-            made.add(new Annealing(season, near, mode, best));
+            made.add(new Annealing(season, estimate, near, mode, best));
         }
         return made;
     }

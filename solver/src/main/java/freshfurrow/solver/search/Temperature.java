@@ -54,7 +54,7 @@ final class Temperature {
             return lists;
         }
         Integer field = from.remove(random.nextInt(from.size()));
-        int[] others = near.byRoad(field);
+        int[] others = near.near(random.nextInt(near.kinds()), field);
         Integer nearOne = others.length == 0 ? field : (Integer) others[random.nextInt(others.length)];
         List<Integer> to = moved.stream()
                 .filter(list -> list.contains(nearOne))
