@@ -86,6 +86,16 @@ public final class PlanIndex {
         return OptionalDouble.of(Math.max(0, load.litres() - concentrateL));
     }
 
+    /** Ids of the other loads that take from batches of this one, in the order of their transfers. */
+    public List<String> sharers(Plan.Load load) {
+        return load.batches().stream()
+                .flatMap(batch -> loadsWith(batch).stream())
+                .map(Plan.Load::id)
+                .filter(id -> !id.equals(load.id()))
+                .distinct()
+                .toList();
+    }
+
     private List<Plan.Load> loadsWith(String batch) {
         return loadsByBatch.getOrDefault(batch, List.of());
     }

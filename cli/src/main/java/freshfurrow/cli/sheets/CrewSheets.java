@@ -16,6 +16,8 @@ import java.util.Optional;
 public final class CrewSheets {
     private static final String RULE = "<span class=\"rule\"></span>";
 
+    private static final String BOX = "<span class=\"box\"></span>";
+
     private final Plan plan;
     private final PlanIndex index;
     private final Figures figures;
@@ -95,7 +97,7 @@ public final class CrewSheets {
 
     private void row(Row row) {
         html.raw(row.weight() == Row.Weight.MAIN ? "<tr class=\"main\">" : "<tr class=\"minor\">");
-        html.raw("<td><span class=\"box\"></span><div class=\"when\"><p>")
+        html.raw("<td>" + (row.isDone() ? BOX : "") + "<div class=\"when\"><p>")
                 .text(row.when())
                 .raw("</p>");
         row.useBy()
@@ -111,7 +113,7 @@ public final class CrewSheets {
         }
         html.raw("</p>");
         row.amounts().forEach(amount -> html.element("p", amount));
-        html.raw("</td><td class=\"true\">").raw(row.isTimed() ? RULE : "").raw("</td><td class=\"true\">");
+        html.raw("</td><td class=\"true\">").raw(row.isDone() ? RULE : "").raw("</td><td class=\"true\">");
         for (Row.Blank blank : row.trueAmounts()) {
             html.raw("<p>")
                     .text(blank.of())

@@ -37,8 +37,8 @@ record Row(
         WAIT
     }
 
-    /** Whether the crew writes down when it was. */
-    boolean isTimed() {
+    /** Whether the crew does something, so that it ticks it and writes down when it was. */
+    boolean isDone() {
         return weight != Weight.WAIT;
     }
 

@@ -135,7 +135,7 @@ final class Rows {
                 .ifPresentOrElse(
                         waterL -> amounts.add(figures.volume(load.litres() - waterL) + " of concentrate + "
                                 + figures.volume(waterL) + " of water"),
-                        () -> amounts.add("concentrate made up with water"));
+                        () -> amounts.add("mixed together with " + String.join(", ", index.sharers(load))));
         amounts.add("load " + load.id() + " of " + String.join(", ", load.batches()));
         return main(
                 transfer,

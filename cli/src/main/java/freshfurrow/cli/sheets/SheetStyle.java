@@ -35,11 +35,11 @@ final class SheetStyle {
             .true { text-align: right; white-space: nowrap; font-size: 11pt; }
             .true p + p { margin-top: 1.5mm; }
 
-            .last td { padding: 4mm 0 0; border: 0; }
-            .care { padding: 2mm 3mm; border: 0.5mm solid #000; font-size: 10.5pt; }
-            .care h2 { font-size: 12pt; }
+            .last td { padding: 3mm 0 0; border: 0; }
+            .care { padding: 1.5mm 3mm; border: 0.5mm solid #000; font-size: 10pt; line-height: 1.2; }
+            .care h2 { font-size: 11pt; }
             .care ul { padding-left: 5mm; }
-            .notes { margin-top: 5mm; display: flex; gap: 2mm; }
+            .notes { margin-top: 4mm; display: flex; gap: 2mm; }
             .notes .rule { flex: 1; }
             @media screen { .sheet { max-width: 190mm; margin: 0 auto 12mm; padding: 4mm; } }
             """;

@@ -31,6 +31,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class SheetsOnPaperIT {
     private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day \\d{4}-\\d\\d-\\d\\d");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
+    private static final double HEADING_PT = 26;
     private static final long MOST_SECONDS = 120;
 
     @TempDir
@@ -91,6 +92,7 @@ final class SheetsOnPaperIT {
         private double right;
         private double top = Double.MAX_VALUE;
         private double bottom;
+        private double largest;
 
         PageText(PDDocument pdf, int page) throws IOException {
             setSortByPosition(true);
@@ -108,6 +110,7 @@ final class SheetsOnPaperIT {
             assertThat(right).isLessThan(paper.getWidth() - LEAST_MARGIN_PT);
             assertThat(top).isGreaterThan(LEAST_MARGIN_PT);
             assertThat(bottom).isLessThan(paper.getHeight() - LEAST_MARGIN_PT / 2);
+            assertThat(largest).as("not shrunk to fit").isGreaterThan(HEADING_PT - 0.5);
         }
 
         @Override
@@ -118,6 +121,7 @@ final class SheetsOnPaperIT {
                 right = Math.max(right, text.getXDirAdj() + text.getWidthDirAdj());
                 top = Math.min(top, text.getYDirAdj() - text.getHeightDir());
                 bottom = Math.max(bottom, text.getYDirAdj());
+                largest = Math.max(largest, text.getYScale());
             }
         }
     }

@@ -14,6 +14,7 @@ public final class Audit {
      */
     public static List<Finding> check(Season season, Plan plan) {
         var evidence = new Evidence(season, plan);
+        new SeasonFacts(evidence).check();
         new References(evidence).check();
         new Machines(evidence).check();
         new Fields(evidence).check();

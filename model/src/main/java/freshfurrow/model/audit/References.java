@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** Whether the plan's parts belong to this season and to one another. */
+/** Whether the names in a plan stand for something of the season or of the plan, and its records are complete. */
 final class References {
     private final Evidence evidence;
 
@@ -18,40 +18,12 @@ final class References {
     }
 
     void check() {
-        seasonAndMachines();
         namesInActivities();
         namesInRecords();
         namesThatStandTwice();
         loadRecords();
         batchRecords();
         figures();
-    }
-
-    private void seasonAndMachines() {
-        Plan plan = evidence.plan;
-        if (!plan.season().name().equals(evidence.season.name())) {
-            evidence.report(
-                    Rule.SEASON,
-                    "season",
-                    "the plan is of '" + plan.season().name() + "', not of '" + evidence.season.name() + "'");
-        }
-        evidence.planters.forEach((id, planter) -> {
-            Plan.PlanterPlan its = plan.planters().get(id);
-            if (its == null) {
-                evidence.report(Rule.SEASON, id, "the plan has no such planter");
-            } else if (!Evidence.same(its.tankL(), planter.tankL(), Evidence.ROUNDING)) {
-                evidence.report(
-                        Rule.SEASON,
-                        id,
-                        "its tank holds " + Evidence.show(planter.tankL()) + " L, the plan says "
-                                + Evidence.show(its.tankL()) + " L");
-            }
-        });
-        for (String id : evidence.rigs.keySet()) {
-            if (!plan.rigs().containsKey(id)) {
-                evidence.report(Rule.SEASON, id, "the plan has no such rig");
-            }
-        }
     }
 
     private void namesInActivities() {

@@ -2,7 +2,8 @@ package freshfurrow.model.audit;
 
 /** What a plan must satisfy. */
 public enum Rule {
-    SEASON("The plan is of this season and has all its planters, with their tanks, and all its rigs."),
+    SEASON("The plan is of this season, has all its planters and rigs, and tells their tanks, payloads and buckets and"
+            + " the names of fields as the season does."),
     KNOWN_NAMES("Every field, place, water point, recipe, lot, planter, rig, load and batch that is named exists."),
     UNIQUE_NAMES("Every load and every batch has a name of its own, and no field is listed twice."),
     COMPLETE_RECORDS("Every load has one fill and one transfer and every batch one extraction, by the machines they"
