@@ -47,7 +47,7 @@ final class CardsIT {
         assertThat(mix.err()).isEmpty();
         assertThat(mix.out().replaceAll(" +", " "))
                 .contains("One load for 15 ac (as much as 300 gal serve)", "Compost 30 lb =", "Batches 1 =")
-                .contains("Buckets 3 =", "Concentrate 40 gal =", "Make-up water 260 gal =", "Dilution 1 to 6.5 =")
+                .contains("Buckets 1 =", "Concentrate 40 gal =", "Make-up water 260 gal =", "Dilution 1 to 6.5 =")
                 .contains("Drum done 07:15 =", "USE BY 12:15 =");
     }
 

@@ -61,15 +61,46 @@ public final class InventedSeason {
                         .toList());
     }
 
-    /** A season of fields of 10 to 22 ha, one or two fills each. */
+    /** A season of fields of 10 to 22 ha, one or two fills each, with water points for every second rig. */
     public static Season fortyAcreFields(int fields, int planters, int rigs, double extentM, long seed) {
         Random random = new Random(seed);
-        Season season = of(fields, planters, rigs, extentM, seed);
+        Season season = withHoses(of(fields, planters, rigs, extentM, seed), Math.max(1, rigs / 2));
         return withFields(
                 season,
                 season.fields().stream()
                         .map(field -> withArea(field, 10 + random.nextInt(120) / 10.0))
                         .toList());
+    }
+
+    private static Season withHoses(Season season, int hoses) {
+        List<WaterPoint> points = season.waterPoints().stream()
+                .map(point -> new WaterPoint(
+                        point.id(),
+                        point.at(),
+                        point.flowLPerS(),
+                        hoses,
+                        point.hours(),
+                        OptionalDouble.empty(),
+                        point.treatmentS()))
+                .toList();
+        return new Season(
+                season.name(),
+                season.first(),
+                season.last(),
+                season.timezone(),
+                season.closed(),
+                season.places(),
+                season.recipes(),
+                season.fields(),
+                season.planters(),
+                season.rigs(),
+                points,
+                season.compost(),
+                season.drying(),
+                season.rain(),
+                season.distances(),
+                season.goals(),
+                season.units());
     }
 
     private static Field withArea(Field field, double areaHa) {
