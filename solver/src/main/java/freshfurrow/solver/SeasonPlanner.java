@@ -1,6 +1,5 @@
 package freshfurrow.solver;
 
-import freshfurrow.model.season.Field;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.schedule.FieldLists;
@@ -37,7 +36,7 @@ public final class SeasonPlanner {
         ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
         ticker.start();
         try {
-            return ids(search.improve(first, limits, ticker::better));
+            return search.improve(first, limits, ticker::better).ids(season.season());
         } finally {
             ticker.stop();
         }
@@ -46,12 +45,5 @@ public final class SeasonPlanner {
     /** Ends planning soon, with the best so far; from any thread, at any time. */
     public void stop() {
         search.stop();
-    }
-
-    private List<List<String>> ids(FieldLists lists) {
-        List<Field> fields = season.season().fields();
-        return lists.byPlanter().stream()
-                .map(list -> list.stream().map(field -> fields.get(field).id()).toList())
-                .toList();
     }
 }

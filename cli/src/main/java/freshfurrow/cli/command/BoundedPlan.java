@@ -1,12 +1,10 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.bounds.SeasonBounds;
-import freshfurrow.solver.schedule.FieldLists;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -24,16 +22,9 @@ final class BoundedPlan {
         Plan plan = PlanRecorder.record(season, found, source);
         SeasonBounds bounds = SeasonBounds.of(season);
         return Enumeration.best(season, hurry)
-                .map(lists -> PlanRecorder.record(season, ids(season, lists), source))
+                .map(lists -> PlanRecorder.record(season, lists.ids(season.season()), source))
                 .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
                 .map(best -> best.withBounds(bounds.forBestPlan(best)))
                 .orElseGet(() -> plan.withBounds(bounds.forPlan(plan)));
-    }
-
-    private static List<List<String>> ids(CompiledSeason season, FieldLists lists) {
-        List<Field> fields = season.season().fields();
-        return lists.byPlanter().stream()
-                .map(list -> list.stream().map(field -> fields.get(field).id()).toList())
-                .toList();
     }
 }

@@ -106,6 +106,7 @@ final class FreedSeason {
                 AT_ONCE,
                 AT_ONCE,
                 rig.payloadKg(),
+                rig.bucketKg(),
                 rig.extractAt(),
                 rig.at(),
                 rig.hours());

@@ -1,5 +1,6 @@
 package freshfurrow.solver.schedule;
 
+import freshfurrow.model.season.Season;
 import java.util.List;
 
 /**
@@ -13,5 +14,14 @@ public record FieldLists(List<List<Integer>> byPlanter) {
 
     public List<Integer> of(int planter) {
         return byPlanter.get(planter);
+    }
+
+    /** The same lists as ids of the season's fields. */
+    public List<List<String>> ids(Season season) {
+        return byPlanter.stream()
+                .map(list -> list.stream()
+                        .map(field -> season.fields().get(field).id())
+                        .toList())
+                .toList();
     }
 }

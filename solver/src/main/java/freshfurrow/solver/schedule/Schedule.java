@@ -18,7 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** What the search changes: which fields stand in which planter's list, in what order. */
 @PlanningSolution
 public final class Schedule {
-    private @Nullable CompiledSeason season;
     private @Nullable SeasonEstimate estimate;
     private @Nullable NearFields near;
     private @Nullable ListPlayer player;
@@ -39,7 +38,6 @@ public final class Schedule {
     private Schedule(
             ListPlayer player, SeasonEstimate estimate, NearFields near, List<Visit> visits, List<PlanterList> lists) {
         this.player = player;
-        this.season = player.season();
         this.estimate = estimate;
         this.near = near;
         this.visits = visits;
@@ -65,10 +63,7 @@ public final class Schedule {
     }
 
     public CompiledSeason season() {
-        if (season == null) {
-            throw new IllegalStateException("a schedule without a season");
-        }
-        return season;
+        return player().season();
     }
 
     ListPlayer player() {

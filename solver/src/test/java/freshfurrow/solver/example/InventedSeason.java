@@ -46,29 +46,18 @@ public final class InventedSeason {
         return withFields(
                 season,
                 season.fields().stream()
-                        .map(field -> new Field(
-                                field.id(),
-                                field.name(),
-                                4 + random.nextInt(140) / 10.0,
-                                field.at(),
-                                field.outline(),
-                                field.crop(),
-                                window(random),
-                                field.recipe(),
-                                field.drainage(),
-                                field.lateWeight(),
-                                field.planters()))
+                        .map(field -> changed(field, 4 + random.nextInt(140) / 10.0, window(random), field.planters()))
                         .toList());
     }
 
-    /** A season of fields of 10 to 22 ha, one or two fills each, with water points for every second rig. */
+    /** A season of fields of 10 to 22 ha, one or two fills each, with a hose for every second rig at each water point. */
     public static Season fortyAcreFields(int fields, int planters, int rigs, double extentM, long seed) {
         Random random = new Random(seed);
         Season season = withHoses(of(fields, planters, rigs, extentM, seed), Math.max(1, rigs / 2));
         return withFields(
                 season,
                 season.fields().stream()
-                        .map(field -> withArea(field, 10 + random.nextInt(120) / 10.0))
+                        .map(field -> changed(field, 10 + random.nextInt(120) / 10.0, field.window(), field.planters()))
                         .toList());
     }
 
@@ -83,39 +72,7 @@ public final class InventedSeason {
                         OptionalDouble.empty(),
                         point.treatmentS()))
                 .toList();
-        return new Season(
-                season.name(),
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                season.fields(),
-                season.planters(),
-                season.rigs(),
-                points,
-                season.compost(),
-                season.drying(),
-                season.rain(),
-                season.distances(),
-                season.goals(),
-                season.units());
-    }
-
-    private static Field withArea(Field field, double areaHa) {
-        return new Field(
-                field.id(),
-                field.name(),
-                areaHa,
-                field.at(),
-                field.outline(),
-                field.crop(),
-                field.window(),
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                field.planters());
+        return changed(season, season.fields(), points, season.compost(), season.rain());
     }
 
     private static DateWindow window(Random random) {
@@ -128,25 +85,31 @@ public final class InventedSeason {
         Season season = of(fields, planters, 1, 10_000, 1);
         Field first = season.fields().get(0);
         List<Field> list = new ArrayList<>(season.fields());
-        list.set(
-                0,
-                new Field(
-                        first.id(),
-                        first.name(),
-                        first.areaHa(),
-                        first.at(),
-                        first.outline(),
-                        first.crop(),
-                        first.window(),
-                        first.recipe(),
-                        first.drainage(),
-                        first.lateWeight(),
-                        Set.of(planter)));
+        list.set(0, changed(first, first.areaHa(), first.window(), Set.of(planter)));
         return withFields(season, list);
     }
 
     /** The season with other fields. */
     public static Season withFields(Season season, List<Field> fields) {
+        return changed(season, fields, season.waterPoints(), season.compost(), season.rain());
+    }
+
+    /** The season with other compost. */
+    public static Season withCompost(Season season, List<CompostLot> compost) {
+        return changed(season, season.fields(), season.waterPoints(), compost, season.rain());
+    }
+
+    /** The season with other rain. */
+    public static Season withRain(Season season, List<Rain> rain) {
+        return changed(season, season.fields(), season.waterPoints(), season.compost(), rain);
+    }
+
+    private static Season changed(
+            Season season,
+            List<Field> fields,
+            List<WaterPoint> waterPoints,
+            List<CompostLot> compost,
+            List<Rain> rain) {
         return new Season(
                 season.name(),
                 season.first(),
@@ -158,57 +121,28 @@ public final class InventedSeason {
                 fields,
                 season.planters(),
                 season.rigs(),
-                season.waterPoints(),
-                season.compost(),
-                season.drying(),
-                season.rain(),
-                season.distances(),
-                season.goals(),
-                season.units());
-    }
-
-    /** The season with other compost. */
-    public static Season withCompost(Season season, List<CompostLot> compost) {
-        return new Season(
-                season.name(),
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                season.fields(),
-                season.planters(),
-                season.rigs(),
-                season.waterPoints(),
+                waterPoints,
                 compost,
-                season.drying(),
-                season.rain(),
-                season.distances(),
-                season.goals(),
-                season.units());
-    }
-
-    /** The season with other rain. */
-    public static Season withRain(Season season, List<Rain> rain) {
-        return new Season(
-                season.name(),
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                season.fields(),
-                season.planters(),
-                season.rigs(),
-                season.waterPoints(),
-                season.compost(),
                 season.drying(),
                 rain,
                 season.distances(),
                 season.goals(),
                 season.units());
+    }
+
+    private static Field changed(Field field, double areaHa, DateWindow window, Set<String> planters) {
+        return new Field(
+                field.id(),
+                field.name(),
+                areaHa,
+                field.at(),
+                field.outline(),
+                field.crop(),
+                window,
+                field.recipe(),
+                field.drainage(),
+                field.lateWeight(),
+                planters);
     }
 
     /**
