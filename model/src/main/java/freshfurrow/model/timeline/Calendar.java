@@ -12,8 +12,8 @@ final class Calendar {
     /** A time that never comes; small enough that a duration can be added to it. */
     static final int NEVER = Integer.MAX_VALUE / 2;
 
-    /** Slots of 16,384 s. */
-    private static final int SLOT_BITS = 14;
+    /** Slots of 4,096 s. */
+    private static final int SLOT_BITS = 12;
 
     private final int[] start;
     private final int[] end;

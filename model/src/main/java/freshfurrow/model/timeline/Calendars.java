@@ -8,9 +8,15 @@ import freshfurrow.model.season.WorkHours;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Working periods and rain closures of a season as seconds since its first midnight. */
+/**
+ * Working periods and rain closures of a season as seconds since its first midnight. Equal calendars are made once: machines that
+ * work the same hours then read the same few lines of memory.
+ */
 final class Calendars {
     static final int DAY_S = 86_400;
 
@@ -19,6 +25,8 @@ final class Calendars {
 
     private final Season season;
     private final int horizonS;
+    private final Map<WorkHours, Calendar> machines = new HashMap<>();
+    private final Map<WorkHours, Map<Drainage, Calendar>> plantings = new HashMap<>();
 
     Calendars(Season season) {
         this.season = season;
@@ -27,7 +35,7 @@ final class Calendars {
 
     /** Working periods of a planter or a rig: its hours on all days that are not closed. */
     Calendar machine(WorkHours hours) {
-        return Calendar.of(periods(hours, true), horizonS);
+        return machines.computeIfAbsent(hours, same -> Calendar.of(periods(same, true), horizonS));
     }
 
     /** Periods of a water point: its hours on every day. */
@@ -36,8 +44,10 @@ final class Calendars {
     }
 
     /** A machine's periods less the times at which fields of a drainage class are too wet. */
-    Calendar planting(Calendar machine, Drainage drainage) {
-        return machine.without(closures(drainage), horizonS);
+    Calendar planting(WorkHours hours, Drainage drainage) {
+        return plantings
+                .computeIfAbsent(hours, same -> new EnumMap<>(Drainage.class))
+                .computeIfAbsent(drainage, same -> machine(hours).without(closures(same), horizonS));
     }
 
     private List<int[]> periods(WorkHours hours, boolean mindClosedDays) {

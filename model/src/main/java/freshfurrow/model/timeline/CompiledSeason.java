@@ -2,7 +2,6 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Distances;
-import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
@@ -15,7 +14,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +36,8 @@ public final class CompiledSeason {
     final int places;
     final String[] placeIds;
     final int[] metres;
+    /** By water point and place: the rows that are read most often, apart, where they stay in the cache. */
+    private final int[] metresToPoint;
 
     final long[] areaDm2;
     final int[] recipeOf;
@@ -161,12 +161,9 @@ public final class CompiledSeason {
         allowed = new boolean[planters.size()][fields.size()];
         tankDm2 = new long[planters.size()][recipes.size()];
         for (int p = 0; p < planters.size(); p++) {
-            Map<Drainage, Calendar> byDrainage = new EnumMap<>(Drainage.class);
-            for (Drainage drainage : Drainage.values()) {
-                byDrainage.put(drainage, calendars.planting(planterHours[p], drainage));
-            }
             for (int f = 0; f < fields.size(); f++) {
-                plantable[p][f] = byDrainage.get(fields.get(f).drainage());
+                plantable[p][f] = calendars.planting(
+                        planters.get(p).hours(), fields.get(f).drainage());
                 allowed[p][f] = fields.get(f).allows(planters.get(p).id());
             }
             for (int r = 0; r < recipes.size(); r++) {
@@ -231,6 +228,9 @@ public final class CompiledSeason {
                 .map(point -> calendars.waterPoint(point.hours()))
                 .toArray(Calendar[]::new);
         pointAt = points.stream().mapToInt(point -> placeOf.get(point.id())).toArray();
+        metresToPoint = Arrays.stream(pointAt)
+                .flatMap(point -> Arrays.stream(metres, point * places, (point + 1) * places))
+                .toArray();
 
         List<CompostLot> lots = season.compost().stream()
                 .sorted(Comparator.comparing(CompostLot::from))
@@ -330,6 +330,15 @@ public final class CompiledSeason {
 
     int metres(int from, int to) {
         return metres[from * places + to];
+    }
+
+    /** The shortest way from one place to another by a water point, m; {@link Calendar#NEVER} when there is none. */
+    int metresByWater(int from, int to) {
+        int shortest = Calendar.NEVER;
+        for (int row = 0; row < metresToPoint.length; row += places) {
+            shortest = Math.min(shortest, metresToPoint[row + from] + metresToPoint[row + to]);
+        }
+        return shortest;
     }
 
     /** Finished mix for an area, mL, rounded up. */

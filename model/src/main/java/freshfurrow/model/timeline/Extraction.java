@@ -34,16 +34,31 @@ final class Extraction {
         batchS = season.batchS[rig];
         cleanS = season.cleanS[rig];
         compostMg = mg;
-        long full = season.batchMg[rig];
-        batches = (int) Math.max(1, (mg - ROUNDING_MG + full - 1) / full);
-        double share = Math.min(1.0, (mg - (batches - 1) * full) * season.batchesPerMg[rig]);
-        lastS = (int) Math.max(1, Math.ceil(share * batchS));
+        batches = batches(rig, mg);
+        lastS = lastS(rig, mg, batches);
         firstS = batches == 1 ? lastS : batchS;
     }
 
     /** From the start of the first batch to the end of the last in one go, s. */
     int chainS() {
         return (batches - 1) * (batchS + cleanS) + lastS;
+    }
+
+    /** The same of batches for that much compost, s. */
+    int chainS(int rig, long mg) {
+        int count = batches(rig, mg);
+        return (count - 1) * (season.batchS[rig] + season.cleanS[rig]) + lastS(rig, mg, count);
+    }
+
+    private int batches(int rig, long mg) {
+        long needed = mg - ROUNDING_MG;
+        int count = Math.max(1, (int) (needed * season.batchesPerMg[rig]));
+        return count * season.batchMg[rig] < needed ? count + 1 : count;
+    }
+
+    private int lastS(int rig, long mg, int count) {
+        double share = Math.min(1.0, (mg - (count - 1) * season.batchMg[rig]) * season.batchesPerMg[rig]);
+        return (int) Math.max(1, Math.ceil(share * season.batchS[rig]));
     }
 
     /** When the last batch ends at the earliest if the first may start at {@code ready}. */

@@ -42,7 +42,8 @@ final class Quote {
     int place;
     int need;
     Source source = Source.BESIDE_PLANTER;
-    /** No load takes the rig a shorter way from where it is, m. */
+    // the estimate: no later start, no shorter way than what the answer will be
+    int soonestStart;
     int shortestWay;
 
     /** Make all batches after a break rather than some before it. */
@@ -78,6 +79,12 @@ final class Quote {
     private Source askedSource = Source.BESIDE_PLANTER;
     private boolean askedWhole;
 
+    /** The answer tells of the batches, not of the start only. */
+    private boolean laid;
+
+    /** Drive with mix on board from where it is made to the planter, s. */
+    private int carryS;
+
     Quote(CompiledSeason season, State state, WaterPoints points, CompostLots lots, int rig) {
         this.rig = rig;
         this.season = season;
@@ -96,12 +103,23 @@ final class Quote {
         need = needS;
         wholeAfterBreak = false;
         askedLoadDm2 = NOTHING;
-        shortestWay = shortestWay();
     }
 
-    /** No load can begin its transfer sooner, s. */
-    int soonestStart() {
-        return Math.max(need, free() + (int) Math.ceil(shortestWay * season.rigSPerM[rig]));
+    /** Sets how soon and by how short a way a load could come if the rig met no break and no queue. */
+    void estimate(long loadDm2, long mixDm2) {
+        int base = state.rig(rig);
+        int from = (int) v[base + RIG_PLACE];
+        int worked = 0;
+        if (source == Source.ON_BOARD) {
+            shortestWay = season.metres(from, place);
+        } else {
+            long lackMl = Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig])
+                    - (source == Source.BESIDE_PLANTER ? v[base + WATER_ML] : 0);
+            shortestWay = lackMl > 0 ? season.metresByWater(from, place) : season.metres(from, place);
+            worked = extraction.chainS(rig, season.compostMg(mixDm2, recipe))
+                    + (lackMl > 0 ? points.shortestDrawS(lackMl) : 0);
+        }
+        soonestStart = Math.max(need, free() + worked + (int) (shortestWay * season.rigSPerM[rig]));
     }
 
     /** When the rig may begin to get ready for the request, s. */
@@ -109,23 +127,21 @@ final class Quote {
         return (int) Math.max(v[state.rig(rig) + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
     }
 
-    private int shortestWay() {
-        int base = state.rig(rig);
-        int from = (int) v[base + RIG_PLACE];
-        boolean dry = v[base + WATER_ML] == 0 && v[base + MIX_DM2] == 0;
-        int shortest = dry ? NEVER : season.metres(from, place);
-        for (int w = 0; w < season.pointCount(); w++) {
-            int at = season.pointAt[w];
-            shortest = Math.min(shortest, season.metres(from, at) + season.metres(at, place));
-        }
-        return shortest;
-    }
-
     /**
      * Works out a load for {@code loadDm2}, out of a mix for {@code mixDm2}, and returns when its transfer starts;
      * {@link Calendar#NEVER} when the rig cannot bring it in the season.
      */
     int ask(long loadDm2, long mixDm2) {
+        start(loadDm2, mixDm2);
+        if (!laid) {
+            laid = true;
+            lay();
+        }
+        return transferStart;
+    }
+
+    /** When the transfer of such a load starts; how old the mix is then, only {@link #ask} tells. */
+    int start(long loadDm2, long mixDm2) {
         if (loadDm2 != askedLoadDm2
                 || mixDm2 != askedMixDm2
                 || source != askedSource
@@ -134,6 +150,7 @@ final class Quote {
             askedMixDm2 = mixDm2;
             askedSource = source;
             askedWhole = wholeAfterBreak;
+            laid = false;
             workOut(loadDm2, mixDm2);
         }
         return transferStart;
@@ -157,6 +174,7 @@ final class Quote {
             extraction.batches = 0;
             transferStart = fitTransfer(Math.max(need, rigReady));
             deadline = (int) v[base + MIX_DEADLINE];
+            laid = true;
             return;
         }
         if (v[base + MIX_DM2] > 0) {
@@ -188,22 +206,28 @@ final class Quote {
         if (ready >= NEVER) {
             return;
         }
+        carryS = drive;
         Calendar hours = season.rigHours[rig];
         rigReady = hours.earliest(extraction.forward(ready), drive) + drive;
         transferStart = fitTransfer(Math.max(need, rigReady));
+    }
+
+    /** Lays the batches before the transfer, as late as may be. */
+    private void lay() {
         if (transferStart >= NEVER) {
             return;
         }
-        layBatches(hours, drive);
+        Calendar hours = season.rigHours[rig];
+        layBatches(hours, carryS);
         if (wholeAfterBreak && acrossBreak) {
-            int together = hours.startBefore(transferStart) + extraction.chainS() + drive;
+            int together = hours.startBefore(transferStart) + extraction.chainS() + carryS;
             if (together > transferStart) {
                 rigReady = together;
                 transferStart = fitTransfer(together);
                 if (transferStart >= NEVER) {
                     return;
                 }
-                layBatches(hours, drive);
+                layBatches(hours, carryS);
             }
         }
         deadline = extraction.oldestEnd + season.holdS[recipe];

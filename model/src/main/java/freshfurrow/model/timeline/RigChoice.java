@@ -15,6 +15,8 @@ final class RigChoice {
     private final State state;
     private final LoadSizer sizer;
     private final Quote[] quotes;
+    private final long[] largestDm2;
+    private final long[] smallDm2;
 
     @Nullable
     private Quote best;
@@ -27,6 +29,8 @@ final class RigChoice {
         this.state = state;
         this.sizer = sizer;
         this.quotes = new Quote[season.rigCount()];
+        this.largestDm2 = new long[quotes.length];
+        this.smallDm2 = new long[quotes.length];
         for (int r = 0; r < quotes.length; r++) {
             quotes[r] = new Quote(season, state, points, lots, r);
         }
@@ -35,62 +39,73 @@ final class RigChoice {
     /** The quote of the chosen rig, with the source of its mix; null when no rig can bring anything. */
     @Nullable
     Quote choose(int planter, int place, int recipe, int need) {
-        for (Quote quote : quotes) {
-            quote.request(planter, place, recipe, need);
-        }
         best = null;
         bestStart = NEVER;
-        int first = nearest();
-        consider(quotes[first], false);
-        for (Quote quote : quotes) {
-            if (quote.rig != first && !hopeless(quote)) {
-                consider(quote, false);
-            }
+        for (int r = 0; r < quotes.length; r++) {
+            Quote quote = quotes[r];
+            quote.request(planter, place, recipe, need);
+            quote.source = source(quote);
+            largestDm2[r] = sizer.ceiling(quote);
         }
+        askAll(largestDm2);
         int tomorrow = (need / Calendars.DAY_S + 1) * Calendars.DAY_S;
         if (bestStart >= tomorrow) {
-            for (Quote quote : quotes) {
-                consider(quote, true);
+            for (int r = 0; r < quotes.length; r++) {
+                smallDm2[r] = Math.min(largestDm2[r], season.areaOfCompost(season.batchMg[r], recipe));
             }
+            askAll(smallDm2);
         }
         return best;
     }
 
-    /** The rig with the shortest way: likely the best, and then the others need no full answer. */
-    private int nearest() {
-        int nearest = 0;
-        for (int r = 1; r < quotes.length; r++) {
-            if (quotes[r].shortestWay < quotes[nearest].shortestWay) {
-                nearest = r;
+    /** Asks the rigs for these loads, the likely best first: then most others need no full answer. */
+    private void askAll(long[] dm2) {
+        if (quotes.length == 1) {
+            ask(quotes[0], dm2[0]);
+            return;
+        }
+        int first = -1;
+        for (int r = 0; r < quotes.length; r++) {
+            if (dm2[r] > 0) {
+                quotes[r].estimate(sizer.loadOf(quotes[r], dm2[r]), dm2[r]);
+                if (first < 0 || likelier(quotes[r], quotes[first])) {
+                    first = r;
+                }
             }
         }
-        return nearest;
+        if (first < 0) {
+            return;
+        }
+        ask(quotes[first], dm2[first]);
+        for (int r = 0; r < quotes.length; r++) {
+            if (r != first && dm2[r] > 0 && !hopeless(quotes[r])) {
+                ask(quotes[r], dm2[r]);
+            }
+        }
     }
 
-    /** Whether the rig cannot be better than the best so far, whatever the load. */
+    private static boolean likelier(Quote quote, Quote other) {
+        return quote.soonestStart < other.soonestStart
+                || (quote.soonestStart == other.soonestStart && quote.shortestWay < other.shortestWay);
+    }
+
+    /** Whether the rig cannot be better than the best so far. */
     private boolean hopeless(Quote quote) {
         Quote leader = best;
-        if (leader == null) {
-            return false;
-        }
-        int soonest = quote.soonestStart();
-        return soonest > bestStart || (soonest == bestStart && behind(quote.shortestWay, quote.rig, leader));
+        return leader != null
+                && (quote.soonestStart > bestStart
+                        || (quote.soonestStart == bestStart && behind(quote.shortestWay, quote.rig, leader)));
     }
 
     private boolean behind(int metres, int rig, Quote leader) {
         return metres > bestMetres || (metres == bestMetres && rig > leader.rig);
     }
 
-    private void consider(Quote quote, boolean oneBatch) {
-        quote.source = source(quote);
-        long dm2 = sizer.ceiling(quote);
-        if (oneBatch) {
-            dm2 = Math.min(dm2, season.areaOfCompost(season.batchMg[quote.rig], quote.recipe));
-        }
+    private void ask(Quote quote, long dm2) {
         if (dm2 <= 0) {
             return;
         }
-        int start = quote.ask(sizer.loadOf(quote, dm2), dm2);
+        int start = quote.start(sizer.loadOf(quote, dm2), dm2);
         Quote leader = best;
         if (start < NEVER
                 && (leader == null

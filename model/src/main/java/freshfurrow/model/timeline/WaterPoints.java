@@ -7,11 +7,16 @@ import static freshfurrow.model.timeline.State.LAST_END;
 import static freshfurrow.model.timeline.State.REMEMBERED_DRAWS;
 import static freshfurrow.model.timeline.State.USED_ML;
 
+import java.util.Arrays;
+
 /** Draws of water: hoses, hours and daily limits. */
 final class WaterPoints {
     private final CompiledSeason season;
     private final State state;
     private final long[] v;
+
+    private final int leastTreatmentS;
+    private final double leastDrawSPerMl;
 
     /** Litres of the draw that {@link #earliestDraw} found last, mL. */
     long drawMl;
@@ -23,6 +28,13 @@ final class WaterPoints {
         this.season = season;
         this.state = state;
         this.v = state.v;
+        leastTreatmentS = Arrays.stream(season.treatmentS).min().orElse(0);
+        leastDrawSPerMl = Arrays.stream(season.drawSPerMl).min().orElse(0);
+    }
+
+    /** No point gives so much in less time, s. */
+    int shortestDrawS(long ml) {
+        return leastTreatmentS + (int) (ml * leastDrawSPerMl);
     }
 
     /**
