@@ -2,6 +2,7 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Distances;
+import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
@@ -36,8 +37,6 @@ public final class CompiledSeason {
     final int places;
     final String[] placeIds;
     final int[] metres;
-    /** By water point and place: the rows that are read most often, apart, where they stay in the cache. */
-    private final int[] metresToPoint;
 
     final long[] areaDm2;
     final int[] recipeOf;
@@ -56,8 +55,10 @@ public final class CompiledSeason {
     final double[] planterSPerM;
     final int[] planterAt;
     final Calendar[] planterHours;
-    /** By planter and field. */
-    final Calendar[][] plantable;
+    /** By planter and drainage class: few, so that they stay in the cache. */
+    private final Calendar[][] plantable;
+
+    private final byte[] drainageOf;
     /** The largest area whose mix the tank holds, by planter and recipe. */
     final long[][] tankDm2;
 
@@ -157,13 +158,20 @@ public final class CompiledSeason {
         planterHours = planters.stream()
                 .map(planter -> calendars.machine(planter.hours()))
                 .toArray(Calendar[]::new);
-        plantable = new Calendar[planters.size()][fields.size()];
+        Drainage[] drainages = Drainage.values();
+        drainageOf = new byte[fields.size()];
+        for (int f = 0; f < drainageOf.length; f++) {
+            drainageOf[f] = (byte) fields.get(f).drainage().ordinal();
+        }
+        plantable = new Calendar[planters.size()][drainages.length];
         allowed = new boolean[planters.size()][fields.size()];
         tankDm2 = new long[planters.size()][recipes.size()];
         for (int p = 0; p < planters.size(); p++) {
+            for (Drainage drainage : drainages) {
+                plantable[p][drainage.ordinal()] =
+                        calendars.planting(planters.get(p).hours(), drainage);
+            }
             for (int f = 0; f < fields.size(); f++) {
-                plantable[p][f] = calendars.planting(
-                        planters.get(p).hours(), fields.get(f).drainage());
                 allowed[p][f] = fields.get(f).allows(planters.get(p).id());
             }
             for (int r = 0; r < recipes.size(); r++) {
@@ -228,9 +236,6 @@ public final class CompiledSeason {
                 .map(point -> calendars.waterPoint(point.hours()))
                 .toArray(Calendar[]::new);
         pointAt = points.stream().mapToInt(point -> placeOf.get(point.id())).toArray();
-        metresToPoint = Arrays.stream(pointAt)
-                .flatMap(point -> Arrays.stream(metres, point * places, (point + 1) * places))
-                .toArray();
 
         List<CompostLot> lots = season.compost().stream()
                 .sorted(Comparator.comparing(CompostLot::from))
@@ -279,12 +284,12 @@ public final class CompiledSeason {
 
     /** Distance by road between two fields, m, rounded up. */
     public int metresBetweenFields(int a, int b) {
-        return metres[a * places + b];
+        return metres(a, b);
     }
 
     /** Distance by road from where a planter stands when the season begins to a field, m, rounded up. */
     public int metresFromStart(int planter, int field) {
-        return metres[planterAt[planter] * places + field];
+        return metres(planterAt[planter], field);
     }
 
     /** Days from the season's first day to the last day of the field's window; may lie outside the season. */
@@ -328,15 +333,21 @@ public final class CompiledSeason {
         return lotMg.length;
     }
 
+    /** Distance by road, m; of water points and places, which come last, from a row that is read often. */
     int metres(int from, int to) {
-        return metres[from * places + to];
+        return metres[Math.max(from, to) * places + Math.min(from, to)];
+    }
+
+    /** When a planter may plant a field, window apart. */
+    Calendar plantable(int planter, int field) {
+        return plantable[planter][drainageOf[field]];
     }
 
     /** The shortest way from one place to another by a water point, m; {@link Calendar#NEVER} when there is none. */
     int metresByWater(int from, int to) {
         int shortest = Calendar.NEVER;
-        for (int row = 0; row < metresToPoint.length; row += places) {
-            shortest = Math.min(shortest, metresToPoint[row + from] + metresToPoint[row + to]);
+        for (int point : pointAt) {
+            shortest = Math.min(shortest, metres(from, point) + metres(point, to));
         }
         return shortest;
     }

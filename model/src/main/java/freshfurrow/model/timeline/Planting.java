@@ -126,7 +126,7 @@ final class Planting {
             if (season.recipeOf[field] != recipe) {
                 break;
             }
-            Calendar plantable = season.plantable[planter][field];
+            Calendar plantable = season.plantable(planter, field);
             if (place != field) {
                 int duration = moveS(planter, place, field);
                 int start = hours.earliest(time, duration);

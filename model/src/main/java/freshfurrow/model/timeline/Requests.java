@@ -97,7 +97,7 @@ final class Requests {
             int field = planting.field(p, i);
             int place = (int) v[base + PLACE];
             int t = (int) v[base + TIME];
-            Calendar plantable = season.plantable[p][field];
+            Calendar plantable = season.plantable(p, field);
             int open = season.openS[field];
             int duration = place == field ? 0 : planting.moveS(p, place, field);
             int start = place == field ? t : hours.earliest(t, duration);
@@ -135,7 +135,7 @@ final class Requests {
         int field = planting.field(p, (int) v[base + INDEX]);
         int open = season.openS[field];
         int from = season.planterHours[p].next((int) v[base + TIME]);
-        int until = season.plantable[p][field].next(Math.max(from, open));
+        int until = season.plantable(p, field).next(Math.max(from, open));
         if (from < until) {
             state.journal.waited(p, field, from, until, from < open ? WaitReason.WINDOW : WaitReason.WET);
         }

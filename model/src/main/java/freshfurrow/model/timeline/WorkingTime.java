@@ -39,16 +39,16 @@ public final class WorkingTime {
      * day when there is none.
      */
     public int plantableFrom(int planter, int field, int day) {
-        return Math.min(season.plantable[planter][field].next(day * DAY_S), (day + 1) * DAY_S);
+        return Math.min(season.plantable(planter, field).next(day * DAY_S), (day + 1) * DAY_S);
     }
 
     /** The end of the last time of a day at which a planter may plant on such soil; the start of the day when there is none. */
     public int plantableUntil(int planter, int field, int day) {
-        return Math.max(season.plantable[planter][field].latest((day + 1) * DAY_S, 1), day * DAY_S);
+        return Math.max(season.plantable(planter, field).latest((day + 1) * DAY_S, 1), day * DAY_S);
     }
 
     /** Seconds of a day at which a planter may plant on such soil. */
     public int plantableS(int planter, int field, int day) {
-        return season.plantable[planter][field].work(day * DAY_S, (day + 1) * DAY_S);
+        return season.plantable(planter, field).work(day * DAY_S, (day + 1) * DAY_S);
     }
 }

@@ -30,6 +30,10 @@ import org.junit.jupiter.api.Test;
  */
 class ReplayBenchmark {
     private static final int ROUNDS = 3;
+    /** 2,000 acres: a field capacity of 13 ac/h on ten hours of fifteen workable days. */
+    private static final int FIELDS_A_PLANTER = 50;
+
+    private static final int FIELDS_A_RIG = 100;
     private static final long ROUND_MS = Long.getLong("ms", 3_000);
 
     @Test
@@ -43,8 +47,8 @@ class ReplayBenchmark {
     }
 
     private static void measure(int fields) {
-        int planters = Math.max(2, fields / 25);
-        int rigs = Math.max(1, fields / 60);
+        int planters = Math.max(2, fields / FIELDS_A_PLANTER);
+        int rigs = Math.max(1, fields / FIELDS_A_RIG);
         Season season = InventedSeason.fortyAcreFields(fields, planters, rigs, Math.sqrt(fields) * 1_700, 1);
         CompiledSeason compiled = CompiledSeason.of(season);
         FieldLists start = FirstLists.best(compiled);
