@@ -10,6 +10,7 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -158,18 +159,18 @@ public final class CompiledSeason {
         planterHours = planters.stream()
                 .map(planter -> calendars.machine(planter.hours()))
                 .toArray(Calendar[]::new);
-        Drainage[] drainages = Drainage.values();
+        List<Drainage> drainages = List.of(Drainage.values());
         drainageOf = new byte[fields.size()];
         for (int f = 0; f < drainageOf.length; f++) {
-            drainageOf[f] = (byte) fields.get(f).drainage().ordinal();
+            drainageOf[f] = (byte) drainages.indexOf(fields.get(f).drainage());
         }
-        plantable = new Calendar[planters.size()][drainages.length];
+        plantable = new Calendar[planters.size()][drainages.size()];
         allowed = new boolean[planters.size()][fields.size()];
         tankDm2 = new long[planters.size()][recipes.size()];
         for (int p = 0; p < planters.size(); p++) {
-            for (Drainage drainage : drainages) {
-                plantable[p][drainage.ordinal()] =
-                        calendars.planting(planters.get(p).hours(), drainage);
+            WorkHours hours = planters.get(p).hours();
+            for (int d = 0; d < drainages.size(); d++) {
+                plantable[p][d] = calendars.planting(hours, drainages.get(d));
             }
             for (int f = 0; f < fields.size(); f++) {
                 allowed[p][f] = fields.get(f).allows(planters.get(p).id());
