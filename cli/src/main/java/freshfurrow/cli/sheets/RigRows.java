@@ -48,7 +48,7 @@ record RigRows(Words words, boolean severalLots) {
                                         .orElse("")
                                 + lots(batch) + " in " + water + " → " + water)),
                 false,
-                words.index().useBy(batch).map(words::time),
+                words.index().useBy(batch).flatMap(words::useBy),
                 List.of(words.mass(), words.volume()));
     }
 

@@ -13,16 +13,16 @@ final class SheetStyle {
             .sheet { break-before: page; }
             .sheet:first-child { break-before: auto; }
             tr { break-inside: avoid; }
-            .rule { display: inline-block; height: 1em; width: 10mm; border-bottom: 0.3mm solid #000; }
+            .rule { display: inline-block; height: 0.8em; width: 10mm; border-bottom: 0.3mm solid #000; }
 
             table { width: 100%; border-collapse: collapse; table-layout: fixed; }
             thead { display: table-header-group; }
-            .rig col.when { width: 18mm; }
+            .rig col.when { width: 17mm; }
             .planter col.when { width: 31mm; }
-            col.clean { width: 10mm; }
+            col.clean { width: 9.5mm; }
             col.use-by { width: 15mm; }
-            col.time { width: 14mm; }
-            .rig col.amount { width: 37mm; }
+            col.time { width: 15.5mm; }
+            .rig col.amount { width: 36mm; }
             .planter col.amount { width: 19mm; }
             th { text-align: left; font-weight: normal; }
             .head th { padding-bottom: 0.8mm; border-bottom: 0.8mm solid #000; }
@@ -32,20 +32,20 @@ final class SheetStyle {
             .head .rule { width: 60mm; }
             .columns th { font-size: 9.5pt; line-height: 1; padding: 0.6mm 0; border-bottom: 0.4mm solid #000; vertical-align: bottom; }
 
-            td { vertical-align: top; padding: 0.45mm 1mm 0.25mm 0; border-bottom: 0.2mm solid #777; }
+            td { vertical-align: top; padding: 0.3mm 1mm 0.15mm 0; border-bottom: 0.2mm solid #777; }
+            .planter td { padding: 1.1mm 1mm 0.8mm 0; }
             .box { display: inline-block; width: 3.8mm; height: 3.8mm; border: 0.4mm solid #000; vertical-align: -0.5mm; }
             .when .box { margin-right: 1.4mm; }
             .when, .true, .use-by { white-space: nowrap; }
             span.use-by { padding: 0 0.6mm; outline: 0.3mm solid #000; outline-offset: -0.1mm; font-weight: bold; white-space: normal; }
-            .minor .rule { visibility: visible; }
             .over-limit td { padding: 1.5mm 2mm; border: 1mm solid #000; font-weight: bold; font-size: 14pt; }
             .true span + span { margin-left: 1mm; }
 
             .last, tr:nth-last-child(2), tr:nth-last-child(3) { break-before: avoid; }
-            .last td { padding: 1.5mm 0 0; border: 0; white-space: normal; }
+            .sheet .last td { padding: 1.5mm 0 0; border: 0; white-space: normal; }
             .care { padding: 0.8mm 2mm; border: 0.5mm solid #000; font-size: 9.5pt; line-height: 1.12; }
             .care h2, .care ul, .care li { display: inline; font-size: inherit; }
-            .care li::before { content: "\\25AA\\A0"; }
+            .care li::before { content: " \\25AA\\A0"; }
             .notes { margin-top: 3mm; display: flex; gap: 2mm; }
             .notes .rule { flex: 1; }
             @media screen { .sheet { max-width: 192mm; margin: 0 auto 12mm; padding: 4mm; } }

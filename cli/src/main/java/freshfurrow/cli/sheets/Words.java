@@ -17,6 +17,8 @@ import java.util.Optional;
 record Words(PlanIndex index, LocalDate date, Figures figures) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+    private static final DateTimeFormatter OTHER_DAY = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+
     /** When an activity begins, or what of it falls on the date. */
     String begins(Activity activity) {
         return isSinceTheDayBefore(activity) ? spans(activity) : CLOCK.format(activity.start());
@@ -42,7 +44,8 @@ record Words(PlanIndex index, LocalDate date, Figures figures) {
     }
 
     Optional<String> useBy(LocalDateTime time) {
-        return Optional.of(time(time));
+        return Optional.of(
+                time.toLocalDate().isEqual(date) ? time(time) : OTHER_DAY.format(time));
     }
 
     String time(LocalDateTime time) {
