@@ -103,7 +103,7 @@ record RigRows(Words words, boolean severalLots) {
 
     private String text(Buckets buckets) {
         if (buckets.full() == 0) {
-            return "less than a bucket";
+            return "under 1 bucket";
         }
         String full = Figures.count(buckets.full(), "bucket", "buckets");
         return buckets.restKg() == 0 ? full : full + " + " + words.figures().mass(buckets.restKg());

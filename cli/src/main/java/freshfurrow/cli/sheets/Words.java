@@ -44,8 +44,7 @@ record Words(PlanIndex index, LocalDate date, Figures figures) {
     }
 
     Optional<String> useBy(LocalDateTime time) {
-        return Optional.of(
-                time.toLocalDate().isEqual(date) ? time(time) : OTHER_DAY.format(time));
+        return Optional.of(time.toLocalDate().isEqual(date) ? time(time) : OTHER_DAY.format(time));
     }
 
     String time(LocalDateTime time) {
