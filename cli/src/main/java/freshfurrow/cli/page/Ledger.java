@@ -2,6 +2,7 @@ package freshfurrow.cli.page;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.BoundText;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -22,12 +24,14 @@ final class Ledger {
     private final Season season;
     private final Plan plan;
     private final Figures figures;
+    private final BoundText bounds;
     private final ArrayNode entries;
 
     private Ledger(Season season, Plan plan, ArrayNode entries) {
         this.season = season;
         this.plan = plan;
         this.figures = new Figures(season.units());
+        this.bounds = new BoundText(plan, figures);
         this.entries = entries;
     }
 
@@ -95,25 +99,30 @@ final class Ledger {
         entry(
                 "not planted",
                 figures.area(totals.unservedHa()),
-                plan.bounds()
-                        .map(bounds -> "no plan leaves less than " + figures.area(bounds.unservedHa()))
-                        .orElse(Figures.count(plan.unserved().size(), "field", "fields")));
-        entry(
-                "late",
-                figures.areaDays(totals.lateHaDays()),
-                plan.bounds()
-                        .map(bounds -> "no plan has less than " + figures.areaDays(bounds.lateHaDays()))
-                        .orElse("area times days after its window"));
+                bounds.unserved().orElse(Figures.count(plan.unserved().size(), "field", "fields")));
+        entry("late", figures.areaDays(totals.lateHaDays()), bounds.late().orElse("area times days after its window"));
     }
 
     private void refills() {
         Plan.Totals totals = plan.totals();
-        int fills = plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound());
-        bounded("planter fills", totals.planterFills(), fills);
-        plan.bounds()
-                .ifPresentOrElse(
-                        bounds -> bounded("water trips", totals.waterTrips(), bounds.waterTrips()),
-                        () -> entry("water trips", Integer.toString(totals.waterTrips()), "of all rigs"));
+        entry(
+                "planter fills",
+                Integer.toString(totals.planterFills()),
+                bounds.fills(),
+                share(
+                        totals.planterFills(),
+                        plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound())));
+        entry(
+                "water trips",
+                Integer.toString(totals.waterTrips()),
+                bounds.waterTrips().orElse("of all rigs"),
+                plan.bounds()
+                        .map(least -> share(totals.waterTrips(), least.waterTrips()))
+                        .orElse(OptionalDouble.empty()));
+    }
+
+    private static OptionalDouble share(int value, int bound) {
+        return value > 0 ? OptionalDouble.of((double) bound / value) : OptionalDouble.empty();
     }
 
     private void freshness() {
@@ -154,17 +163,10 @@ final class Ledger {
                 "besides",
                 Figures.count(totals.batches(), "batch", "batches") + ", " + figures.distance(totals.driveKm())
                         + " on the road, " + figures.volume(totals.dumpedL()) + " of mix dumped."
-                        + (plan.bounds().map(Plan.Bounds::provedBest).orElse(false)
-                                ? " It is proved that no plan of this season scores better."
-                                : ""));
-    }
-
-    private void bounded(String name, int value, int bound) {
-        entry(
-                name,
-                Integer.toString(value),
-                "no plan needs fewer than " + bound,
-                value > 0 ? OptionalDouble.of((double) bound / value) : OptionalDouble.empty());
+                        + bounds.proved()
+                                .map(what ->
+                                        " " + what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + ".")
+                                .orElse(""));
     }
 
     private void entry(String name, String value, String note) {

@@ -19,6 +19,7 @@ final class PageFiles {
             "season.js",
             "day.js",
             "map.js",
+            "frames.js",
             "curves.js",
             "tables.js",
             "start.js");

@@ -10,10 +10,8 @@ import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** The hazards of a plan's work. */
 public final class Hazards {
@@ -28,13 +26,11 @@ public final class Hazards {
         this.index = index;
     }
 
-    /** Those of all machines on a date, each once, what is over a limit first. */
+    /** Those of all machines on a date, those of the same kind as one, what is over a limit first. */
     public List<Hazard> on(LocalDate date) {
-        Set<Hazard> all = new LinkedHashSet<>();
-        for (Machine machine : Machine.of(plan)) {
-            all.addAll(of(MachineDay.of(machine, date)));
-        }
-        return worstFirst(all);
+        return worstFirst(SharedHazards.of(Machine.of(plan).stream()
+                .flatMap(machine -> of(MachineDay.of(machine, date)).stream())
+                .toList()));
     }
 
     /** Those of a machine on a day, what is over a limit first. */

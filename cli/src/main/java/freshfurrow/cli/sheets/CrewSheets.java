@@ -11,6 +11,7 @@ import freshfurrow.cli.text.Figures;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The sheets of a plan's crews: for each day and machine a table of its steps, which begins on a page of its own. */
 public final class CrewSheets {
@@ -57,30 +58,50 @@ public final class CrewSheets {
     }
 
     private void sheet(MachineDay day) {
-        html.raw("<section class=\"sheet\">\n<table>\n")
-                .raw(
-                        "<colgroup><col class=\"when\"><col><col class=\"time\"><col class=\"amount\"></colgroup>\n<thead>\n");
+        html.raw("<section class=\"sheet " + (isPlanter(day) ? "planter" : "rig") + "\">\n<table>\n")
+                .raw("<colgroup><col class=\"when\"><col>" + (isPlanter(day) ? "" : "<col class=\"clean\">")
+                        + "<col class=\"use-by\"><col class=\"time\"><col class=\"amount\"></colgroup>\n<thead>\n");
         heading(day);
-        html.raw("<tr class=\"columns\"><th scope=\"col\">Planned</th><th scope=\"col\">Step</th>")
-                .raw("<th scope=\"col\">True time</th><th scope=\"col\">True amount</th></tr>\n</thead>\n<tbody>\n");
+        columns(day);
+        html.raw("</thead>\n<tbody>\n");
         overLimit(day);
-        Rows rows = new Rows(index, day.date(), figures);
-        onBoard(day).map(rows::fromTheDayBefore).ifPresent(this::row);
-        day.activities().stream().map(rows::of).forEach(this::row);
+        Rows.of(day, onBoard(day), new Words(index, day.date(), figures)).forEach(row -> row(row, isPlanter(day)));
         care(day);
         html.raw("</tbody>\n</table>\n</section>\n");
     }
 
     private void heading(MachineDay day) {
-        html.raw("<tr class=\"head\"><th colspan=\"4\" scope=\"colgroup\"><div><h1>")
+        html.raw("<tr class=\"head\"><th colspan=\"" + columnCount(day) + "\" scope=\"colgroup\"><div><h1>")
                 .text(isPlanter(day) ? "Planter " : "Rig ")
                 .name(day.machine().id())
                 .raw("</h1><p class=\"day\">")
                 .text(Figures.longDay(day.date()))
                 .raw("</p></div><div><p>")
                 .name(plan.season().name())
-                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : "")
+                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : compost(day))
                 .raw("</p><p>Crew <span class=\"rule\"></span></p></div></th></tr>\n");
+    }
+
+    private String compost(MachineDay day) {
+        Set<String> lots = Lots.of(day, index);
+        return lots.isEmpty() ? "" : ", compost of " + String.join(", ", lots);
+    }
+
+    private void columns(MachineDay day) {
+        html.raw("<tr class=\"columns\">")
+                .element("th", "Planned")
+                .element("th", isPlanter(day) ? "Step" : "Step (batch → concentrate; transfer: concentrate + water)");
+        if (!isPlanter(day)) {
+            html.element("th", "Clean");
+        }
+        html.element("th", "Use by")
+                .element("th", "True time")
+                .element("th", "True amount")
+                .raw("</tr>\n");
+    }
+
+    private static int columnCount(MachineDay day) {
+        return isPlanter(day) ? 5 : 6;
     }
 
     private Optional<OnBoard> onBoard(MachineDay day) {
@@ -95,46 +116,43 @@ public final class CrewSheets {
         return plan.planters().get(day.machine().id()).tankL();
     }
 
-    private void row(Row row) {
+    private void row(Row row, boolean ofPlanter) {
         html.raw(row.weight() == Row.Weight.MAIN ? "<tr class=\"main\">" : "<tr class=\"minor\">");
-        html.raw("<td>" + (row.isDone() ? BOX : "") + "<div class=\"when\"><p>")
+        html.raw("<td class=\"when\">" + (row.isDone() ? BOX : ""))
                 .text(row.when())
-                .raw("</p>");
+                .raw("</td><td>");
+        row.what().forEach(this::part);
+        html.raw(ofPlanter ? "" : "</td><td>" + (row.thenClean() ? BOX : "")).raw("</td><td>");
         row.useBy()
-                .ifPresent(time ->
-                        html.raw("<p class=\"use-by\">use by ").text(time).raw("</p>"));
-        html.raw("</div></td><td><p class=\"what\"><b>").text(row.verb()).raw("</b> ");
-        for (Row.Part part : row.subject()) {
-            if (part.isName()) {
-                html.name(part.text());
-            } else {
-                html.text(part.text());
-            }
-        }
-        html.raw("</p>");
-        row.amounts().forEach(amount -> html.element("p", amount));
-        html.raw("</td><td class=\"true\">").raw(row.isDone() ? RULE : "").raw("</td><td class=\"true\">");
+                .ifPresent(
+                        time -> html.raw("<span class=\"use-by\">").text(time).raw("</span>"));
+        html.raw("</td><td>").raw(row.isDone() ? RULE : "").raw("</td><td class=\"true\">");
         for (Row.Blank blank : row.trueAmounts()) {
-            html.raw("<p>")
-                    .text(blank.of())
-                    .raw(" " + RULE + " ")
-                    .text(blank.unit())
-                    .raw("</p>");
+            html.raw("<span>" + RULE + " ").text(blank.unit()).raw("</span>");
         }
         html.raw("</td></tr>\n");
+    }
+
+    private void part(Row.Part part) {
+        switch (part.kind()) {
+            case TEXT -> html.text(part.text());
+            case NAME -> html.name(part.text());
+            case VERB -> html.element("b", part.text());
+            case BOX -> html.raw(BOX);
+        }
     }
 
     /** What is over a limit stands above the steps, where it is read before the work begins. */
     private void overLimit(MachineDay day) {
         hazards.of(day).stream().filter(Hazard::isOverLimit).forEach(hazard -> html.raw(
-                        "<tr class=\"over-limit\"><td colspan=\"4\">")
+                        "<tr class=\"over-limit\"><td colspan=\"" + columnCount(day) + "\">")
                 .text(cautions.text(hazard))
                 .raw("</td></tr>\n"));
     }
 
     /** A row of the table, so that the heading stands above it even on a page of its own. */
     private void care(MachineDay day) {
-        html.raw("<tr class=\"last\"><td colspan=\"4\"><div class=\"care\"><h2>Care</h2><ul>")
+        html.raw("<tr class=\"last\"><td colspan=\"" + columnCount(day) + "\"><div class=\"care\"><h2>Care</h2><ul>")
                 .element("li", Cautions.FIRST);
         hazards.of(day).stream()
                 .filter(hazard -> !hazard.isOverLimit())

@@ -1,5 +1,6 @@
 package freshfurrow.cli.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,24 +8,36 @@ import java.util.Optional;
  * A step on a sheet.
  *
  * @param when planned time, as it is shown
- * @param verb what is done, in a word
- * @param subject on what and where
- * @param amounts what to measure out, or else notes, a line each
+ * @param weight how much it stands out
+ * @param what what is done, on what and where
+ * @param thenClean whether drum and strainer are cleaned right after it
  * @param useBy the time by which the mix has to be in the ground, where there is mix
- * @param trueAmounts what the crew writes down besides the time, with units
+ * @param trueAmounts what the crew writes down besides the time
  */
 record Row(
         String when,
         Weight weight,
-        String verb,
-        List<Part> subject,
-        List<String> amounts,
+        List<Part> what,
+        boolean thenClean,
         Optional<String> useBy,
         List<Blank> trueAmounts) {
     Row {
-        subject = List.copyOf(subject);
-        amounts = List.copyOf(amounts);
+        what = List.copyOf(what);
         trueAmounts = List.copyOf(trueAmounts);
+    }
+
+    Row withCleaning() {
+        return new Row(when, weight, what, true, useBy, trueAmounts);
+    }
+
+    /** The same with what follows it, which has a box of its own. */
+    Row and(Row next) {
+        List<Part> both = new ArrayList<>(what);
+        both.add(Part.text("; "));
+        both.add(Part.box());
+        both.add(Part.text(" " + next.when + " "));
+        both.addAll(next.what);
+        return new Row(when, next.weight, both, next.thenClean, next.useBy, next.trueAmounts);
     }
 
     /** How much a step stands out. */
@@ -42,17 +55,37 @@ record Row(
         return weight != Weight.WAIT;
     }
 
-    /** A piece of text; a name comes from someone's file. */
-    record Part(String text, boolean isName) {
+    /** A piece of what is done. */
+    record Part(Kind kind, String text) {
+        /** A name comes from someone's file. */
+        enum Kind {
+            TEXT,
+            NAME,
+            VERB,
+            BOX
+        }
+
         static Part text(String text) {
-            return new Part(text, false);
+            return new Part(Kind.TEXT, text);
         }
 
         static Part name(String text) {
-            return new Part(text, true);
+            return new Part(Kind.NAME, text);
+        }
+
+        static Part verb(String text) {
+            return new Part(Kind.VERB, text);
+        }
+
+        static Part box() {
+            return new Part(Kind.BOX, "");
         }
     }
 
-    /** Room to write a figure. */
-    record Blank(String of, String unit) {}
+    /**
+     * Room to write a figure.
+     *
+     * @param unit behind it, with the planned amount where there is room for that
+     */
+    record Blank(String unit) {}
 }

@@ -2,46 +2,53 @@ package freshfurrow.cli.sheets;
 
 /** How sheets look, on paper above all. */
 final class SheetStyle {
-    /** No page size: the printer's paper is taken, A4 or US Letter, and the sheets run to its width. */
+    /**
+     * No page size: the printer's paper is taken, A4 or US Letter, and the sheets run to its width. Steps are in 11 pt, a line
+     * each where they can be, so that a busy day is one page.
+     */
     static final String CSS = """
-            @page { margin: 11mm 12mm 14mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 10pt sans-serif; } }
+            @page { margin: 10mm 10mm 11mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
             * { box-sizing: border-box; margin: 0; padding: 0; }
-            body { font: 12.5pt/1.25 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
+            body { font: 11pt/1.12 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
             .sheet { break-before: page; }
             .sheet:first-child { break-before: auto; }
             tr { break-inside: avoid; }
-            .rule { display: inline-block; height: 1.2em; width: 18mm; border-bottom: 0.3mm solid #000; }
+            .rule { display: inline-block; height: 0.8em; width: 10mm; border-bottom: 0.3mm solid #000; }
 
             table { width: 100%; border-collapse: collapse; table-layout: fixed; }
             thead { display: table-header-group; }
-            col.when { width: 42mm; }
-            col.time { width: 20mm; }
-            col.amount { width: 40mm; }
+            .rig col.when { width: 17mm; }
+            .planter col.when { width: 31mm; }
+            col.clean { width: 9.5mm; }
+            col.use-by { width: 15mm; }
+            col.time { width: 15.5mm; }
+            .rig col.amount { width: 36mm; }
+            .planter col.amount { width: 19mm; }
             th { text-align: left; font-weight: normal; }
-            .head th { padding-bottom: 1.5mm; border-bottom: 1mm solid #000; }
+            .head th { padding-bottom: 0.8mm; border-bottom: 0.8mm solid #000; }
             .head div { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; }
-            .head h1 { font-size: 26pt; line-height: 1.15; }
+            .head h1 { font-size: 26pt; line-height: 1.05; }
             .head .day { font-size: 20pt; font-weight: bold; white-space: nowrap; }
             .head .rule { width: 60mm; }
-            .columns th { font-size: 10pt; padding: 0.8mm 0; border-bottom: 0.4mm solid #000; }
+            .columns th { font-size: 9.5pt; line-height: 1; padding: 0.6mm 0; border-bottom: 0.4mm solid #000; vertical-align: bottom; }
 
-            td { vertical-align: top; padding: 1.5mm 2mm 1.3mm 0; border-bottom: 0.2mm solid #777; }
-            .box { float: left; width: 5.5mm; height: 5.5mm; border: 0.5mm solid #000; }
-            .when { margin-left: 8mm; }
-            .use-by { display: inline-block; margin-top: 0.8mm; padding: 0 1.2mm; border: 0.5mm solid #000; font-weight: bold; }
-            .main .what { font-weight: bold; }
-            .main .what b { font-size: 14.5pt; text-transform: uppercase; }
-            .over-limit td { padding: 2mm; border: 1mm solid #000; font-weight: bold; font-size: 14pt; }
-            .true { text-align: right; white-space: nowrap; font-size: 11pt; }
-            .true p + p { margin-top: 1.5mm; }
+            td { vertical-align: top; padding: 0.3mm 1mm 0.15mm 0; border-bottom: 0.2mm solid #777; }
+            .planter td { padding: 1.1mm 1mm 0.8mm 0; }
+            .box { display: inline-block; width: 3.8mm; height: 3.8mm; border: 0.4mm solid #000; vertical-align: -0.5mm; }
+            .when .box { margin-right: 1.4mm; }
+            .when, .true, .use-by { white-space: nowrap; }
+            span.use-by { padding: 0 0.6mm; outline: 0.3mm solid #000; outline-offset: -0.1mm; font-weight: bold; white-space: normal; }
+            .over-limit td { padding: 1.5mm 2mm; border: 1mm solid #000; font-weight: bold; font-size: 14pt; }
+            .true span + span { margin-left: 1mm; }
 
-            .last td { padding: 3mm 0 0; border: 0; }
-            .care { padding: 1.5mm 3mm; border: 0.5mm solid #000; font-size: 10pt; line-height: 1.2; }
-            .care h2 { font-size: 11pt; }
-            .care ul { padding-left: 5mm; }
-            .notes { margin-top: 4mm; display: flex; gap: 2mm; }
+            .last, tr:nth-last-child(2), tr:nth-last-child(3) { break-before: avoid; }
+            .sheet .last td { padding: 1.5mm 0 0; border: 0; white-space: normal; }
+            .care { padding: 0.8mm 2mm; border: 0.5mm solid #000; font-size: 9.5pt; line-height: 1.12; }
+            .care h2, .care ul, .care li { display: inline; font-size: inherit; }
+            .care li::before { content: " \\25AA\\A0"; }
+            .notes { margin-top: 3mm; display: flex; gap: 2mm; }
             .notes .rule { flex: 1; }
-            @media screen { .sheet { max-width: 190mm; margin: 0 auto 12mm; padding: 4mm; } }
+            @media screen { .sheet { max-width: 192mm; margin: 0 auto 12mm; padding: 4mm; } }
             """;
 
     private SheetStyle() {}

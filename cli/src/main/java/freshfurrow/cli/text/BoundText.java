@@ -4,47 +4,43 @@ import freshfurrow.model.plan.Plan;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/** How near a plan's totals are to what no plan can do better: a remark behind each, or nothing when there is no bound. */
-final class BoundText {
+/** How near a plan's totals are to what no plan can do better: a remark on each, or nothing when there is no bound. */
+public final class BoundText {
     private final Plan plan;
     private final Figures figures;
     private final String noPlan;
 
-    BoundText(Plan plan, Figures figures) {
+    public BoundText(Plan plan, Figures figures) {
         this.plan = plan;
         this.figures = figures;
         noPlan = plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
     }
 
-    String fills() {
+    public String fills() {
         int fewest = plan.bounds()
                 .map(Plan.Bounds::planterFills)
                 .orElse(plan.totals().refillLowerBound());
         return count(plan.totals().planterFills(), fewest);
     }
 
-    String waterTrips() {
-        return plan.bounds()
-                .map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips()))
-                .orElse("");
+    public Optional<String> waterTrips() {
+        return plan.bounds().map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips()));
     }
 
-    String unserved() {
+    public Optional<String> unserved() {
         return plan.bounds()
-                .map(bounds ->
-                        least("no plan leaves less", plan.totals().unservedHa(), bounds.unservedHa(), figures::area))
-                .orElse("");
+                .flatMap(bounds ->
+                        least("no plan leaves less", plan.totals().unservedHa(), bounds.unservedHa(), figures::area));
     }
 
-    String late() {
+    public Optional<String> late() {
         return plan.bounds()
-                .map(bounds ->
-                        least(noPlan + " has less", plan.totals().lateHaDays(), bounds.lateHaDays(), figures::areaDays))
-                .orElse("");
+                .flatMap(bounds -> least(
+                        noPlan + " has less", plan.totals().lateHaDays(), bounds.lateHaDays(), figures::areaDays));
     }
 
     /** What is proved of the plan as a whole. */
-    Optional<String> proved() {
+    public Optional<String> proved() {
         return plan.bounds().flatMap(bounds -> {
             if (bounds.provedBest()) {
                 return Optional.of("proved best: every plan of this season was tried, and none has a better score");
@@ -58,16 +54,17 @@ final class BoundText {
 
     private String count(int count, int fewest) {
         return count <= fewest
-                ? " (" + noPlan + " needs fewer)"
-                : " (" + noPlan + " needs fewer than " + fewest + ": gap " + (count - fewest) + ")";
+                ? noPlan + " needs fewer"
+                : noPlan + " needs fewer than " + fewest + ": gap " + (count - fewest);
     }
 
-    private static String least(String none, double value, double least, DoubleFunction<String> shown) {
+    private static Optional<String> least(String none, double value, double least, DoubleFunction<String> shown) {
         if (value == 0) {
-            return "";
+            return Optional.empty();
         }
-        return shown.apply(value).equals(shown.apply(least))
-                ? " (" + none + ")"
-                : " (" + none + " than " + shown.apply(least) + ": gap " + shown.apply(value - least) + ")";
+        return Optional.of(
+                shown.apply(value).equals(shown.apply(least))
+                        ? none
+                        : none + " than " + shown.apply(least) + ": gap " + shown.apply(value - least));
     }
 }

@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
 public final class PlanReport {
@@ -46,13 +47,14 @@ public final class PlanReport {
                                         + Figures.clock(
                                                 totals.finish(), totals.finish().toLocalDate())
                                 : ""));
-        total("Not planted", figures.area(totals.unservedHa()) + bounds.unserved());
-        total("Late", figures.areaDays(totals.lateHaDays()) + bounds.late());
+        total("Not planted", figures.area(totals.unservedHa()) + behind(bounds.unserved()));
+        total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
         total(
                 "Refills",
                 Figures.count(totals.planterFills(), "planter fill", "planter fills")
-                        + bounds.fills() + ", "
-                        + Figures.count(totals.waterTrips(), "water trip", "water trips") + bounds.waterTrips());
+                        + behind(Optional.of(bounds.fills())) + ", "
+                        + Figures.count(totals.waterTrips(), "water trip", "water trips")
+                        + behind(bounds.waterTrips()));
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
         total("Waiting", Figures.span(minutes(totals.waitMin())) + " of planters for a rig, water or compost");
@@ -65,6 +67,10 @@ public final class PlanReport {
                             + " or more");
         }
         bounds.proved().ifPresent(what -> total("Proof", what));
+    }
+
+    private static String behind(Optional<String> remark) {
+        return remark.map(text -> " (" + text + ")").orElse("");
     }
 
     private void late() {

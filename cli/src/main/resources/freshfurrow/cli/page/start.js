@@ -36,6 +36,7 @@
   choice.follow(chosen);
   choice.followDay(chosen);
   choice.follow(curves.highlight);
+  choice.followDay(curves.markDay);
   document.getElementById("chosen-clear").addEventListener("click", choice.clear);
   document.getElementById("chosen-day").addEventListener("click", () => choice.openDay(choice.firstDay()));
 

@@ -123,6 +123,8 @@ final class ReadersIT {
         assertThat(browser.element("nav").isDisplayed()).isFalse();
         assertThat(browser.element("#day-tools").isDisplayed()).isFalse();
         assertThat(browser.element("#fields table").isDisplayed()).isTrue();
+        assertThat(browser.element("#loads").isDisplayed()).isFalse();
+        assertThat(browser.text(".on-paper")).contains("Loads and batches", "crew sheets", "loads.csv");
         assertThat(browser.element(".cautions").isDisplayed()).isTrue();
         browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
     }

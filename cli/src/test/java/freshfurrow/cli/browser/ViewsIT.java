@@ -60,7 +60,7 @@ final class ViewsIT {
                         "Drawing at well",
                         "Weight of R1");
         assertThat(browser.count("#map-chart g.field")).isEqualTo(8);
-        assertThat(browser.count("#curves svg[role=img]")).isEqualTo(4);
+        assertThat(browser.count("#curves .curve svg[role=group]")).isEqualTo(4);
         assertThat(browser.count("#fields tbody tr")).isEqualTo(8);
         assertThat(browser.count("#loads tbody tr"))
                 .isEqualTo(((Long) browser.js("return plan.loads.length")).intValue());
@@ -147,7 +147,14 @@ final class ViewsIT {
 
     @Test
     void everyChartIsOneStopOfTheTabKeyAndArrowsGoInside() {
-        for (String chart : List.of("#season-chart", "#day-chart", "#map-chart")) {
+        for (String chart : List.of(
+                "#season-chart",
+                "#day-chart",
+                "#map-chart",
+                "#curve-compost",
+                "#curve-water",
+                "#curve-freshness",
+                "#curve-progress")) {
             assertThat(browser.count(chart + " [role=button][tabindex='0']"))
                     .as(chart)
                     .isEqualTo(1);
@@ -167,6 +174,32 @@ final class ViewsIT {
         press(Keys.ARROW_RIGHT);
         press(Keys.SPACE);
         assertThat(browser.element("#chosen").isDisplayed()).isTrue();
+    }
+
+    @Test
+    void pointsOfTheCurvesAreReachedAndToldWithTheKeyboard() {
+        browser.js("document.querySelector('#curve-compost [tabindex=\"0\"]').focus(); return true");
+        press(Keys.END);
+        assertThat(browser.text("#curve-compost .readout"))
+                .contains("left", "used so far")
+                .isEqualTo(focus());
+
+        browser.js("document.querySelector('#curve-water [tabindex=\"0\"]').focus(); return true");
+        press(Keys.HOME);
+        press(Keys.ENTER);
+        assertThat(browser.js("return choice.day()")).isEqualTo(0L);
+        assertThat(browser.text("#curve-water .readout")).contains("gal drawn");
+
+        browser.js("document.querySelector('#curve-freshness [tabindex=\"0\"]').focus(); return true");
+        press(Keys.HOME);
+        press(Keys.ARROW_RIGHT);
+        press(Keys.ENTER);
+        assertThat(browser.text("#curve-freshness .readout")).startsWith("Load L0002 of P1: ");
+        assertThat(browser.text("#chosen-text")).startsWith("Load L0002: ");
+
+        browser.js("document.querySelector('#curve-progress [tabindex=\"0\"]').focus(); return true");
+        press(Keys.END);
+        assertThat(browser.text("#curve-progress .readout")).contains("ac of corn planted", "ac of beans planted");
     }
 
     @Test

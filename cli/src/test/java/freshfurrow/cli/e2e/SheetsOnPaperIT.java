@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,13 +33,21 @@ final class SheetsOnPaperIT {
     private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day \\d{4}-\\d\\d-\\d\\d");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
     private static final double HEADING_PT = 26;
+
+    /** Readable in a cab (common practice, no source). */
+    private static final double STEP_PT = 11;
+
+    private static final Pattern STEP =
+            Pattern.compile("(?<!; )\\b(?:\\d\\d:\\d\\d(?:–\\d\\d:\\d\\d)?|before|all day|(?:from|to) \\d\\d:\\d\\d) +"
+                    + "(Batch|Transfer|Drive|Draw|Let out|Clean|Fill|Plant|Wait|In the tank)\\b");
+    private static final int LEAST_STEPS = 2;
     private static final long MOST_SECONDS = 120;
 
     @TempDir
     private Path folder = Path.of("");
 
     @ParameterizedTest
-    @CsvSource({"first-season, A4", "first-season, letter", "metric, A4", "metric, letter"})
+    @CsvSource({"first-season, A4", "metric, letter", "spring, A4", "cooperative, letter"})
     void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(String scenario, String paper) throws Exception {
         Path chromium = chromium();
         String season =
@@ -63,11 +72,20 @@ final class SheetsOnPaperIT {
                 headings.addAll(onPage);
                 assertThat(text.all()).contains("page " + page + " of " + pdf.getNumberOfPages());
                 text.assertWithin(pdf.getPage(page - 1).getMediaBox());
+                assertThat(STEP.matcher(text.all()).results().count())
+                        .as("steps on page %d, also beside the cautions", page)
+                        .isGreaterThanOrEqualTo(LEAST_STEPS);
             }
             Set<String> parted = new LinkedHashSet<>(headings);
             assertThat(parted).hasSize(sheets.split("<section ", -1).length - 1);
             assertThat(headings).as("pages of a sheet follow one another").isEqualTo(together(headings, parted));
-            assertThat(occurrences(wholeText(pdf), "USE BY|use by")).isEqualTo(occurrences(sheets, "class=\"use-by\""));
+            for (String heading : parted) {
+                assertThat(Collections.frequency(headings, heading))
+                        .as("pages of %s", heading)
+                        .isLessThanOrEqualTo(heading.startsWith("Planter") ? 1 : 2);
+            }
+            long steps = occurrences(sheets, "<tr class=\"(main|minor)\">");
+            assertThat(occurrences(wholeText(pdf), STEP.pattern())).isEqualTo(steps);
         }
     }
 
@@ -93,6 +111,7 @@ final class SheetsOnPaperIT {
         private double top = Double.MAX_VALUE;
         private double bottom;
         private double largest;
+        private double smallestOfSteps = Double.MAX_VALUE;
 
         PageText(PDDocument pdf, int page) throws IOException {
             setSortByPosition(true);
@@ -111,6 +130,15 @@ final class SheetsOnPaperIT {
             assertThat(top).isGreaterThan(LEAST_MARGIN_PT);
             assertThat(bottom).isLessThan(paper.getHeight() - LEAST_MARGIN_PT / 2);
             assertThat(largest).as("not shrunk to fit").isGreaterThan(HEADING_PT - 0.5);
+            assertThat(smallestOfSteps).as("type of steps, pt").isGreaterThan(STEP_PT - 0.1);
+        }
+
+        @Override
+        protected void writeString(String text, List<TextPosition> positions) throws IOException {
+            if (STEP.matcher(text).find()) {
+                positions.forEach(letter -> smallestOfSteps = Math.min(smallestOfSteps, letter.getYScale()));
+            }
+            super.writeString(text, positions);
         }
 
         @Override

@@ -6,9 +6,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.plan.Plan;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 
 class SeasonPageTest {
@@ -76,10 +78,36 @@ class SeasonPageTest {
                         "not planted: 2.00 ha | 1 field",
                         "late: 4.00 ha-days | area times days after its window",
                         "corn finished: Tue 2027-04-20 | at 09:16; its last window closes on Sun 2027-04-25",
-                        "planter fills: 2 | no plan needs fewer than 2",
+                        "planter fills: 2 | no plan that plants as much needs fewer",
                         "least freshness margin: 2 h 44 min | L0001 on Tue 2027-04-20; half of the loads keep 3 h 48 min or more",
                         "compost left: 2 kg | of 26 kg; 24 kg used",
                         "planters wait: 2 min | for a rig, water or compost, all together");
+    }
+
+    @Test
+    void theLedgerSaysOfBoundsWhatTheTextSays() throws Exception {
+        Plan plan = ExamplePlan.plan().withBounds(new Plan.Bounds(1, 1, 0.5, 4, -2000, false));
+        JsonNode data = data(SeasonPage.html(ExampleSeason.season(), plan));
+        assertThat(data.get("ledger").findValuesAsText("note"))
+                .contains(
+                        "no plan leaves less than 0.50 ha: gap 1.50 ha",
+                        "no plan that plants as much has less",
+                        "no plan that plants as much needs fewer than 1: gap 1",
+                        "no plan that plants as much needs fewer");
+        assertThat(data.get("besides").textValue())
+                .endsWith("No plan of this season has less late and unplanted area, as its goals weigh them.");
+    }
+
+    @Test
+    void noCautionStandsTwiceOnADay() throws Exception {
+        JsonNode cautions = data().get("cautions");
+        JsonNode tuesday = data().get("cautionsByDay").get("1");
+        List<String> texts = StreamSupport.stream(tuesday.spliterator(), false)
+                .map(position -> cautions.get(position.intValue()).get("text").textValue())
+                .toList();
+        assertThat(texts).doesNotHaveDuplicates();
+        assertThat(texts.stream().filter(text -> text.startsWith("On the road")))
+                .hasSize(1);
     }
 
     @Test
@@ -89,6 +117,10 @@ class SeasonPageTest {
     }
 
     private JsonNode data() throws Exception {
+        return data(page);
+    }
+
+    private static JsonNode data(String page) throws Exception {
         Matcher data = DATA.matcher(page);
         assertThat(data.find()).isTrue();
         return new ObjectMapper().readTree(data.group(1));

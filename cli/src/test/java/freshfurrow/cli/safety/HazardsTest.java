@@ -9,11 +9,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 final class HazardsTest {
@@ -80,6 +82,33 @@ final class HazardsTest {
     }
 
     @Test
+    void theRoadIsToldOnceADayHoweverManyMachinesDrive() {
+        // On Tuesday the planter drives with an empty tank, both rigs with 3,000 L in tanks of 3,500 L
+        Plan.RigPlan rig = new Plan.RigPlan(
+                OptionalDouble.of(3_500),
+                OptionalDouble.empty(),
+                OptionalDouble.of(13.6),
+                PLAN.rigs().get("R1").activities());
+        List<Hazard> tuesday = new Hazards(new PlanIndex(withRigs(Map.of("R1", rig, "R2", rig)))).on(TUESDAY);
+        assertThat(tuesday).doesNotContain(new Hazard.OnTheRoad());
+        assertThat(only(tuesday, Hazard.PartFilledTank.class).starts()).containsExactly(at(TUESDAY, "06:35"));
+        assertThat(only(tuesday, Hazard.Lifting.class).compostKg()).isEqualTo(32);
+        assertThat(tuesday.stream().filter(Hazard.LoadedRig.class::isInstance)).hasSize(2);
+    }
+
+    @Test
+    void waterPointsOfAllRigsStandInOneCaution() {
+        Plan.RigPlan other = new Plan.RigPlan(List.of(
+                new Activity.Draw(at(MONDAY, "16:10"), at(MONDAY, "16:40"), "pond", 1_000),
+                new Activity.Draw(at(MONDAY, "17:10"), at(MONDAY, "17:40"), "well", 1_000)));
+        Map<String, Plan.RigPlan> rigs = new TreeMap<>(PLAN.rigs());
+        rigs.put("R2", other);
+        assertThat(only(new Hazards(new PlanIndex(withRigs(rigs))).on(MONDAY), Hazard.Backflow.class)
+                        .waterPoints())
+                .containsExactly("well", "pond");
+    }
+
+    @Test
     void aDayWithoutWorkHasNone() {
         assertThat(on(MONDAY.minusDays(1))).isEmpty();
     }
@@ -97,12 +126,16 @@ final class HazardsTest {
     }
 
     private static Plan withRig(Plan.RigPlan rig) {
+        return withRigs(Map.of("R1", rig));
+    }
+
+    private static Plan withRigs(Map<String, Plan.RigPlan> rigs) {
         return new Plan(
                 PLAN.season(),
                 PLAN.score(),
                 PLAN.totals(),
                 PLAN.planters(),
-                Map.of("R1", rig),
+                rigs,
                 PLAN.loads(),
                 PLAN.batches(),
                 PLAN.unserved(),

@@ -28,17 +28,14 @@ final class CrewSheetsTest {
         assertThat(sheet)
                 .contains("Rig R1", "Tuesday 2027-04-20")
                 .containsSubsequence(
-                        "06:45–07:00",
-                        "use by 12:00",
-                        "Batch B0001 at N40",
-                        "16 kg of compost = 1 bucket + 4 kg (10 kg from windrow, 6 kg from bought)",
-                        "150 L of water, makes 150 L of concentrate",
-                        "compost kg",
-                        "water L",
-                        "Transfer 1,600 L into P1 at N40",
-                        "150 L of concentrate + 1,450 L of water",
-                        "load L0001 of B0001",
-                        "Clean drum and strainer");
+                        "Clean Use by True time",
+                        "06:35 Drive to N40",
+                        "06:45 Batch B0001: 16 kg = 1 bucket + 4 kg (10 kg of windrow, 6 kg of bought) in 150 L → 150 L",
+                        "12:00",
+                        "kg L",
+                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water",
+                        "12:00",
+                        "of 1,600 L");
     }
 
     @Test
@@ -46,13 +43,24 @@ final class CrewSheetsTest {
         assertThat(sheet(ExamplePlan.plan(), 2))
                 .contains("Planter P1", "tank 2,000 L")
                 .containsSubsequence(
-                        "Drive to N40, 4.0 km",
-                        "Wait at N40 for the rig",
-                        "use by 12:00",
-                        "Fill 1,600 L from R1 at N40",
-                        "8.00 ha until the next fill, done by 09:16",
-                        "load L0001, tank 80 % full",
-                        "Plant 8.00 ha in N40");
+                        "06:40 Drive to N40, 4.0 km",
+                        "06:58–07:00 Wait for the rig",
+                        "07:00–07:16 Fill 1,600 L from R1: 8.00 ha until the next fill, done by 09:16; load L0001, tank 80 % full",
+                        "12:00",
+                        "07:16–09:16 Plant 8.00 ha in N40, load L0001");
+    }
+
+    @Test
+    void aDriveToWaterStandsWithItsDrawAndTheLotOnceWhereThereIsOne() {
+        assertThat(sheet(ExamplePlan.plan(), 0)).contains("16:00 Drive to well, 5.0 km; 16:10 Draw 3,000 L of water");
+        assertThat(sheet(ExamplePlan.plan(), 3)).contains("compost of bought").doesNotContain("8 kg of bought");
+    }
+
+    @Test
+    void noCautionStandsTwiceOnASheet() {
+        for (String sheet : sheets(ExamplePlan.plan())) {
+            assertThat(sheet.split("On the road:", -1)).hasSizeLessThanOrEqualTo(2);
+        }
     }
 
     @Test
@@ -85,7 +93,7 @@ final class CrewSheetsTest {
     void aDayBeginsWithWhatIsInTheTank() {
         Plan plan = ExamplePlan.overnight();
         assertThat(String.join("", sheets(plan)))
-                .contains("In the tank 600 L from the day before", "for 3.00 ha, load L0001");
+                .contains("In the tank 600 L from the day before for 3.00 ha, load L0001");
     }
 
     @ParameterizedTest

@@ -1,0 +1,63 @@
+package freshfurrow.cli.sheets;
+
+import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.sheets.Row.Part;
+import freshfurrow.cli.sheets.Row.Weight;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+
+/** What only a planter does, as steps. The place is told where it is not known from the step before. */
+record PlanterRows(Words words) {
+    Row fromTheDayBefore(OnBoard left) {
+        Figures figures = words.figures();
+        return new Row(
+                "before",
+                Weight.MAIN,
+                List.of(
+                        Part.verb("In the tank"),
+                        Part.text(" " + figures.volume(left.litres()) + " from the day before for "
+                                + figures.area(left.areaHa()) + ", load "
+                                + left.load().id())),
+                false,
+                words.useBy(left.load().deadline()),
+                List.of(words.volume()));
+    }
+
+    Row fill(Activity.Fill fill, Optional<String> known) {
+        Plan.Load load = words.index().load(fill.load());
+        Figures figures = words.figures();
+        return new Row(
+                words.spans(fill),
+                Weight.MAIN,
+                words.at(
+                        known,
+                        fill.at(),
+                        Part.verb("Fill"),
+                        Part.text(" " + figures.volume(load.litres()) + " from "),
+                        Part.name(load.rig()),
+                        Part.text(": "
+                                + figures.area(OnBoard.wholeAreaHa(words.index().plan(), load))
+                                + " until the next fill, done by " + words.time(load.lastDrop()) + "; load " + load.id()
+                                + ", tank " + Figures.percent(words.index().shareOfTank(load)) + " full")),
+                false,
+                words.useBy(load.deadline()),
+                List.of(words.volume()));
+    }
+
+    Row plant(Activity.Plant plant) {
+        return new Row(
+                words.spans(plant),
+                Weight.MAIN,
+                List.of(
+                        Part.verb("Plant"),
+                        Part.text(" " + words.figures().area(plant.areaHa()) + " in "),
+                        words.place(plant.field()),
+                        Part.text(", load " + plant.load())),
+                false,
+                words.useBy(words.index().load(plant.load()).deadline()),
+                List.of(words.area()));
+    }
+}

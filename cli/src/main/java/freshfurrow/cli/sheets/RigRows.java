@@ -1,0 +1,128 @@
+package freshfurrow.cli.sheets;
+
+import freshfurrow.cli.sheets.Row.Blank;
+import freshfurrow.cli.sheets.Row.Part;
+import freshfurrow.cli.sheets.Row.Weight;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.mixing.Buckets;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What only a rig does, as steps. The place is told where it is not known from the step before.
+ *
+ * @param severalLots whether its batches of the day are not all of the same lot
+ */
+record RigRows(Words words, boolean severalLots) {
+    Row draw(Activity.Draw draw, Optional<String> known) {
+        return new Row(
+                words.begins(draw),
+                Weight.MAIN,
+                words.at(
+                        known,
+                        draw.at(),
+                        Part.verb("Draw"),
+                        Part.text(" " + words.figures().volume(draw.litres()) + " of water")),
+                false,
+                Optional.empty(),
+                List.of(words.volume()));
+    }
+
+    Row batch(Activity.Extract extract, Optional<String> known) {
+        Plan.Batch batch = words.index().batch(extract.batch());
+        Figures figures = words.figures();
+        String water = figures.volume(batch.waterL());
+        return new Row(
+                words.begins(extract),
+                Weight.MAIN,
+                words.at(
+                        known,
+                        extract.at(),
+                        Part.verb("Batch"),
+                        Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg())
+                                + bucketKg(batch.rig())
+                                        .map(bucketKg -> " = " + text(Buckets.of(batch.compostKg(), bucketKg)))
+                                        .orElse("")
+                                + lots(batch) + " in " + water + " → " + water)),
+                false,
+                words.index().useBy(batch).flatMap(words::useBy),
+                List.of(words.mass(), words.volume()));
+    }
+
+    Row transfer(Activity.Transfer transfer, Optional<String> known) {
+        Plan.Load load = words.index().load(transfer.load());
+        Figures figures = words.figures();
+        String mixed = words.index().makeUpWaterL(load).stream()
+                .mapToObj(waterL ->
+                        ": " + figures.volume(load.litres() - waterL) + " + " + figures.volume(waterL) + " of water")
+                .findFirst()
+                .orElseGet(() -> " of " + String.join(", ", load.batches()) + ", mixed together with "
+                        + String.join(", ", words.index().sharers(load)));
+        return new Row(
+                words.begins(transfer),
+                Weight.MAIN,
+                words.at(
+                        known,
+                        transfer.at(),
+                        Part.verb("Transfer"),
+                        Part.text(" " + load.id() + " to "),
+                        Part.name(load.planter()),
+                        Part.text(mixed)),
+                false,
+                words.useBy(load.deadline()),
+                List.of(new Blank("of " + figures.volume(transfer.litres()))));
+    }
+
+    Row dump(Activity.Dump dump, Optional<String> known) {
+        return new Row(
+                words.begins(dump),
+                Weight.MAIN,
+                words.at(
+                        known,
+                        dump.at(),
+                        Part.verb("Let out"),
+                        Part.text(" " + words.figures().volume(dump.litres())
+                                + " of mix that is too old, only where local rules allow it")),
+                false,
+                Optional.empty(),
+                List.of(words.volume()));
+    }
+
+    Row clean(Activity.Clean clean) {
+        return new Row(
+                words.begins(clean),
+                Weight.MINOR,
+                List.of(Part.verb("Clean"), Part.text(" drum and strainer")),
+                false,
+                Optional.empty(),
+                List.of());
+    }
+
+    private String text(Buckets buckets) {
+        if (buckets.full() == 0) {
+            return "under 1 bucket";
+        }
+        String full = Figures.count(buckets.full(), "bucket", "buckets");
+        return buckets.restKg() == 0 ? full : full + " + " + words.figures().mass(buckets.restKg());
+    }
+
+    private Optional<Double> bucketKg(String rig) {
+        return Optional.ofNullable(words.index().plan().rigs().get(rig))
+                .flatMap(plan -> plan.bucketKg().stream().boxed().findFirst());
+    }
+
+    private String lots(Plan.Batch batch) {
+        if (!severalLots) {
+            return "";
+        }
+        if (batch.lots().size() == 1) {
+            return " of " + String.join("", batch.lots().keySet());
+        }
+        return batch.lots().entrySet().stream()
+                .map(lot -> words.figures().mass(lot.getValue()) + " of " + lot.getKey())
+                .collect(Collectors.joining(", ", " (", ")"));
+    }
+}
