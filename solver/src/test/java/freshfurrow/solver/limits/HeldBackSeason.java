@@ -96,7 +96,7 @@ final class HeldBackSeason {
         return this;
     }
 
-    /** What each resource takes from the plan of the lists, a list a planter with blanks between the fields. */
+    /** What each resource takes from the plan of these very lists, a list a planter with blanks between the fields. */
     Map<Resource, Plan.Limit> limits(String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         List<Planter> planters = new ArrayList<>();
@@ -108,7 +108,7 @@ final class HeldBackSeason {
         Plan plan = PlanRecorder.record(
                 season, byPlanter, new Plan.SeasonSource("Held", "s.yaml", "0".repeat(64), DisplayUnits.METRIC));
         Map<Resource, Plan.Limit> limits = new EnumMap<>(Resource.class);
-        SeasonLimits.of(season, plan).forEach(limit -> limits.put(limit.resource(), limit));
+        new SeasonLimits(season, 1, 1).of(plan, 0).orElseThrow().forEach(limit -> limits.put(limit.resource(), limit));
         return limits;
     }
 
