@@ -22,8 +22,8 @@ import java.util.function.Supplier;
  * machines, more of one thing can even make other things later; such a share is 0.
  */
 public final class SeasonLimits {
-    /** Enough to turn the lists of 40 fields round; more told no more. */
-    private static final long MOST_MOVES = 4_000;
+    /** Enough for the lists of 40 fields to follow what is free: four times as many told the same. */
+    private static final long MOST_MOVES = 5_000;
 
     /** All short searches together try a fifth of the moves that the plan's own search tried. */
     private static final long SHARE_OF_MOVES = 5;
