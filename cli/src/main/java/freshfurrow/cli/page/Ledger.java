@@ -102,18 +102,29 @@ final class Ledger {
                 "late",
                 figures.areaDays(totals.lateHaDays()),
                 plan.bounds()
-                        .map(bounds -> "no plan has less than " + figures.areaDays(bounds.lateHaDays()))
+                        .map(bounds -> noPlan() + " has less than " + figures.areaDays(bounds.lateHaDays()))
                         .orElse("area times days after its window"));
     }
 
     private void refills() {
         Plan.Totals totals = plan.totals();
-        int fills = plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound());
-        bounded("planter fills", totals.planterFills(), fills);
-        plan.bounds()
-                .ifPresentOrElse(
-                        bounds -> bounded("water trips", totals.waterTrips(), bounds.waterTrips()),
-                        () -> entry("water trips", Integer.toString(totals.waterTrips()), "of all rigs"));
+        if (plan.bounds().isPresent()) {
+            Plan.Bounds bounds = plan.bounds().get();
+            bounded("planter fills", totals.planterFills(), bounds.planterFills());
+            bounded("water trips", totals.waterTrips(), bounds.waterTrips());
+            return;
+        }
+        if (totals.unservedHa() > 0) {
+            entry("planter fills", Integer.toString(totals.planterFills()), "of all planters");
+        } else {
+            bounded("planter fills", totals.planterFills(), totals.refillLowerBound());
+        }
+        entry("water trips", Integer.toString(totals.waterTrips()), "of all rigs");
+    }
+
+    /** A plan that leaves more out may well have less of anything. */
+    private String noPlan() {
+        return plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
     }
 
     private void freshness() {
@@ -163,7 +174,7 @@ final class Ledger {
         entry(
                 name,
                 Integer.toString(value),
-                "no plan needs fewer than " + bound,
+                noPlan() + " needs fewer than " + bound,
                 value > 0 ? OptionalDouble.of((double) bound / value) : OptionalDouble.empty());
     }
 

@@ -16,7 +16,11 @@ final class BoundText {
         noPlan = plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
     }
 
+    /** Without bounds, the totals' least number of fills is that of plans that leave nothing out. */
     String fills() {
+        if (plan.bounds().isEmpty() && plan.totals().unservedHa() > 0) {
+            return "";
+        }
         int fewest = plan.bounds()
                 .map(Plan.Bounds::planterFills)
                 .orElse(plan.totals().refillLowerBound());
