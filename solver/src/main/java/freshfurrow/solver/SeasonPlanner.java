@@ -1,11 +1,16 @@
 package freshfurrow.solver;
 
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** Chooses which fields each planter plants, and in what order. A planner makes one plan. */
 public final class SeasonPlanner {
@@ -13,6 +18,8 @@ public final class SeasonPlanner {
     private final PlanningOptions options;
     private final ProgressListener listener;
     private final Search search;
+    private final SeasonLimits limits;
+    private final CompletableFuture<SeasonBounds> bounds = new CompletableFuture<>();
 
     /**
      * A planner for one season.
@@ -24,6 +31,7 @@ public final class SeasonPlanner {
         this.options = options;
         this.listener = listener;
         this.search = new Search(season, options.seed(), options.threads());
+        this.limits = new SeasonLimits(season, options.seed(), options.threads());
     }
 
     /**
@@ -31,19 +39,41 @@ public final class SeasonPlanner {
      * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list.
      */
     public List<List<String>> plan() {
-        SearchLimits limits = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
+        SearchLimits until = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
         FieldLists first = FirstLists.best(season);
+        workOutBounds();
         ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
         ticker.start();
         try {
-            return search.improve(first, limits, ticker::better).ids(season.season());
+            return search.improve(first, until, ticker::better).ids(season.season());
         } finally {
             ticker.stop();
         }
     }
 
+    /** What no plan of the season can do better: worked out beside the search, from when the first lists stand. */
+    public CompletableFuture<SeasonBounds> bounds() {
+        return bounds;
+    }
+
+    /**
+     * What holds a plan of the season back, by short searches after {@link #plan}. Blocks; empty soon after {@link #stop}.
+     *
+     * @param plan as the timeline plays it out
+     */
+    public Optional<List<Plan.Limit>> limits(Plan plan) {
+        return limits.of(plan, SeasonLimits.moves(search.movesTried()));
+    }
+
     /** Ends planning soon, with the best so far; from any thread, at any time. */
     public void stop() {
         search.stop();
+        limits.stop();
+    }
+
+    private void workOutBounds() {
+        Thread thread = new Thread(() -> bounds.completeAsync(() -> SeasonBounds.of(season), Runnable::run), "bounds");
+        thread.setDaemon(true);
+        thread.start();
     }
 }

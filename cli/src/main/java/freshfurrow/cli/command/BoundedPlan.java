@@ -6,10 +6,9 @@ import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.bounds.SeasonBounds;
 import java.util.Comparator;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 
-/** The plan out of the lists that the search found, or a better one where every plan could be tried, with its bounds. */
+/** The plan that the search found, or a better one where every plan could be tried, with its bounds. */
 final class BoundedPlan {
     private static final Comparator<Plan.Score> WORST_FIRST = Comparator.comparingLong(Plan.Score::hard)
             .thenComparingLong(Plan.Score::medium)
@@ -18,11 +17,9 @@ final class BoundedPlan {
     private BoundedPlan() {}
 
     /** @param hurry once true, plans are not tried one by one any more */
-    static Plan of(CompiledSeason season, List<List<String>> found, Plan.SeasonSource source, BooleanSupplier hurry) {
-        Plan plan = PlanRecorder.record(season, found, source);
-        SeasonBounds bounds = SeasonBounds.of(season);
+    static Plan of(CompiledSeason season, Plan plan, SeasonBounds bounds, BooleanSupplier hurry) {
         return Enumeration.best(season, hurry)
-                .map(lists -> PlanRecorder.record(season, lists.ids(season.season()), source))
+                .map(lists -> PlanRecorder.record(season, lists.ids(season.season()), plan.season()))
                 .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
                 .map(best -> best.withBounds(bounds.forBestPlan(best)))
                 .orElseGet(() -> plan.withBounds(bounds.forPlan(plan)));

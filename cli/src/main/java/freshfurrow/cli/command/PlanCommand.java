@@ -9,8 +9,8 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
-import freshfurrow.solver.limits.SeasonLimits;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
-import java.util.function.BooleanSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +29,7 @@ import picocli.CommandLine.Spec;
         name = "plan",
         header = "Plan a season, audit the plan, write it with its page, and print the season by day.",
         description =
-                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The same --seed and --steps give the same plan, byte for byte, on every run; with --time that is not certain.%n",
+                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The same --seed and --steps give the same plan, byte for byte, on every run and any number of threads; with --time that is not certain.%n",
         footer = {
             "  freshfurrow plan scenarios/first-season",
             "  freshfurrow plan season.yaml --variant two-rigs.yaml --out two-rigs",
@@ -68,6 +67,14 @@ final class PlanCommand implements Callable<Integer> {
             description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
     private long seed;
 
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            defaultValue = "" + PlanningOptions.DEFAULT_THREADS,
+            description =
+                    "on how many threads to search, 1 or more; more than 2 bring nothing, and with --steps the plan is the same (default: ${DEFAULT-VALUE})")
+    private int threads;
+
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
     private boolean noPage;
 
@@ -76,6 +83,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads is 1 or more, not " + threads);
+        }
         if (steps.isPresent() && steps.get() < 0) {
             throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
         }
@@ -84,24 +94,31 @@ final class PlanCommand implements Callable<Integer> {
                 out.orElseGet(() -> season.folder().resolve("plan")),
                 force,
                 noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
-        PlanningRun run = new PlanningRun(read.season(), options());
-        return run.keepBestOnInterrupt(lists -> finish(read, target, lists, run::interrupted));
+        CompiledSeason compiled = CompiledSeason.of(read.season());
+        Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
+        PlanningRun run = new PlanningRun(compiled, options());
+        return run.keepBestOnInterrupt(
+                lists -> finish(read.season(), target, run, PlanRecorder.record(compiled, lists, source)));
     }
 
     private PlanningOptions options() {
-        return new PlanningOptions(time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed);
+        return new PlanningOptions(
+                time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed, threads);
     }
 
-    private int finish(Reading.Valid read, PlanTarget target, List<List<String>> lists, BooleanSupplier interrupted) {
-        Season planned = read.season();
-        CompiledSeason compiled = CompiledSeason.of(planned);
-        Plan bounded =
-                BoundedPlan.of(compiled, lists, Plan.SeasonSource.of(planned, read.file(), read.sha256()), interrupted);
-        Plan plan = bounded.withLimits(SeasonLimits.of(compiled, bounded));
+    private int finish(Season planned, PlanTarget target, PlanningRun run, Plan found) {
+        Optional<Plan> bounded = run.bounded(found);
+        Plan best = bounded.orElse(found);
+        Optional<List<Plan.Limit>> limits = run.limits(best);
+        Plan plan = limits.map(best::withLimits).orElse(best);
         refuseFindings(Audit.check(planned, plan));
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
+        if (limits.isEmpty()) {
+            lines.add("Stopped before " + (bounded.isEmpty() ? "bounds and " : "") + "what holds the season back "
+                    + (bounded.isEmpty() ? "were" : "was") + " worked out: the plan is without.");
+        }
         if (!noPage) {
             // from the plan as the file has it, so that `page` makes the same again
             Plan written = PlanArgument.read(target.file());

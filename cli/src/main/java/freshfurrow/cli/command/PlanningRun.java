@@ -1,22 +1,32 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.model.season.Season;
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.SeasonPlanner;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 
 /** Planning that Ctrl-C ends early and does not throw away. */
 final class PlanningRun {
+    /** Time for bounds that only have to be set beside the plan; who presses Ctrl-C hardly notices. */
+    private static final long GRACE_MS = 300;
+
+    private final CompiledSeason season;
     private final SeasonPlanner planner;
     private final ProgressLine progress;
-    private volatile boolean interrupted;
+    private final CompletableFuture<Void> interruption = new CompletableFuture<>();
 
-    PlanningRun(Season season, PlanningOptions options) {
-        progress = ProgressLine.onTerminal(season.units());
-        planner = new SeasonPlanner(CompiledSeason.of(season), options, progress);
+    PlanningRun(CompiledSeason season, PlanningOptions options) {
+        this.season = season;
+        progress = ProgressLine.onTerminal(season.season().units());
+        planner = new SeasonPlanner(season, options, progress);
     }
 
     /**
@@ -29,7 +39,7 @@ final class PlanningRun {
         CountDownLatch finished = new CountDownLatch(1);
         Thread onInterrupt = new Thread(
                 () -> {
-                    interrupted = true;
+                    interruption.complete(null);
                     planner.stop();
                     awaitUninterruptibly(finished);
                 },
@@ -45,9 +55,41 @@ final class PlanningRun {
         }
     }
 
+    /**
+     * The plan with its bounds, or a better plan where every one could be tried; empty when the program is told to end before that is
+     * worked out.
+     */
+    Optional<Plan> bounded(Plan plan) {
+        return unlessInterrupted(
+                () -> Optional.of(BoundedPlan.of(season, plan, planner.bounds().join(), this::interrupted)));
+    }
+
+    /** What holds the plan back; empty when the program is told to end before that is found out. */
+    Optional<List<Plan.Limit>> limits(Plan plan) {
+        return unlessInterrupted(() -> planner.limits(plan));
+    }
+
     /** Whether the program was told to end. */
-    boolean interrupted() {
-        return interrupted;
+    private boolean interrupted() {
+        return interruption.isDone();
+    }
+
+    /** Works on a thread that the end of the program waits for no longer than {@link #GRACE_MS}. */
+    private <T> Optional<T> unlessInterrupted(Supplier<Optional<T>> work) {
+        CompletableFuture<Optional<T>> result = new CompletableFuture<>();
+        Thread thread = new Thread(() -> result.completeAsync(work, Runnable::run), "finishing");
+        thread.setDaemon(true);
+        thread.start();
+        CompletableFuture<Optional<T>> graceOver = interruption.thenCompose(told -> new CompletableFuture<Optional<T>>()
+                .completeOnTimeout(Optional.empty(), GRACE_MS, TimeUnit.MILLISECONDS));
+        try {
+            return result.applyToEither(graceOver, first -> first).join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw e.getCause() instanceof RuntimeException own ? own : e;
+        }
     }
 
     private static void forget(Thread hook) {

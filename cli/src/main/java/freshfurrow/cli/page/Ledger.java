@@ -108,10 +108,12 @@ final class Ledger {
         entry(
                 "planter fills",
                 Integer.toString(totals.planterFills()),
-                bounds.fills(),
-                share(
-                        totals.planterFills(),
-                        plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound())));
+                bounds.fills().orElse("of all planters"),
+                bounds.fills().isPresent()
+                        ? share(
+                                totals.planterFills(),
+                                plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound()))
+                        : OptionalDouble.empty());
         entry(
                 "water trips",
                 Integer.toString(totals.waterTrips()),

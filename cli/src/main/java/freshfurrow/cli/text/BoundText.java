@@ -16,11 +16,15 @@ public final class BoundText {
         noPlan = plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
     }
 
-    public String fills() {
+    /** Without bounds, the totals' least number of fills is that of plans that leave nothing out. */
+    public Optional<String> fills() {
+        if (plan.bounds().isEmpty() && plan.totals().unservedHa() > 0) {
+            return Optional.empty();
+        }
         int fewest = plan.bounds()
                 .map(Plan.Bounds::planterFills)
                 .orElse(plan.totals().refillLowerBound());
-        return count(plan.totals().planterFills(), fewest);
+        return Optional.of(count(plan.totals().planterFills(), fewest));
     }
 
     public Optional<String> waterTrips() {

@@ -38,8 +38,8 @@ public final class HeldBack {
             lines.add("  waiting: " + shares(plan.limits(), Limit::shareOfWait));
         }
         lines.add(
-                "  Each share was found by playing this plan's lists out again with that one thing made free: shares");
-        lines.add("  overlap, and lists made anew for it may gain more.");
+                "  Each share was found by a short search from this plan with that one thing made free, next to one as");
+        lines.add("  short with nothing free: shares overlap, and longer searches may gain more.");
         return lines;
     }
 

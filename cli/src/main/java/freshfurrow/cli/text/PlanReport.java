@@ -52,7 +52,7 @@ public final class PlanReport {
         total(
                 "Refills",
                 Figures.count(totals.planterFills(), "planter fill", "planter fills")
-                        + behind(Optional.of(bounds.fills())) + ", "
+                        + behind(bounds.fills()) + ", "
                         + Figures.count(totals.waterTrips(), "water trip", "water trips")
                         + behind(bounds.waterTrips()));
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");

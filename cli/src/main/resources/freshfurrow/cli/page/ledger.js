@@ -20,8 +20,8 @@ const ledger = (() => {
 
   function evidence(parent) {
     const table = parent.append("table").attr("class", "evidence");
-    table.append("caption").text("The same lists of fields played out again with one thing made free: late, left and waited for then, "
-      + "and the share that goes away. Shares overlap, and lists made anew may gain more.");
+    table.append("caption").text("Short searches from this plan, each with one thing made free: late, left and waited for then, and the share "
+      + "that goes away next to a search as short with nothing free. Shares overlap, and longer searches may gain more.");
     const heads = ["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"];
     table.append("thead").append("tr").selectAll("th").data(heads)
       .join("th").attr("scope", "col").text((d) => d);

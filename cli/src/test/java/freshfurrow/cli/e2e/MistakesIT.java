@@ -27,6 +27,7 @@ final class MistakesIT {
                 "plan x --time -3s",
                 "plan x --steps -1",
                 "plan x --steps many",
+                "plan x --threads 0",
                 "plan x --seed 1.5",
                 "check x --colour",
                 "day x 20.April",

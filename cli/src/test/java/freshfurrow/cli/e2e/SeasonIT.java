@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A season from its file to the crew's sheet. */
 final class SeasonIT {
@@ -98,6 +99,21 @@ final class SeasonIT {
         assertThat(a.resolve("plan.json")).hasSameBinaryContentAs(b.resolve("plan.json"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"first-season", "spring"})
+    void oneThreadAndTwoGiveTheSameBytes(String scenario) throws Exception {
+        String file =
+                Launcher.projectFolder().resolve("scenarios").resolve(scenario).toString();
+        for (String threads : List.of("1", "2")) {
+            String out = folder.resolve(threads).toString();
+            Launcher.Result plan = Launcher.run(
+                    "plan", file, "--steps", "3000", "--seed", "5", "--no-page", "--threads", threads, "--out", out);
+            assertThat(plan.exitCode()).isZero();
+        }
+        assertThat(folder.resolve("1").resolve("plan.json"))
+                .hasSameBinaryContentAs(folder.resolve("2").resolve("plan.json"));
+    }
+
     @Test
     void aPlanThatIsThereIsReplacedOnlyWhenForced() throws Exception {
         Path out = Files.createDirectory(folder.resolve("out"));
@@ -139,6 +155,31 @@ final class SeasonIT {
     @CsvSource({"INT,130", "TERM,143"})
     void aStopKeepsTheBestPlanSoFar(String signal, int exitCode) throws Exception {
         Path out = folder.resolve("out");
+        Launcher.Result stopped = stoppedAtFirstPlan(signal, season, out);
+        assertThat(stopped.out()).contains("Planted      204.0 ac", "Written to ");
+        assertThat(stopped.exitCode()).isEqualTo(exitCode);
+        assertNoTrace(stopped);
+        assertThat(Launcher.run("audit", season, out.toString()).exitCode()).isZero();
+    }
+
+    @Test
+    void aStopAtTheFirstPlanOfALargeSeasonDoesNotWaitForWhatTheSearchesAfterItWouldTell() throws Exception {
+        Path cooperative = Launcher.projectFolder().resolve("scenarios").resolve("cooperative");
+        Path out = folder.resolve("out");
+
+        Launcher.Result stopped = stoppedAtFirstPlan("INT", cooperative.toString(), out);
+
+        assertThat(stopped.exitCode()).isEqualTo(130);
+        assertThat(stopped.out())
+                .containsPattern("Stopped before (bounds and )?what holds the season back (was|were) worked out")
+                .contains("Written to ");
+        assertThat(out.resolve("plan.json")).content().doesNotContain("\"limits\"");
+        assertThat(Launcher.run("audit", cooperative.toString(), out.toString()).exitCode())
+                .isZero();
+        assertNoTrace(stopped);
+    }
+
+    private Launcher.Result stoppedAtFirstPlan(String signal, String season, Path out) throws Exception {
         Process process = Launcher.start(
                 folder,
                 Map.of("JAVA_TOOL_OPTIONS", "-Dfreshfurrow.terminal=true"),
@@ -156,11 +197,7 @@ final class SeasonIT {
         Launcher.awaitOnErr(process, "fills");
         Launcher.start(folder, Map.of(), List.of("kill", "-" + signal, Long.toString(process.pid())))
                 .waitFor();
-        Launcher.Result stopped = Launcher.result(process);
-        assertThat(stopped.out()).contains("Planted      204.0 ac", "Written to ");
-        assertThat(stopped.exitCode()).isEqualTo(exitCode);
-        assertNoTrace(stopped);
-        assertThat(Launcher.run("audit", season, out.toString()).exitCode()).isZero();
+        return Launcher.result(process);
     }
 
     @Test

@@ -78,7 +78,7 @@ class SeasonPageTest {
                         "not planted: 2.00 ha | 1 field",
                         "late: 4.00 ha-days | area times days after its window",
                         "corn finished: Tue 2027-04-20 | at 09:16; its last window closes on Sun 2027-04-25",
-                        "planter fills: 2 | no plan that plants as much needs fewer",
+                        "planter fills: 2 | of all planters",
                         "least freshness margin: 2 h 44 min | L0001 on Tue 2027-04-20; half of the loads keep 3 h 48 min or more",
                         "compost left: 2 kg | of 26 kg; 24 kg used",
                         "planters wait: 2 min | for a rig, water or compost, all together");

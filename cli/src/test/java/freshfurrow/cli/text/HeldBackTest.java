@@ -31,8 +31,8 @@ final class HeldBackTest {
                                 + " 40 % goes away when planters work in no time",
                         "  waiting: 93 % goes away when rigs work in no time,"
                                 + " 1 % goes away when there is enough compost from the first day on",
-                        "  Each share was found by playing this plan's lists out again with that one thing made free: shares",
-                        "  overlap, and lists made anew for it may gain more.");
+                        "  Each share was found by a short search from this plan with that one thing made free, next to one as",
+                        "  short with nothing free: shares overlap, and longer searches may gain more.");
     }
 
     @Test

@@ -49,7 +49,7 @@ final class PlanReportTest {
                         Planted      12.00 ha, finished on Wed 2027-04-21 at 08:20
                         Not planted  2.00 ha
                         Late         4.00 ha-days
-                        Refills      2 planter fills (no plan that plants as much needs fewer), 1 water trip
+                        Refills      2 planter fills, 1 water trip
                         Batches      2, with 24 kg of compost
                         Dumped       0 L of mix
                         Waiting      2 min of planters for a rig, water or compost

@@ -24,6 +24,7 @@ public final class Audit {
         new Compost(evidence).check();
         new Water(evidence).check();
         new Totals(evidence).check();
+        new Bounds(evidence).check();
         return evidence.findings();
     }
 }

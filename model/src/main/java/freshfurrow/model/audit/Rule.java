@@ -61,7 +61,10 @@ public enum Rule {
 
     TOTALS("Every total is what the activities, loads and batches come to."),
     SCORE("The score breaks no rule and is what late and unserved areas, refills, waits and drives come to."),
-    REFILL_BOUND("The lower bound on planter fills is not above the fills of a plan that leaves nothing out.");
+    REFILL_BOUND("The lower bound on planter fills is not above the fills of a plan that leaves nothing out."),
+    BOUND("No total and no score is better than the bound beside it, and the bounds on planter fills agree."),
+    PROVED_BEST("A plan that is proved best has the score that the best plan is said to have."),
+    LIMITS("What is said to hold a season back names each resource once, and takes away only what there is.");
 
     private final String sentence;
 

@@ -234,13 +234,14 @@ public record Plan(
     }
 
     /**
-     * What one resource holds back: the plan's lists played out once more with that resource made free and all else as it is.
-     * The figures are those of the season played out so.
+     * What one resource holds back: a short search from the plan's lists with that resource made free and all else as it is, next to
+     * one as short with nothing free. The figures are those of the best lists it came by; the shares are of what was left with
+     * nothing free.
      *
      * @param unservedHa ha, 0 or more
      * @param lateHaDays unweighted ha-days, 0 or more
      * @param waitMin minutes that planters wait for a rig, water or compost, 0 or more
-     * @param shareOfLate share of the plan's late and unserved area, as the medium score weighs it, that goes away, 0 to 1
+     * @param shareOfLate share of the late and unserved area, as the medium score weighs it, that goes away, 0 to 1
      * @param shareOfWait share of the planters' waiting that goes away, 0 to 1
      */
     public record Limit(

@@ -118,8 +118,9 @@ final class Consistency {
 
     private void checkPlanter(Planter planter) {
         Keys keys = parts.planterKeys().get(planter.id());
+        Set<Recipe> recipes = recipesOf(field -> field.allows(planter.id()));
         for (Rig rig : parts.rigs()) {
-            for (Recipe recipe : recipesOf(field -> field.allows(planter.id()))) {
+            for (Recipe recipe : recipes) {
                 double batchMixL = rig.batchCompostKg() / recipe.compostKgPerHa() * recipe.mixLPerHa();
                 if (planter.tankL() < batchMixL * (1 - TOLERANCE)) {
                     keys.problem(

@@ -182,6 +182,42 @@ class AuditTest {
     }
 
     @Test
+    void aPlanThatReachesItsBoundsHolds() throws Exception {
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), withBounds(WorkedDay.BOUNDS)))
+                .isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}: {1} -> {2}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "BOUND | \"planterFills\": 2 | \"planterFills\": 3",
+                "BOUND | \"planterFills\": 2 | \"planterFills\": 1",
+                "BOUND | \"waterTrips\": 1 | \"waterTrips\": 2",
+                "BOUND | \"waterTrips\": 1, \"unservedHa\": 0 | \"waterTrips\": 1, \"unservedHa\": 0.1",
+                "BOUND | \"lateHaDays\": 6, \"medium\" | \"lateHaDays\": 6.00001, \"medium\"",
+                "BOUND | \"medium\": -1200, \"provedBest\": true | \"medium\": -1201, \"provedBest\": false",
+                "PROVED_BEST | \"medium\": -1200 | \"medium\": -1199",
+                "LIMITS | \"waterLimit\" | \"hose\"",
+            })
+    void aPlanThatGoesAgainstWhatItSaysOfOthersIsCaught(Rule rule, String right, String wrong) throws Exception {
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), withBounds(edited(WorkedDay.BOUNDS, right, wrong))))
+                .containsOnly(rule);
+    }
+
+    @Test
+    void whereNothingIsLateOrWaitedForNoShareOfItGoesAway() throws Exception {
+        String late = edited(
+                withBounds(WorkedDay.BOUNDS), "{\"hard\": 0, \"medium\": -1200,", "{\"hard\": 0, \"medium\": 0,");
+        String waiting = edited(
+                withBounds(WorkedDay.BOUNDS), "\"dumpedL\": 0, \"waitMin\": 2,", "\"dumpedL\": 0, \"waitMin\": 0,");
+
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), late)).contains(Rule.LIMITS);
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), waiting)).contains(Rule.LIMITS);
+    }
+
+    @Test
     void aFieldInTheHandsOfAPlanterThatMayNotPlantItIsCaught() throws Exception {
         assertThat(rulesBrokenIf(day -> day.planterOfB = "P2")).contains(Rule.ALLOWED_PLANTER);
     }
@@ -280,6 +316,10 @@ class AuditTest {
 
     private Plan plan(String text) throws Exception {
         return PlanFile.read(Files.writeString(folder.resolve("plan.json"), text));
+    }
+
+    private static String withBounds(String bounds) {
+        return edited(WorkedDay.PLAN_AT_THE_FIELD, "\"unserved\": []", "\"unserved\": [], " + bounds);
     }
 
     private static String edited(String text, String right, String wrong) {

@@ -147,6 +147,19 @@ final class WorkedDay {
                 Set.of(planter));
     }
 
+    /** What might stand in the plan below if no plan had less of anything. */
+    static final String BOUNDS = """
+             "bounds": {"planterFills": 2, "waterTrips": 1, "unservedHa": 0, "lateHaDays": 6, "medium": -1200, "provedBest": true},
+             "limits": [
+              {"resource": "planter", "unservedHa": 0, "lateHaDays": 3, "waitMin": 1, "shareOfLate": 0.5, "shareOfWait": 0.5},
+              {"resource": "rig", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0},
+              {"resource": "hose", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0},
+              {"resource": "waterLimit", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0},
+              {"resource": "compost", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0},
+              {"resource": "weather", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0},
+              {"resource": "windows", "unservedHa": 0, "lateHaDays": 6, "waitMin": 2, "shareOfLate": 0, "shareOfWait": 0}]
+            """;
+
     /**
      * Load 1 is 2,000 L with 20 kg: batches of 15 and 5 kg, 900 and 300 s, transfer 300 + 500 s. Load 2 is 1,200 L with 12
      * kg: 720 s, transfer 300 + 300 s, asked for at 10:20 and ready at 10:22. The draw of 4,000 L takes 60 + 1,000 s. B is

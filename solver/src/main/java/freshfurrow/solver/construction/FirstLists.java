@@ -1,5 +1,6 @@
 package freshfurrow.solver.construction;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
@@ -7,6 +8,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Lists to begin the search with: of those that several rules make, the ones with the best score. */
 public final class FirstLists {
@@ -22,11 +24,13 @@ public final class FirstLists {
     /** The best of all rules by the score of the timeline, {@link #byHand} among them. */
     public static FieldLists best(CompiledSeason season) {
         SeasonEstimate estimate = new SeasonEstimate(season);
-        ListPlayer player = new ListPlayer(season);
-        return all(season, estimate).stream()
+        return all(season, estimate).parallelStream()
+                .map(Supplier::get)
                 .distinct()
-                .max(Comparator.comparing(player::score))
-                .orElseThrow();
+                .map(lists -> Scored.of(season, lists))
+                .max(Comparator.comparing(Scored::score))
+                .orElseThrow()
+                .lists();
     }
 
     /**
@@ -38,20 +42,26 @@ public final class FirstLists {
         return new Dispatch(season, estimate, SLOWNESS[0]).lists(new ClosingSoon(estimate, 0));
     }
 
-    private static List<FieldLists> all(CompiledSeason season, SeasonEstimate estimate) {
-        List<FieldLists> all = new ArrayList<>();
+    private static List<Supplier<FieldLists>> all(CompiledSeason season, SeasonEstimate estimate) {
+        List<Supplier<FieldLists>> all = new ArrayList<>();
         for (double slowness : SLOWNESS) {
             Dispatch dispatch = new Dispatch(season, estimate, slowness);
-            all.add(dispatch.lists(new ClosingSoon(estimate, 0)));
+            all.add(() -> dispatch.lists(new ClosingSoon(estimate, 0)));
             for (double days : DAYS_OF_SLACK) {
-                all.add(dispatch.lists(new ClosingSoon(estimate, days)));
+                all.add(() -> dispatch.lists(new ClosingSoon(estimate, days)));
             }
             for (double lookAhead : LOOK_AHEAD) {
                 for (double dislike : DISLIKE_OF_ROADS) {
-                    all.add(dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
+                    all.add(() -> dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
                 }
             }
         }
         return all;
+    }
+
+    private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
+        static Scored of(CompiledSeason season, FieldLists lists) {
+            return new Scored(lists, new ListPlayer(season).score(lists));
+        }
     }
 }

@@ -1,6 +1,6 @@
 /**
- * What holds a season back: a plan's own lists played out again with one resource made free at a time. Nothing here searches for
- * other lists, and no time is worked out but by the timeline.
+ * What holds a season back: short searches from a plan's own lists, with one resource made free at a time. No time is worked out
+ * but by the timeline.
  */
 @NullMarked
 package freshfurrow.solver.limits;

@@ -1,7 +1,9 @@
 package freshfurrow.solver.schedule;
 
 import freshfurrow.model.season.Season;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Which fields each planter plants, in their order: indices of fields for each planter of a season. A field may stand in no
@@ -10,6 +12,17 @@ import java.util.List;
 public record FieldLists(List<List<Integer>> byPlanter) {
     public FieldLists {
         byPlanter = byPlanter.stream().map(List::copyOf).toList();
+    }
+
+    /** Lists of ids of the season's fields. */
+    public static FieldLists of(Season season, List<List<String>> ids) {
+        Map<String, Integer> indexOf = new HashMap<>();
+        for (int field = 0; field < season.fields().size(); field++) {
+            indexOf.put(season.fields().get(field).id(), field);
+        }
+        return new FieldLists(ids.stream()
+                .map(list -> list.stream().map(indexOf::get).toList())
+                .toList());
     }
 
     public List<Integer> of(int planter) {

@@ -36,10 +36,11 @@ class FreedSeasonTest {
         CompiledSeason compiled = CompiledSeason.of(dry);
         Plan plan = record(compiled, lists(compiled));
 
-        Plan.Limit weather = SeasonLimits.of(compiled, plan).stream()
-                .filter(limit -> limit.resource() == Resource.WEATHER)
-                .findFirst()
-                .orElseThrow();
+        Plan.Limit weather = new SeasonLimits(compiled, 1, 1)
+                .of(plan, 0).orElseThrow().stream()
+                        .filter(limit -> limit.resource() == Resource.WEATHER)
+                        .findFirst()
+                        .orElseThrow();
 
         assertThat(weather.lateHaDays()).isEqualTo(plan.totals().lateHaDays());
         assertThat(weather.unservedHa()).isEqualTo(plan.totals().unservedHa());

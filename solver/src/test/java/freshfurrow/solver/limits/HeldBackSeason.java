@@ -96,8 +96,13 @@ final class HeldBackSeason {
         return this;
     }
 
-    /** What each resource takes from the plan of the lists, a list a planter with blanks between the fields. */
+    /** What each resource takes from the plan of these very lists, a list a planter with blanks between the fields. */
     Map<Resource, Plan.Limit> limits(String... lists) {
+        return limitsBySearch(0, lists);
+    }
+
+    /** What each resource takes from the plan of the lists when so many moves away from them are tried. */
+    Map<Resource, Plan.Limit> limitsBySearch(long moves, String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         List<Planter> planters = new ArrayList<>();
         for (String list : lists) {
@@ -108,7 +113,10 @@ final class HeldBackSeason {
         Plan plan = PlanRecorder.record(
                 season, byPlanter, new Plan.SeasonSource("Held", "s.yaml", "0".repeat(64), DisplayUnits.METRIC));
         Map<Resource, Plan.Limit> limits = new EnumMap<>(Resource.class);
-        SeasonLimits.of(season, plan).forEach(limit -> limits.put(limit.resource(), limit));
+        new SeasonLimits(season, 1, 1)
+                .of(plan, moves)
+                .orElseThrow()
+                .forEach(limit -> limits.put(limit.resource(), limit));
         return limits;
     }
 

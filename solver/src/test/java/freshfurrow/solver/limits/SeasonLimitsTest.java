@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.plan.Plan.Limit;
 import freshfurrow.model.plan.Resource;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -152,6 +153,29 @@ class SeasonLimitsTest {
         assertThat(limits).containsOnlyKeys(Resource.values());
         assertNoLateness(limits, Resource.values());
         assertNoWaiting(limits, Resource.values());
+    }
+
+    @Test
+    void aRigThatServesSixPlantersIsWhatHoldsThemBackWhateverListsAreFound() {
+        // Planters: 7.4 loads of 800 s + 5000 s in 43,200 s, 37 ha each, so 222 ha a day for 192 ha of fields.
+        // Rig: a batch 900 s, transfer 800 s, drive 100 s and more for each 5 ha of 50,400 s: 140 ha a day at the most.
+        HeldBackSeason season = new HeldBackSeason();
+        String[] lists = new String[6];
+        for (int planter = 0; planter < 6; planter++) {
+            String[] list = new String[4];
+            for (int i = 0; i < 4; i++) {
+                list[i] = "F" + planter + i;
+                season.field(list[i], 8, 1, 1);
+            }
+            lists[planter] = String.join(" ", list);
+        }
+
+        Map<Resource, Limit> limits = season.limitsBySearch(400, lists);
+
+        assertThat(limits.get(RIG).shareOfLate()).isGreaterThan(0.9);
+        for (Resource other : List.of(PLANTER, HOSE, WATER_LIMIT, COMPOST, WEATHER, WINDOWS)) {
+            assertThat(limits.get(other).shareOfLate()).as("%s", other).isLessThan(0.3);
+        }
     }
 
     @Test

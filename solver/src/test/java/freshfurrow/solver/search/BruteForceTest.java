@@ -13,6 +13,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -22,23 +23,31 @@ class BruteForceTest {
     private static final long MOVES = 60_000;
 
     @Test
-    void theBestPlanOfAllIsFoundInAtLeastNineteenOfTwentySeasons() {
+    void theBestPlanOfAllIsFoundInTwentyOfTwentySeasons() {
         List<String> missed = LongStream.rangeClosed(1, 20)
                 .parallel()
                 .mapToObj(BruteForceTest::missed)
                 .flatMap(Optional::stream)
                 .toList();
 
-        assertThat(missed).hasSizeLessThanOrEqualTo(1);
+        assertThat(missed).isEmpty();
     }
 
     private static Optional<String> missed(long seed) {
+        return missed(seed, () -> new SearchLimits(OptionalLong.empty(), OptionalLong.of(MOVES)));
+    }
+
+    /**
+     * What the search found in the season of that seed in place of the best; empty when it found the best.
+     *
+     * @param limits asked when the search begins
+     */
+    static Optional<String> missed(long seed, Supplier<SearchLimits> limits) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(8, 2, seed));
         HardMediumSoftLongScore best = BruteForce.bestScore(season);
         // else a plan that leaves a field out could be better still, which the brute force does not try
         assertThat(-best.mediumScore()).isLessThan(leastUnserved(season));
-        SearchLimits limits = SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(MOVES));
-        FieldLists found = new Search(season, seed, 2).improve(FirstLists.best(season), limits, better -> {});
+        FieldLists found = new Search(season, seed, 2).improve(FirstLists.best(season), limits.get(), better -> {});
         HardMediumSoftLongScore score = new ListPlayer(season).score(found);
         assertThat(score).as("better than the best: the score is wrong").isLessThanOrEqualTo(best);
         return score.equals(best) ? Optional.empty() : Optional.of("season " + seed + ": " + score + ", not " + best);

@@ -1,0 +1,74 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.Resource;
+import java.util.EnumSet;
+import java.util.Set;
+
+/** Whether what a plan says of other plans, and of what holds it back, goes together with its own figures. */
+final class Bounds {
+    private final Evidence evidence;
+    private final Plan plan;
+
+    Bounds(Evidence evidence) {
+        this.evidence = evidence;
+        plan = evidence.plan;
+    }
+
+    void check() {
+        plan.bounds().ifPresent(this::bounds);
+        limits();
+    }
+
+    private void bounds(Plan.Bounds bounds) {
+        Plan.Totals totals = plan.totals();
+        notBeaten("planterFills", totals.planterFills(), bounds.planterFills(), 0);
+        notBeaten("waterTrips", totals.waterTrips(), bounds.waterTrips(), 0);
+        notBeaten("unservedHa", totals.unservedHa(), bounds.unservedHa(), Evidence.AREA_ROUNDING_HA);
+        notBeaten("lateHaDays", totals.lateHaDays(), bounds.lateHaDays(), Evidence.AREA_ROUNDING_HA);
+        notBeaten("medium", -(double) plan.score().medium(), -(double) bounds.medium(), 0);
+        if (plan.unserved().isEmpty() && bounds.planterFills() < totals.refillLowerBound()) {
+            evidence.report(
+                    Rule.BOUND,
+                    "planterFills",
+                    "the bound is " + bounds.planterFills() + ", less than the " + totals.refillLowerBound()
+                            + " that the totals give as the least");
+        }
+        if (bounds.provedBest() && bounds.medium() != plan.score().medium()) {
+            evidence.report(
+                    Rule.PROVED_BEST,
+                    "medium",
+                    "the best there is has " + bounds.medium() + ", the plan has "
+                            + plan.score().medium());
+        }
+    }
+
+    private void notBeaten(String figure, double value, double bound, double tolerance) {
+        if (value < bound - tolerance) {
+            evidence.report(
+                    Rule.BOUND,
+                    figure,
+                    "the plan has " + Evidence.show(value) + ", no plan is said to have less than "
+                            + Evidence.show(bound));
+        }
+    }
+
+    private void limits() {
+        Set<Resource> told = EnumSet.noneOf(Resource.class);
+        for (Plan.Limit limit : plan.limits()) {
+            String resource = limit.resource().toString();
+            if (!told.add(limit.resource())) {
+                evidence.report(Rule.LIMITS, resource, "it is told of twice");
+            }
+            if (limit.shareOfLate() > 0 && plan.score().medium() == 0) {
+                evidence.report(Rule.LIMITS, resource, "a share of what is late goes away, but nothing is late");
+            }
+            if (limit.shareOfWait() > 0 && plan.totals().waitMin() == 0) {
+                evidence.report(Rule.LIMITS, resource, "a share of the waiting goes away, but nobody waits");
+            }
+        }
+        if (!told.isEmpty() && told.size() < Resource.values().length) {
+            evidence.report(Rule.LIMITS, "limits", "only " + told + " are told of");
+        }
+    }
+}
