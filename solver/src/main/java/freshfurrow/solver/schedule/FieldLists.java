@@ -1,6 +1,8 @@
 package freshfurrow.solver.schedule;
 
+import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,8 +14,32 @@ public record FieldLists(List<List<Integer>> byPlanter) {
         byPlanter = byPlanter.stream().map(List::copyOf).toList();
     }
 
+    /** Lists given as ids of the season's fields. */
+    public static FieldLists of(Season season, List<List<String>> ids) {
+        List<String> fields = season.fields().stream().map(Field::id).toList();
+        return new FieldLists(ids.stream()
+                .map(list -> list.stream().map(fields::indexOf).toList())
+                .toList());
+    }
+
     public List<Integer> of(int planter) {
         return byPlanter.get(planter);
+    }
+
+    /** These lists less one field; the same when it stands in none. */
+    public FieldLists without(int field) {
+        return new FieldLists(byPlanter.stream()
+                .map(list -> list.stream().filter(other -> other != field).toList())
+                .toList());
+    }
+
+    /** These lists with one more field, before which so many others stand in the planter's list. */
+    public FieldLists with(int planter, int index, int field) {
+        List<Integer> longer = new ArrayList<>(byPlanter.get(planter));
+        longer.add(index, field);
+        List<List<Integer>> lists = new ArrayList<>(byPlanter);
+        lists.set(planter, longer);
+        return new FieldLists(lists);
     }
 
     /** The same lists as ids of the season's fields. */
