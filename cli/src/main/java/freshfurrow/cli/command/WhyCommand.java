@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "why",
-        header = "Tell why a field is planted when it is, and what would change that.",
+        header = "Tell why a field is planted when it is, and what would change it.",
         description =
                 "%nSays what keeps the field from being planted sooner and what stands before it, plays the plan out with the field at every other position, and, where it is late or not planted, finds how much more of what would have it in time.%n",
         footer = {

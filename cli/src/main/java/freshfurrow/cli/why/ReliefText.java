@@ -35,9 +35,8 @@ final class ReliefText {
             lines.add("  none of what was tried");
         }
         if (!reliefs.inVain().isEmpty()) {
-            lines.add("Not enough by itself: "
-                    + String.join(
-                            "; ", reliefs.inVain().stream().map(this::text).toList()) + ".");
+            lines.add("Not enough by itself, the most that was tried of each:");
+            reliefs.inVain().forEach(relief -> lines.add("  " + text(relief)));
         }
         lines.add(
                 "Each amount was found by playing the lists out again: it is enough, and one step less is not. Lists made");

@@ -14,6 +14,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.WetGround;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Position;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -29,6 +30,9 @@ final class WhyNotSooner {
     /** When its planting begins, or the season's end when none of it is planted. */
     private final LocalDateTime begins;
 
+    /** When its planting ends, likewise. */
+    private final LocalDateTime ends;
+
     private final boolean planted;
     private final List<String> lines = new ArrayList<>();
 
@@ -39,7 +43,9 @@ final class WhyNotSooner {
         LocalDate first = field.window().first();
         this.opens = (first.isBefore(season.first()) ? season.first() : first).atStartOfDay();
         this.planted = work.start().isPresent();
-        this.begins = work.start().orElse(season.last().plusDays(1).atStartOfDay());
+        LocalDateTime seasonEnds = season.last().plusDays(1).atStartOfDay();
+        this.begins = work.start().orElse(seasonEnds);
+        this.ends = work.unserved().isPresent() ? seasonEnds : work.end().orElse(seasonEnds);
     }
 
     List<String> lines() {
@@ -47,11 +53,13 @@ final class WhyNotSooner {
         wetGround();
         why.positions().own().ifPresent(own -> {
             Planter planter = season.planters().get(own.planter());
-            Plan.PlanterPlan work = until(begins, why.plan().planters().get(planter.id()));
-            compost(work);
+            Plan.PlanterPlan all = why.plan().planters().get(planter.id());
+            Plan.PlanterPlan work = until(begins, all);
+            compost(until(ends, all));
             others(own, planter, work);
             if (planted) {
                 steps(planter, work);
+                waits(planter, all);
             }
         });
         return lines;
@@ -68,7 +76,7 @@ final class WhyNotSooner {
 
     private void wetGround() {
         for (WetGround wet : WetGround.of(season, field.drainage())) {
-            if (wet.to().isAfter(opens) && wet.from().isBefore(begins)) {
+            if (wet.to().isAfter(opens) && wet.from().isBefore(ends)) {
                 lines.add("Its ground is too wet from " + WhyReport.moment(wet.from()) + " to "
                         + WhyReport.moment(wet.to()) + ".");
             }
@@ -82,7 +90,7 @@ final class WhyNotSooner {
                         && wait.end().isAfter(opens));
         for (CompostLot lot : season.compost()) {
             LocalDateTime there = lot.from().atStartOfDay();
-            if (waited && there.isAfter(opens) && !there.isAfter(begins)) {
+            if (waited && there.isAfter(opens) && !there.isAfter(ends)) {
                 lines.add("Planters wait for compost until lot " + lot.id() + " is there on " + Figures.day(lot.from())
                         + ".");
             }
@@ -99,13 +107,13 @@ final class WhyNotSooner {
                 new DateWindow(opens.toLocalDate(), begins.toLocalDate()),
                 planter.hours(),
                 season.closed());
-        if (!use.parts().isEmpty()) {
+        List<String> parts = use.parts().stream()
+                .filter(part -> part.howLong().toMinutes() > 0)
+                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                .toList();
+        if (!parts.isEmpty()) {
             lines.add("From then" + (planted ? " until it is begun " : " on ") + planter.id() + " spends "
-                    + String.join(
-                            ", ",
-                            use.parts().stream()
-                                    .map(part -> Figures.span(part.howLong()) + " " + part.what())
-                                    .toList())
+                    + String.join(", ", parts)
                     + ".");
         }
         if (own.index() > 0) {
@@ -138,6 +146,19 @@ final class WhyNotSooner {
         }
         for (Activity step : steps) {
             lines.add(WhyReport.span(step.start(), step.end()) + ": " + planter.id() + " " + doing(step) + ".");
+        }
+    }
+
+    /** Where it stops after it has begun. */
+    private void waits(Planter planter, Plan.PlanterPlan work) {
+        for (Activity activity : work.activities()) {
+            if (activity instanceof Activity.Wait
+                    && activity.start().isAfter(begins)
+                    && activity.end().isBefore(ends)
+                    && Duration.between(activity.start(), activity.end()).toMinutes() > 0) {
+                lines.add("While it is planted, " + WhyReport.span(activity.start(), activity.end()) + ": "
+                        + planter.id() + " " + doing(activity) + ".");
+            }
         }
     }
 

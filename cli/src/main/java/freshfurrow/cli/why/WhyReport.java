@@ -32,7 +32,7 @@ public final class WhyReport {
     }
 
     private void write() {
-        FieldWork work = work(why.plan());
+        FieldWork work = workOn(field, why, why.plan());
         inShort(work);
         section("Why not sooner", new WhyNotSooner(why, work).lines());
         why.positions()
@@ -76,11 +76,7 @@ public final class WhyReport {
     private void section(String heading, List<String> entries) {
         lines.add("");
         lines.add(heading);
-        entries.forEach(entry -> lines.add("  " + entry));
-    }
-
-    private FieldWork work(Plan plan) {
-        return workOn(field, why, plan);
+        entries.forEach(entry -> lines.add(entry.isEmpty() ? entry : "  " + entry));
     }
 
     private String planter(Position position) {
