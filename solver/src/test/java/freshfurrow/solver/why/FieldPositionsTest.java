@@ -61,16 +61,16 @@ class FieldPositionsTest {
         assertThat(FieldPositions.of(season, FirstLists.best(season), field).others())
                 .allSatisfy(other -> {
                     Plan.Score score = other.outcome().score();
-                    assertThat(parts(season, other, Level.HARD)).isEqualTo(-score.hard());
-                    assertThat(Math.ceil(parts(season, other, Level.MEDIUM) - 1e-6))
+                    assertThat((long) parts(season, other, Level.HARD)).isEqualTo(-score.hard());
+                    assertThat((long) Math.ceil(parts(season, other, Level.MEDIUM) - 1e-6))
                             .isEqualTo(-score.medium());
-                    assertThat(parts(season, other, Level.SOFT)).isEqualTo(-score.soft(), within(0.5 + 1e-6));
+                    assertThat(parts(season, other, Level.SOFT)).isEqualTo((double) -score.soft(), within(0.5 + 1e-6));
                 });
     }
 
     @Test
     void onlyPlantersThatMayPlantItAreTried() {
-        CompiledSeason season = CompiledSeason.of(InventedSeason.restrictedTo("P2", 4, 2));
+        CompiledSeason season = CompiledSeason.of(InventedSeason.restrictedTo("P1", 4, 2));
         FieldPositions positions = FieldPositions.of(season, FirstLists.best(season), 0);
 
         assertThat(positions.others()).isNotEmpty().allSatisfy(other -> assertThat(other.planter())

@@ -52,20 +52,16 @@ class ReliefsTest {
 
     @Test
     void aRigThatIsTooSlowIsQuickerOrNotAlone() {
-        // A is 10 ha: two loads of one batch each, to be planted on day 1. The rig has water at A at 06:11:40 (100 s to
-        // the well,
-        // 400 s of drawing, 200 s to A). A batch takes 25,200 s, so that the first transfer of 800 s begins at 13:11:40
-        // and the
-        // second batch, after 180 s of cleaning at 13:28:00, would end at 20:28:00, past the rig's hours.
-        // In time is a second transfer by 19:00:00 - 5,000 s - 800 s = 17:23:20: 2 batches in 39,320 s, 19,660 s each.
-        // That is 22 %
-        // less, 25 % in steps of 5 %. With a second rig the second batch is ready when the first load is planted at
-        // 14:48:20.
-        // The batches of a longer day: 1 h 30 min more for the planter brings nothing, as no batch is there for it.
+        // A is 10 ha, two loads of 5 ha, to be planted on day 1. The rig has water at A at 06:11:40 (100 s to the well, 400 s of
+        // drawing, 200 s to A), the first batch of 25,200 s at 13:11:40, and is clean after transfer (800 s) and clean (180 s) at
+        // 13:28:00. From then on a ha take 5,040 a s of batch, 300 s + 100 a s of transfer and 1,000 a s of planting, until 19:00:
+        // 6,140 a = 19,620, a = 3.195, less 0.4 % of a tank (0.02 ha) at the most. The other 1.8 ha are a day late.
+        // For a = 5 batches of b s have b + b <= 68,400 - 22,300 - 980 - 800 - 5,000 = 39,320: 22 % less, 25 % in steps of 5 %.
+        // With a second rig the second batch is ready before the first load is planted at 14:48:20.
         WhySeason season = new WhySeason().field("A", 10, 1, 1).batchTime(25_200);
         FieldExplanation why = season.explain("A", "A");
 
-        assertThat(why.plan().totals().lateHaDays()).isEqualTo(5, within(1e-6));
+        assertThat(why.plan().totals().lateHaDays()).isEqualTo(5 - 3.195, within(0.02));
         assertThat(enough(why)).contains(new Relief.FasterBatches(25), new Relief.MoreRigs("R1", 1));
     }
 
