@@ -58,7 +58,19 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"check", "plan", "day", "page", "sheets", "export", "why", "audit", "mix", "calibrate", "completion"})
+            strings = {
+                "check",
+                "plan",
+                "day",
+                "page",
+                "sheets",
+                "export",
+                "why",
+                "audit",
+                "mix",
+                "calibrate",
+                "completion"
+            })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

@@ -1,6 +1,7 @@
 package freshfurrow.solver.why;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.goals.Goal;
@@ -14,6 +15,7 @@ import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
+import java.util.List;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -71,10 +73,11 @@ class FieldPositionsTest {
     @Test
     void onlyPlantersThatMayPlantItAreTried() {
         CompiledSeason season = CompiledSeason.of(InventedSeason.restrictedTo("P1", 4, 2));
-        FieldPositions positions = FieldPositions.of(season, FirstLists.best(season), 0);
+        FieldLists lists = new FieldLists(List.of(List.of(1), List.of(0, 2, 3)));
 
-        assertThat(positions.others()).isNotEmpty().allSatisfy(other -> assertThat(other.planter())
-                .isEqualTo(1));
+        assertThat(FieldPositions.of(season, lists, 0).others())
+                .extracting(Position::planter, Position::index)
+                .containsExactlyInAnyOrder(tuple(1, 1), tuple(1, 2));
     }
 
     @Test

@@ -52,11 +52,15 @@ class ReliefsTest {
 
     @Test
     void aRigThatIsTooSlowIsQuickerOrNotAlone() {
-        // A is 10 ha, two loads of 5 ha, to be planted on day 1. The rig has water at A at 06:11:40 (100 s to the well, 400 s of
-        // drawing, 200 s to A), the first batch of 25,200 s at 13:11:40, and is clean after transfer (800 s) and clean (180 s) at
-        // 13:28:00. From then on a ha take 5,040 a s of batch, 300 s + 100 a s of transfer and 1,000 a s of planting, until 19:00:
+        // A is 10 ha, two loads of 5 ha, to be planted on day 1. The rig has water at A at 06:11:40 (100 s to the well,
+        // 400 s of
+        // drawing, 200 s to A), the first batch of 25,200 s at 13:11:40, and is clean after transfer (800 s) and clean
+        // (180 s) at
+        // 13:28:00. From then on a ha take 5,040 a s of batch, 300 s + 100 a s of transfer and 1,000 a s of planting,
+        // until 19:00:
         // 6,140 a = 19,620, a = 3.195, less 0.4 % of a tank (0.02 ha) at the most. The other 1.8 ha are a day late.
-        // For a = 5 batches of b s have b + b <= 68,400 - 22,300 - 980 - 800 - 5,000 = 39,320: 22 % less, 25 % in steps of 5 %.
+        // For a = 5 batches of b s have b + b <= 68,400 - 22,300 - 980 - 800 - 5,000 = 39,320: 22 % less, 25 % in steps
+        // of 5 %.
         // With a second rig the second batch is ready before the first load is planted at 14:48:20.
         WhySeason season = new WhySeason().field("A", 10, 1, 1).batchTime(25_200);
         FieldExplanation why = season.explain("A", "A");
