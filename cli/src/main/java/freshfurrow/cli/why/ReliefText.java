@@ -23,16 +23,16 @@ final class ReliefText {
 
     List<String> lines(Reliefs reliefs) {
         List<String> lines = new ArrayList<>();
-        lines.add("With the lists of this plan as they are"
-                + (why.positions().own().isPresent() ? "" : ", and this field at the best position above")
-                + ", any one of these is enough:");
+        String lists = "With the lists of this plan as they are"
+                + (why.positions().own().isPresent() ? "" : ", and this field at the best position above");
+        lines.add(
+                reliefs.enough().isEmpty()
+                        ? lists + ", no one thing that was tried is enough."
+                        : lists + ", any one of these is enough:");
         for (Reliefs.Enough enough : reliefs.enough()) {
             lines.add("  " + text(enough.relief()) + "; then planted by " + finish(enough.plan()) + ", the season "
                     + figures.areaDays(enough.plan().totals().lateHaDays()) + " late instead of "
                     + figures.areaDays(why.plan().totals().lateHaDays()));
-        }
-        if (reliefs.enough().isEmpty()) {
-            lines.add("  none of what was tried");
         }
         if (!reliefs.inVain().isEmpty()) {
             lines.add("Not enough by itself, the most that was tried of each:");

@@ -112,7 +112,7 @@ final class WhyNotSooner {
                 .map(part -> Figures.span(part.howLong()) + " " + part.what())
                 .toList();
         if (!parts.isEmpty()) {
-            lines.add("From then" + (planted ? " until it is begun " : " on ") + planter.id() + " spends "
+            lines.add("From its opening" + (planted ? " until it is begun " : " on ") + planter.id() + " spends "
                     + String.join(", ", parts)
                     + ".");
         }
