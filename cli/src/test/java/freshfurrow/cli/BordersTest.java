@@ -42,4 +42,12 @@ class BordersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");
+
+    @ArchTest
+    static final ArchRule ANSWERS_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.cli.why..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("freshfurrow.cli.command..", "picocli..", "java.nio.file..");
 }

@@ -37,6 +37,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PageCommand.class,
             SheetsCommand.class,
             ExportCommand.class,
+            WhyCommand.class,
             AuditCommand.class,
             MixCommand.class,
             CalibrateCommand.class,

@@ -7,7 +7,7 @@ final class SheetStyle {
      * each where they can be, so that a busy day is one page.
      */
     static final String CSS = """
-            @page { margin: 10mm 10mm 11mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
+            @page { margin: 10mm 11mm 11mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
             * { box-sizing: border-box; margin: 0; padding: 0; }
             body { font: 11pt/1.12 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
             .sheet { break-before: page; }

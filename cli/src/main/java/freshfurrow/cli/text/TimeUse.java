@@ -20,15 +20,21 @@ import java.util.function.Function;
  *
  * @param parts what it did and for how much of its working hours, the longest first
  */
-record TimeUse(List<Part> parts) {
-    record Part(String what, Duration howLong) {}
+public record TimeUse(List<Part> parts) {
+    /** One kind of work, and how long it took. */
+    public record Part(String what, Duration howLong) {}
 
-    TimeUse {
+    public TimeUse {
         parts = List.copyOf(parts);
     }
 
-    /** @param field the field that was waiting for the planter */
-    static TimeUse of(Plan.PlanterPlan planter, String field, DateWindow window, WorkHours hours, ClosedDays closed) {
+    /**
+     * Planting of one field apart from that of others.
+     *
+     * @param field the field that was waiting for the planter
+     */
+    public static TimeUse of(
+            Plan.PlanterPlan planter, String field, DateWindow window, WorkHours hours, ClosedDays closed) {
         return of(
                 planter,
                 window,

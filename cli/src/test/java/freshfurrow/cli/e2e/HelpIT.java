@@ -32,6 +32,7 @@ final class HelpIT {
                                         network.
                           sheets      Write the crews' sheets to print: a page a day and machine.
                           export      Write a plan as calendar, tables and map for other programs.
+                          why         Tell why a field is planted when it is, and what would change it.
                           audit       Check a plan against its season, from first principles.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
@@ -57,7 +58,19 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
+            strings = {
+                "check",
+                "plan",
+                "day",
+                "page",
+                "sheets",
+                "export",
+                "why",
+                "audit",
+                "mix",
+                "calibrate",
+                "completion"
+            })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

@@ -6,13 +6,13 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word nearest to a mistyped one, by the number of letters to change (Levenshtein 1966). */
-final class Nearest {
+public final class Nearest {
     private static final int FARTHEST = 3;
 
     private Nearest() {}
 
     /** The nearest of the words, unless all are too far away to be meant. */
-    static Optional<String> to(String word, Collection<String> known) {
+    public static Optional<String> to(String word, Collection<String> known) {
         return known.stream()
                 .filter(candidate -> Math.abs(candidate.length() - word.length()) <= FARTHEST)
                 .min(Comparator.comparingInt(candidate -> distance(word, candidate)))

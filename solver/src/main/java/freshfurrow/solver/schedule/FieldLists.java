@@ -1,6 +1,7 @@
 package freshfurrow.solver.schedule;
 
 import freshfurrow.model.season.Season;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,22 @@ public record FieldLists(List<List<Integer>> byPlanter) {
 
     public List<Integer> of(int planter) {
         return byPlanter.get(planter);
+    }
+
+    /** These lists less one field; the same when it stands in none. */
+    public FieldLists without(int field) {
+        return new FieldLists(byPlanter.stream()
+                .map(list -> list.stream().filter(other -> other != field).toList())
+                .toList());
+    }
+
+    /** These lists with one more field, before which so many others stand in the planter's list. */
+    public FieldLists with(int planter, int index, int field) {
+        List<Integer> longer = new ArrayList<>(byPlanter.get(planter));
+        longer.add(index, field);
+        List<List<Integer>> lists = new ArrayList<>(byPlanter);
+        lists.set(planter, longer);
+        return new FieldLists(lists);
     }
 
     /** The same lists as ids of the season's fields. */

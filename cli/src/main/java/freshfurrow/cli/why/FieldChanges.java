@@ -1,0 +1,71 @@
+package freshfurrow.cli.why;
+
+import freshfurrow.cli.day.FieldWork;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.solver.why.FieldExplanation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Which fields another plan of the season plants later after their windows, or sooner, and which it leaves or adds. */
+final class FieldChanges {
+    private static final int MOST_NAMED = 5;
+    private static final double LEAST_HA = 1e-6;
+
+    private final FieldExplanation why;
+    private final Figures figures;
+
+    private record Change(String id, double unservedHa, double lateHaDays) {
+        double size() {
+            return Math.abs(lateHaDays) + Math.abs(unservedHa);
+        }
+    }
+
+    FieldChanges(FieldExplanation why, Figures figures) {
+        this.why = why;
+        this.figures = figures;
+    }
+
+    /** The largest changes first, a field an entry, unweighted. */
+    List<String> lines(Plan other) {
+        List<FieldWork> before = FieldWork.of(why.season(), why.plan());
+        List<FieldWork> after = FieldWork.of(why.season(), other);
+        List<Change> changes = new ArrayList<>();
+        for (int field = 0; field < before.size(); field++) {
+            Change change = new Change(
+                    before.get(field).field().id(),
+                    unservedHa(after.get(field)) - unservedHa(before.get(field)),
+                    after.get(field).lateHaDays() - before.get(field).lateHaDays());
+            if (change.size() > LEAST_HA) {
+                changes.add(change);
+            }
+        }
+        changes.sort(Comparator.comparingDouble(Change::size).reversed());
+        List<String> named = new ArrayList<>(
+                changes.stream().limit(MOST_NAMED).map(this::text).toList());
+        if (changes.size() > MOST_NAMED) {
+            named.add("and " + (changes.size() - MOST_NAMED) + " more");
+        }
+        return named;
+    }
+
+    private String text(Change change) {
+        List<String> parts = new ArrayList<>();
+        if (Math.abs(change.lateHaDays) > LEAST_HA) {
+            parts.add(sign(change.lateHaDays) + figures.areaDays(Math.abs(change.lateHaDays)) + " late");
+        }
+        if (Math.abs(change.unservedHa) > LEAST_HA) {
+            parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " not planted");
+        }
+        return change.id + " " + String.join(" and ", parts);
+    }
+
+    private static double unservedHa(FieldWork work) {
+        return work.unserved().map(Plan.Unserved::areaHa).orElse(0.0);
+    }
+
+    private static String sign(double change) {
+        return change < 0 ? "-" : "+";
+    }
+}

@@ -1,0 +1,194 @@
+package freshfurrow.cli.why;
+
+import freshfurrow.cli.day.FieldWork;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.TimeUse;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.DateWindow;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.WetGround;
+import freshfurrow.solver.why.FieldExplanation;
+import freshfurrow.solver.why.Position;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What stands between the day a field's window opens and its planting: rain, compost, and its planter's other work. */
+final class WhyNotSooner {
+    private final FieldExplanation why;
+    private final Season season;
+    private final Field field;
+    private final LocalDateTime opens;
+    /** When its planting begins, or the season's end when none of it is planted. */
+    private final LocalDateTime begins;
+
+    /** When its planting ends, likewise. */
+    private final LocalDateTime ends;
+
+    private final boolean planted;
+    private final List<String> lines = new ArrayList<>();
+
+    WhyNotSooner(FieldExplanation why, FieldWork work) {
+        this.why = why;
+        this.season = why.season();
+        this.field = why.field();
+        LocalDate first = field.window().first();
+        this.opens = (first.isBefore(season.first()) ? season.first() : first).atStartOfDay();
+        this.planted = work.start().isPresent();
+        LocalDateTime seasonEnds = season.last().plusDays(1).atStartOfDay();
+        this.begins = work.start().orElse(seasonEnds);
+        this.ends = work.unserved().isPresent() ? seasonEnds : work.end().orElse(seasonEnds);
+    }
+
+    List<String> lines() {
+        window();
+        wetGround();
+        why.positions().own().ifPresent(own -> {
+            Planter planter = season.planters().get(own.planter());
+            Plan.PlanterPlan all = why.plan().planters().get(planter.id());
+            Plan.PlanterPlan work = until(begins, all);
+            compost(until(ends, all));
+            others(own, planter, work);
+            if (planted) {
+                steps(planter, work);
+                waits(planter, all);
+            }
+        });
+        return lines;
+    }
+
+    private void window() {
+        if (planted && begins.toLocalDate().equals(opens.toLocalDate())) {
+            lines.add("Its window opens on " + Figures.day(opens.toLocalDate()) + ", and on that day it is begun.");
+        } else {
+            lines.add("Its window opens on " + Figures.day(opens.toLocalDate())
+                    + (planted ? "; it is begun on " + Figures.day(begins.toLocalDate()) + "." : "."));
+        }
+    }
+
+    private void wetGround() {
+        for (WetGround wet : WetGround.of(season, field.drainage())) {
+            if (wet.to().isAfter(opens) && wet.from().isBefore(ends)) {
+                lines.add("Its ground is too wet from " + WhyReport.moment(wet.from()) + " to "
+                        + WhyReport.moment(wet.to()) + ".");
+            }
+        }
+    }
+
+    private void compost(Plan.PlanterPlan work) {
+        boolean waited = work.activities().stream()
+                .anyMatch(activity -> activity instanceof Activity.Wait wait
+                        && wait.why() == WaitReason.COMPOST
+                        && wait.end().isAfter(opens));
+        for (CompostLot lot : season.compost()) {
+            LocalDateTime there = lot.from().atStartOfDay();
+            if (waited && there.isAfter(opens) && !there.isAfter(ends)) {
+                lines.add("Planters wait for compost until lot " + lot.id() + " is there on " + Figures.day(lot.from())
+                        + ".");
+            }
+        }
+    }
+
+    private void others(Position own, Planter planter, Plan.PlanterPlan work) {
+        if (!begins.isAfter(opens)) {
+            return;
+        }
+        TimeUse use = TimeUse.of(
+                work,
+                field.id(),
+                new DateWindow(opens.toLocalDate(), begins.toLocalDate()),
+                planter.hours(),
+                season.closed());
+        List<String> parts = use.parts().stream()
+                .filter(part -> part.howLong().toMinutes() > 0)
+                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                .toList();
+        if (!parts.isEmpty()) {
+            lines.add("From its opening" + (planted ? " until it is begun " : " on ") + planter.id() + " spends "
+                    + String.join(", ", parts)
+                    + ".");
+        }
+        if (own.index() > 0) {
+            String before = season.fields()
+                    .get(own.lists().of(own.planter()).get(own.index() - 1))
+                    .id();
+            lastPlanting(work, before)
+                    .ifPresent(end -> lines.add(planter.id() + " is done with " + before
+                            + ", which stands before it, on " + WhyReport.moment(end) + "."));
+        }
+    }
+
+    private static Optional<LocalDateTime> lastPlanting(Plan.PlanterPlan work, String field) {
+        return work.activities().stream()
+                .filter(activity -> activity instanceof Activity.Plant planting
+                        && planting.field().equals(field))
+                .map(Activity::end)
+                .reduce((earlier, later) -> later);
+    }
+
+    /** What the planter does after its planting before, up to this field's. */
+    private void steps(Planter planter, Plan.PlanterPlan work) {
+        List<Activity> steps = new ArrayList<>();
+        for (Activity activity : work.activities()) {
+            if (activity instanceof Activity.Plant) {
+                steps.clear();
+            } else {
+                steps.add(activity);
+            }
+        }
+        for (Activity step : steps) {
+            lines.add(WhyReport.span(step.start(), step.end()) + ": " + planter.id() + " " + doing(step) + ".");
+        }
+    }
+
+    /** Where it stops after it has begun. */
+    private void waits(Planter planter, Plan.PlanterPlan work) {
+        for (Activity activity : work.activities()) {
+            if (activity instanceof Activity.Wait
+                    && activity.start().isAfter(begins)
+                    && activity.end().isBefore(ends)
+                    && Duration.between(activity.start(), activity.end()).toMinutes() > 0) {
+                lines.add("While it is planted, " + WhyReport.span(activity.start(), activity.end()) + ": "
+                        + planter.id() + " " + doing(activity) + ".");
+            }
+        }
+    }
+
+    private static String doing(Activity step) {
+        if (step instanceof Activity.Move move) {
+            return "moves from " + move.from() + " to " + move.to();
+        }
+        if (step instanceof Activity.Fill fill) {
+            return "takes load " + fill.load();
+        }
+        return step instanceof Activity.Wait wait ? "waits" + until(wait.why()) : "works";
+    }
+
+    private static String until(WaitReason why) {
+        return switch (why) {
+            case RIG -> " for a rig";
+            case WET -> " until the ground is dry";
+            case WINDOW -> " until the window opens";
+            case HOURS -> " for working hours";
+            case COMPOST -> " for compost";
+            case WATER -> " for water";
+        };
+    }
+
+    private static Plan.PlanterPlan until(LocalDateTime end, Plan.PlanterPlan plan) {
+        return new Plan.PlanterPlan(
+                plan.tankL(),
+                plan.fields(),
+                plan.activities().stream()
+                        .filter(activity -> !activity.end().isAfter(end))
+                        .toList());
+    }
+}

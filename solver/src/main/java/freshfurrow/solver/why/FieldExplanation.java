@@ -1,0 +1,76 @@
+package freshfurrow.solver.why;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.schedule.FieldLists;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that there is to say about one field of a plan.
+ *
+ * @param plan the plan's lists played out again, with the plan's own score
+ * @param best the best other positions, recorded, the best score first; a few at the most
+ * @param reliefs what would have the field in time; empty when it is
+ */
+public record FieldExplanation(
+        Season season,
+        Plan plan,
+        Field field,
+        FieldPositions positions,
+        List<Alternative> best,
+        Optional<Reliefs> reliefs) {
+    private static final int MOST_RECORDED = 3;
+
+    /** Another position of the field, and the plan that it makes. */
+    public record Alternative(Position position, Plan plan) {}
+
+    public FieldExplanation {
+        best = List.copyOf(best);
+    }
+
+    /**
+     * Plays the plan's lists out again, with the field at each of its positions, and with more of what keeps it from being in time.
+     *
+     * <p>A field that stands in no list is looked at where it does best, when more is given.
+     *
+     * @throws IllegalArgumentException when the plan's lists are not lists of that season, or its score is not theirs
+     */
+    public static FieldExplanation of(CompiledSeason compiled, Plan plan, Field field) {
+        Season season = compiled.season();
+        List<List<String>> ids = lists(season, plan);
+        Plan played = PlanRecorder.record(compiled, ids, plan.season());
+        if (!played.score().equals(plan.score())) {
+            throw new IllegalArgumentException(
+                    "its lists played out have another score than it says; it was changed, or made by another version");
+        }
+        FieldLists lists = FieldLists.of(season, ids);
+        FieldPositions positions =
+                FieldPositions.of(compiled, lists, season.fields().indexOf(field));
+        List<Alternative> best = positions.others().stream()
+                .limit(MOST_RECORDED)
+                .map(position -> new Alternative(
+                        position, PlanRecorder.record(compiled, position.lists().ids(season), plan.season())))
+                .toList();
+        Optional<Position> where =
+                positions.own().or(() -> positions.others().stream().findFirst());
+        Optional<Reliefs> reliefs = Reliefs.inTime(played, field)
+                ? Optional.empty()
+                : where.map(position -> Reliefs.of(compiled, position.lists(), field, plan.season()));
+        return new FieldExplanation(season, played, field, positions, best, reliefs);
+    }
+
+    /** The lists in the season's order of planters. */
+    private static List<List<String>> lists(Season season, Plan plan) {
+        return season.planters().stream()
+                .map(Planter::id)
+                .map(id -> Optional.ofNullable(plan.planters().get(id))
+                        .map(Plan.PlanterPlan::fields)
+                        .orElse(List.of()))
+                .toList();
+    }
+}

@@ -1,0 +1,42 @@
+package freshfurrow.solver.why;
+
+import freshfurrow.model.goals.Counters;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.timeline.Timeline;
+import java.util.Comparator;
+
+/** What a timeline counted in one run, kept after the next one. */
+public record Outcome(
+        int forbiddenFields,
+        long unservedDm2,
+        long lateMilliDm2Days,
+        int fills,
+        int waterTrips,
+        long waitS,
+        long driveS,
+        long dumpedMg,
+        long earlyDm2Days,
+        Plan.Score score)
+        implements Counters {
+    /** The better score first. */
+    public static final Comparator<Outcome> BEST_FIRST = Comparator.comparing(
+            Outcome::score,
+            Comparator.comparingLong(Plan.Score::hard)
+                    .thenComparingLong(Plan.Score::medium)
+                    .thenComparingLong(Plan.Score::soft)
+                    .reversed());
+
+    static Outcome of(Timeline played) {
+        return new Outcome(
+                played.forbiddenFields(),
+                played.unservedDm2(),
+                played.lateMilliDm2Days(),
+                played.fills(),
+                played.waterTrips(),
+                played.waitS(),
+                played.driveS(),
+                played.dumpedMg(),
+                played.earlyDm2Days(),
+                new Plan.Score(played.hard(), played.medium(), played.soft()));
+    }
+}

@@ -1,0 +1,131 @@
+package freshfurrow.solver.why;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Distances;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.schedule.FieldLists;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How much more of each one thing has a field planted whole and within its window, with lists as they are.
+ *
+ * <p>Each amount was played out, and a step less was played out too and is not enough. Amounts are tried by doubling and then by
+ * halving: in a queue of shared machines more of one thing can make a field later, so that a smaller amount that was not
+ * tried may do as well.
+ *
+ * @param enough what suffices, in the order in which things are tried
+ * @param inVain the most that was tried of each thing of which no amount tried is enough
+ */
+public record Reliefs(List<Enough> enough, List<Relief> inVain) {
+    /**
+     * A relief that suffices.
+     *
+     * @param plan the season played out with it, fields that stand in no list left out
+     */
+    public record Enough(Relief relief, Plan plan) {}
+
+    public Reliefs {
+        enough = List.copyOf(enough);
+        inVain = List.copyOf(inVain);
+    }
+
+    /**
+     * Tries all that makes sense in the season.
+     *
+     * @param lists in one of which the field stands
+     * @throws IllegalArgumentException when it stands in none
+     */
+    public static Reliefs of(CompiledSeason season, FieldLists lists, Field field, Plan.SeasonSource source) {
+        return new Search(season, lists, field, source).all();
+    }
+
+    /** Whether the plan plants the field whole and none of it after its window. */
+    public static boolean inTime(Plan plan, Field field) {
+        return plan.unserved().stream().noneMatch(left -> left.field().equals(field.id()))
+                && plan.planters().values().stream()
+                        .flatMap(planter -> planter.activities().stream())
+                        .filter(Activity.Plant.class::isInstance)
+                        .map(Activity.Plant.class::cast)
+                        .filter(planting -> planting.field().equals(field.id()))
+                        .noneMatch(planting -> planting.start()
+                                .toLocalDate()
+                                .isAfter(field.window().last()));
+    }
+
+    private static final class Search {
+        private final Season season;
+        private final Distances roads;
+        private final List<List<String>> lists;
+        private final Set<String> listed = new HashSet<>();
+        private final Field field;
+        private final Plan.SeasonSource source;
+
+        Search(CompiledSeason compiled, FieldLists lists, Field field, Plan.SeasonSource source) {
+            this.season = compiled.season();
+            this.roads = compiled.roads();
+            this.lists = lists.ids(season);
+            this.lists.forEach(listed::addAll);
+            this.field = field;
+            this.source = source;
+        }
+
+        Reliefs all() {
+            List<Enough> enough = new ArrayList<>();
+            List<Relief> inVain = new ArrayList<>();
+            for (ReliefKind kind : ReliefKinds.of(season, planter(), field)) {
+                least(kind, enough, inVain);
+            }
+            return new Reliefs(enough, inVain);
+        }
+
+        private Planter planter() {
+            for (int p = 0; p < lists.size(); p++) {
+                if (lists.get(p).contains(field.id())) {
+                    return season.planters().get(p);
+                }
+            }
+            throw new IllegalArgumentException("field " + field.id() + " stands in no list");
+        }
+
+        private void least(ReliefKind kind, List<Enough> enough, List<Relief> inVain) {
+            int tooLittle = 0;
+            int tried = 1;
+            Optional<Enough> least = inTime(kind.of(tried));
+            while (least.isEmpty()) {
+                if (tried == kind.most()) {
+                    inVain.add(kind.of(tried));
+                    return;
+                }
+                tooLittle = tried;
+                tried = Math.min(kind.most(), 2 * tried);
+                least = inTime(kind.of(tried));
+            }
+            while (tried - tooLittle > 1) {
+                int middle = (tooLittle + tried) / 2;
+                Optional<Enough> less = inTime(kind.of(middle));
+                if (less.isPresent()) {
+                    tried = middle;
+                    least = less;
+                } else {
+                    tooLittle = middle;
+                }
+            }
+            least.ifPresent(enough::add);
+        }
+
+        private Optional<Enough> inTime(Relief relief) {
+            Season relieved = relief.addedTo(Means.of(season)).in(season, listed, roads);
+            Plan plan = PlanRecorder.record(CompiledSeason.of(relieved), lists, source);
+            return Reliefs.inTime(plan, field) ? Optional.of(new Enough(relief, plan)) : Optional.empty();
+        }
+    }
+}
