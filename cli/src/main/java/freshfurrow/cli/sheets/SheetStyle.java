@@ -7,7 +7,7 @@ final class SheetStyle {
      * each where they can be, so that a busy day is one page.
      */
     static final String CSS = """
-            @page { margin: 10mm 11mm 11mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
+            @page { margin: 10mm 11mm 13mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
             * { box-sizing: border-box; margin: 0; padding: 0; }
             body { font: 11pt/1.12 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
             .sheet { break-before: page; }
@@ -33,7 +33,7 @@ final class SheetStyle {
             .columns th { font-size: 9.5pt; line-height: 1; padding: 0.6mm 0; border-bottom: 0.4mm solid #000; vertical-align: bottom; }
 
             td { vertical-align: top; padding: 0.3mm 1mm 0.15mm 0; border-bottom: 0.2mm solid #777; }
-            .planter td { padding: 1.1mm 1mm 0.8mm 0; }
+            .planter td { padding: 0.9mm 1mm 0.6mm 0; }
             .box { display: inline-block; width: 3.8mm; height: 3.8mm; border: 0.4mm solid #000; vertical-align: -0.5mm; }
             .when .box { margin-right: 1.4mm; }
             .when, .true, .use-by { white-space: nowrap; }
