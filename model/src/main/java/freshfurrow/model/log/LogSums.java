@@ -45,12 +45,22 @@ public final class LogSums {
         return Collections.unmodifiableMap(areas);
     }
 
-    /** Area planted of a field, ha by date, as logged. */
+    /**
+     * Area planted of a field, ha by date; of a field that is planted in whole the sum is its area, whatever the logged figures
+     * were rounded to.
+     *
+     * @throws IllegalArgumentException when the season has no such field
+     */
     public SortedMap<LocalDate, Double> plantedByDay(String field) {
+        PlantedArea area = fields().get(field);
+        if (area == null) {
+            throw new IllegalArgumentException("there is no field " + field);
+        }
+        double share = area.isWhole() ? area.fieldHa() / area.plantedHa() : 1;
         SortedMap<LocalDate, Double> byDay = new TreeMap<>();
         for (Entry entry : standing) {
             if (entry.fact() instanceof Fact.Planted planted && planted.field().equals(field)) {
-                byDay.merge(entry.at().toLocalDate(), planted.areaHa(), Double::sum);
+                byDay.merge(entry.at().toLocalDate(), planted.areaHa() * share, Double::sum);
             }
         }
         return Collections.unmodifiableSortedMap(byDay);
@@ -82,14 +92,14 @@ public final class LogSums {
     }
 
     /** By their beginning; those of one machine may overlap. */
-    public List<Outage> outages() {
-        List<Outage> outages = new ArrayList<>();
+    public List<Breakdown> breakdowns() {
+        List<Breakdown> breakdowns = new ArrayList<>();
         for (Entry entry : standing) {
             if (entry.fact() instanceof Fact.MachineDown down) {
-                outages.add(new Outage(down.machine(), entry.at(), down.until()));
+                breakdowns.add(new Breakdown(down.machine(), entry.at(), down.until()));
             }
         }
-        return List.copyOf(outages);
+        return List.copyOf(breakdowns);
     }
 
     /** Rain measured, by its beginning; it is not that of the season file, which may tell of the same rain. */

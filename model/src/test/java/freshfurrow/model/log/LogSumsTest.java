@@ -68,6 +68,8 @@ class LogSumsTest {
 
         assertThat(sums().fields().get("B").isWhole()).isTrue();
         assertThat(sums().fields().get("B").leftHa()).isZero();
+        // 2 x 4 / 3.99 + 1.99 x 4 / 3.99
+        assertThat(sums().plantedByDay("B").get(FIRST)).isEqualTo(4, within(1e-12));
     }
 
     @Test
@@ -156,16 +158,16 @@ class LogSumsTest {
     }
 
     @Test
-    void rainAndOutagesAreThoseLogged() {
+    void rainAndBreakdownsAreThoseLogged() {
         add(MORNING, new Fact.RainMeasured(20.32));
         add(MORNING.plusDays(1), new Fact.MachineDown("R1", Optional.of(MORNING.plusDays(2))));
         add(MORNING.plusDays(3), new Fact.MachineDown("P1", Optional.empty()));
 
         assertThat(sums().rains()).containsExactly(new Rain(FIRST, 9 * 3600, 20.32));
-        assertThat(sums().outages())
+        assertThat(sums().breakdowns())
                 .containsExactly(
-                        new Outage("R1", MORNING.plusDays(1), Optional.of(MORNING.plusDays(2))),
-                        new Outage("P1", MORNING.plusDays(3), Optional.empty()));
+                        new Breakdown("R1", MORNING.plusDays(1), Optional.of(MORNING.plusDays(2))),
+                        new Breakdown("P1", MORNING.plusDays(3), Optional.empty()));
     }
 
     private LogSums sums() {

@@ -4,8 +4,8 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 
 /**
- * A time in which a machine does not work.
+ * A machine that broke down.
  *
  * @param until when it works again; empty when nobody knows
  */
-public record Outage(String machine, LocalDateTime from, Optional<LocalDateTime> until) {}
+public record Breakdown(String machine, LocalDateTime from, Optional<LocalDateTime> until) {}
