@@ -33,6 +33,9 @@ final class HelpIT {
                           sheets      Write the crews' sheets to print: a page a day and machine.
                           export      Write a plan as calendar, tables and map for other programs.
                           audit       Check a plan against its season, from first principles.
+                          log         Write down what was done in a season, and list it.
+                          trace       Follow a field back to its compost, or a lot of compost on to its
+                                        fields.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
                           calibrate   Print a card for setting a planter's outlets: flows, catches,
@@ -57,10 +60,32 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
+            strings = {
+                "check",
+                "plan",
+                "day",
+                "page",
+                "sheets",
+                "export",
+                "audit",
+                "log",
+                "trace",
+                "mix",
+                "calibrate",
+                "completion"
+            })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
+        assertThat(help.exitCode()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "takeback"})
+    void helpOfAFactToLogSaysThatItStandsBehindTheSeason(String fact) throws Exception {
+        Launcher.Result help = Launcher.run("log", "season.yaml", fact, "--help");
+        assertThat(help.out()).contains("Usage: freshfurrow log SEASON " + fact, "Examples:", "  freshfurrow log ");
         assertThat(help.exitCode()).isZero();
     }
 
