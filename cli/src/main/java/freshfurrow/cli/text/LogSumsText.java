@@ -96,11 +96,19 @@ final class LogSumsText {
 
     /** The recipe of a field. */
     Recipe recipe(String field) {
-        Field found = season.fields().stream()
-                .filter(one -> one.id().equals(field))
+        return season.recipe(seasonField(field).recipe());
+    }
+
+    /** The crop of a field. */
+    String crop(String field) {
+        return seasonField(field).crop();
+    }
+
+    private Field seasonField(String id) {
+        return season.fields().stream()
+                .filter(field -> field.id().equals(id))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no field " + field));
-        return season.recipe(found.recipe());
+                .orElseThrow(() -> new IllegalArgumentException("no field " + id));
     }
 
     private String load(String id) {

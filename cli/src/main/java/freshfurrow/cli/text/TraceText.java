@@ -55,8 +55,8 @@ public final class TraceText {
         Recipe recipe = sums.recipe(id);
         List<String> lines = new ArrayList<>();
         lines.add("Field " + sums.field(id));
-        lines.add("Recipe " + recipe.id() + ": hold time " + Figures.span(Duration.ofSeconds(recipe.holdS()))
-                + " from the end of extraction.");
+        lines.add("Season " + season.name() + ", crop " + sums.crop(id) + ", recipe " + recipe.id() + ": hold time "
+                + Figures.span(Duration.ofSeconds(recipe.holdS())) + " from the end of extraction.");
         lines.add("");
         List<Entry> pieces = standing.stream()
                 .filter(entry -> entry.fact() instanceof Fact.Planted planted
@@ -80,7 +80,8 @@ public final class TraceText {
         lines.add("Lot of compost " + sums.lot(id));
         season.compost().stream()
                 .filter(lot -> lot.id().equals(id))
-                .forEach(lot -> lines.add("Season file: " + figures.mass(lot.massKg()) + " from " + lot.from() + "."));
+                .forEach(lot -> lines.add("Season " + season.name() + ": its file has " + figures.mass(lot.massKg())
+                        + " from " + lot.from() + "."));
         lines.add("");
         int before = lines.size();
         for (Entry entry : standing) {

@@ -22,7 +22,7 @@ class TraceTextTest {
         assertThat(record(trace(Optional.empty()).field("N40")))
                 .containsExactly(
                         "Field N40: 6.00 ha of 8.00 ha planted, 2.00 ha left.",
-                        "Recipe standard: hold time 5 h 00 min from the end of extraction.",
+                        "Season example, crop corn, recipe standard: hold time 5 h 00 min from the end of extraction.",
                         "",
                         "Tue 2027-04-20 09:16  planted N40, 6.00 ha, from load A (entry 3)",
                         "  load A: used up to 2 h 16 min after its oldest batch; the hold time of standard is 5 h 00 min",
@@ -78,7 +78,7 @@ class TraceTextTest {
         assertThat(record(trace(Optional.of(ExamplePlan.plan())).lot("windrow")))
                 .containsExactly(
                         "Lot of compost windrow: 10 kg used, 14 kg of 24 kg left.",
-                        "Season file: 20 kg from 2027-03-20.",
+                        "Season example: its file has 20 kg from 2027-03-20.",
                         "",
                         "Tue 2027-04-20 06:00  delivered, 4 kg of windrow (entry 1)",
                         "Tue 2027-04-20 07:00  batch by R1, 10 kg of windrow and 6 kg of bought, for loads A, B (entry 2)",
@@ -100,6 +100,24 @@ class TraceTextTest {
     void lawAndLicensedAdviceComeBeforeTheRecord() {
         assertThat(String.join(" ", trace(Optional.empty()).field("N40")))
                 .contains("21 CFR part 112", "licensed advice come first", "docs/safety.md");
+    }
+
+    /** 21 CFR 112.161(a)(1), but for name and location of the farm: the season's name stands for them. */
+    @Test
+    void aFieldsTraceHasWhatTheProduceSafetyRuleListsForRecords() {
+        log.batch("07:00", 10, 6, "A").planted("09:16", "N40", 6, "A");
+
+        assertThat(String.join("\n", trace(Optional.empty()).field("N40")))
+                .as("name")
+                .contains("Season example")
+                .as("actual values")
+                .contains("10 kg of windrow", "6.00 ha", "2 h 16 min old")
+                .as("commodity, and lots")
+                .contains("crop corn", "windrow", "bought")
+                .as("location of the growing area")
+                .contains("Field N40")
+                .as("date and time of each activity")
+                .contains("Tue 2027-04-20 07:00  batch", "Tue 2027-04-20 09:16  planted");
     }
 
     private TraceText trace(Optional<Plan> plan) {
