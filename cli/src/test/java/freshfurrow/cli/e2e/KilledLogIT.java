@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class KilledLogIT {
     private static final int KILLS = 50;
     private static final int AT_ONCE = 2;
-    private static final int LONGEST_MS = 300;
+    private static final int LONGEST_MS = 200;
     private static final String SAFE = "safe ";
 
     @TempDir
@@ -69,7 +69,7 @@ final class KilledLogIT {
         assertThat(notes)
                 .as("at most the line being written at a kill is unsaid")
                 .hasSizeBetween(safe.size(), safe.size() + KILLS);
-        assertThat(safe).hasSizeGreaterThan(2 * KILLS);
+        assertThat(safe).hasSizeGreaterThanOrEqualTo(KILLS);
     }
 
     private Process writer(String name) throws IOException {
