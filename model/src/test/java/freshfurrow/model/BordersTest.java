@@ -46,6 +46,19 @@ class BordersTest {
                     "freshfurrow.model.audit");
 
     @ArchTest
+    static final ArchRule WHAT_WAS_DONE_IS_KNOWN_WITHOUT_FILES_PLANS_AND_THE_TIMELINE = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.model.log")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.model.read",
+                    "freshfurrow.model.write",
+                    "freshfurrow.model.plan",
+                    "freshfurrow.model.timeline",
+                    "java.nio.file..");
+
+    @ArchTest
     static final ArchRule ROOMS_DO_NOT_DEPEND_ON_ONE_ANOTHER_IN_CIRCLES =
             slices().matching("freshfurrow.model.(*)..").should().beFreeOfCycles();
 }

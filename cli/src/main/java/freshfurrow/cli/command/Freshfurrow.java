@@ -39,6 +39,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             ExportCommand.class,
             WhyCommand.class,
             AuditCommand.class,
+            LogCommand.class,
+            TraceCommand.class,
             MixCommand.class,
             CalibrateCommand.class,
             CompletionCommand.class

@@ -33,6 +33,11 @@ final class SeasonArgument {
         return (Reading.Valid) reading;
     }
 
+    /** As its user gave it: a season file, or a folder that holds season.yaml. */
+    Path path() {
+        return season;
+    }
+
     /** The folder that the season is in. */
     Path folder() {
         if (Files.isDirectory(season)) {

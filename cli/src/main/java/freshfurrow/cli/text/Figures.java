@@ -14,6 +14,8 @@ public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+    private static final double MM_PER_INCH = 25.4;
+
     /** From this figure on decimals are of no use to a crew. */
     private static final double WHOLE_FROM = 100;
 
@@ -37,6 +39,13 @@ public record Figures(DisplayUnits units) {
     public String mass(double kilograms) {
         return shortest(units.mass().fromKilograms(kilograms)) + " "
                 + units.mass().symbol();
+    }
+
+    /** A depth of rain, as {@code 0.8 in} or {@code 20.3 mm}: inches go with acres. */
+    public String rain(double millimetres) {
+        return units.area() == AreaUnit.ACRE
+                ? format("%.2f", millimetres / MM_PER_INCH).replaceFirst("0$", "") + " in"
+                : shortest(millimetres) + " mm";
     }
 
     /** A way by road, as {@code 1.2 mi}. */

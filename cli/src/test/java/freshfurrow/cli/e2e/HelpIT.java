@@ -34,6 +34,9 @@ final class HelpIT {
                           export      Write a plan as calendar, tables and map for other programs.
                           why         Tell why a field is planted when it is, and what would change it.
                           audit       Check a plan against its season, from first principles.
+                          log         Write down what was done in a season, and list it.
+                          trace       Follow a field back to its compost, or a lot of compost on to its
+                                        fields.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
                           calibrate   Print a card for setting a planter's outlets: flows, catches,
@@ -67,6 +70,8 @@ final class HelpIT {
                 "export",
                 "why",
                 "audit",
+                "log",
+                "trace",
                 "mix",
                 "calibrate",
                 "completion"
@@ -74,6 +79,15 @@ final class HelpIT {
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
+        assertThat(help.exitCode()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "takeback"})
+    void helpOfAFactToLogSaysThatItStandsBehindTheSeason(String fact) throws Exception {
+        Launcher.Result help = Launcher.run("log", "season.yaml", fact, "--help");
+        assertThat(help.out()).contains("Usage: freshfurrow log SEASON " + fact, "Examples:", "  freshfurrow log ");
         assertThat(help.exitCode()).isZero();
     }
 

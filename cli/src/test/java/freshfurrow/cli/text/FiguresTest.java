@@ -65,4 +65,11 @@ final class FiguresTest {
     void aTimeOnAnotherDayHasItsDate() {
         assertThat(Figures.clock(TUESDAY.atTime(1, 5), TUESDAY.minusDays(1))).isEqualTo("01:05 on Tue 2027-04-20");
     }
+
+    @Test
+    void rainIsInInchesWhereFieldsAreInAcres() {
+        assertThat(US.rain(20.32)).isEqualTo("0.8 in");
+        assertThat(US.rain(6.35)).isEqualTo("0.25 in");
+        assertThat(METRIC.rain(20.32)).isEqualTo("20.3 mm");
+    }
 }

@@ -1,5 +1,5 @@
 /**
- * Files into a season, or into the list of all their problems. The only place that knows the season file's syntax.
+ * Files into a season or its log, or into the list of all their problems. The only place that knows the syntax of season file and log.
  */
 @NullMarked
 package freshfurrow.model.read;

@@ -1,0 +1,54 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.LogText;
+import freshfurrow.model.log.Column;
+import freshfurrow.model.season.Season;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "log",
+        header = "Write down what was done in a season, and list it.",
+        description =
+                "%nThe log is log.csv beside the season file, one fact a line. A line is checked, added whole or not at all, and never changed: a wrong one is taken back by a later one. Without a further word the log is listed. docs/season-log.md tells more.%n",
+        footer = {
+            "  freshfurrow log scenarios/first-season planted N80 41ac --at 2027-04-23T15:10",
+            "  freshfurrow log season.yaml batch R1 --lot windrow --compost 30lb --load L0001",
+            "  freshfurrow log season.yaml takeback 7 --because 'other field'",
+            "  freshfurrow log season.yaml list"
+        })
+final class LogCommand extends LogFacts implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private LogArguments log = new LogArguments();
+
+    @Override
+    public Integer call() {
+        Season season = log.season();
+        Output.print(spec, LogText.list(season, log.read(season)));
+        return Freshfurrow.OK;
+    }
+
+    @Command(
+            name = "list",
+            header = "List the log, and what it adds up to.",
+            customSynopsis = "freshfurrow log SEASON list [OPTIONS]",
+            description =
+                    "%nEntries in the order of the log, those taken back too; then what those that hold add up to.%n",
+            footer = "  freshfurrow log season.yaml list")
+    int list() {
+        return call();
+    }
+
+    @Override
+    int add(Map<Column, String> cells) {
+        Output.print(spec, log.add(cells));
+        return Freshfurrow.OK;
+    }
+}

@@ -1,0 +1,18 @@
+package freshfurrow.cli.command;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** A local date and time of the command line, as in ISO 8601. */
+final class MomentConverter implements ITypeConverter<LocalDateTime> {
+    @Override
+    public LocalDateTime convert(String text) {
+        try {
+            return LocalDateTime.parse(text.replace(' ', 'T'));
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("'" + text + "' is no date and time; write it as 2027-05-03T15:10");
+        }
+    }
+}

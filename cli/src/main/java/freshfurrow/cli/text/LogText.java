@@ -1,0 +1,75 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.model.log.Entry;
+import freshfurrow.model.log.Fact;
+import freshfurrow.model.log.LogSums;
+import freshfurrow.model.log.PlantedArea;
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.season.Season;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** A season's log as text. */
+public final class LogText {
+    private static final int WIDTH = 100;
+
+    private LogText() {}
+
+    /** A new entry, and what the log now adds up to in what the entry is about. */
+    public static List<String> added(Season season, SeasonLog log, Entry entry) {
+        String line = "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": "
+                + new EntryText(season).words(entry);
+        Entry about = entry.fact() instanceof Fact.TakenBack back
+                ? log.entries().stream()
+                        .filter(one -> one.number() == back.entry())
+                        .findFirst()
+                        .orElseThrow()
+                : entry;
+        return Stream.concat(Stream.of(line), new LogSumsText(season, log).about(about).stream())
+                .toList();
+    }
+
+    /** All entries in the order of the log, and what those that hold add up to. */
+    public static List<String> list(Season season, SeasonLog log) {
+        if (log.entries().isEmpty()) {
+            return List.of("The log is empty.");
+        }
+        EntryText text = new EntryText(season);
+        Map<Integer, Integer> takenBackBy = new HashMap<>();
+        log.entries().forEach(entry -> {
+            if (entry.fact() instanceof Fact.TakenBack back) {
+                takenBackBy.put(back.entry(), entry.number());
+            }
+        });
+        Table table = new Table(WIDTH, List.of(Table.Column.right("Entry"), Table.Column.left("Time")), "Fact");
+        for (Entry entry : log.entries()) {
+            Integer by = takenBackBy.get(entry.number());
+            table.row(
+                    List.of(String.valueOf(entry.number()), EntryText.moment(entry.at())),
+                    List.of((by == null ? "" : "(taken back by entry " + by + ") ") + text.words(entry)));
+        }
+        List<String> lines = new ArrayList<>(table.lines());
+        lines.add("");
+        lines.addAll(sums(season, log));
+        return lines;
+    }
+
+    private static List<String> sums(Season season, SeasonLog log) {
+        LogSums sums = LogSums.of(season, log);
+        Figures figures = new Figures(season.units());
+        Collection<PlantedArea> fields = sums.fields().values();
+        double all = fields.stream().mapToDouble(PlantedArea::fieldHa).sum();
+        double left = fields.stream().mapToDouble(PlantedArea::leftHa).sum();
+        long whole = fields.stream().filter(PlantedArea::isWhole).count();
+        List<String> lines = new ArrayList<>();
+        lines.add("Planted " + figures.area(all - left) + " of " + figures.area(all) + ", " + whole + " of "
+                + Figures.count(fields.size(), "field", "fields") + " in whole.");
+        LogSumsText text = new LogSumsText(season, log);
+        sums.lots().keySet().forEach(lot -> lines.add(text.lot(lot)));
+        return lines;
+    }
+}
