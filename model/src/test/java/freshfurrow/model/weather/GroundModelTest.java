@@ -85,7 +85,7 @@ class GroundModelTest {
     }
 
     @Property(tries = 100)
-    void betterDrainedFieldsAreNotWorkableLater(@ForAll @LongRange(min = 0, max = 100_000) long spring) {
+    void betterDrainedFieldsHaveAsManyWorkableDaysWithinAFew(@ForAll @LongRange(min = 0, max = 100_000) long spring) {
         // not true day by day, as sandy ground holds less water; true of a spring within a few days
         DailyWeather weather = made(spring);
 
