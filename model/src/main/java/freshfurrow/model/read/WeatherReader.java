@@ -56,7 +56,7 @@ final class WeatherReader {
         Keys own = keys.get();
         int before = problems.count();
         Optional<Node> file = own.needed("file", "name a station's table, like file: station.csv");
-        Optional<Integer> year = own.number("year", YEAR).map(Double::intValue);
+        Optional<Integer> year = year(own);
         String about = about(own);
         GroundModel model = model(own, places);
         own.refuseOthers();
@@ -71,6 +71,15 @@ final class WeatherReader {
                 .map(filled -> new SeasonWeather(name.text(), about, filled.record(), filled.fillings(), model))
                 .flatMap(weather -> ground(own, weather, year, first.get(), last.get())
                         .map(ground -> new SeasonGround(weather, ground)));
+    }
+
+    private static Optional<Integer> year(Keys own) {
+        Optional<Double> year = own.number("year", YEAR);
+        if (year.isPresent() && year.get() % 1 != 0) {
+            own.problem("year", "is no whole year", "write it like year: 2019");
+            return Optional.empty();
+        }
+        return year.map(Double::intValue);
     }
 
     private static String about(Keys own) {

@@ -121,8 +121,9 @@ final class Observations {
                 .toList();
     }
 
-    /** From the first day to the last. */
+    /** From the first day of which anything is known to the last. */
     Optional<WeatherRecord> record() {
+        days.values().removeIf(day -> day.figures.isEmpty());
         if (days.isEmpty()) {
             return Optional.empty();
         }
