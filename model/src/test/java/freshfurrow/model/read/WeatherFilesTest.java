@@ -3,9 +3,9 @@ package freshfurrow.model.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import freshfurrow.model.weather.DailyWeather;
-import freshfurrow.model.weather.Filling;
 import freshfurrow.model.weather.SeasonWeather;
+import freshfurrow.model.weather.record.DailyWeather;
+import freshfurrow.model.weather.record.Filling;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.weather.generator.InventedClimate;
+import freshfurrow.model.weather.generator.WeatherGenerator;
 import java.time.LocalDate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

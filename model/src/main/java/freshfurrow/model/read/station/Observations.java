@@ -3,7 +3,7 @@ package freshfurrow.model.read.station;
 import freshfurrow.model.quantity.WrittenQuantity;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Place;
-import freshfurrow.model.weather.WeatherRecord;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
