@@ -38,7 +38,7 @@ public record CardUnits(DisplayUnits units) {
             case FLOW -> us() ? "gal/min" : "L/min";
             case CAUGHT_VOLUME -> us() ? "floz" : "mL";
             case PRESSURE -> us() ? "psi" : "kPa";
-            case TIME, RAIN, DRYING, TIME_PER_MASS, TIME_PER_AREA ->
+            case TIME, TEMPERATURE, RAIN, DRYING, TIME_PER_MASS, TIME_PER_AREA ->
                 throw new IllegalArgumentException("a card has no unit for " + kind);
         };
     }

@@ -14,6 +14,7 @@ public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+    /** International inch. */
     private static final double MM_PER_INCH = 25.4;
 
     /** From this figure on decimals are of no use to a crew. */
@@ -41,7 +42,7 @@ public record Figures(DisplayUnits units) {
                 + units.mass().symbol();
     }
 
-    /** A depth of rain, as {@code 0.8 in} or {@code 20.3 mm}: inches go with acres. */
+    /** A depth of rain or of water in the ground, as {@code 0.8 in} or {@code 20.3 mm}: inches go with acres. */
     public String rain(double millimetres) {
         return units.area() == AreaUnit.ACRE
                 ? format("%.2f", millimetres / MM_PER_INCH).replaceFirst("0$", "") + " in"

@@ -25,6 +25,8 @@ final class HelpIT {
                           -V, --version   Print version information and exit.
                         Commands:
                           check       Read a season, list every problem in it, and sum it up.
+                          weather     Print a season's workable days by week, over the springs of its
+                                        weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         the season by day.
                           day         Print the crew's sheet for one day of a plan.
@@ -63,6 +65,7 @@ final class HelpIT {
     @ValueSource(
             strings = {
                 "check",
+                "weather",
                 "plan",
                 "day",
                 "page",

@@ -18,6 +18,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
+import freshfurrow.model.weather.SeasonWeather;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -53,8 +54,11 @@ final class SeasonBinder {
         this.problems = problems;
     }
 
+    /** A season, and the weather record that it names. */
+    record Bound(Season season, Optional<SeasonWeather> weather) {}
+
     /** The season; empty when there is any problem. */
-    Optional<Season> bind(Node root) {
+    Optional<Bound> bind(Node root) {
         Keys keys = Keys.of(root, problems, units);
         if (!(root instanceof Node.Mapping)) {
             return Optional.empty();
@@ -105,6 +109,8 @@ final class SeasonBinder {
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
+        Optional<WeatherReader.SeasonGround> ground =
+                new WeatherReader(folder, problems).read(keys, places, first, last);
         keys.refuseOthers();
         rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
                 .problems()
@@ -145,11 +151,14 @@ final class SeasonBinder {
                 compost,
                 drying,
                 rain,
+                ground.map(WeatherReader.SeasonGround::ground),
                 distances.orElseThrow(),
                 goals,
                 units.choice());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
-        return problems.none() ? Optional.of(season) : Optional.empty();
+        return problems.none()
+                ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather)))
+                : Optional.empty();
     }
 
     private static <T> List<T> each(Map<String, Keys> things, BiFunction<String, Keys, Optional<T>> read) {

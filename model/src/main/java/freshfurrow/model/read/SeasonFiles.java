@@ -5,7 +5,6 @@ import freshfurrow.model.read.tree.MergePatch;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.read.tree.TreeReader;
-import freshfurrow.model.season.Season;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,7 +35,7 @@ public final class SeasonFiles {
         Path absolute = file.toAbsolutePath();
         Path parent = absolute.getParent();
         SeasonFolder folder = new SeasonFolder(parent == null ? absolute : parent);
-        Optional<Season> read = Optional.empty();
+        Optional<SeasonBinder.Bound> read = Optional.empty();
         try {
             Node root = TreeReader.yaml(folder.readAnywhere(file, names.get(0)));
             for (int i = 1; i < paths.size(); i++) {
@@ -49,7 +48,11 @@ public final class SeasonFiles {
         if (read.isEmpty() || !problems.none()) {
             return new Reading.Invalid(problems.sorted());
         }
-        return new Reading.Valid(read.get(), String.valueOf(file.getFileName()), folder.sha256());
+        return new Reading.Valid(
+                read.get().season(),
+                String.valueOf(file.getFileName()),
+                folder.sha256(),
+                read.get().weather());
     }
 
     /** File names; of files that have the same name, the paths as they were given. */
