@@ -4,6 +4,7 @@ import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WetDay;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -14,7 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** When machines work, water points are open and fields are closed by rain, in seconds since the first midnight. */
+/** When machines work, water points are open and fields are closed by rain or wet ground, in seconds since the first midnight. */
 final class Calendar {
     private static final int DAY_S = 86_400;
     /** A product such as 0.2 in x 5 d/in must not become a day longer by a rounding error. */
@@ -65,7 +66,7 @@ final class Calendar {
         return allDays.computeIfAbsent(hours, these -> periods(these, false));
     }
 
-    /** The times at which fields of a drainage class are closed by rain. */
+    /** The times at which fields of a drainage class are closed by rain or wet ground. */
     List<Period> wet(Drainage drainage) {
         return closures.getOrDefault(drainage, List.of());
     }
@@ -101,6 +102,10 @@ final class Calendar {
             long daysInReach = (long) Math.min(days, ChronoUnit.DAYS.between(rain.date(), season.last()) + 1.0);
             all.add(new Period(midnight + rain.fromS(), midnight + daysInReach * DAY_S));
         }
+        season.ground().stream()
+                .flatMap(ground -> ground.wetDays(drainage).stream())
+                .map(WetDay::date)
+                .forEach(date -> all.add(new Period(midnight(date), midnight(date.plusDays(1)))));
         return all;
     }
 }

@@ -23,7 +23,7 @@ public enum Rule {
     LIST_ORDER("A planter plants only fields of its list, in the list's order."),
     ALLOWED_PLANTER("A field is listed for and planted by a planter that may plant it."),
     WINDOW_OPENING("No field is planted before its window opens."),
-    RAIN_CLOSURE("No field is planted while rain keeps it closed."),
+    RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
     WAIT_REASON("A wait for a wet field begins while rain closes it, a wait for a window before it opens."),
     FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
 

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One planting season: everything the timeline needs to play out lists of fields. Lists keep the order of the season
@@ -19,6 +20,8 @@ import java.util.Map;
  * @param timezone for calendars only; all times are local
  * @param closed days on which planters and rigs do not work
  * @param places named places other than fields and water points, by id
+ * @param rain rain that people have told of, whose closures follow from {@code drying}
+ * @param ground what the weather of a record does to the ground; empty when only {@code rain} is known
  * @param distances between all ids of fields, places and water points
  */
 public record Season(
@@ -36,6 +39,7 @@ public record Season(
         List<CompostLot> compost,
         Drying drying,
         List<Rain> rain,
+        Optional<GroundRecord> ground,
         Distances distances,
         Goals goals,
         DisplayUnits units) {
@@ -52,6 +56,69 @@ public record Season(
         if (last.isBefore(first)) {
             throw new IllegalArgumentException("season ends on " + last + ", before it begins on " + first);
         }
+    }
+
+    /** A season without a weather record. */
+    public Season(
+            String name,
+            LocalDate first,
+            LocalDate last,
+            ZoneId timezone,
+            ClosedDays closed,
+            Map<String, GeoPoint> places,
+            List<Recipe> recipes,
+            List<Field> fields,
+            List<Planter> planters,
+            List<Rig> rigs,
+            List<WaterPoint> waterPoints,
+            List<CompostLot> compost,
+            Drying drying,
+            List<Rain> rain,
+            Distances distances,
+            Goals goals,
+            DisplayUnits units) {
+        this(
+                name,
+                first,
+                last,
+                timezone,
+                closed,
+                places,
+                recipes,
+                fields,
+                planters,
+                rigs,
+                waterPoints,
+                compost,
+                drying,
+                rain,
+                Optional.empty(),
+                distances,
+                goals,
+                units);
+    }
+
+    /** The same season in another spring: with that ground, and no other rain. */
+    public Season inSpring(GroundRecord spring) {
+        return new Season(
+                name,
+                first,
+                last,
+                timezone,
+                closed,
+                places,
+                recipes,
+                fields,
+                planters,
+                rigs,
+                waterPoints,
+                compost,
+                drying,
+                List.of(),
+                Optional.of(spring),
+                distances,
+                goals,
+                units);
     }
 
     /** Number of calendar days of the season, both ends included; at least 1. */

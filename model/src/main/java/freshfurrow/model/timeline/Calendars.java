@@ -68,6 +68,12 @@ final class Calendars {
                 closures.add(new int[] {(int) Math.max(0, from), (int) Math.min(horizonS, to)});
             }
         }
+        season.ground().ifPresent(ground -> ground.wetDays(drainage).forEach(wet -> {
+            long from = ChronoUnit.DAYS.between(season.first(), wet.date()) * DAY_S;
+            if (from >= 0 && from < horizonS) {
+                closures.add(new int[] {(int) from, (int) from + DAY_S});
+            }
+        }));
         closures.sort(Comparator.comparingInt(closure -> closure[0]));
         List<int[]> joined = new ArrayList<>();
         for (int[] closure : closures) {

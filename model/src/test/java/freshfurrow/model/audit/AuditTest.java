@@ -7,7 +7,10 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WetDay;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -202,6 +205,22 @@ class AuditTest {
     void rainUnderTheLimitClosesNothingAndRainAtTheLimitDoes() throws Exception {
         assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 4.9)).isEmpty();
         assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 5)).containsOnly(Rule.RAIN_CLOSURE);
+    }
+
+    @Test
+    void plantingOnADayOfWetGroundIsCaughtForThatDrainageClassAlone() throws Exception {
+        // field A, moderately drained, is planted on 20 April
+        WetDay wet = new WetDay(LocalDate.of(2027, 4, 20), 31, 30, 0);
+
+        assertThat(rulesBroken(inSpring(Drainage.MODERATE, wet), WorkedDay.PLAN_AT_THE_FIELD))
+                .containsOnly(Rule.RAIN_CLOSURE);
+        assertThat(rulesBroken(inSpring(Drainage.POOR, wet), WorkedDay.PLAN_AT_THE_FIELD))
+                .isEmpty();
+    }
+
+    private static Season inSpring(Drainage drainage, WetDay wet) {
+        return WorkedDay.season(day -> {})
+                .inSpring(new GroundRecord("a record", Map.of(), Map.of(drainage, List.of(wet))));
     }
 
     @Test

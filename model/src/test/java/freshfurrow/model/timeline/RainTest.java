@@ -73,6 +73,36 @@ class RainTest {
     }
 
     @Test
+    void aDayOnWhichTheRecordHasWetGroundIsClosedWholeForThatDrainageClassAlone() {
+        WorkedPlan plan = new WorkedSeason()
+                .days(4)
+                .wetGround(1)
+                .wetGround(2)
+                .field("A", 5, field -> field.drainage(Drainage.POOR))
+                .plan("A");
+        WorkedPlan drained = new WorkedSeason().wetGround(1).field("A", 5).plan("A");
+
+        assertThat(plan.fillStarts("P1")).containsExactly("3 07:00:00");
+        assertThat(drained.fillStarts("P1")).containsExactly("1 07:20:00");
+        assertThat(WetGround.of(plan.season(), Drainage.POOR))
+                .containsExactly(new WetGround(
+                        WorkedSeason.day(1).atStartOfDay(), WorkedSeason.day(3).atStartOfDay()));
+    }
+
+    @Test
+    void rainThatPeopleTellOfClosesFieldsBesideTheRecord() {
+        // the record closes day 1; 10 mm on day 2 x 1 day per mm close the rest
+        WorkedPlan plan = new WorkedSeason()
+                .days(4)
+                .wetGround(1)
+                .rain(2, "00:00", 10)
+                .field("A", 5, field -> field.drainage(Drainage.POOR))
+                .plan("A");
+
+        assertThat(plan.unserved()).containsExactly("A 5.000 ha");
+    }
+
+    @Test
     void aFieldThatDoesNotDryInTheSeasonIsSkipped() {
         WorkedPlan plan = new WorkedSeason()
                 .rain(1, "00:00", 10)

@@ -15,12 +15,14 @@ import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WetDay;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -66,6 +68,7 @@ final class WorkedSeason {
     private final List<CompostLot> compost = new ArrayList<>(List.of(new CompostLot("heap", 10_000, FIRST)));
     private final List<Field> fields = new ArrayList<>();
     private final List<Rain> rain = new ArrayList<>();
+    private final List<WetDay> wetDays = new ArrayList<>();
     private final Map<String, Double> roads = new HashMap<>();
     private Drying drying = new Drying(0, 0, 0.1, 1);
     private final Set<LocalDate> closed = new HashSet<>();
@@ -131,6 +134,12 @@ final class WorkedSeason {
         return this;
     }
 
+    /** A day on which the ground of poorly drained fields is too wet by a weather record. */
+    WorkedSeason wetGround(int day) {
+        wetDays.add(new WetDay(day(day), 32, 30, 10));
+        return this;
+    }
+
     WorkedSeason road(String a, String b, double metres) {
         roads.put(a + " " + b, metres);
         roads.put(b + " " + a, metres);
@@ -153,6 +162,9 @@ final class WorkedSeason {
                 compost,
                 drying,
                 rain,
+                wetDays.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(new GroundRecord("a record", Map.of(), Map.of(Drainage.POOR, wetDays))),
                 this::metres,
                 new Goals(30, 20, 1, 1, 10, 1),
                 DisplayUnits.METRIC);

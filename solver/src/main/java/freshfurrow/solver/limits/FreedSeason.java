@@ -11,6 +11,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
@@ -23,7 +24,7 @@ import java.util.function.UnaryOperator;
  *   <li>hose: there is a hose for every rig, and water comes at once, without treatment;
  *   <li>waterLimit: no water point has a daily limit;
  *   <li>compost: there is more than enough from the season's first day on;
- *   <li>weather: it never rains;
+ *   <li>weather: it never rains, and no ground is too wet;
  *   <li>windows: fields may be planted from the season's first day on; their last days stay, as what comes after is late.
  * </ul>
  */
@@ -59,6 +60,7 @@ final class FreedSeason {
                         : season.compost(),
                 season.drying(),
                 free == Resource.WEATHER ? List.of() : season.rain(),
+                free == Resource.WEATHER ? Optional.empty() : season.ground(),
                 roads,
                 season.goals(),
                 season.units());

@@ -5,16 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WetDay;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import java.util.List;
+import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
+import org.junit.jupiter.api.Test;
 
 class FreedSeasonTest {
     @Property(tries = 10)
@@ -46,6 +51,17 @@ class FreedSeasonTest {
         assertThat(weather.waitMin()).isEqualTo(plan.totals().waitMin());
         assertThat(weather.shareOfLate()).isZero();
         assertThat(weather.shareOfWait()).isZero();
+    }
+
+    @Test
+    void onlyFreeWeatherDriesTheGroundOfARecord() {
+        Season season = InventedSeason.of(3, 1, 1, 12_000, 1);
+        Season wet = season.inSpring(new GroundRecord(
+                "a record", Map.of(), Map.of(Drainage.POOR, List.of(new WetDay(season.first(), 31, 30, 0)))));
+
+        assertThat(FreedSeason.of(wet, Resource.WEATHER, wet.distances()).ground())
+                .isEmpty();
+        assertThat(FreedSeason.of(wet, Resource.RIG, wet.distances()).ground()).isEqualTo(wet.ground());
     }
 
     private static List<List<String>> lists(CompiledSeason season) {
