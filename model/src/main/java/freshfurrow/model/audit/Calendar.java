@@ -4,7 +4,6 @@ import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WetDay;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -104,8 +103,8 @@ final class Calendar {
         }
         season.ground().stream()
                 .flatMap(ground -> ground.wetDays(drainage).stream())
-                .map(WetDay::date)
-                .forEach(date -> all.add(new Period(midnight(date), midnight(date.plusDays(1)))));
+                .forEach(wet -> all.add(new Period(
+                        midnight(wet.date()) + wet.fromS(), midnight(wet.date().plusDays(1)))));
         return all;
     }
 }

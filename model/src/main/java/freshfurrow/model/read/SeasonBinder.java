@@ -4,6 +4,7 @@ import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Crop;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Distances;
@@ -28,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** The whole tree of a season file into a {@link Season}; everything wrong becomes a problem. */
 final class SeasonBinder {
@@ -47,6 +49,7 @@ final class SeasonBinder {
     private final SeasonFolder folder;
     private final Problems problems;
     private final UnitsSeen units = new UnitsSeen();
+    private Optional<Costs> costs = Optional.empty();
 
     SeasonBinder(SeasonFolder folder, Problems problems) {
         this.folder = folder;
@@ -104,6 +107,10 @@ final class SeasonBinder {
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
+        costs = CostsReader.read(
+                keys,
+                Stream.concat(planterKeys.keySet().stream(), rigKeys.keySet().stream())
+                        .toList());
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         keys.refuseOthers();
         rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
@@ -150,6 +157,11 @@ final class SeasonBinder {
                 units.choice());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
         return problems.none() ? Optional.of(season) : Optional.empty();
+    }
+
+    /** The prices of the season that was bound last, where its file names any. */
+    Optional<Costs> costs() {
+        return costs;
     }
 
     private static <T> List<T> each(Map<String, Keys> things, BiFunction<String, Keys, Optional<T>> read) {

@@ -71,7 +71,7 @@ final class Calendars {
         season.ground().ifPresent(ground -> ground.wetDays(drainage).forEach(wet -> {
             long from = ChronoUnit.DAYS.between(season.first(), wet.date()) * DAY_S;
             if (from >= 0 && from < horizonS) {
-                closures.add(new int[] {(int) from, (int) from + DAY_S});
+                closures.add(new int[] {(int) from + wet.fromS(), (int) from + DAY_S});
             }
         }));
         closures.sort(Comparator.comparingInt(closure -> closure[0]));
