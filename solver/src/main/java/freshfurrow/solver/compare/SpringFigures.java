@@ -1,5 +1,6 @@
 package freshfurrow.solver.compare;
 
+import freshfurrow.model.season.Costs;
 import java.util.OptionalDouble;
 
 /**
@@ -45,6 +46,28 @@ public record SpringFigures(
                 || !(rigUse >= 0 && rigUse <= 1)) {
             throw new IllegalArgumentException("a spring's figures are 0 or more, and the rigs' use is at most 1");
         }
+    }
+
+    /** The same spring with what it costs at those prices. */
+    public SpringFigures at(Costs costs) {
+        double cost = (costs.labourPerH() + costs.fuelPerH()) * workH
+                + costs.fuelPerKm() * driveKm
+                + costs.compostPerKg() * compostKg
+                + costs.latePerHaDay() * lateHaDays
+                + costs.unservedPerHa() * unservedHa;
+        return new SpringFigures(
+                finishS,
+                lateHaDays,
+                unservedHa,
+                fills,
+                waterTrips,
+                waitH,
+                rigUse,
+                dumpedKg,
+                compostKg,
+                workH,
+                driveKm,
+                OptionalDouble.of(cost));
     }
 
     /** Whether all was planted, and none of it after its window. */
