@@ -1,0 +1,14 @@
+package freshfurrow.model.weather;
+
+import java.time.LocalDate;
+import java.util.OptionalInt;
+
+/**
+ * A gap in a record that was filled.
+ *
+ * @param first first missing day
+ * @param last last missing day
+ * @param rain whether rain was missing; otherwise temperatures were
+ * @param fromYear the year whose same dates were taken; empty when temperatures were interpolated
+ */
+public record Filling(LocalDate first, LocalDate last, boolean rain, OptionalInt fromYear) {}
