@@ -28,7 +28,7 @@ import java.util.function.UnaryOperator;
  *   <li>windows: fields may be planted from the season's first day on; their last days stay, as what comes after is late.
  * </ul>
  */
-final class FreedSeason {
+public final class FreedSeason {
     /** So many metres, or litres, a second that whatever is done at that rate takes the second that all things take at least. */
     private static final double AT_ONCE = 1e6;
 
@@ -36,8 +36,12 @@ final class FreedSeason {
 
     private FreedSeason() {}
 
-    /** @param roads distances to take instead of the season's own, the same but sooner had */
-    static Season of(Season season, Resource free, Distances roads) {
+    /**
+     * The season with that resource made free.
+     *
+     * @param roads distances to take instead of the season's own, the same but sooner had
+     */
+    public static Season of(Season season, Resource free, Distances roads) {
         return new Season(
                 season.name(),
                 season.first(),
