@@ -1,8 +1,9 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.compare.ComparisonFile;
-import freshfurrow.cli.compare.ComparisonPage;
+
 import freshfurrow.cli.compare.ComparisonReader;
+import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
@@ -181,12 +182,13 @@ final class CompareCommand implements Callable<Integer> {
                 forecast,
                 0);
         SpringsLine progress = SpringsLine.onTerminal();
-        try (SpringComparison comparison = new SpringComparison(
-                rules,
-                weather,
-                threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
-                progress)) {
-            return comparison.run(candidates, numbers, weather.first(SpringComparison.SAMPLE));
+        try {
+            return new SpringComparison(
+                            rules,
+                            weather,
+                            threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
+                            progress)
+                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE));
         } finally {
             progress.clear();
         }

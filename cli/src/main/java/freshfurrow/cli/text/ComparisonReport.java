@@ -8,7 +8,6 @@ import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
 import freshfurrow.solver.compare.Measure;
 import freshfurrow.solver.compare.Money;
 import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.Spread;
 import freshfurrow.solver.compare.VariantSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,7 +84,7 @@ public final class ComparisonReport {
         for (Measure measure : Measure.values()) {
             List<String> cells = new ArrayList<>();
             cells.add(text.label(measure));
-            summaries.forEach(variant -> cells.add(spread(measure, variant.spread(measure))));
+            summaries.forEach(variant -> cells.add(text.spread(measure, variant.spread(measure))));
             table.row(cells, List.of());
         }
         List<String> chances = new ArrayList<>();
@@ -95,22 +94,14 @@ public final class ComparisonReport {
         if (summaries.stream().allMatch(variant -> variant.money().isPresent())) {
             List<String> money = new ArrayList<>();
             money.add("money a season");
-            summaries.forEach(variant -> money.add(money(variant.money().orElseThrow().season())));
+            summaries.forEach(variant -> money.add(text.money(variant.money().orElseThrow().season())));
             table.row(money, List.of());
         }
         lines.addAll(table.lines());
     }
 
-    private String spread(Measure measure, Spread spread) {
-        return text.value(measure, spread.median()) + " (" + text.value(measure, spread.low()) + ", "
-                + text.value(measure, spread.high()) + ")";
-    }
-
-    private String money(Spread spread) {
-        return text.money(spread.median()) + " (" + text.money(spread.low()) + ", " + text.money(spread.high()) + ")";
-    }
-
-    private static String chance(Chance chance) {
+    /** A share of springs with its 95 % interval. */
+    public static String chance(Chance chance) {
         return percent(chance.share()) + " (" + percent(chance.lower()) + " to " + percent(chance.upper()) + ")";
     }
 

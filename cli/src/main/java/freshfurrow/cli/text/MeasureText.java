@@ -2,6 +2,8 @@ package freshfurrow.cli.text;
 
 import freshfurrow.solver.compare.LivingRules;
 import freshfurrow.solver.compare.Measure;
+import freshfurrow.solver.compare.PairedDifference;
+import freshfurrow.solver.compare.Spread;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -59,6 +61,23 @@ public final class MeasureText {
         String text = number(figure(measure, si));
         String signed = text.startsWith("-") || isZero(text) ? text : "+" + text;
         return measure == Measure.FINISH ? signed + " d" : signed;
+    }
+
+    /** A median with what one spring in ten is below and above. */
+    public String spread(Measure measure, Spread spread) {
+        return value(measure, spread.median()) + " (" + value(measure, spread.low()) + ", "
+                + value(measure, spread.high()) + ")";
+    }
+
+    /** A mean difference with its 95 % interval. */
+    public String differenceWithInterval(Measure measure, PairedDifference difference) {
+        return difference(measure, difference.mean()) + " (" + difference(measure, difference.lower()) + " to "
+                + difference(measure, difference.upper()) + ")";
+    }
+
+    /** Money of a median spring, with what one spring in ten is below and above. */
+    public String money(Spread spread) {
+        return money(spread.median()) + " (" + money(spread.low()) + ", " + money(spread.high()) + ")";
     }
 
     /** Money, as {@code 12,300 USD}. */

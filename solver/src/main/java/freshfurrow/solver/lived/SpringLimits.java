@@ -8,28 +8,26 @@ import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
 import freshfurrow.solver.compare.SpringFigures;
 import freshfurrow.solver.limits.FreedSeason;
 import java.util.List;
-import java.util.Map;
 
 /** What a resource holds back in springs: they are lived again by the same plan with it made free. */
 final class SpringLimits {
+    private final DryPlan plan;
     private final Season season;
-    private final CompiledSeason compiled;
-    private final List<List<String>> lists;
     private final int forecastDays;
 
-    SpringLimits(CompiledSeason compiled, List<List<String>> lists, int forecastDays) {
-        this.season = compiled.season();
-        this.compiled = compiled;
-        this.lists = lists;
+    SpringLimits(DryPlan plan, int forecastDays) {
+        this.plan = plan;
+        this.season = plan.season().season();
         this.forecastDays = forecastDays;
     }
 
     /** The springs lived with that resource made free. */
     List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
-        CompiledSeason freed = CompiledSeason.of(FreedSeason.of(season, free, compiled.roads()));
-        SpringLife life = new SpringLife(freed, lists, forecastDays);
+        CompiledSeason freed =
+                CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
+        SpringLife life = new SpringLife(freed, plan.lists(), forecastDays);
         return springs.stream()
-                .map(spring -> free == Resource.WEATHER ? new GroundRecord("dry", Map.of(), Map.of()) : spring)
+                .map(spring -> free == Resource.WEATHER ? DryPlan.DRY : spring)
                 .map(spring -> life.live(spring).figures())
                 .toList();
     }
