@@ -1,7 +1,6 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.compare.ComparisonFile;
-
 import freshfurrow.cli.compare.ComparisonReader;
 import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.cli.text.ComparisonReport;
@@ -85,7 +84,8 @@ final class CompareCommand implements Callable<Integer> {
             names = "--seed",
             paramLabel = "N",
             defaultValue = "1",
-            description = "any whole number; another one makes other plans and other springs (default: ${DEFAULT-VALUE})")
+            description =
+                    "any whole number; another one makes other plans and other springs (default: ${DEFAULT-VALUE})")
     private long seed;
 
     @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
@@ -150,7 +150,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Path usualFolder() {
-        return season.map(path -> Files.isDirectory(path) ? path : path.toAbsolutePath().resolveSibling(""))
+        return season.map(path ->
+                        Files.isDirectory(path) ? path : path.toAbsolutePath().resolveSibling(""))
                 .orElse(Path.of(""))
                 .resolve("compare");
     }
@@ -211,8 +212,9 @@ final class CompareCommand implements Callable<Integer> {
         for (Candidate candidate : candidates) {
             if (!candidate.season().first().equals(base.first())
                     || !candidate.season().last().equals(base.last())) {
-                throw new Refusal("variant " + candidate.name() + " has other first and last days than the season, so"
-                        + " that they cannot live through the same springs; leave season.first and season.last as they are");
+                throw new Refusal(
+                        "variant " + candidate.name() + " has other first and last days than the season, so"
+                                + " that they cannot live through the same springs; leave season.first and season.last as they are");
             }
         }
     }

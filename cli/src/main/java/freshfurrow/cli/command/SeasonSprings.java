@@ -27,12 +27,14 @@ final class SeasonSprings implements SpringSource {
     /** @throws Refusal when the season names no weather record, or none of a whole spring */
     static SeasonSprings of(Reading.Valid read, long seed) {
         SeasonWeather weather = read.weather()
-                .orElseThrow(() -> new Refusal(read.file() + ": weather: is missing, and springs are made from a weather"
-                        + " record; write weather: {file: station.csv} with a station's days (see docs/weather.md)"));
+                .orElseThrow(
+                        () -> new Refusal(
+                                read.file() + ": weather: is missing, and springs are made from a weather"
+                                        + " record; write weather: {file: station.csv} with a station's days (see docs/weather.md)"));
         SeasonSprings springs = new SeasonSprings(read.season(), weather, seed);
         if (springs.recorded() == 0) {
-            throw new Refusal(weather.file() + ": holds no year with all days from " + read.season().first() + " to "
-                    + read.season().last() + "; give a longer record");
+            throw new Refusal(weather.file() + ": holds no year with all days from "
+                    + read.season().first() + " to " + read.season().last() + "; give a longer record");
         }
         return springs;
     }

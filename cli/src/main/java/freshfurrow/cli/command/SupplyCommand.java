@@ -66,7 +66,8 @@ final class SupplyCommand implements Callable<Integer> {
             names = "--seed",
             paramLabel = "N",
             defaultValue = "1",
-            description = "any whole number; another one makes another plan and other springs (default: ${DEFAULT-VALUE})")
+            description =
+                    "any whole number; another one makes another plan and other springs (default: ${DEFAULT-VALUE})")
     private long seed;
 
     @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
@@ -79,8 +80,7 @@ final class SupplyCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--lead is 0 to 365 days, not " + lead);
         }
         if (steps < 0 || threads.orElse(1) < 1) {
-            throw new ParameterException(
-                    spec.commandLine(), "--steps is 0 or more, and --threads 1 or more");
+            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, and --threads 1 or more");
         }
         Reading.Valid read = season.read();
         SeasonSprings weather = SeasonSprings.of(read, seed);
@@ -98,8 +98,7 @@ final class SupplyCommand implements Callable<Integer> {
         }
         Output.print(
                 spec,
-                SupplyReport.lines(
-                        read.season(), needs, weather.words(numbers), numbers.size(), share.share(), lead));
+                SupplyReport.lines(read.season(), needs, weather.words(numbers), numbers.size(), share.share(), lead));
         return Freshfurrow.OK;
     }
 

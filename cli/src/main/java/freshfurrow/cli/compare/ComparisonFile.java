@@ -92,10 +92,9 @@ public final class ComparisonFile {
         }
         summary.money().ifPresent(money -> node.set("money", money(money)));
         ObjectNode limits = node.putObject("limits");
-        variant.limits()
-                .forEach(share -> limits.putObject(share.resource().key())
-                        .put("shareOfLate", share.ofLate())
-                        .put("shareOfWait", share.ofWait()));
+        variant.limits().forEach(share -> limits.putObject(share.resource().key())
+                .put("shareOfLate", share.ofLate())
+                .put("shareOfWait", share.ofWait()));
         ArrayNode columns = node.putArray("columns");
         COLUMNS.forEach(columns::add);
         ArrayNode rows = node.putArray("rows");
@@ -176,11 +175,10 @@ public final class ComparisonFile {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.set("season", spread(money.season()));
         money.difference().ifPresent(difference -> node.set("lessBase", difference(difference)));
-        money.breakEven()
-                .ifPresent(breakEven -> node.putObject("breakEven")
-                        .put("mean", breakEven.mean())
-                        .put("lower", breakEven.lower())
-                        .put("upper", breakEven.upper()));
+        money.breakEven().ifPresent(breakEven -> node.putObject("breakEven")
+                .put("mean", breakEven.mean())
+                .put("lower", breakEven.lower())
+                .put("upper", breakEven.upper()));
         return node.put("yearlyExtra", money.yearlyExtra());
     }
 }

@@ -50,8 +50,8 @@ public final class ComparisonReader {
         }
         try {
             if (!ComparisonFile.FORMAT.equals(text(top, "format"))) {
-                throw new IllegalArgumentException("is of the format " + text(top, "format") + ", not "
-                        + ComparisonFile.FORMAT);
+                throw new IllegalArgumentException(
+                        "is of the format " + text(top, "format") + ", not " + ComparisonFile.FORMAT);
             }
             return compared(top);
         } catch (IllegalArgumentException | DateTimeException e) {
@@ -112,8 +112,8 @@ public final class ComparisonReader {
 
     private static SpringFigures spring(JsonNode row) {
         if (row.size() != ComparisonFile.COLUMNS.size()) {
-            throw new IllegalArgumentException("has a row of " + row.size() + " figures where "
-                    + ComparisonFile.COLUMNS.size() + " belong");
+            throw new IllegalArgumentException(
+                    "has a row of " + row.size() + " figures where " + ComparisonFile.COLUMNS.size() + " belong");
         }
         return new SpringFigures(
                 (int) number(row, 1),

@@ -35,7 +35,13 @@ final class ComparisonData {
                     .put("name", summaries.get(i).name())
                     .put("sha256", compared.variants().get(i).sha256())
                     .put("inside", ComparisonReport.chance(summaries.get(i).insideWindows()))
-                    .put("money", summaries.get(i).money().map(money -> text.money(money.season())).orElse(""));
+                    .put(
+                            "money",
+                            summaries
+                                    .get(i)
+                                    .money()
+                                    .map(money -> text.money(money.season()))
+                                    .orElse(""));
         }
         ArrayNode measures = data.putArray("measures");
         for (Measure measure : Measure.values()) {

@@ -66,9 +66,12 @@ public final class ComparisonReport {
     public static String rule(ComparedSprings compared) {
         int forecast = compared.rules().forecastDays();
         int replan = compared.rules().replanDays();
-        return "Each plan is made as if it stayed dry (" + String.format(Locale.ROOT, "%,d", compared.rules().steps())
+        return "Each plan is made as if it stayed dry ("
+                + String.format(Locale.ROOT, "%,d", compared.rules().steps())
                 + " steps, seed " + compared.rules().seed() + ") and lived "
-                + (forecast == 0 ? "without a forecast" : "with a forecast of " + Figures.count(forecast, "day", "days"))
+                + (forecast == 0
+                        ? "without a forecast"
+                        : "with a forecast of " + Figures.count(forecast, "day", "days"))
                 + (replan == 0
                         ? ", passing over wet fields."
                         : ", and planned again every " + Figures.count(replan, "day", "days") + ".");
@@ -94,7 +97,8 @@ public final class ComparisonReport {
         if (summaries.stream().allMatch(variant -> variant.money().isPresent())) {
             List<String> money = new ArrayList<>();
             money.add("money a season");
-            summaries.forEach(variant -> money.add(text.money(variant.money().orElseThrow().season())));
+            summaries.forEach(variant ->
+                    money.add(text.money(variant.money().orElseThrow().season())));
             table.row(money, List.of());
         }
         lines.addAll(table.lines());
@@ -117,7 +121,8 @@ public final class ComparisonReport {
         Table table = new Table(
                 WIDTH,
                 List.of(
-                        Table.Column.left(variant.name() + " less " + summaries.get(0).name()),
+                        Table.Column.left(
+                                variant.name() + " less " + summaries.get(0).name()),
                         Table.Column.right("mean"),
                         Table.Column.right("95 % interval"),
                         Table.Column.right("springs with less"),
@@ -163,7 +168,8 @@ public final class ComparisonReport {
         String told = named(variant, PairedDifference::toldApart, true);
         String untold = named(variant, difference -> !difference.toldApart(), false);
         if (told.isEmpty()) {
-            return "The springs do not tell " + variant.name() + " and " + summaries.get(0).name() + " apart.";
+            return "The springs do not tell " + variant.name() + " and "
+                    + summaries.get(0).name() + " apart.";
         }
         return variant.name() + " against " + summaries.get(0).name() + ", in the mean: " + told + "."
                 + (untold.isEmpty() ? "" : " Not told apart: " + untold + ".");
@@ -176,7 +182,10 @@ public final class ComparisonReport {
                         .filter(entry -> which.test(entry.getValue()))
                         .map(entry -> text.label(entry.getKey())
                                 + (withFigure
-                                        ? " " + text.difference(entry.getKey(), entry.getValue().mean())
+                                        ? " "
+                                                + text.difference(
+                                                        entry.getKey(),
+                                                        entry.getValue().mean())
                                         : ""))
                         .toList());
     }
@@ -192,7 +201,8 @@ public final class ComparisonReport {
             String verdict = breakEven.lower() > money.yearlyExtra()
                     ? " Its machines cost " + text.money(money.yearlyExtra()) + " more a year, so it pays."
                     : breakEven.upper() < money.yearlyExtra()
-                            ? " Its machines cost " + text.money(money.yearlyExtra()) + " more a year, so it does not pay."
+                            ? " Its machines cost " + text.money(money.yearlyExtra())
+                                    + " more a year, so it does not pay."
                             : " Its machines cost " + text.money(money.yearlyExtra())
                                     + " more a year: the springs do not tell whether it pays.";
             words.add(may + verdict);
@@ -213,8 +223,8 @@ public final class ComparisonReport {
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .sorted(Comparator.comparingDouble(share).reversed())
                 .limit(MOST_NAMED)
-                .map(limit -> Figures.percent(share.applyAsDouble(limit)) + " goes away when "
-                        + condition(limit.resource()))
+                .map(limit ->
+                        Figures.percent(share.applyAsDouble(limit)) + " goes away when " + condition(limit.resource()))
                 .toList();
         return named.isEmpty() ? "no one thing made free takes any of it away" : String.join(", ", named);
     }

@@ -83,7 +83,8 @@ public final class MeasureText {
     /** Money, as {@code 12,300 USD}. */
     public String money(double amount) {
         String text = String.format(Locale.ROOT, "%,.0f", amount);
-        return (text.equals("-0") ? "0" : text) + rules.currency().map(code -> " " + code).orElse("");
+        return (text.equals("-0") ? "0" : text)
+                + rules.currency().map(code -> " " + code).orElse("");
     }
 
     private String date(double si) {

@@ -36,8 +36,8 @@ public final class SupplyReport {
     public static List<String> lines(
             Season season, SupplyNeeds needs, String springs, int count, double sure, int leadDays) {
         SupplyReport report = new SupplyReport(season, needs, leadDays);
-        report.lines.add(season.name() + ": what is enough in "
-                + String.format(Locale.ROOT, "%.0f %%", sure * 100) + " of " + springs);
+        report.lines.add(season.name() + ": what is enough in " + String.format(Locale.ROOT, "%.0f %%", sure * 100)
+                + " of " + springs);
         report.compost();
         report.water(count);
         report.days();
@@ -111,8 +111,7 @@ public final class SupplyReport {
         Table table = new Table(WIDTH, columns, "");
         double before = 0;
         for (SupplyNeeds.Day day : needs.days()) {
-            boolean idle = day.neededKg() == before
-                    && day.waterL().stream().allMatch(litres -> litres == 0);
+            boolean idle = day.neededKg() == before && day.waterL().stream().allMatch(litres -> litres == 0);
             before = day.neededKg();
             if (!idle) {
                 table.row(row(day), List.of());

@@ -8,10 +8,12 @@ import static freshfurrow.model.quantity.KnownUnits.KILOPASCAL;
 import static freshfurrow.model.quantity.KnownUnits.MILLIMETRE;
 import static freshfurrow.model.quantity.KnownUnits.POUND;
 import static freshfurrow.model.quantity.KnownUnits.PSI;
+import static systems.uom.common.USCustomary.FAHRENHEIT;
 import static systems.uom.common.USCustomary.FOOT;
 import static systems.uom.common.USCustomary.INCH;
 import static systems.uom.common.USCustomary.MILE;
 import static systems.uom.common.USCustomary.MILE_PER_HOUR;
+import static tech.units.indriya.unit.Units.CELSIUS;
 import static tech.units.indriya.unit.Units.CUBIC_METRE;
 import static tech.units.indriya.unit.Units.DAY;
 import static tech.units.indriya.unit.Units.GRAM;
@@ -117,6 +119,8 @@ public enum Kind {
             in("bar", KILOPASCAL.multiply(100))),
     /** Kept in millimetres. */
     RAIN("a depth of rain", "0.8 in", MILLIMETRE, in("in", INCH), in("mm", MILLIMETRE)),
+    /** Kept in degrees Celsius. */
+    TEMPERATURE("a temperature", "20 C", CELSIUS, in("C", CELSIUS), in("F", FAHRENHEIT)),
     /** Kept in days per millimetre. */
     DRYING(
             "a drying time per depth of rain",

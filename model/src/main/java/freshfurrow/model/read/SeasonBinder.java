@@ -19,6 +19,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
+import freshfurrow.model.weather.SeasonWeather;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -49,15 +50,17 @@ final class SeasonBinder {
     private final SeasonFolder folder;
     private final Problems problems;
     private final UnitsSeen units = new UnitsSeen();
-    private Optional<Costs> costs = Optional.empty();
 
     SeasonBinder(SeasonFolder folder, Problems problems) {
         this.folder = folder;
         this.problems = problems;
     }
 
+    /** A season, the weather record that it names, and its prices. */
+    record Bound(Season season, Optional<SeasonWeather> weather, Optional<Costs> costs) {}
+
     /** The season; empty when there is any problem. */
-    Optional<Season> bind(Node root) {
+    Optional<Bound> bind(Node root) {
         Keys keys = Keys.of(root, problems, units);
         if (!(root instanceof Node.Mapping)) {
             return Optional.empty();
@@ -107,11 +110,13 @@ final class SeasonBinder {
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
-        costs = CostsReader.read(
+        Optional<Costs> costs = CostsReader.read(
                 keys,
                 Stream.concat(planterKeys.keySet().stream(), rigKeys.keySet().stream())
                         .toList());
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
+        Optional<WeatherReader.SeasonGround> ground =
+                new WeatherReader(folder, problems).read(keys, places, first, last);
         keys.refuseOthers();
         rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
                 .problems()
@@ -152,16 +157,14 @@ final class SeasonBinder {
                 compost,
                 drying,
                 rain,
+                ground.map(WeatherReader.SeasonGround::ground),
                 distances.orElseThrow(),
                 goals,
                 units.choice());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
-        return problems.none() ? Optional.of(season) : Optional.empty();
-    }
-
-    /** The prices of the season that was bound last, where its file names any. */
-    Optional<Costs> costs() {
-        return costs;
+        return problems.none()
+                ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))
+                : Optional.empty();
     }
 
     private static <T> List<T> each(Map<String, Keys> things, BiFunction<String, Keys, Optional<T>> read) {

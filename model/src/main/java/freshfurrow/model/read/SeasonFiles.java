@@ -5,7 +5,6 @@ import freshfurrow.model.read.tree.MergePatch;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.read.tree.TreeReader;
-import freshfurrow.model.season.Season;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,21 +35,25 @@ public final class SeasonFiles {
         Path absolute = file.toAbsolutePath();
         Path parent = absolute.getParent();
         SeasonFolder folder = new SeasonFolder(parent == null ? absolute : parent);
-        SeasonBinder binder = new SeasonBinder(folder, problems);
-        Optional<Season> read = Optional.empty();
+        Optional<SeasonBinder.Bound> read = Optional.empty();
         try {
             Node root = TreeReader.yaml(folder.readAnywhere(file, names.get(0)));
             for (int i = 1; i < paths.size(); i++) {
                 root = patched(root, TreeReader.yaml(folder.readAnywhere(paths.get(i), names.get(i))), problems);
             }
-            read = binder.bind(root);
+            read = new SeasonBinder(folder, problems).bind(root);
         } catch (FileProblem e) {
             problems.add(e);
         }
         if (read.isEmpty() || !problems.none()) {
             return new Reading.Invalid(problems.sorted());
         }
-        return new Reading.Valid(read.get(), binder.costs(), String.valueOf(file.getFileName()), folder.sha256());
+        return new Reading.Valid(
+                read.get().season(),
+                String.valueOf(file.getFileName()),
+                folder.sha256(),
+                read.get().weather(),
+                read.get().costs());
     }
 
     /** File names; of files that have the same name, the paths as they were given. */

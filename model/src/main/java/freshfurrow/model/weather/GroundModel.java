@@ -26,6 +26,12 @@ public record GroundModel(
     /** The budget begins so many days before the season, where there is weather for them. */
     public static final int LEAD_DAYS = 60;
 
+    /** Cover of no-till ground in spring after a grain crop: common practice, no source. */
+    public static final double USUAL_RESIDUE_COVER = 0.7;
+
+    /** A tenth of an inch: common practice, no source. */
+    public static final double USUAL_RAINED_OFF_MM = 2.54;
+
     /** Evaporation of wet bare soil over reference evapotranspiration: FAO-56, chapter 7, equation 72 for usual wind and humidity. */
     private static final double WET_BARE_SOIL = 1.2;
 

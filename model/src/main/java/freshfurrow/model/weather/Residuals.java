@@ -9,13 +9,13 @@ import org.apache.commons.rng.sampling.distribution.ContinuousSampler;
  */
 final class Residuals {
     private final double sameDay;
-    private final double a11;
-    private final double a12;
-    private final double a21;
-    private final double a22;
-    private final double b11;
-    private final double b21;
-    private final double b22;
+    final double a11;
+    final double a12;
+    final double a21;
+    final double a22;
+    final double b11;
+    final double b21;
+    final double b22;
     private double highest;
     private double lowest;
 

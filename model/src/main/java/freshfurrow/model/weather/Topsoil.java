@@ -3,7 +3,7 @@ package freshfurrow.model.weather;
 import freshfurrow.model.season.Drainage;
 
 /**
- * The uppermost 0.1 m of a field: how much water it holds, how fast it dries and when it bears a planter. Evaporation is that of
+ * The uppermost 0.15 m of a field: how much water it holds, how fast it dries and when it bears a planter. Evaporation is that of
  * FAO Irrigation and Drainage Paper 56 (1998), chapter 7: at the full rate until the readily evaporable water is gone, then in
  * proportion to what is left of the total evaporable water, down to half the wilting point. Every step keeps the order of
  * wetter and drier, so that more rain or a wetter start never leaves a drier field.
@@ -24,6 +24,11 @@ public record Topsoil(
         double curveNumber,
         double drainageDays,
         double workableBelow) {
+    /** The deeper of the two layers that FAO-56, chapter 7, gives for evaporation from the soil, mm. */
+    private static final double DEPTH_MM = 150;
+
+    private static final double USUAL_LIMIT = 0.90;
+
     public Topsoil {
         if (!(wiltingPointMm >= 0
                 && fieldCapacityMm > wiltingPointMm
@@ -39,16 +44,34 @@ public record Topsoil(
     }
 
     /**
-     * Usual figures of a class. Water contents are within the ranges of FAO-56, table 19, for sandy loam, silt loam and silty clay;
-     * curve numbers those of straight rows with crop residue in good condition on hydrologic soil groups B, C and D (NEH part
-     * 630, chapter 9). Days to drain are common practice without a source. For the limit no single published value is known.
+     * Usual figures of a class. Water contents and readily evaporable water lie in the ranges of FAO-56, table 19, for sandy loam, silt
+     * loam and silty clay; curve numbers are those of straight rows with crop residue in good condition on hydrologic soil groups
+     * B, C and D (NEH part 630, chapter 9). Days to drain are common practice without a source. There is no one published limit: this
+     * one gives an invented climate the days suitable for fieldwork that Extension reports for one like it.
      */
     public static Topsoil usual(Drainage drainage) {
         return switch (drainage) {
-            case WELL -> new Topsoil(11, 23, 45, 8, 75, 1, 0.98);
-            case MODERATE -> new Topsoil(15, 29, 50, 9, 82, 2, 0.97);
-            case POOR -> new Topsoil(23, 36, 48, 10, 85, 4, 0.96);
+            case WELL -> of(0.11, 0.23, 0.45, 8, 75, 1.5);
+            case MODERATE -> of(0.15, 0.29, 0.50, 9, 82, 3);
+            case POOR -> of(0.23, 0.36, 0.48, 10, 85, 5);
         };
+    }
+
+    private static Topsoil of(
+            double wiltingPoint,
+            double fieldCapacity,
+            double saturation,
+            double readilyEvaporableMm,
+            double curveNumber,
+            double drainageDays) {
+        return new Topsoil(
+                wiltingPoint * DEPTH_MM,
+                fieldCapacity * DEPTH_MM,
+                saturation * DEPTH_MM,
+                readilyEvaporableMm,
+                curveNumber,
+                drainageDays,
+                USUAL_LIMIT);
     }
 
     /** The most water that bears a planter, mm. */

@@ -74,8 +74,8 @@ public final class SpringComparison {
         if (sample.isEmpty()) {
             return List.of();
         }
-        List<SpringFigures> before = workers.each(
-                sample, number -> life.live(springs.spring(number)).figures());
+        List<SpringFigures> before =
+                workers.each(sample, number -> life.live(springs.spring(number)).figures());
         SpringLimits limits = new SpringLimits(plan, rules.forecastDays());
         List<GroundRecord> grounds = sample.stream().map(springs::spring).toList();
         return workers.each(

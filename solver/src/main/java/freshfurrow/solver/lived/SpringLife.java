@@ -60,7 +60,8 @@ public final class SpringLife {
         int now = 0;
         Optional<PlanStart> start = Optional.empty();
         while (true) {
-            Season known = start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
+            Season known =
+                    start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
             List<Field> left = known.fields();
             int news = Math.min(ground.nextNews(now), passOver.nextOpening(left, now));
             if (left.isEmpty()) {
@@ -84,16 +85,17 @@ public final class SpringLife {
         Set<String> begun = new HashSet<>();
         start.ifPresent(from -> begun.addAll(from.plantedHa().keySet()));
         List<List<String>> order = lists.stream()
-                .map(list -> passOver
-                        .order(
-                                list.stream()
-                                        .filter(field -> leftById.containsKey(field.id()))
-                                        .toList(),
-                                begun,
-                                now)
-                        .stream()
-                        .map(Field::id)
-                        .toList())
+                .map(
+                        list -> passOver
+                                .order(
+                                        list.stream()
+                                                .filter(field -> leftById.containsKey(field.id()))
+                                                .toList(),
+                                        begun,
+                                        now)
+                                .stream()
+                                .map(Field::id)
+                                .toList())
                 .toList();
         CompiledSeason compiledLeft = CompiledSeason.of(known);
         return start.isPresent()

@@ -66,8 +66,7 @@ final class SpringTally {
             }
         }
         for (int r = 0; r < rigs.length; r++) {
-            for (Activity activity :
-                    of(plan.rigs(), season.rigs().get(r).id()).activities()) {
+            for (Activity activity : of(plan.rigs(), season.rigs().get(r).id()).activities()) {
                 if (seconds(activity.start()) < untilS) {
                     rig(r, activity);
                 }

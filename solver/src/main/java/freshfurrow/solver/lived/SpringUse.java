@@ -35,8 +35,7 @@ public record SpringUse(double[] compostKg, double[][] waterL) {
     static SpringUse of(Season season, LivedSpring lived) {
         double[] compostKg = new double[season.days()];
         double[][] waterL = new double[season.waterPoints().size()][season.days()];
-        List<String> points =
-                season.waterPoints().stream().map(WaterPoint::id).toList();
+        List<String> points = season.waterPoints().stream().map(WaterPoint::id).toList();
         for (LivedSpring.Part part : lived.parts()) {
             Map<String, Double> massOf = new HashMap<>();
             part.plan().batches().forEach(batch -> massOf.put(batch.id(), batch.compostKg()));

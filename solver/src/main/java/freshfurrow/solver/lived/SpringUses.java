@@ -34,8 +34,8 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
             int threads,
             SpringProgress progress) {
         DryPlan plan = DryPlan.of(season, steps, seed, threads);
-        CompiledSeason freed =
-                CompiledSeason.of(FreedSeason.of(plan.season().season(), Resource.COMPOST, plan.season().roads()));
+        CompiledSeason freed = CompiledSeason.of(FreedSeason.of(
+                plan.season().season(), Resource.COMPOST, plan.season().roads()));
         try (SpringWorkers workers = new SpringWorkers(threads, 2 * numbers.size(), progress)) {
             return new SpringUses(
                     uses(plan.season(), plan, springs, numbers, workers), uses(freed, plan, springs, numbers, workers));
