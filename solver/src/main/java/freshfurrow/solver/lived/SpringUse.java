@@ -10,26 +10,30 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/**
- * What one spring used, by day of the season.
- *
- * @param compostKg compost of the batches begun on each day, kg
- * @param waterL water drawn on each day, by water point in the season's order, L
- */
-public record SpringUse(double[] compostKg, double[][] waterL) {
-    public SpringUse {
-        compostKg = compostKg.clone();
-        waterL = Arrays.stream(waterL).map(double[]::clone).toArray(double[][]::new);
+/** What one spring used, by day of the season. */
+public final class SpringUse {
+    private final double[] compostKg;
+    private final double[][] waterL;
+
+    /**
+     * Use by day.
+     *
+     * @param compostKg compost of the batches begun on each day, kg
+     * @param waterL water drawn on each day, by water point in the season's order, L
+     */
+    public SpringUse(double[] compostKg, double[][] waterL) {
+        this.compostKg = compostKg.clone();
+        this.waterL = Arrays.stream(waterL).map(double[]::clone).toArray(double[][]::new);
     }
 
-    @Override
-    public double[] compostKg() {
-        return compostKg.clone();
+    /** Compost of the batches begun on a day counted from the season's first, kg. */
+    public double compostKg(int day) {
+        return compostKg[day];
     }
 
-    @Override
-    public double[][] waterL() {
-        return Arrays.stream(waterL).map(double[]::clone).toArray(double[][]::new);
+    /** Water drawn on a day at a water point, by its place in the season's order, L. */
+    public double waterL(int point, int day) {
+        return waterL[point][day];
     }
 
     static SpringUse of(Season season, LivedSpring lived) {

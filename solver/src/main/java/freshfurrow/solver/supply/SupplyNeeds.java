@@ -91,10 +91,9 @@ public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Op
     private static double[] neededByDay(Season season, List<SpringUse> springs, SureShare sure) {
         double[][] used = new double[season.days()][springs.size()];
         for (int i = 0; i < springs.size(); i++) {
-            double[] compostKg = springs.get(i).compostKg();
             double sum = 0;
-            for (int day = 0; day < compostKg.length; day++) {
-                sum += compostKg[day];
+            for (int day = 0; day < used.length; day++) {
+                sum += springs.get(i).compostKg(day);
                 used[day][i] = sum;
             }
         }
@@ -110,7 +109,7 @@ public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Op
         for (int point = 0; point < season.waterPoints().size(); point++) {
             double[] drawn = new double[springs.size()];
             for (int i = 0; i < drawn.length; i++) {
-                drawn[i] = springs.get(i).waterL()[point][day];
+                drawn[i] = springs.get(i).waterL(point, day);
             }
             water.add(sure.enough(drawn));
         }
@@ -141,8 +140,8 @@ public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Op
             double[] most = new double[springs.size()];
             int atLimit = 0;
             for (int i = 0; i < most.length; i++) {
-                for (double drawn : springs.get(i).waterL()[p]) {
-                    most[i] = Math.max(most[i], drawn);
+                for (int day = 0; day < season.days(); day++) {
+                    most[i] = Math.max(most[i], springs.get(i).waterL(p, day));
                 }
                 atLimit += most[i] >= 0.99 * point.dailyLimitL().orElse(Double.POSITIVE_INFINITY) ? 1 : 0;
             }
