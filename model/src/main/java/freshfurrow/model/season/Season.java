@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One planting season: everything the timeline needs to play out lists of fields. Lists keep the order of the season
@@ -19,7 +20,10 @@ import java.util.Map;
  * @param timezone for calendars only; all times are local
  * @param closed days on which planters and rigs do not work
  * @param places named places other than fields and water points, by id
- * @param distances between all ids of fields, places and water points
+ * @param distances between all ids of fields, places and water points, and of places where machines stand
+ * @param outages times in which machines are out of order
+ * @param standing where machines stand, when the season is already under way: then {@code fields} and {@code compost} are what is
+ *     left of them
  */
 public record Season(
         String name,
@@ -38,7 +42,9 @@ public record Season(
         List<Rain> rain,
         Distances distances,
         Goals goals,
-        DisplayUnits units) {
+        DisplayUnits units,
+        List<Outage> outages,
+        Optional<Standing> standing) {
 
     public Season {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
@@ -49,9 +55,56 @@ public record Season(
         waterPoints = List.copyOf(waterPoints);
         compost = List.copyOf(compost);
         rain = List.copyOf(rain);
+        outages = List.copyOf(outages);
         if (last.isBefore(first)) {
             throw new IllegalArgumentException("season ends on " + last + ", before it begins on " + first);
         }
+    }
+
+    /** A season that has not begun, without outages. */
+    public Season(
+            String name,
+            LocalDate first,
+            LocalDate last,
+            ZoneId timezone,
+            ClosedDays closed,
+            Map<String, GeoPoint> places,
+            List<Recipe> recipes,
+            List<Field> fields,
+            List<Planter> planters,
+            List<Rig> rigs,
+            List<WaterPoint> waterPoints,
+            List<CompostLot> compost,
+            Drying drying,
+            List<Rain> rain,
+            Distances distances,
+            Goals goals,
+            DisplayUnits units) {
+        this(
+                name,
+                first,
+                last,
+                timezone,
+                closed,
+                places,
+                recipes,
+                fields,
+                planters,
+                rigs,
+                waterPoints,
+                compost,
+                drying,
+                rain,
+                distances,
+                goals,
+                units,
+                List.of(),
+                Optional.empty());
+    }
+
+    /** A season like this one, but for what is changed. */
+    public SeasonChange change() {
+        return new SeasonChange(this);
     }
 
     /** Number of calendar days of the season, both ends included; at least 1. */
