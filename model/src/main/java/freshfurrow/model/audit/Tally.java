@@ -6,6 +6,7 @@ import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -97,7 +98,7 @@ final class Tally {
             if (planter != null && COUNTED.contains(done.activity().why())) {
                 long start = evidence.start(done.activity());
                 long end = evidence.end(done.activity());
-                for (Calendar.Period work : evidence.calendar.work(planter.hours())) {
+                for (Calendar.Period work : evidence.calendar.work(planter.id(), planter.hours())) {
                     seconds += work.overlap(start, end);
                 }
             }
@@ -113,6 +114,15 @@ final class Tally {
             seconds += evidence.lasts(done.activity()) - (planter == null ? 0 : planter.moveTimeS());
         }
         return seconds;
+    }
+
+    private Optional<Recipe> recipeOfMixWith(String batch) {
+        return evidence.rigs.keySet().stream()
+                .flatMap(rig -> evidence.carried.mix(rig).stream())
+                .filter(mix -> mix.batches().contains(batch) || batch.isEmpty())
+                .map(mix -> evidence.recipes.get(mix.recipe()))
+                .filter(Objects::nonNull)
+                .findFirst();
     }
 
     private double dumpedInTanksL() {
@@ -142,7 +152,8 @@ final class Tally {
             Optional<Recipe> recipe = evidence.plan.loads().stream()
                     .filter(load -> load.batches().contains(dumped.getKey()))
                     .findFirst()
-                    .flatMap(evidence::recipeOf);
+                    .flatMap(evidence::recipeOf)
+                    .or(() -> recipeOfMixWith(dumped.getKey()));
             if (recipe.isPresent()) {
                 kilograms += Evidence.kilograms(dumped.getValue(), recipe.get());
             }

@@ -160,7 +160,9 @@ final class SeasonBinder {
                 ground.map(WeatherReader.SeasonGround::ground),
                 distances.orElseThrow(),
                 goals,
-                units.choice());
+                units.choice(),
+                List.of(),
+                Optional.empty());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
         return problems.none()
                 ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))

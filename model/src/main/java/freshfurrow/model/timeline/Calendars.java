@@ -5,6 +5,7 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,9 +26,22 @@ final class Calendars {
         this.horizonS = season.days() * DAY_S;
     }
 
-    /** Working periods of a planter or a rig: its hours on all days that are not closed. */
-    Calendar machine(WorkHours hours) {
-        return Calendar.of(periods(hours, true), horizonS);
+    /**
+     * Working periods of a planter or a rig: its hours on all days that are not closed, from where the season begins to be
+     * played out, but for its outages.
+     */
+    Calendar machine(String id, WorkHours hours) {
+        List<int[]> out = new ArrayList<>();
+        season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
+        season.outages().stream()
+                .filter(outage -> outage.machine().equals(id))
+                .forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
+        return Calendar.of(periods(hours, true), horizonS).without(joined(out), horizonS);
+    }
+
+    private int seconds(LocalDateTime time) {
+        long s = ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        return (int) Math.max(0, Math.min(horizonS, s));
     }
 
     /** Periods of a water point: its hours on every day. */
@@ -74,9 +88,13 @@ final class Calendars {
                 closures.add(new int[] {(int) from + wet.fromS(), (int) from + DAY_S});
             }
         }));
-        closures.sort(Comparator.comparingInt(closure -> closure[0]));
+        return joined(closures);
+    }
+
+    private static List<int[]> joined(List<int[]> spans) {
+        spans.sort(Comparator.comparingInt(closure -> closure[0]));
         List<int[]> joined = new ArrayList<>();
-        for (int[] closure : closures) {
+        for (int[] closure : spans) {
             int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
             if (before != null && closure[0] <= before[1]) {
                 before[1] = Math.max(before[1], closure[1]);

@@ -9,6 +9,7 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WaterPoint;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -19,6 +20,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A season as arrays of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
@@ -54,7 +56,6 @@ public final class CompiledSeason {
     final int[] fillSetupS;
     final int[] moveTimeS;
     final double[] planterSPerM;
-    final int[] planterAt;
     final Calendar[] planterHours;
     /** By planter and field. */
     final Calendar[][] plantable;
@@ -73,7 +74,6 @@ public final class CompiledSeason {
     final double[] transferSPerMl;
     final double[] rigSPerM;
     final boolean[] extractsAtWater;
-    final int[] rigAt;
     final Calendar[] rigHours;
     /** When a rig may begin to get ready for a load asked for on a day: on its last working day before, by rig and day, s. */
     final int[][] readyFromS;
@@ -90,6 +90,8 @@ public final class CompiledSeason {
     final int[] lotFromS;
     final String[] lotIds;
 
+    final Beginning beginning;
+
     public static CompiledSeason of(Season season) {
         return new CompiledSeason(season);
     }
@@ -105,6 +107,7 @@ public final class CompiledSeason {
         fields.forEach(field -> ids.add(field.id()));
         points.forEach(point -> ids.add(point.id()));
         ids.addAll(season.places().keySet());
+        season.standing().ifPresent(standing -> addWhereMachinesStand(ids, standing));
         placeIds = ids.toArray(String[]::new);
         places = placeIds.length;
         Map<String, Integer> placeOf = new HashMap<>();
@@ -152,10 +155,8 @@ public final class CompiledSeason {
         planterSPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
-        planterAt =
-                planters.stream().mapToInt(planter -> placeOf.get(planter.at())).toArray();
         planterHours = planters.stream()
-                .map(planter -> calendars.machine(planter.hours()))
+                .map(planter -> calendars.machine(planter.id(), planter.hours()))
                 .toArray(Calendar[]::new);
         plantable = new Calendar[planters.size()][fields.size()];
         allowed = new boolean[planters.size()][fields.size()];
@@ -201,8 +202,9 @@ public final class CompiledSeason {
         for (int r = 0; r < rigs.size(); r++) {
             extractsAtWater[r] = rigs.get(r).extractAt() == ExtractAt.WATER;
         }
-        rigAt = rigs.stream().mapToInt(rig -> placeOf.get(rig.at())).toArray();
-        rigHours = rigs.stream().map(rig -> calendars.machine(rig.hours())).toArray(Calendar[]::new);
+        rigHours = rigs.stream()
+                .map(rig -> calendars.machine(rig.id(), rig.hours()))
+                .toArray(Calendar[]::new);
 
         readyFromS = new int[rigs.size()][days + 1];
         for (int r = 0; r < rigs.size(); r++) {
@@ -242,6 +244,18 @@ public final class CompiledSeason {
                 .mapToInt(lot -> Math.max(0, Math.min(days, day(lot.from()))) * Calendars.DAY_S)
                 .toArray();
         lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
+        beginning = new Beginning(season, placeOf);
+    }
+
+    /** A field that is done is no place of the season any more, but machines may still stand there. */
+    private static void addWhereMachinesStand(List<String> ids, Standing standing) {
+        Stream.concat(
+                        standing.planters().values().stream().map(Standing.OfPlanter::at),
+                        standing.rigs().values().stream().map(Standing.OfRig::at))
+                .filter(at -> !ids.contains(at))
+                .distinct()
+                .toList()
+                .forEach(ids::add);
     }
 
     public Season season() {
@@ -253,7 +267,7 @@ public final class CompiledSeason {
     }
 
     public int planterCount() {
-        return planterAt.length;
+        return capacityDm2PerS.length;
     }
 
     /** Whether the planter may plant the field. */
@@ -282,9 +296,9 @@ public final class CompiledSeason {
         return metres[a * places + b];
     }
 
-    /** Distance by road from where a planter stands when the season begins to a field, m, rounded up. */
+    /** Distance by road from where a planter stands to begin with to a field, m, rounded up. */
     public int metresFromStart(int planter, int field) {
-        return metres[planterAt[planter] * places + field];
+        return metres[beginning.planterPlace[planter] * places + field];
     }
 
     /** Days from the season's first day to the last day of the field's window; may lie outside the season. */
@@ -316,8 +330,43 @@ public final class CompiledSeason {
         return RefillBound.largestLoad(this, planter, recipe);
     }
 
+    /** The day on which the season begins to be played out, counted from its first: 0, unless it is already under way. */
+    public int beginsOnDay() {
+        return beginning.nowS / Calendars.DAY_S;
+    }
+
+    /** Area for which a planter has mix in its tank to begin with, dm2; 0 for none. */
+    public long tankDm2(int planter) {
+        return beginning.tankDm2[planter];
+    }
+
+    /** Recipe of the mix in a planter's tank to begin with; meaningless when there is none. */
+    public int tankRecipe(int planter) {
+        return beginning.tankRecipe[planter];
+    }
+
+    /** When the hold time of the mix in a planter's tank is over, s since the season's first midnight. */
+    public int tankDeadlineS(int planter) {
+        return beginning.tankDeadlineS[planter];
+    }
+
+    /** Area for which a rig has mix to begin with, dm2; 0 for none. */
+    public long rigMixDm2(int rig) {
+        return beginning.mixDm2[rig];
+    }
+
+    /** Recipe of the mix that a rig has to begin with; meaningless when it has none. */
+    public int rigMixRecipe(int rig) {
+        return beginning.mixRecipe[rig];
+    }
+
+    /** Water that is not in a mix on board a rig to begin with, mL. */
+    public long rigWaterMl(int rig) {
+        return beginning.waterMl[rig];
+    }
+
     int rigCount() {
-        return rigAt.length;
+        return batchMg.length;
     }
 
     int pointCount() {

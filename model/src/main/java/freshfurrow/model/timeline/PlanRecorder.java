@@ -6,6 +6,7 @@ import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
@@ -16,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The full record of a season played out: the plan that people read. */
 public final class PlanRecorder {
@@ -35,10 +37,21 @@ public final class PlanRecorder {
      *     more or fewer lists than planters
      */
     public static Plan record(CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source) {
-        return new PlanRecorder(season).record(listsByPlanter, source);
+        return new PlanRecorder(season).record(listsByPlanter, source, Optional.empty());
     }
 
-    private Plan record(List<List<String>> listsByPlanter, SeasonSource source) {
+    /**
+     * Plays out what is left of a season that is under way.
+     *
+     * @param season what {@link PlanStart#remaining} makes of the whole season
+     * @see #record(CompiledSeason, List, SeasonSource)
+     */
+    public static Plan record(
+            CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source, PlanStart start) {
+        return new PlanRecorder(season).record(listsByPlanter, source, Optional.of(start));
+    }
+
+    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start) {
         int[][] lists = indices(listsByPlanter);
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
@@ -70,10 +83,12 @@ public final class PlanRecorder {
                 planters,
                 rigs,
                 loads,
-                journal.batches(),
+                Stream.concat(start.map(PlanStart::batches).orElse(List.of()).stream(), journal.batches().stream())
+                        .toList(),
                 unserved,
                 Optional.empty(),
-                List.of());
+                List.of(),
+                start);
     }
 
     private Plan.Totals totals(Timeline timeline) {
@@ -92,7 +107,7 @@ public final class PlanRecorder {
                 tenths(timeline.waitS() / 60.0),
                 timeline.count(State.DRIVE_M) / 1000.0,
                 margin == Long.MAX_VALUE ? 0 : tenths(margin / 60.0),
-                midnight.plusSeconds(timeline.count(State.FINISH_S)));
+                midnight.plusSeconds(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
     }
 
     private static double tenths(double minutes) {

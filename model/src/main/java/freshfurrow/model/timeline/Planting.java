@@ -111,6 +111,27 @@ final class Planting {
         return plantedDm2;
     }
 
+    /** Plants what is in a planter's tank to begin with; what would be too old, or is of no use, is let out. */
+    void plantTank(int planter) {
+        Beginning tank = season.beginning;
+        int recipe = tank.tankRecipe[planter];
+        long dm2 = tank.tankDm2[planter];
+        int deadline = tank.tankDeadlineS[planter];
+        if (state.journal != null) {
+            state.journal.carried(planter, recipe, season.mixMl(dm2, recipe), deadline);
+        }
+        forget();
+        long applied = plant(planter, tank.planterFreeS[planter], recipe, dm2, deadline);
+        if (applied < dm2) {
+            state.add(State.DUMPED_ML, season.mixMl(dm2, recipe) - season.mixMl(applied, recipe));
+            state.add(State.DUMPED_MG, season.compostMg(dm2 - applied, recipe));
+        }
+        if (applied > 0) {
+            int margin = state.counters + State.SMALLEST_MARGIN_S;
+            v[margin] = Math.min(v[margin], deadline - time);
+        }
+    }
+
     /** Plants in thought up to {@code capDm2} of fields of the recipe before the deadline and returns the area planted. */
     long walk(int planter, int recipe, long capDm2, int deadline) {
         walks++;

@@ -34,14 +34,17 @@ final class Requests {
         this.planting = planting;
     }
 
-    /** Every planter's first request of the season. */
+    /** Every planter's first request, once it has planted what is in its tank to begin with. */
     void open() {
         for (int p = 0; p < season.planterCount(); p++) {
             planting.lookedAt(p, 0);
             if (planting.size(p) > 0) {
                 v[state.planter(p) + LEFT_DM2] = season.areaDm2[planting.field(p, 0)];
             }
-            askAfresh(p, -1, -1);
+            if (season.beginning.tankDm2[p] > 0) {
+                planting.plantTank(p);
+            }
+            ask(p);
         }
     }
 

@@ -118,7 +118,8 @@ public final class Timeline implements Counters {
     private void serve(int p) {
         int base = state.planter(p);
         int need = (int) v[base + NEED];
-        int lotFrom = lots.availableFrom();
+        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
+        int lotFrom = rigChoice.hasMix(recipe, need) ? need : lots.availableFrom();
         if (lotFrom >= NEVER) {
             requests.giveUp(p, Shortfall.COMPOST, need);
             return;
@@ -127,17 +128,17 @@ public final class Timeline implements Counters {
             requests.awaitCompost(p, lotFrom);
             return;
         }
-        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
         Quote quote = rigChoice.choose(p, (int) v[base + PLACE], recipe, need);
         if (quote == null) {
-            requests.giveUp(p, Shortfall.NO_LOAD, need);
+            requests.giveUp(p, lots.availableFrom() >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
             return;
         }
         planting.forget();
         boolean standing = v[base + FRESH] == 0;
-        long mixDm2 = sizer.size(quote, standing || quote.source == Quote.Source.ON_BOARD);
-        if (quote.source == Quote.Source.ON_BOARD && mixDm2 == 0) {
-            quote.source = Quote.Source.AT_WATER;
+        boolean made = quote.source == Quote.Source.ON_BOARD || quote.source == Quote.Source.BEGUN;
+        long mixDm2 = sizer.size(quote, standing || made);
+        if (made && mixDm2 == 0) {
+            quote.source = RigChoice.fresh(season, quote.rig);
             mixDm2 = sizer.size(quote, standing);
         }
         if (mixDm2 == 0) {
