@@ -28,7 +28,7 @@ class ScenariosTest {
     private static final double HA_PER_ACRE = 0.404_685_642_24;
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative"})
+    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative", "weather-spring"})
     void a_scenario_reads_and_plays_out_so_that_the_audit_finds_nothing(String name) {
         Season season = read(name);
         Plan plan = played(season, dealt(season));
@@ -91,7 +91,7 @@ class ScenariosTest {
 
     /** ASABE D497, row-crop planters: field efficiency 50 to 75 %, speed 4 to 7 mph. From memory. */
     @ParameterizedTest
-    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative"})
+    @ValueSource(strings = {"first-season", "spring", "metric", "cooperative", "weather-spring"})
     void its_planters_work_as_row_crop_planters_do(String name) {
         assertThat(read(name).planters()).allSatisfy(planter -> {
             assertThat(planter.fieldEfficiency()).isBetween(0.50, 0.75);
