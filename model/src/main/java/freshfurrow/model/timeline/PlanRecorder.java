@@ -51,12 +51,32 @@ public final class PlanRecorder {
         return new PlanRecorder(season).record(listsByPlanter, source, Optional.of(start));
     }
 
+    /**
+     * Plays out a season, or what is left of one, until a time. The plan has all that begins before, perhaps some of what begins later,
+     * no fields that are not planted, and totals of what it has.
+     *
+     * @param start what {@link PlanStart#remaining} made the season of; empty when it has not begun
+     * @param untilS s since the season's first midnight
+     */
+    public static Plan recordUntil(
+            CompiledSeason season,
+            List<List<String>> listsByPlanter,
+            SeasonSource source,
+            Optional<PlanStart> start,
+            int untilS) {
+        return new PlanRecorder(season).record(listsByPlanter, source, start, untilS);
+    }
+
     private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start) {
+        return record(listsByPlanter, source, start, Calendar.NEVER);
+    }
+
+    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start, int untilS) {
         int[][] lists = indices(listsByPlanter);
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
         ActivityJournal journal = new ActivityJournal(compiled);
-        timeline.play(lists, sizes, journal);
+        timeline.play(lists, sizes, journal, untilS);
         List<Plan.Load> loads = journal.loads();
 
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
@@ -71,11 +91,7 @@ public final class PlanRecorder {
             Rig rig = season.rigs().get(r);
             rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }
-        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
-        List<Plan.Unserved> unserved = journal.unserved().stream()
-                .map(left -> new Plan.Unserved(
-                        season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
-                .toList();
+        List<Plan.Unserved> unserved = untilS < Calendar.NEVER ? List.of() : unserved(journal, lists, sizes);
         return new Plan(
                 source,
                 new Plan.Score(timeline.hard(), timeline.medium(), timeline.soft()),
@@ -89,6 +105,14 @@ public final class PlanRecorder {
                 Optional.empty(),
                 List.of(),
                 start);
+    }
+
+    private List<Plan.Unserved> unserved(ActivityJournal journal, int[][] lists, int[] sizes) {
+        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
+        return journal.unserved().stream()
+                .map(left -> new Plan.Unserved(
+                        season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
+                .toList();
     }
 
     private Plan.Totals totals(Timeline timeline) {

@@ -62,6 +62,24 @@ final class Requests {
         return best;
     }
 
+    /** Whether what is done for a request still to be served, by planter or rig, may begin before a time. */
+    boolean mayBeginBefore(int time) {
+        int p = next();
+        if (p < 0) {
+            return false;
+        }
+        int need = (int) v[state.planter(p) + NEED];
+        if (need < time) {
+            return true;
+        }
+        for (int r = 0; r < season.rigCount(); r++) {
+            if (season.readyFromS[r][need / Calendars.DAY_S] < time) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
     void ask(int p) {
         int base = state.planter(p);

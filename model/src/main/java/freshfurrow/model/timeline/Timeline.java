@@ -83,16 +83,23 @@ public final class Timeline implements Counters {
     }
 
     void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull) {
+        play(fieldLists, listSizes, journalOrNull, NEVER);
+    }
+
+    /** Plays out all that begins before {@code untilS}; of what begins later there may be some, and there may be more to come. */
+    void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull, int untilS) {
         state.journal = journalOrNull;
         order.take(fieldLists, listSizes);
         begin();
         if (journalOrNull != null) {
             order.tellLeftOut(fieldLists, listSizes, journalOrNull);
         }
-        while (serveNext()) {
+        while (requests.mayBeginBefore(untilS) && serveNext()) {
             // each request changes what the next one is
         }
-        end();
+        if (requests.next() < 0) {
+            end();
+        }
     }
 
     private void begin() {

@@ -67,7 +67,7 @@ public final class SpringLife {
             if (left.isEmpty()) {
                 news = end;
             }
-            Plan played = play(known, passOver, left, now, start);
+            Plan played = play(known, passOver, left, now, news, start);
             parts.add(new LivedSpring.Part(known, played, now, news));
             tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
@@ -79,7 +79,7 @@ public final class SpringLife {
         }
     }
 
-    private Plan play(Season known, PassOver passOver, List<Field> left, int now, Optional<PlanStart> start) {
+    private Plan play(Season known, PassOver passOver, List<Field> left, int now, int news, Optional<PlanStart> start) {
         Map<String, Field> leftById = new HashMap<>();
         left.forEach(field -> leftById.put(field.id(), field));
         Set<String> begun = new HashSet<>();
@@ -97,10 +97,7 @@ public final class SpringLife {
                                 .map(Field::id)
                                 .toList())
                 .toList();
-        CompiledSeason compiledLeft = CompiledSeason.of(known);
-        return start.isPresent()
-                ? PlanRecorder.record(compiledLeft, order, SOURCE, start.get())
-                : PlanRecorder.record(compiledLeft, order, SOURCE);
+        return PlanRecorder.recordUntil(CompiledSeason.of(known), order, SOURCE, start, news);
     }
 
     private LocalDateTime time(int s) {
