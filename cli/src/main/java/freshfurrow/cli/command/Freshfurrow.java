@@ -38,6 +38,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SheetsCommand.class,
             ExportCommand.class,
             AuditCommand.class,
+            CompareCommand.class,
+            SupplyCommand.class,
             MixCommand.class,
             CalibrateCommand.class,
             CompletionCommand.class
