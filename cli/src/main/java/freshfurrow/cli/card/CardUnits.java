@@ -39,6 +39,7 @@ public record CardUnits(DisplayUnits units) {
             case CAUGHT_VOLUME -> us() ? "floz" : "mL";
             case PRESSURE -> us() ? "psi" : "kPa";
             case TIME,
+                    TEMPERATURE,
                     RAIN,
                     DRYING,
                     TIME_PER_MASS,

@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         footerHeading = "%nExamples:%n",
         subcommands = {
             CheckCommand.class,
+            WeatherCommand.class,
             PlanCommand.class,
             DayCommand.class,
             PageCommand.class,

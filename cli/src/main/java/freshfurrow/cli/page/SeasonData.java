@@ -4,10 +4,11 @@ import static freshfurrow.cli.page.Numbers.rounded;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
-import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
@@ -24,9 +25,6 @@ import java.util.Optional;
 
 /** What the season gives: days, units, weather, places, water points and compost. */
 final class SeasonData {
-    /** International inch. */
-    private static final double MM_PER_INCH = 25.4;
-
     private SeasonData() {}
 
     static void write(ObjectNode data, Season season, Plan plan, Clock clock) {
@@ -64,32 +62,35 @@ final class SeasonData {
     }
 
     private static void weather(ObjectNode data, Season season, Clock clock) {
+        Figures figures = new Figures(season.units());
         ArrayNode rain = data.putArray("rain");
         for (Rain shower : season.rain()) {
             LocalDate date = shower.date();
             if (!date.isBefore(season.first()) && !date.isAfter(season.last())) {
                 rain.addObject()
                         .put("at", clock.seconds(date.atStartOfDay().plusSeconds(shower.fromS())))
-                        .put("depth", depth(shower.mm(), season.units()));
+                        .put("depth", figures.rain(shower.mm()));
             }
         }
+        season.ground().ifPresent(ground -> ground.rainMm().forEach((date, mm) -> rain.addObject()
+                .put("at", clock.seconds(date.atStartOfDay()))
+                .put("depth", figures.rain(mm))
+                .put("daily", true)));
         ArrayNode wet = data.putArray("wet");
         for (Drainage drainage : Drainage.values()) {
             if (season.fields().stream().map(Field::drainage).anyMatch(drainage::equals)) {
-                ArrayNode times =
-                        wet.addObject().put("drainage", name(drainage)).putArray("times");
+                ObjectNode closed = wet.addObject().put("drainage", name(drainage));
+                ArrayNode times = closed.putArray("times");
                 for (WetGround time : WetGround.of(season, drainage)) {
                     times.addArray().add(clock.seconds(time.from())).add(clock.seconds(time.to()));
                 }
+                ObjectNode why = closed.putObject("why");
+                season.ground().stream()
+                        .flatMap(ground -> ground.wetDays(drainage).stream())
+                        .forEach(day ->
+                                why.put(Long.toString(clock.day(day.date())), GroundText.why(day, drainage, figures)));
             }
         }
-    }
-
-    /** Rain is told in inches where roads are in miles. */
-    private static String depth(double mm, DisplayUnits units) {
-        return units.distance() == DistanceUnit.MILE
-                ? String.format(Locale.ROOT, "%.2f in", mm / MM_PER_INCH)
-                : String.format(Locale.ROOT, "%.0f mm", mm);
     }
 
     static String name(Drainage drainage) {

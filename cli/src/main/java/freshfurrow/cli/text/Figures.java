@@ -2,6 +2,7 @@ package freshfurrow.cli.text;
 
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.quantity.DistanceUnit;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -13,6 +14,9 @@ public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** International inch. */
+    private static final double MM_PER_INCH = 25.4;
 
     /** From this figure on decimals are of no use to a crew. */
     private static final double WHOLE_FROM = 100;
@@ -44,6 +48,11 @@ public record Figures(DisplayUnits units) {
         return format("%,.1f", units.distance().fromKilometres(kilometres))
                 + " "
                 + units.distance().symbol();
+    }
+
+    /** A depth of rain or of water in the ground, as {@code 0.53 in} where roads are in miles, else as {@code 13 mm}. */
+    public String rain(double mm) {
+        return units.distance() == DistanceUnit.MILE ? format("%.2f in", mm / MM_PER_INCH) : format("%.0f mm", mm);
     }
 
     /** A number of things, as {@code 1 fill} or {@code 2 fills}. */

@@ -152,7 +152,7 @@ const dayChart = (() => {
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "trip", "trips")}`,
       `${figures.distance(d3.sum(of("move"), (a) => a.km))} on the road`,
     ];
-    const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `rain ${shower.depth} from ${figures.clock(shower.at)}`);
+    const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`);
     d3.select("#day-sums").text([...rain, ...sums].join(" · "));
     const cautions = (plan.cautionsByDay[day] || []).map((i) => plan.cautions[i]);
     d3.select("#cautions").selectAll("li").data(cautions).join("li").classed("over", (d) => d.over).text((d) => d.text);

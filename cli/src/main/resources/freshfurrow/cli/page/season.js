@@ -8,7 +8,8 @@ const seasonChart = (() => {
   let by = "crop";
   let redraw = () => {};
 
-  const weatherHeight = () => (plan.rain.length > 0 ? RAIN + WET * plan.wet.length + 6 : 0);
+  const hasWeather = () => plan.rain.length > 0 || plan.wet.some((ground) => ground.times.length > 0);
+  const weatherHeight = () => (hasWeather() ? RAIN + WET * plan.wet.length + 6 : 0);
 
   /** What a machine put out on a day, by crop or by field: hectares planted or litres pumped. */
   function output(machine, day) {
@@ -41,8 +42,9 @@ const seasonChart = (() => {
       .map((part) => `${part.machine.id} ${amount(part.machine, part.total)}`);
     const late = d3.sum(plan.machines, (machine) => lateHa(machine, day));
     const closed = plan.closed.includes(day) ? "; closed" : "";
-    const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `; rain ${shower.depth} from ${figures.clock(shower.at)}`).join("");
-    return `${figures.day(day)}: ${parts.join(", ") || "nothing planted or pumped"}${late > 0 ? `; ${figures.area(late)} of it after the window` : ""}${rain}${closed}`;
+    const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `; rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`).join("");
+    const wet = plan.wet.filter((ground) => ground.why[day]).map((ground) => `; ${ground.why[day]}`).join("");
+    return `${figures.day(day)}: ${parts.join(", ") || "nothing planted or pumped"}${late > 0 ? `; ${figures.area(late)} of it after the window` : ""}${rain}${wet}${closed}`;
   }
 
   function segments(machine, width, left, height) {
@@ -118,7 +120,7 @@ const seasonChart = (() => {
   }
 
   function weather(back, labels, column, top, height) {
-    if (plan.rain.length === 0) return;
+    if (!hasWeather()) return;
     const x = (time) => (time / DAY_S) * column;
     labels.append("text").attr("class", "small").attr("y", TOP + 16).text("rain");
     const drop = back.append("g").selectAll("g").data(plan.rain).join("g").attr("transform", (d) => `translate(${x(d.at)},${TOP + 4})`);
@@ -148,7 +150,7 @@ const seasonChart = (() => {
     controls.legend("#season-legend", [
       ...(by === "crop" ? crops : [{ text: "each field has its colour and texture; its name is told on the day", draw: controls.swatch(looks.field(0)) }]),
       { text: "closed", draw: controls.swatch(looks.closed) },
-      ...(plan.rain.length > 0 ? [{ text: "too wet to plant", draw: controls.swatch(looks.wet) }] : []),
+      ...(hasWeather() ? [{ text: "too wet to plant", draw: controls.swatch(looks.wet) }] : []),
       { text: "some of it after its window", draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },
       { text: "day shown below", draw: (svg) => svg.append("rect").attr("class", "day-swatch").attr("x", 6).attr("y", 1).attr("width", 12).attr("height", 12) },
     ]);

@@ -25,6 +25,8 @@ final class HelpIT {
                           -V, --version   Print version information and exit.
                         Commands:
                           check       Read a season, list every problem in it, and sum it up.
+                          weather     Print a season's workable days by week, over the springs of its
+                                        weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         the season by day.
                           day         Print the crew's sheet for one day of a plan.
@@ -57,7 +59,19 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
+            strings = {
+                "check",
+                "weather",
+                "plan",
+                "day",
+                "page",
+                "sheets",
+                "export",
+                "audit",
+                "mix",
+                "calibrate",
+                "completion"
+            })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

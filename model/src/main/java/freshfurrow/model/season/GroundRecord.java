@@ -12,7 +12,7 @@ import java.util.Map;
  * is laid over, whatever year the weather is from.
  *
  * @param origin where the weather is from, as people know it
- * @param rainMm depth of rain by day, mm, of the days on which it rains, in order
+ * @param rainMm depth of rain by day, mm, of the days on which it rains 0.01 in (0.25 mm) or more, in order
  * @param wet days on which no field of a drainage class is planted, in order, each day once; every class has a list
  */
 public record GroundRecord(String origin, Map<LocalDate, Double> rainMm, Map<Drainage, List<WetDay>> wet) {

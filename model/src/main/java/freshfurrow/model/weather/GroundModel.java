@@ -57,7 +57,7 @@ public record GroundModel(
     GroundRecord ground(String origin, DailyWeather weather, LocalDate first, int lead) {
         Map<LocalDate, Double> rain = new LinkedHashMap<>();
         for (int day = lead; day < weather.days(); day++) {
-            if (weather.rainMm(day) > 0) {
+            if (weather.rainMm(day) >= ClimateFit.WET_MM) {
                 rain.put(first.plusDays(day - lead), weather.rainMm(day));
             }
         }

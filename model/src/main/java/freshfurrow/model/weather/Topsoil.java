@@ -27,8 +27,6 @@ public record Topsoil(
     /** The deeper of the two layers that FAO-56, chapter 7, gives for evaporation from the soil, mm. */
     private static final double DEPTH_MM = 150;
 
-    private static final double USUAL_LIMIT = 0.90;
-
     public Topsoil {
         if (!(wiltingPointMm >= 0
                 && fieldCapacityMm > wiltingPointMm
@@ -46,14 +44,15 @@ public record Topsoil(
     /**
      * Usual figures of a class. Water contents and readily evaporable water lie in the ranges of FAO-56, table 19, for sandy loam, silt
      * loam and silty clay; curve numbers are those of straight rows with crop residue in good condition on hydrologic soil groups
-     * B, C and D (NEH part 630, chapter 9). Days to drain are common practice without a source. There is no one published limit: this
-     * one gives an invented climate the days suitable for fieldwork that Extension reports for one like it.
+     * B, C and D (NEH part 630, chapter 9). Days to drain are common practice without a source. There is no one published limit: sandy ground
+     * bears machines near field capacity and clay does not, and these give an invented climate about the days suitable for fieldwork
+     * that Extension reports for one like it.
      */
     public static Topsoil usual(Drainage drainage) {
         return switch (drainage) {
-            case WELL -> of(0.11, 0.23, 0.45, 8, 75, 1.5);
-            case MODERATE -> of(0.15, 0.29, 0.50, 9, 82, 3);
-            case POOR -> of(0.23, 0.36, 0.48, 10, 85, 5);
+            case WELL -> of(0.11, 0.23, 0.45, 8, 75, 1.5, 0.95);
+            case MODERATE -> of(0.15, 0.29, 0.50, 9, 82, 3, 0.90);
+            case POOR -> of(0.23, 0.36, 0.48, 10, 85, 5, 0.85);
         };
     }
 
@@ -63,7 +62,8 @@ public record Topsoil(
             double saturation,
             double readilyEvaporableMm,
             double curveNumber,
-            double drainageDays) {
+            double drainageDays,
+            double workableBelow) {
         return new Topsoil(
                 wiltingPoint * DEPTH_MM,
                 fieldCapacity * DEPTH_MM,
@@ -71,7 +71,7 @@ public record Topsoil(
                 readilyEvaporableMm,
                 curveNumber,
                 drainageDays,
-                USUAL_LIMIT);
+                workableBelow);
     }
 
     /** The most water that bears a planter, mm. */
