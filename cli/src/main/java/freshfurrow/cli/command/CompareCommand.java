@@ -74,6 +74,14 @@ final class CompareCommand implements Callable<Integer> {
     private int forecast;
 
     @Option(
+            names = "--replan",
+            paramLabel = "DAYS",
+            defaultValue = "0",
+            description =
+                    "plan what is left again every so many days, 0 to keep to the plan; slow (default: ${DEFAULT-VALUE})")
+    private int replan;
+
+    @Option(
             names = "--steps",
             paramLabel = "N",
             defaultValue = "20000",
@@ -140,6 +148,9 @@ final class CompareCommand implements Callable<Integer> {
         if (forecast < 0 || forecast > 14) {
             throw mistake("--forecast is 0 to 14 days, not " + forecast);
         }
+        if (replan < 0 || replan > 60) {
+            throw mistake("--replan is 0 to 60 days, not " + replan);
+        }
         if (threads.orElse(1) < 1) {
             throw mistake("--threads is 1 or more, not " + threads.orElse(1));
         }
@@ -181,7 +192,7 @@ final class CompareCommand implements Callable<Integer> {
                 seed,
                 steps,
                 forecast,
-                0);
+                replan);
         SpringsLine progress = SpringsLine.onTerminal();
         try {
             return new SpringComparison(

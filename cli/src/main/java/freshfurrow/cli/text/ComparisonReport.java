@@ -22,6 +22,7 @@ public final class ComparisonReport {
     private static final int WIDTH = 120;
     private static final int MOST_NAMED = 2;
     private static final double LEAST_NAMED = 0.01;
+    private static final double LEAST_WAIT_H = 0.5;
 
     private final ComparedSprings compared;
     private final List<VariantSummary> summaries;
@@ -155,8 +156,8 @@ public final class ComparisonReport {
                 report.summaries.get(i).money().ifPresent(money -> report.pays(words, money));
             }
         }
-        for (ComparedVariant variant : compared.variants()) {
-            report.heldBack(words, variant);
+        for (int i = 0; i < report.summaries.size(); i++) {
+            heldBack(words, compared.variants().get(i), report.summaries.get(i));
         }
         return words;
     }
@@ -209,13 +210,25 @@ public final class ComparisonReport {
         });
     }
 
-    private static void heldBack(List<String> words, ComparedVariant variant) {
+    private static void heldBack(List<String> words, ComparedVariant variant, VariantSummary summary) {
         if (variant.limits().isEmpty()) {
             return;
         }
-        words.add(variant.lived().name() + " is held back by: late or not planted, "
-                + shares(variant.limits(), ResourceShare::ofLate) + "; waiting, "
-                + shares(variant.limits(), ResourceShare::ofWait) + ".");
+        boolean late = summary.spread(Measure.LATE).mean() > 0
+                || summary.spread(Measure.UNSERVED).mean() > 0;
+        boolean waits = summary.spread(Measure.WAIT).mean() >= LEAST_WAIT_H;
+        List<String> parts = new ArrayList<>();
+        if (late) {
+            parts.add("of what is late or not planted, " + shares(variant.limits(), ResourceShare::ofLate));
+        }
+        if (waits) {
+            parts.add("of its planters' waiting, " + shares(variant.limits(), ResourceShare::ofWait));
+        }
+        words.add(
+                variant.lived().name() + ": "
+                        + (parts.isEmpty()
+                                ? "nothing holds it back in these springs."
+                                : String.join("; ", parts) + "."));
     }
 
     private static String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {

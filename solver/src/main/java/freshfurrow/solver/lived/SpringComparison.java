@@ -21,6 +21,9 @@ public final class SpringComparison {
     /** Springs that are lived again with one resource made free: the first ones, whichever springs are compared. */
     public static final int SAMPLE = 10;
 
+    /** Planning again tries so many times fewer moves than the first plan. */
+    public static final int REPLANNING_SHARE = 20;
+
     private final LivingRules rules;
     private final SpringSource springs;
     private final int threads;
@@ -55,7 +58,7 @@ public final class SpringComparison {
     private ComparedVariant variant(
             SpringWorkers workers, Candidate candidate, List<Integer> numbers, List<Integer> sample) {
         DryPlan plan = DryPlan.of(candidate.season(), rules.steps(), rules.seed(), threads);
-        SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays());
+        SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), replanning());
         List<SpringFigures> rows = workers.each(
                 numbers, number -> life.live(springs.spring(number)).figures());
         Optional<Costs> costs = candidate.costs();
@@ -69,6 +72,12 @@ public final class SpringComparison {
                 limits(workers, plan, life, sample));
     }
 
+    private Optional<Replanning> replanning() {
+        return rules.replanDays() == 0
+                ? Optional.empty()
+                : Optional.of(new Replanning(rules.replanDays(), rules.steps() / REPLANNING_SHARE, rules.seed()));
+    }
+
     private List<ComparedVariant.ResourceShare> limits(
             SpringWorkers workers, DryPlan plan, SpringLife life, List<Integer> sample) {
         if (sample.isEmpty()) {
@@ -76,7 +85,7 @@ public final class SpringComparison {
         }
         List<SpringFigures> before =
                 workers.each(sample, number -> life.live(springs.spring(number)).figures());
-        SpringLimits limits = new SpringLimits(plan, rules.forecastDays());
+        SpringLimits limits = new SpringLimits(plan, rules.forecastDays(), replanning());
         List<GroundRecord> grounds = sample.stream().map(springs::spring).toList();
         return workers.each(
                 List.of(Resource.values()), free -> limits.share(free, before, limits.freed(free, grounds)));

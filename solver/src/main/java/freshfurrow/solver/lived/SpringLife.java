@@ -31,6 +31,7 @@ public final class SpringLife {
     private final CompiledSeason compiled;
     private final List<List<Field>> lists;
     private final int forecastDays;
+    private final Optional<Replanning> replanning;
 
     /**
      * A life by a plan.
@@ -38,11 +39,14 @@ public final class SpringLife {
      * @param compiled the whole season; its own weather is not looked at
      * @param lists ids of fields for each planter, in the season's order of planters
      * @param forecastDays days known ahead, today among them; 0 to know only what is
+     * @param replanning empty to keep to the plan
      */
-    public SpringLife(CompiledSeason compiled, List<List<String>> lists, int forecastDays) {
+    public SpringLife(
+            CompiledSeason compiled, List<List<String>> lists, int forecastDays, Optional<Replanning> replanning) {
         this.season = compiled.season().change().distances(compiled.roads()).season();
         this.compiled = compiled;
         this.forecastDays = forecastDays;
+        this.replanning = replanning;
         Map<String, Field> fields = new HashMap<>();
         season.fields().forEach(field -> fields.put(field.id(), field));
         this.lists = lists.stream()
@@ -59,15 +63,22 @@ public final class SpringLife {
         int end = season.days() * GroundDays.DAY_S;
         int now = 0;
         Optional<PlanStart> start = Optional.empty();
+        List<List<Field>> order = lists;
         while (true) {
             Season known =
                     start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
             List<Field> left = known.fields();
             int news = Math.min(ground.nextNews(now), passOver.nextOpening(left, now));
-            if (left.isEmpty()) {
+            if (replanning.isPresent()) {
+                news = Math.min(news, replanning.get().nextAfter(now));
+                order = replanning.get().isDue(now) && !left.isEmpty()
+                        ? replanning.get().lists(known, order)
+                        : order;
+            }
+            if (left.isEmpty() || news > end) {
                 news = end;
             }
-            Plan played = play(known, passOver, left, now, news, start);
+            Plan played = play(known, order, passOver, left, now, news, start);
             parts.add(new LivedSpring.Part(known, played, now, news));
             tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
@@ -79,7 +90,14 @@ public final class SpringLife {
         }
     }
 
-    private Plan play(Season known, PassOver passOver, List<Field> left, int now, int news, Optional<PlanStart> start) {
+    private static Plan play(
+            Season known,
+            List<List<Field>> lists,
+            PassOver passOver,
+            List<Field> left,
+            int now,
+            int news,
+            Optional<PlanStart> start) {
         Map<String, Field> leftById = new HashMap<>();
         left.forEach(field -> leftById.put(field.id(), field));
         Set<String> begun = new HashSet<>();

@@ -8,14 +8,17 @@ import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
 import freshfurrow.solver.compare.SpringFigures;
 import freshfurrow.solver.limits.FreedSeason;
 import java.util.List;
+import java.util.Optional;
 
 /** What a resource holds back in springs: they are lived again by the same plan with it made free. */
 final class SpringLimits {
     private final DryPlan plan;
     private final Season season;
     private final int forecastDays;
+    private final Optional<Replanning> replanning;
 
-    SpringLimits(DryPlan plan, int forecastDays) {
+    SpringLimits(DryPlan plan, int forecastDays, Optional<Replanning> replanning) {
+        this.replanning = replanning;
         this.plan = plan;
         this.season = plan.season().season();
         this.forecastDays = forecastDays;
@@ -25,7 +28,7 @@ final class SpringLimits {
     List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
         CompiledSeason freed =
                 CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
-        SpringLife life = new SpringLife(freed, plan.lists(), forecastDays);
+        SpringLife life = new SpringLife(freed, plan.lists(), forecastDays, replanning);
         return springs.stream()
                 .map(spring -> free == Resource.WEATHER ? DryPlan.DRY : spring)
                 .map(spring -> life.live(spring).figures())

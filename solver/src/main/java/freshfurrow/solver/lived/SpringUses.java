@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.limits.FreedSeason;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a season uses in springs, one entry a spring.
@@ -44,7 +45,7 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
 
     private static List<SpringUse> uses(
             CompiledSeason season, DryPlan plan, SpringSource springs, List<Integer> numbers, SpringWorkers workers) {
-        SpringLife life = new SpringLife(season, plan.lists(), 0);
+        SpringLife life = new SpringLife(season, plan.lists(), 0, Optional.empty());
         return workers.each(numbers, number -> SpringUse.of(season.season(), life.live(springs.spring(number))));
     }
 }

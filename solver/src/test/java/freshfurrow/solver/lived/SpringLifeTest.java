@@ -20,6 +20,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -87,20 +88,12 @@ class SpringLifeTest {
     @Test
     void aSpringIsLivedTheSameEachTime() {
         SpringLife life = life(0);
-        java.lang.management.ThreadMXBean b = java.lang.management.ManagementFactory.getThreadMXBean();
-        for (int round = 0; round < 6; round++) {
-            long start = b.getCurrentThreadCpuTime();
-            for (int seed = 1; seed <= 50; seed++) {
-                life.live(RandomGround.of(SPRING, 30, seed));
-            }
-            System.err.println((b.getCurrentThreadCpuTime() - start) / 1e6 / 50 + " ms a spring");
-        }
         assertThat(life.live(RandomGround.of(SPRING, 30, 7)).figures())
                 .isEqualTo(life(0).live(RandomGround.of(SPRING, 30, 7)).figures());
     }
 
     private static SpringLife life(int forecastDays) {
-        return new SpringLife(PLAN.season(), PLAN.lists(), forecastDays);
+        return new SpringLife(PLAN.season(), PLAN.lists(), forecastDays, Optional.empty());
     }
 
     private static boolean wetWithin(GroundDays ground, String id, int from, int to) {
