@@ -200,7 +200,7 @@ final class CompareCommand implements Callable<Integer> {
                             weather,
                             threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
                             progress)
-                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE));
+                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training());
         } finally {
             progress.clear();
         }

@@ -12,6 +12,8 @@ import java.util.stream.IntStream;
 
 /** The springs of a season's weather record, counted from 1: its years, then generated ones. */
 final class SeasonSprings implements SpringSource {
+    private static final int TRAINING = 20;
+
     private final Season season;
     private final SeasonWeather weather;
     private final Springs springs;
@@ -71,6 +73,13 @@ final class SeasonSprings implements SpringSource {
     List<Integer> first(int count) {
         int there = springs.canGenerate() ? count : Math.min(count, recorded());
         return IntStream.rangeClosed(1, there).boxed().toList();
+    }
+
+    /** Springs to choose plans by: generated ones that no comparison reaches, or the recorded ones where none can be made. */
+    List<Integer> training() {
+        int first = springs.canGenerate() ? SpringRange.MOST + 1 : 1;
+        int last = springs.canGenerate() ? SpringRange.MOST + TRAINING : Math.min(TRAINING, recorded());
+        return IntStream.rangeClosed(first, last).boxed().toList();
     }
 
     /** What those springs are, in words. */

@@ -14,7 +14,8 @@ import picocli.CommandLine.TypeConversionException;
  * @param last not before {@code first}
  */
 record SpringRange(int first, int last) {
-    private static final int MOST = 1_000_000;
+    /** The largest number that may be asked for. */
+    static final int MOST = 1_000_000;
 
     List<Integer> numbers() {
         return IntStream.rangeClosed(first, last).boxed().toList();

@@ -90,6 +90,8 @@ public final class ComparisonFile {
             summary.differences()
                     .forEach((measure, difference) -> differences.set(key(measure), difference(difference)));
         }
+        ObjectNode luck = node.putObject("planLuck");
+        variant.lived().luck().forEach((measure, deviation) -> luck.put(key(measure), deviation));
         summary.money().ifPresent(money -> node.set("money", money(money)));
         ObjectNode limits = node.putObject("limits");
         variant.limits().forEach(share -> limits.putObject(share.resource().key())
@@ -127,7 +129,7 @@ public final class ComparisonFile {
         return row;
     }
 
-    private static String key(Measure measure) {
+    static String key(Measure measure) {
         return switch (measure) {
             case FINISH -> "finishS";
             case LATE -> "lateHaDays";

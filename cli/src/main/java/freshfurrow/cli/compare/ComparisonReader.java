@@ -14,6 +14,7 @@ import freshfurrow.solver.compare.ComparedSprings;
 import freshfurrow.solver.compare.ComparedVariant;
 import freshfurrow.solver.compare.LivedVariant;
 import freshfurrow.solver.compare.LivingRules;
+import freshfurrow.solver.compare.Measure;
 import freshfurrow.solver.compare.SpringFigures;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,7 +23,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -104,10 +107,17 @@ public final class ComparisonReader {
                         named(Resource.values(), Resource::key, limit.getKey()),
                         number(limit.getValue(), "shareOfLate"),
                         number(limit.getValue(), "shareOfWait"))));
+        Map<Measure, Double> luck = new EnumMap<>(Measure.class);
+        JsonNode planLuck = at(variant, "planLuck");
+        for (Measure measure : Measure.values()) {
+            if (planLuck.has(ComparisonFile.key(measure))) {
+                luck.put(measure, number(planLuck, ComparisonFile.key(measure)));
+            }
+        }
         OptionalDouble yearly =
                 variant.has("yearlyCost") ? OptionalDouble.of(number(variant, "yearlyCost")) : OptionalDouble.empty();
         return new ComparedVariant(
-                new LivedVariant(text(variant, "name"), yearly, springs), text(variant, "sha256"), limits);
+                new LivedVariant(text(variant, "name"), yearly, luck, springs), text(variant, "sha256"), limits);
     }
 
     private static SpringFigures spring(JsonNode row) {

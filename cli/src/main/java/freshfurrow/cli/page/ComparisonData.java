@@ -67,7 +67,7 @@ final class ComparisonData {
             PairedDifference difference = summaries.get(i).differences().get(measure);
             if (difference != null) {
                 variant.put("difference", text.differenceWithInterval(measure, difference))
-                        .put("apart", difference.toldApart());
+                        .put("apart", summaries.get(i).toldApart(measure));
             }
             ArrayNode figures = variant.putArray("figures");
             ComparedVariant lived = compared.variants().get(i);

@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** Variants side by side as text: figures, differences, and what they mean in words. */
@@ -67,7 +66,7 @@ public final class ComparisonReport {
     public static String rule(ComparedSprings compared) {
         int forecast = compared.rules().forecastDays();
         int replan = compared.rules().replanDays();
-        return "Each plan is made as if it stayed dry ("
+        return "Plans are made as if it stayed dry, the one of several that lives best is taken ("
                 + String.format(Locale.ROOT, "%,d", compared.rules().steps())
                 + " steps, seed " + compared.rules().seed() + ") and lived "
                 + (forecast == 0
@@ -126,6 +125,7 @@ public final class ComparisonReport {
                                 variant.name() + " less " + summaries.get(0).name()),
                         Table.Column.right("mean"),
                         Table.Column.right("95 % interval"),
+                        Table.Column.right("luck of plans"),
                         Table.Column.right("springs with less"),
                         Table.Column.right("the same"),
                         Table.Column.right("more")),
@@ -138,6 +138,7 @@ public final class ComparisonReport {
                             text.difference(entry.getKey(), difference.mean()),
                             text.difference(entry.getKey(), difference.lower()) + " to "
                                     + text.difference(entry.getKey(), difference.upper()),
+                            text.luck(entry.getKey(), variant.luck().getOrDefault(entry.getKey(), 0.0)),
                             Integer.toString(difference.less()),
                             Integer.toString(difference.same()),
                             Integer.toString(difference.more())),
@@ -166,8 +167,8 @@ public final class ComparisonReport {
         if (variant.differences().isEmpty()) {
             return variant.name() + ": one spring tells nothing; live more of them.";
         }
-        String told = named(variant, PairedDifference::toldApart, true);
-        String untold = named(variant, difference -> !difference.toldApart(), false);
+        String told = named(variant, true);
+        String untold = named(variant, false);
         if (told.isEmpty()) {
             return "The springs do not tell " + variant.name() + " and "
                     + summaries.get(0).name() + " apart.";
@@ -176,13 +177,13 @@ public final class ComparisonReport {
                 + (untold.isEmpty() ? "" : " Not told apart: " + untold + ".");
     }
 
-    private String named(VariantSummary variant, Predicate<PairedDifference> which, boolean withFigure) {
+    private String named(VariantSummary variant, boolean toldApart) {
         return String.join(
                 "; ",
                 variant.differences().entrySet().stream()
-                        .filter(entry -> which.test(entry.getValue()))
+                        .filter(entry -> variant.toldApart(entry.getKey()) == toldApart)
                         .map(entry -> text.label(entry.getKey())
-                                + (withFigure
+                                + (toldApart
                                         ? " "
                                                 + text.difference(
                                                         entry.getKey(),
@@ -224,11 +225,8 @@ public final class ComparisonReport {
         if (waits) {
             parts.add("of its planters' waiting, " + shares(variant.limits(), ResourceShare::ofWait));
         }
-        words.add(
-                variant.lived().name() + ": "
-                        + (parts.isEmpty()
-                                ? "nothing holds it back in these springs."
-                                : String.join("; ", parts) + "."));
+        words.add(variant.lived().name() + ": "
+                + (parts.isEmpty() ? "nothing holds it back in these springs." : String.join("; ", parts) + "."));
     }
 
     private static String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {

@@ -63,6 +63,11 @@ public final class MeasureText {
         return measure == Measure.FINISH ? signed + " d" : signed;
     }
 
+    /** By how much the luck of plans may move a figure either way. */
+    public String luck(Measure measure, double si) {
+        return "±" + number(figure(measure, si)) + (measure == Measure.FINISH ? " d" : "");
+    }
+
     /** A median with what one spring in ten is below and above. */
     public String spread(Measure measure, Spread spread) {
         return value(measure, spread.median()) + " (" + value(measure, spread.low()) + ", "

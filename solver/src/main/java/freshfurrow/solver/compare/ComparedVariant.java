@@ -21,7 +21,8 @@ public record ComparedVariant(LivedVariant lived, String sha256, List<ResourceSh
     }
 
     ComparedVariant withSprings(List<SpringFigures> springs) {
-        return new ComparedVariant(new LivedVariant(lived.name(), lived.yearlyCost(), springs), sha256, limits);
+        return new ComparedVariant(
+                new LivedVariant(lived.name(), lived.yearlyCost(), lived.luck(), springs), sha256, limits);
     }
 
     TreeMap<Integer, SpringFigures> rows(List<Integer> numbers) {

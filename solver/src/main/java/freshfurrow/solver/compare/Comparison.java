@@ -29,8 +29,15 @@ public final class Comparison {
     private static VariantSummary summary(LivedVariant variant, LivedVariant base, boolean compared) {
         Map<Measure, Spread> spreads = new EnumMap<>(Measure.class);
         Map<Measure, PairedDifference> differences = new EnumMap<>(Measure.class);
+        Map<Measure, Double> luck = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
             double[] figures = variant.figures(measure);
+            luck.put(
+                    measure,
+                    2
+                            * Math.hypot(
+                                    variant.luck().getOrDefault(measure, 0.0),
+                                    base.luck().getOrDefault(measure, 0.0)));
             spreads.put(measure, Spread.of(figures));
             if (compared) {
                 differences.put(measure, PairedDifference.of(base.figures(measure), figures));
@@ -43,6 +50,7 @@ public final class Comparison {
                 Chance.of(inside, variant.springs().size()),
                 spreads,
                 differences,
+                luck,
                 variant.hasCosts() && base.hasCosts() ? Optional.of(money(variant, base, compared)) : Optional.empty());
     }
 

@@ -43,21 +43,31 @@ public final class SpringComparison {
      * @param candidates the base first
      * @param numbers of the springs, ascending
      * @param sample springs to find out with what holds a variant back
+     * @param training springs to choose plans by, best not among those compared
      */
-    public ComparedSprings run(List<Candidate> candidates, List<Integer> numbers, List<Integer> sample) {
-        int tasks = candidates.size() * (numbers.size() + sample.size() + Resource.values().length);
+    public ComparedSprings run(
+            List<Candidate> candidates, List<Integer> numbers, List<Integer> sample, List<Integer> training) {
+        int tasks = candidates.size()
+                * (numbers.size()
+                        + PlanChoice.PLANS * training.size()
+                        + (sample.isEmpty() ? 0 : sample.size() + Resource.values().length));
         try (SpringWorkers workers = new SpringWorkers(threads, tasks, progress)) {
             List<ComparedVariant> variants = new ArrayList<>();
             for (Candidate candidate : candidates) {
-                variants.add(variant(workers, candidate, numbers, sample));
+                variants.add(variant(workers, candidate, numbers, sample, training));
             }
             return new ComparedSprings(rules, numbers, variants);
         }
     }
 
     private ComparedVariant variant(
-            SpringWorkers workers, Candidate candidate, List<Integer> numbers, List<Integer> sample) {
-        DryPlan plan = DryPlan.of(candidate.season(), rules.steps(), rules.seed(), threads);
+            SpringWorkers workers,
+            Candidate candidate,
+            List<Integer> numbers,
+            List<Integer> sample,
+            List<Integer> training) {
+        PlanChoice choice = PlanChoice.of(candidate.season(), rules, springs, training, workers, threads);
+        DryPlan plan = choice.plan();
         SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), replanning());
         List<SpringFigures> rows = workers.each(
                 numbers, number -> life.live(springs.spring(number)).figures());
@@ -67,7 +77,7 @@ public final class SpringComparison {
         List<SpringFigures> priced =
                 rows.stream().map(row -> costs.map(row::at).orElse(row)).toList();
         return new ComparedVariant(
-                new LivedVariant(candidate.name(), yearly, priced),
+                new LivedVariant(candidate.name(), yearly, choice.luck(), priced),
                 candidate.sha256(),
                 limits(workers, plan, life, sample));
     }

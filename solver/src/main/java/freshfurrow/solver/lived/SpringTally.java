@@ -22,8 +22,8 @@ import java.util.Set;
 final class SpringTally {
     private static final double S_PER_H = 3600;
     private static final double LEAST_HA = 1e-6;
-    /** Compost to a batch is told to the gram. */
-    private static final double LEAST_KG = 0.01;
+    /** Less than this is the rounding of batches to grams. */
+    private static final double LEAST_KG = 0.1;
 
     private static final Set<WaitReason> COUNTED = EnumSet.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
 

@@ -42,16 +42,34 @@ class ComparisonTest {
     }
 
     @Test
+    void aDifferenceThatTheLuckOfPlansMayBringIsNotToldApart() {
+        // waiting differs by 2 h in each spring; plans differ by a standard deviation of 0.6 h and 0.8 h: 2 x 1 h
+        LivedVariant base = new LivedVariant(
+                "base", OptionalDouble.empty(), Map.of(Measure.WAIT, 0.6), List.of(spring(0, 0, 10), spring(0, 0, 20)));
+        List<SpringFigures> shorter = List.of(spring(0, 0, 8), spring(0, 0, 18));
+
+        LivedVariant lucky = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 0.8), shorter);
+        LivedVariant sure = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 0.7), shorter);
+
+        assertThat(Comparison.of(List.of(base, lucky)).get(1).toldApart(Measure.WAIT))
+                .isFalse();
+        assertThat(Comparison.of(List.of(base, sure)).get(1).toldApart(Measure.WAIT))
+                .isTrue();
+    }
+
+    @Test
     void whatAVariantSavesIsWhatItMayCostAYear() {
         // running: base 2,800 + 10 x late, other 2,800: saved 100 and 300, 200 in the mean; R2 costs 150 a year, so it
         // pays
         LivedVariant base = new LivedVariant(
                 "base",
                 OptionalDouble.of(4_000),
+                Map.of(),
                 List.of(spring(10, 0, 0).at(COSTS), spring(30, 0, 0).at(COSTS)));
         LivedVariant other = new LivedVariant(
                 "other",
                 OptionalDouble.of(4_150),
+                Map.of(),
                 List.of(spring(0, 0, 0).at(COSTS), spring(0, 0, 0).at(COSTS)));
 
         Money money = Comparison.of(List.of(base, other)).get(1).money().orElseThrow();
@@ -71,7 +89,7 @@ class ComparisonTest {
     }
 
     private static LivedVariant variant(String name, SpringFigures... springs) {
-        return new LivedVariant(name, OptionalDouble.empty(), List.of(springs));
+        return new LivedVariant(name, OptionalDouble.empty(), Map.of(), List.of(springs));
     }
 
     private static SpringFigures spring(double lateHaDays, double unservedHa, double waitH) {
