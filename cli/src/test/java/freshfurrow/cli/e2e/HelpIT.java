@@ -35,6 +35,10 @@ final class HelpIT {
                           sheets      Write the crews' sheets to print: a page a day and machine.
                           export      Write a plan as calendar, tables and map for other programs.
                           audit       Check a plan against its season, from first principles.
+                          compare     Compare variants of a season over many springs of its weather
+                                        record.
+                          supply      Compost and water to have, and when, so that they are enough in
+                                        most springs.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
                           calibrate   Print a card for setting a planter's outlets: flows, catches,
@@ -68,6 +72,8 @@ final class HelpIT {
                 "sheets",
                 "export",
                 "audit",
+                "compare",
+                "supply",
                 "mix",
                 "calibrate",
                 "completion"
