@@ -40,9 +40,7 @@ public final class ComparedExample {
         return new ComparedSprings(
                 rules,
                 numbers,
-                List.of(
-                        variant("<b>base</b>", 5_000, numbers, 25, 900),
-                        variant("two-rigs", 5_400, numbers, 20, 400)));
+                List.of(variant("<b>base</b>", 5_000, numbers, 25, 900), variant("two-rigs", 5_400, numbers, 20, 400)));
     }
 
     private static ComparedVariant variant(

@@ -22,8 +22,8 @@ final class CompareIT {
         compare("1-4", "2", "one");
         compare("5-8", "1", "two");
         compare("8", "1", "all");
-        Launcher.Result merged = Launcher.run(
-                "compare", "--merge", at("two"), at("one") + "/compare.json", "--out", at("merged"));
+        Launcher.Result merged =
+                Launcher.run("compare", "--merge", at("two"), at("one") + "/compare.json", "--out", at("merged"));
 
         assertThat(merged.exitCode()).as(merged.all()).isZero();
         assertThat(text("merged/compare.json")).isEqualTo(text("all/compare.json"));
@@ -83,14 +83,15 @@ final class CompareIT {
     @Test
     void seasonAndMergeTogetherMakeNoSense() throws Exception {
         assertThat(Launcher.run("compare").exitCode()).isEqualTo(2);
-        assertThat(Launcher.run("compare", SEASON, "--springs", "9-3").exitCode()).isEqualTo(2);
+        assertThat(Launcher.run("compare", SEASON, "--springs", "9-3").exitCode())
+                .isEqualTo(2);
         assertThat(Launcher.run("supply", SEASON, "--sure", "120%").exitCode()).isEqualTo(2);
     }
 
     @Test
     void supplySaysWhatToHaveByWhenAndWhenToOrderIt() throws Exception {
-        Launcher.Result run = Launcher.run(
-                "supply", SEASON, "--springs", "6", "--steps", "400", "--sure", "80%", "--lead", "14");
+        Launcher.Result run =
+                Launcher.run("supply", SEASON, "--springs", "6", "--steps", "400", "--sure", "80%", "--lead", "14");
 
         assertThat(run.exitCode()).as(run.all()).isZero();
         assertThat(run.out())

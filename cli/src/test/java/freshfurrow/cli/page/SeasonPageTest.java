@@ -6,7 +6,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WetDay;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -22,6 +28,21 @@ class SeasonPageTest {
         assertThat(page)
                 .doesNotContain("<link", "<img", "@import", "url(http", "src=\"")
                 .contains("default-src 'none'");
+    }
+
+    @Test
+    void aDayOfWetGroundIsClosedAndSaysWhy() throws Exception {
+        LocalDate tuesday = LocalDate.of(2027, 4, 20);
+        List<WetDay> wet = List.of(new WetDay(tuesday, 45, 39, 12));
+        Map<Drainage, List<WetDay>> everywhere = Map.of(Drainage.WELL, wet, Drainage.MODERATE, wet, Drainage.POOR, wet);
+        Season season = ExampleSeason.season()
+                .inSpring(new GroundRecord("2019 in station.csv", Map.of(tuesday, 12.0), everywhere));
+        JsonNode data = data(SeasonPage.html(season, ExamplePlan.plan()));
+
+        assertThat(data.get("rain")).hasToString("[{\"at\":86400,\"depth\":\"12 mm\",\"daily\":true}]");
+        assertThat(data.get("wet").get(0).get("times")).hasToString("[[86400,172800]]");
+        assertThat(data.get("wet").get(0).get("why").get("1").textValue())
+                .endsWith("fields closed: 45 mm of water in the topsoil, which bears a planter up to 39 mm");
     }
 
     @Test
@@ -89,7 +110,11 @@ class SeasonPageTest {
     }
 
     private JsonNode data() throws Exception {
-        Matcher data = DATA.matcher(page);
+        return data(page);
+    }
+
+    private static JsonNode data(String html) throws Exception {
+        Matcher data = DATA.matcher(html);
         assertThat(data.find()).isTrue();
         return new ObjectMapper().readTree(data.group(1));
     }

@@ -13,30 +13,32 @@ class ComparisonReportTest {
     @Test
     void theFirstLinesSayWhichSpringsTheyAreAndHowTheyWereLived() {
         assertThat(LINES.get(0))
-                .isEqualTo("<i>Spring</i> & all: 40 springs, 30 recorded and 10 generated, from station.csv (invented)");
+                .isEqualTo(
+                        "<i>Spring</i> & all: 40 springs, 30 recorded and 10 generated, from station.csv (invented)");
         assertThat(LINES.get(1)).contains("1,000 steps, seed 1", "without a forecast", "planned again every 7 days");
     }
 
     @Test
     void onlyWhatTheSpringsTellApartIsSaidWithAFigure() {
-        assertThat(LINES)
-                .anySatisfy(line -> assertThat(line)
-                        .startsWith("two-rigs against <b>base</b>, in the mean: planters waiting, h -5.0.")
-                        .contains("Not told apart: finish; late ac-days;"));
+        assertThat(LINES).anySatisfy(line -> assertThat(line)
+                .startsWith("two-rigs against <b>base</b>, in the mean: planters waiting, h -5.0.")
+                .contains("Not told apart: finish; late ac-days;"));
     }
 
     @Test
     void whatAVariantSavesIsHeldAgainstWhatItCosts() {
         assertThat(LINES)
-                .contains("It saves 500 EUR a season in running costs (500 EUR to 500 EUR): what it may cost more a year and"
-                        + " still pay. Its machines cost 400 EUR more a year, so it pays.");
+                .contains(
+                        "It saves 500 EUR a season in running costs (500 EUR to 500 EUR): what it may cost more a year and"
+                                + " still pay. Its machines cost 400 EUR more a year, so it pays.");
     }
 
     @Test
     void whatHoldsAVariantBackIsNamed() {
         assertThat(LINES)
-                .contains("two-rigs: of what is late or not planted, 100 % goes away when it never rains, 25 % goes away when rigs"
-                        + " work in no time; of its planters' waiting, 87 % goes away when rigs work in no time.");
+                .contains(
+                        "two-rigs: of what is late or not planted, 100 % goes away when it never rains, 25 % goes away when rigs"
+                                + " work in no time; of its planters' waiting, 87 % goes away when rigs work in no time.");
     }
 
     @Test

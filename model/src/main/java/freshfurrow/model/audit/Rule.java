@@ -28,7 +28,8 @@ public enum Rule {
     ALLOWED_PLANTER("A field is listed for and planted by a planter that may plant it."),
     WINDOW_OPENING("No field is planted before its window opens."),
     RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
-    WAIT_REASON("A wait for a wet field begins while rain closes it, a wait for a window before it opens."),
+    WAIT_REASON(
+            "A wait for a wet field begins while rain or wet ground closes it, a wait for a window before it opens."),
     FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
 
     LOAD_ON_BOARD("A planter plants from the load that it took last, and from no other."),

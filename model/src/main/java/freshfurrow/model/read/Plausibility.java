@@ -1,7 +1,7 @@
 package freshfurrow.model.read;
 
-import freshfurrow.model.weather.DailyWeather;
-import freshfurrow.model.weather.WeatherRecord;
+import freshfurrow.model.weather.record.DailyWeather;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;

@@ -8,13 +8,13 @@ import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.GroundRecord;
-import freshfurrow.model.weather.Filling;
-import freshfurrow.model.weather.GapFilling;
 import freshfurrow.model.weather.GroundModel;
 import freshfurrow.model.weather.SeasonWeather;
 import freshfurrow.model.weather.Topsoil;
-import freshfurrow.model.weather.WeatherRecord;
 import freshfurrow.model.weather.YearSpans;
+import freshfurrow.model.weather.record.Filling;
+import freshfurrow.model.weather.record.GapFilling;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -56,7 +56,7 @@ final class WeatherReader {
         Keys own = keys.get();
         int before = problems.count();
         Optional<Node> file = own.needed("file", "name a station's table, like file: station.csv");
-        Optional<Integer> year = own.number("year", YEAR).map(Double::intValue);
+        Optional<Integer> year = year(own);
         String about = about(own);
         GroundModel model = model(own, places);
         own.refuseOthers();
@@ -71,6 +71,15 @@ final class WeatherReader {
                 .map(filled -> new SeasonWeather(name.text(), about, filled.record(), filled.fillings(), model))
                 .flatMap(weather -> ground(own, weather, year, first.get(), last.get())
                         .map(ground -> new SeasonGround(weather, ground)));
+    }
+
+    private static Optional<Integer> year(Keys own) {
+        Optional<Double> year = own.number("year", YEAR);
+        if (year.isPresent() && year.get() % 1 != 0) {
+            own.problem("year", "is no whole year", "write it like year: 2019");
+            return Optional.empty();
+        }
+        return year.map(Double::intValue);
     }
 
     private static String about(Keys own) {

@@ -3,6 +3,7 @@ package freshfurrow.model.weather;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.WetDay;
+import freshfurrow.model.weather.record.DailyWeather;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -57,7 +58,7 @@ public record GroundModel(
     GroundRecord ground(String origin, DailyWeather weather, LocalDate first, int lead) {
         Map<LocalDate, Double> rain = new LinkedHashMap<>();
         for (int day = lead; day < weather.days(); day++) {
-            if (weather.rainMm(day) >= ClimateFit.WET_MM) {
+            if (weather.rainMm(day) >= DailyWeather.WET_DAY_MM) {
                 rain.put(first.plusDays(day - lead), weather.rainMm(day));
             }
         }

@@ -1,6 +1,8 @@
 package freshfurrow.model.weather;
 
 import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.weather.record.Filling;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

@@ -1,6 +1,10 @@
 package freshfurrow.model.weather;
 
 import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.weather.generator.Climate;
+import freshfurrow.model.weather.generator.ClimateFit;
+import freshfurrow.model.weather.generator.WeatherGenerator;
+import freshfurrow.model.weather.record.DailyWeather;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

@@ -54,6 +54,14 @@ final class PublishedFactorsTest {
         assertThat(kind.toSi(1, unit)).isCloseTo(factor, within(factor * 1e-5));
     }
 
+    /** 32 °F is 0 °C and 212 °F is 100 °C: the same publication, appendix B.8. */
+    @Test
+    void waterFreezesAndBoilsAtThePublishedDegrees() {
+        assertThat(Kind.TEMPERATURE.toSi(32, "F")).isCloseTo(0, within(1e-9));
+        assertThat(Kind.TEMPERATURE.toSi(212, "F")).isCloseTo(100, within(1e-9));
+        assertThat(Kind.TEMPERATURE.toSi(-40, "C")).isEqualTo(-40);
+    }
+
     /** An acre is 43,560 square feet and 4,046.8564224 m2. */
     @Test
     void anAcreIsTenSquareChains() {

@@ -145,6 +145,11 @@ final class SchemaTest {
                     goals: {           | `costs: {labor: 24 /h}\\ngoals: {`
                     goals: {           | `costs: {yearly: {R1: 5200 USD}}\\ngoals: {`
                     rain:\\n  -        | rain:\\n
+                    goals: {           | `weather: {year: 2019}\\ngoals: {`
+                    goals: {           | `weather: {file: s.csv, year: 19}\\ngoals: {`
+                    goals: {           | `weather: {file: s.csv, rainedOff: 3}\\ngoals: {`
+                    goals: {           | `weather: {file: s.csv, poor: {drains: 4}}\\ngoals: {`
+                    goals: {           | `weather: {file: s.csv, poor: {workableBelow: 90 %}}\\ngoals: {`
                     North forty        | "North\\u0007"
                     """)
     void bothRefuseWhatASchemaCanSee(String before, String after) {
@@ -175,6 +180,8 @@ final class SchemaTest {
                     windrow: {         | windrow: {qqqqqqqq: 1,     | /$defs/lot
                     travel: {          | travel: {qqqqqqqq: 1,      | /properties/travel
                     drying: {          | drying: {qqqqqqqq: 1,      | /properties/drying
+                    goals: {           | `weather: {qqqqqqqq: 1, file: s.csv}\\ngoals: {` | /properties/weather
+                    goals: {           | `weather: {well: {qqqqqqqq: 1}, file: s.csv}\\ngoals: {` | /$defs/ground
                     - {                | - {qqqqqqqq: 1,            | /properties/rain/items
                     goals: {           | goals: {qqqqqqqq: 1,       | /properties/goals
                     closed:            | qqqqqqqq: 1\\nclosed:      |

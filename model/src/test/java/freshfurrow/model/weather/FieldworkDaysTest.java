@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.weather.generator.InventedClimate;
+import freshfurrow.model.weather.generator.WeatherGenerator;
 import java.time.LocalDate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -28,9 +30,8 @@ class FieldworkDaysTest {
     void aPlantingSeasonHasTheDaysOfCentralIllinois() {
         // farmdoc, University of Illinois, FEFO 10-11 (2010): 10 April to 20 May, 41 days: mean 20, least 9.2, most
         // 31.7 in 1980 to 2010.
-        // The invented climate has a fifth less rain, and the budget knows no cold ground: mean within 8 days, springs
-        // from one in
-        // thirty to twenty-nine in thirty within 4 days of the range.
+        // The invented climate has a fifth less rain, and the budget knows no cold ground: mean within 4 days,
+        // least and most of thirty springs within 5.
         int[] days = sorted(LocalDate.of(2027, 4, 10), 41, Drainage.POOR);
 
         assertThat(IntStream.of(days).average().orElseThrow()).isCloseTo(20, within(6.0));

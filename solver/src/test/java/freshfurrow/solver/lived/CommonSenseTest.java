@@ -114,11 +114,7 @@ class CommonSenseTest {
         for (Season season : seasons) {
             candidates.add(new Candidate("variant", season, Optional.empty(), "0".repeat(64)));
         }
-        ComparedSprings compared = new SpringComparison(
-                        rules,
-                        SOURCE,
-                        2,
-                        SpringProgress.SILENT)
+        ComparedSprings compared = new SpringComparison(rules, SOURCE, 2, SpringProgress.SILENT)
                 .run(candidates, SPRINGS, List.of(), TRAINING);
         return compared.variants().stream().map(variant -> variant.lived()).toList();
     }

@@ -76,7 +76,8 @@ class SupplyNeedsTest {
         Season spring = ((Reading.Valid) SeasonFiles.read(Path.of("../scenarios/spring"), List.of())).season();
         return spring.change()
                 .compost(List.of(
-                        new CompostLot("late", 1_000, FIRST.plusDays(4)), new CompostLot("heap", 100, FIRST.minusDays(9))))
+                        new CompostLot("late", 1_000, FIRST.plusDays(4)),
+                        new CompostLot("heap", 100, FIRST.minusDays(9))))
                 .season();
     }
 }

@@ -3,7 +3,7 @@ package freshfurrow.model.read.station;
 import freshfurrow.model.quantity.WrittenQuantity;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Place;
-import freshfurrow.model.weather.WeatherRecord;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -121,8 +121,9 @@ final class Observations {
                 .toList();
     }
 
-    /** From the first day to the last. */
+    /** From the first day of which anything is known to the last. */
     Optional<WeatherRecord> record() {
+        days.values().removeIf(day -> day.figures.isEmpty());
         if (days.isEmpty()) {
             return Optional.empty();
         }

@@ -3,7 +3,7 @@ package freshfurrow.model.read.station;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.read.tree.TextFile;
-import freshfurrow.model.weather.WeatherRecord;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.util.List;
 import java.util.Optional;
 

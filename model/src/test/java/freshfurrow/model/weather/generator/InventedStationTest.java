@@ -1,7 +1,8 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.weather.record.DailyWeather;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

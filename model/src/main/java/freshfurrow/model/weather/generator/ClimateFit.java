@@ -1,22 +1,22 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
-import freshfurrow.model.weather.TemperatureClimate.Cycles;
-import freshfurrow.model.weather.TemperatureClimate.Persistence;
-import freshfurrow.model.weather.TemperatureClimate.States;
+import freshfurrow.model.weather.generator.TemperatureClimate.Cycles;
+import freshfurrow.model.weather.generator.TemperatureClimate.Persistence;
+import freshfurrow.model.weather.generator.TemperatureClimate.States;
+import freshfurrow.model.weather.record.DailyWeather;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.LocalDate;
 
 /** Fits a climate to a record: counts for the Markov chain, Thom's estimate for the gamma distribution, least squares for the cycles. */
-final class ClimateFit {
-    /** A day is wet from 0.01 in on, as in WGEN; a little less, so that rounding of units does not matter. */
-    static final double WET_MM = 0.25;
-
+public final class ClimateFit {
     private final WeatherRecord record;
 
     private ClimateFit(WeatherRecord record) {
         this.record = record;
     }
 
-    static Climate of(WeatherRecord record) {
+    /** The climate that a record shows; its short gaps had better be filled. */
+    public static Climate of(WeatherRecord record) {
         ClimateFit fit = new ClimateFit(record);
         return new Climate(RainFit.of(record), fit.temperatures());
     }
@@ -74,7 +74,7 @@ final class ClimateFit {
     }
 
     private boolean wet(int day) {
-        return record.rainMm(day) >= WET_MM;
+        return record.rainMm(day) >= DailyWeather.WET_DAY_MM;
     }
 
     private double temperature(int day, boolean highest) {

@@ -1,5 +1,7 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
+import freshfurrow.model.weather.record.DailyWeather;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.Month;
 import java.util.EnumMap;
 import java.util.Map;
@@ -38,8 +40,8 @@ final class RainFit {
     }
 
     private void add(double mmBefore, double mmOfDay) {
-        boolean wet = mmOfDay >= ClimateFit.WET_MM;
-        if (mmBefore >= ClimateFit.WET_MM) {
+        boolean wet = mmOfDay >= DailyWeather.WET_DAY_MM;
+        if (mmBefore >= DailyWeather.WET_DAY_MM) {
             afterWet++;
             wetAfterWet += wet ? 1 : 0;
         } else {

@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.record;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -66,15 +66,17 @@ public final class WeatherRecord {
                 Arrays.copyOfRange(rainMm, begin, end)));
     }
 
-    int days() {
+    /** From the first to the last, known or not. Days count from 0. */
+    public int days() {
         return rainMm.length;
     }
 
-    boolean known(int day) {
+    /** Whether rain and temperatures of a day are known. */
+    public boolean known(int day) {
         return rainKnown(day) && temperaturesKnown(day);
     }
 
-    boolean rainKnown(int day) {
+    public boolean rainKnown(int day) {
         return !Double.isNaN(rainMm[day]);
     }
 
@@ -83,15 +85,18 @@ public final class WeatherRecord {
         return !Double.isNaN(tmaxC[day]) && !Double.isNaN(tminC[day]);
     }
 
-    double tmaxC(int day) {
+    /** °C; NaN where it is not known. */
+    public double tmaxC(int day) {
         return tmaxC[day];
     }
 
-    double tminC(int day) {
+    /** °C; NaN where it is not known. */
+    public double tminC(int day) {
         return tminC[day];
     }
 
-    double rainMm(int day) {
+    /** mm; NaN where it is not known. */
+    public double rainMm(int day) {
         return rainMm[day];
     }
 

@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 /**
  * Rain of one month in the form of Richardson and Wright, <i>WGEN: A model for generating daily weather variables</i>, USDA ARS-8

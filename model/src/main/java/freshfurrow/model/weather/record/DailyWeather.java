@@ -1,10 +1,12 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.record;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 
 /** Weather day by day without a gap. Days count from 0. */
 public final class DailyWeather {
+    /** A day is wet from 0.01 in on, as in WGEN; a little less, so that rounding of units does not matter. mm. */
+    public static final double WET_DAY_MM = 0.25;
+
     private final LocalDate first;
     private final double[] tmaxC;
     private final double[] tminC;
@@ -59,10 +61,5 @@ public final class DailyWeather {
     /** mm. */
     public double rainMm(int day) {
         return rainMm[day];
-    }
-
-    /** The number of a date; negative or {@link #days()} and more when it is not among these days. */
-    int day(LocalDate date) {
-        return (int) ChronoUnit.DAYS.between(first, date);
     }
 }

@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 import org.apache.commons.rng.sampling.distribution.ContinuousSampler;
 

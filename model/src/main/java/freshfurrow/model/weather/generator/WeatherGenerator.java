@@ -1,5 +1,6 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
+import freshfurrow.model.weather.record.DailyWeather;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.EnumMap;

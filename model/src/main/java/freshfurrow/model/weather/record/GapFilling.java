@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.record;
 
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 /**
  * A figure that goes round with the year: the mean and the first harmonic, as WGEN (USDA ARS-8, 1984) takes temperatures.

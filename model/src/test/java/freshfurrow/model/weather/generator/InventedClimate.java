@@ -1,8 +1,8 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
-import freshfurrow.model.weather.TemperatureClimate.Cycles;
-import freshfurrow.model.weather.TemperatureClimate.Persistence;
-import freshfurrow.model.weather.TemperatureClimate.States;
+import freshfurrow.model.weather.generator.TemperatureClimate.Cycles;
+import freshfurrow.model.weather.generator.TemperatureClimate.Persistence;
+import freshfurrow.model.weather.generator.TemperatureClimate.States;
 import java.time.Month;
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,8 +1,10 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.weather.record.DailyWeather;
+import freshfurrow.model.weather.record.WeatherRecord;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.stream.IntStream;

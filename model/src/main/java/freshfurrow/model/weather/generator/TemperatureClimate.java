@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 /**
  * Highest and lowest temperatures in the form of WGEN (Richardson and Wright, USDA ARS-8, 1984), without its radiation: annual cycles of mean and

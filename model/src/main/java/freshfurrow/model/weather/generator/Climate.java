@@ -1,4 +1,4 @@
-package freshfurrow.model.weather;
+package freshfurrow.model.weather.generator;
 
 import java.time.LocalDate;
 import java.time.Month;
