@@ -33,6 +33,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         subcommands = {
             CheckCommand.class,
             PlanCommand.class,
+            ReplanCommand.class,
             DayCommand.class,
             PageCommand.class,
             SheetsCommand.class,

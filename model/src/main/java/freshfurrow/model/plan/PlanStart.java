@@ -58,6 +58,16 @@ public record PlanStart(
         }
     }
 
+    /** This start with the promises that a plan made before has given for the days ahead. */
+    public PlanStart withPromises(Map<String, Standing.Promise> promised) {
+        return new PlanStart(standing.withPromises(promised), planted, lots, rain, outages, batches, logSha256);
+    }
+
+    /** This start of a season whose log had that checksum. */
+    public PlanStart withLog(String sha256) {
+        return new PlanStart(standing, planted, lots, rain, outages, batches, Optional.of(sha256));
+    }
+
     /** When the plan begins. */
     public LocalDateTime now() {
         return standing.now();
