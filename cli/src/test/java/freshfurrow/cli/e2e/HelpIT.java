@@ -27,6 +27,8 @@ final class HelpIT {
                           check       Read a season, list every problem in it, and sum it up.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         the season by day.
+                          replan      Plan what is left of a season again, after rain, a breakdown or a
+                                        look into the log.
                           day         Print the crew's sheet for one day of a plan.
                           page        Make the page of a plan: one file for any browser, without a
                                         network.
@@ -57,7 +59,19 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"check", "plan", "day", "page", "sheets", "export", "audit", "mix", "calibrate", "completion"})
+            strings = {
+                "check",
+                "plan",
+                "replan",
+                "day",
+                "page",
+                "sheets",
+                "export",
+                "audit",
+                "mix",
+                "calibrate",
+                "completion"
+            })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
         Launcher.Result help = Launcher.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");

@@ -260,7 +260,7 @@ class AuditTest {
     void aPlanThatBeginsOtherwiseThanItsSeasonStandsIsFound() throws Exception {
         Season season = WorkedDay.season(day -> {});
         Season underWay = season.change()
-                .standing(Standing.at(season.first().atTime(12, 0)))
+                .standing(Standing.at(season.first().plusDays(1).atTime(12, 0)))
                 .season();
 
         assertThat(rulesBroken(underWay, WorkedDay.PLAN_AT_THE_FIELD)).contains(Rule.START, Rule.WORK_HOURS);
@@ -271,7 +271,9 @@ class AuditTest {
         Season season = WorkedDay.season(day -> {});
         Season down = season.change()
                 .outages(List.of(new Outage(
-                        "R1", season.first().atStartOfDay(), season.first().atTime(23, 0))))
+                        "R1",
+                        season.first().atStartOfDay(),
+                        season.first().plusDays(2).atStartOfDay())))
                 .season();
 
         assertThat(rulesBroken(down, WorkedDay.PLAN_AT_THE_FIELD)).containsOnly(Rule.WORK_HOURS);
