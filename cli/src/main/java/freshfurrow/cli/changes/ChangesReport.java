@@ -80,10 +80,16 @@ public final class ChangesReport {
         long kept = promised.entrySet().stream()
                 .filter(promise -> promise.getValue().equals(planned.get(promise.getKey())))
                 .count();
+        long wet = left.fields().stream()
+                .filter(field -> promised.containsKey(field.id()))
+                .filter(field -> MovedField.wetUntil(
+                                left, field, promised.get(field.id()).day())
+                        .isPresent())
+                .count();
         lines.add("");
-        lines.add("Of " + Figures.count(promised.size(), "field", "fields") + " in the next "
-                + Figures.count(left.goals().steadyDays(), "day", "days") + ", " + kept
-                + " keep their planter and day.");
+        lines.add("Of " + Figures.count(promised.size(), "field", "fields") + " of the next "
+                + Figures.count(left.goals().steadyDays(), "day", "days") + ", " + kept + " keep planter and day"
+                + (wet > 0 ? "; the ground of " + wet + " is wet on the day" : "") + ".");
     }
 
     private void moved() {

@@ -38,10 +38,9 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             return "it is not planted any more";
         }
         LocalDate day = from.day();
-        for (WetGround wet : WetGround.of(left, field.drainage())) {
-            if (wet.from().isBefore(day.plusDays(1).atStartOfDay()) && wet.to().isAfter(day.atStartOfDay())) {
-                return "wet until " + wet.to().toLocalDate();
-            }
+        Optional<LocalDate> wetUntil = wetUntil(left, field, day);
+        if (wetUntil.isPresent()) {
+            return "wet until " + wetUntil.get();
         }
         boolean down = left.outages().stream()
                 .anyMatch(outage ->
@@ -57,6 +56,14 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             return "a rig is down";
         }
         return to.get().day().isBefore(day) ? "there is time for it" : "others come first";
+    }
+
+    /** The day from which on a field that is wet on some day bears machines again. */
+    static Optional<LocalDate> wetUntil(Season left, Field field, LocalDate day) {
+        return WetGround.of(left, field.drainage()).stream()
+                .filter(wet -> overlaps(wet.from(), wet.to(), day))
+                .map(wet -> wet.to().toLocalDate())
+                .findFirst();
     }
 
     private static boolean overlaps(LocalDateTime from, LocalDateTime until, LocalDate day) {

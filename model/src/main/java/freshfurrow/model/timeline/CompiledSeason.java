@@ -35,8 +35,6 @@ public final class CompiledSeason {
     /** A late weight of 1, so that weights are whole numbers. */
     static final int WEIGHT_ONE = 1000;
 
-    private static final int NOTHING_PROMISED = -1;
-
     private final Season season;
     final int days;
     final int places;
@@ -93,8 +91,7 @@ public final class CompiledSeason {
     final String[] lotIds;
 
     final Beginning beginning;
-    private final int[] promisedPlanter;
-    private final int[] promisedDay;
+    final Promised promised;
 
     public static CompiledSeason of(Season season) {
         return new CompiledSeason(season);
@@ -249,28 +246,7 @@ public final class CompiledSeason {
                 .toArray();
         lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
         beginning = new Beginning(season, placeOf);
-
-        promisedPlanter = new int[fields.size()];
-        promisedDay = new int[fields.size()];
-        Arrays.fill(promisedPlanter, NOTHING_PROMISED);
-        season.standing().ifPresent(standing -> takePromises(standing.promised()));
-    }
-
-    private void takePromises(Map<String, Standing.Promise> promised) {
-        List<String> planters = season.planters().stream().map(Planter::id).toList();
-        for (int f = 0; f < promisedPlanter.length; f++) {
-            Standing.Promise promise = promised.get(season.fields().get(f).id());
-            if (promise != null) {
-                promisedPlanter[f] = planters.indexOf(promise.planter());
-                promisedDay[f] = day(promise.day());
-            }
-        }
-    }
-
-    /** Whether a field that a planter begins then was promised to be begun otherwise. */
-    boolean breaksPromise(int planter, int field, int s) {
-        return promisedPlanter[field] != NOTHING_PROMISED
-                && (promisedPlanter[field] != planter || promisedDay[field] != s / Calendars.DAY_S);
+        promised = new Promised(season);
     }
 
     /** A field that is done is no place of the season any more, but machines may still stand there. */

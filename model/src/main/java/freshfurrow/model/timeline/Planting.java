@@ -192,7 +192,7 @@ final class Planting {
             long wanted = Math.min(leftDm2, capDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
             if (piece > 0) {
-                if (leftDm2 == season.areaDm2[field] && season.breaksPromise(planter, field, start)) {
+                if (leftDm2 == season.areaDm2[field] && season.promised.isBrokenBy(planter, field, start)) {
                     movedFields++;
                 }
                 if (piece == wanted) {
