@@ -34,6 +34,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CheckCommand.class,
             WeatherCommand.class,
             PlanCommand.class,
+            ReplanCommand.class,
             DayCommand.class,
             PageCommand.class,
             SheetsCommand.class,

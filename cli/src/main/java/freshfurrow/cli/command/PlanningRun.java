@@ -6,15 +6,23 @@ import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.SeasonPlanner;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
 /** Planning that Ctrl-C ends early and does not throw away. */
 final class PlanningRun {
     private final SeasonPlanner planner;
     private final ProgressLine progress;
+    private final Function<SeasonPlanner, List<List<String>>> search;
     private volatile boolean interrupted;
 
     PlanningRun(Season season, PlanningOptions options) {
+        this(season, options, SeasonPlanner::plan);
+    }
+
+    /** @param search asks the planner for lists */
+    PlanningRun(Season season, PlanningOptions options, Function<SeasonPlanner, List<List<String>>> search) {
+        this.search = search;
         progress = ProgressLine.onTerminal(season.units());
         planner = new SeasonPlanner(CompiledSeason.of(season), options, progress);
     }
@@ -36,7 +44,7 @@ final class PlanningRun {
                 "keep best plan");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
         try {
-            List<List<String>> lists = planner.plan();
+            List<List<String>> lists = search.apply(planner);
             progress.clear();
             return finish.applyAsInt(lists);
         } finally {

@@ -29,6 +29,8 @@ final class HelpIT {
                                         weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         the season by day.
+                          replan      Plan what is left of a season again, after rain, a breakdown or a
+                                        look into the log.
                           day         Print the crew's sheet for one day of a plan.
                           page        Make the page of a plan: one file for any browser, without a
                                         network.
@@ -67,6 +69,7 @@ final class HelpIT {
                 "check",
                 "weather",
                 "plan",
+                "replan",
                 "day",
                 "page",
                 "sheets",

@@ -33,7 +33,7 @@ final class Batches {
         }
         for (Plan.Batch batch : evidence.batches.values()) {
             Rig rig = evidence.rigs.get(batch.rig());
-            if (rig != null) {
+            if (rig != null && !evidence.carried.isBatch(batch.id())) {
                 drum(batch, rig);
             }
         }

@@ -42,6 +42,10 @@ final class CarriedOver {
         return standing.map(machines -> machines.rigs().get(id));
     }
 
+    Optional<Standing.Promise> promise(String field) {
+        return standing.map(machines -> machines.promised().get(field));
+    }
+
     double drawnL(String point) {
         return standing.map(machines -> machines.drawnL().getOrDefault(point, 0.0))
                 .orElse(0.0);

@@ -5,6 +5,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -67,6 +68,29 @@ final class Tally {
     /** Planted area times the days since the season's first day. */
     double haDaysSinceStart() {
         return haDaysSinceStart;
+    }
+
+    /** Promised fields that are begun by another planter or on another day. */
+    int movedFields() {
+        Map<String, Evidence.Done<Activity.Plant>> first = new HashMap<>();
+        evidence.all(Activity.Plant.class)
+                .forEach(done -> first.merge(
+                        done.activity().field(),
+                        done,
+                        (one, other) ->
+                                other.activity().start().isBefore(one.activity().start()) ? other : one));
+        return (int) first.entrySet().stream()
+                .filter(begun -> evidence.carried
+                        .promise(begun.getKey())
+                        .filter(promise ->
+                                !(promise.planter().equals(begun.getValue().machine())
+                                        && promise.day()
+                                                .equals(begun.getValue()
+                                                        .activity()
+                                                        .start()
+                                                        .toLocalDate())))
+                        .isPresent())
+                .count();
     }
 
     /** A piece that goes over midnight counts on both dates. */

@@ -113,6 +113,7 @@ final class Totals {
                 + tally.waitMin * goals.waitMinPerMin()
                 + tally.driveMin * goals.driveMinPerMin()
                 + tally.dumpedKg * goals.dumpMinPerKg()
+                + tally.movedFields() * goals.movedMin()
                 + tally.haDaysSinceStart() * goals.earlyMinPerHaDay();
     }
 

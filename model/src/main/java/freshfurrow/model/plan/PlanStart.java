@@ -8,10 +8,12 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -58,6 +60,16 @@ public record PlanStart(
         }
     }
 
+    /** This start with the promises that a plan made before has given for the days ahead. */
+    public PlanStart withPromises(Map<String, Standing.Promise> promised) {
+        return new PlanStart(standing.withPromises(promised), planted, lots, rain, outages, batches, logSha256);
+    }
+
+    /** This start of a season whose log had that checksum. */
+    public PlanStart withLog(String sha256) {
+        return new PlanStart(standing, planted, lots, rain, outages, batches, Optional.of(sha256));
+    }
+
     /** When the plan begins. */
     public LocalDateTime now() {
         return standing.now();
@@ -75,8 +87,8 @@ public record PlanStart(
      * and the machines where they stand.
      *
      * @param whole the season as its file tells it
-     * @throws IllegalArgumentException when this is not of that season: a field unknown or with more planted than its area, a lot
-     *     unknown, or a beginning outside of the season
+     * @throws IllegalArgumentException when this is not of that season: a field, place or recipe unknown, more of a field planted
+     *     than its area, or a beginning outside of the season
      */
     public Season remaining(Season whole) {
         if (now().isBefore(whole.first().atStartOfDay())
@@ -84,6 +96,7 @@ public record PlanStart(
             throw new IllegalArgumentException(
                     now() + " is not in the season, which goes from " + whole.first() + " to " + whole.last());
         }
+        checkNames(whole);
         Map<String, Double> done = plantedHa();
         List<Field> left = whole.fields().stream()
                 .filter(field -> leftHa(field, done) >= LEAST_HA)
@@ -103,6 +116,26 @@ public record PlanStart(
                 .outages(outages)
                 .standing(standing)
                 .season();
+    }
+
+    private void checkNames(Season whole) {
+        Set<String> places = new HashSet<>(whole.places().keySet());
+        whole.fields().forEach(field -> places.add(field.id()));
+        whole.waterPoints().forEach(point -> places.add(point.id()));
+        standing.planters().forEach((id, planter) -> {
+            checkPlace(places, id, planter.at());
+            planter.tank().ifPresent(tank -> whole.recipe(tank.mix().recipe()));
+        });
+        standing.rigs().forEach((id, rig) -> {
+            checkPlace(places, id, rig.at());
+            rig.mix().ifPresent(mix -> whole.recipe(mix.recipe()));
+        });
+    }
+
+    private static void checkPlace(Set<String> places, String machine, String place) {
+        if (!places.contains(place)) {
+            throw new IllegalArgumentException(machine + " stands at " + place + ", which is no place of the season");
+        }
     }
 
     private static double leftHa(Field field, Map<String, Double> done) {

@@ -39,6 +39,7 @@ final class SeasonBinder {
     private static final Range RAIN = Range.from0(2_000, "0 to 80 in (2,000 mm)");
     private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
+    private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
     private static final Range WORTH = Range.from0(7 * 86_400, "0 to 7 d");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
@@ -266,7 +267,11 @@ final class SeasonBinder {
                 own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
                 own.optionalQuantity("dump", Kind.TIME_PER_MASS, WORTH_PER_MASS).orElse(usual.dumpMinPerKg()),
                 own.optionalQuantity("early", Kind.TIME_PER_AREA, WORTH_PER_AREA)
-                        .orElse(usual.earlyMinPerHaDay()));
+                        .orElse(usual.earlyMinPerHaDay()),
+                own.optionalQuantity("movedField", Kind.TIME, WORTH)
+                        .map(s -> s / 60)
+                        .orElse(usual.movedMin()),
+                own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
         own.refuseOthers();
         return goals;
     }

@@ -9,6 +9,7 @@ import freshfurrow.model.season.WorkHours;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ import java.util.regex.Pattern;
 final class Times {
     private static final int DAY_S = 86_400;
     private static final Pattern CLOCK = Pattern.compile("([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?");
+    private static final Pattern DATE_FROM_CLOCK = Pattern.compile("T|\\s+");
     private static final int LONGEST_WINDOW_D = 400;
     private static final int FIRST_YEAR = 2000;
     private static final int LAST_YEAR = 2099;
@@ -99,6 +101,18 @@ final class Times {
         }
         problems.add(at, "'" + text + "' is no time of day", "write hours and minutes, like 07:00");
         return Optional.empty();
+    }
+
+    /** A local date and time with a T or a space between, seconds if wanted; 24:00 is the next midnight. */
+    static Optional<LocalDateTime> moment(String text, Place at, Problems problems) {
+        String[] parts = DATE_FROM_CLOCK.split(text.strip(), -1);
+        if (parts.length != 2) {
+            problems.add(at, "'" + text + "' is no date and time", "write both, like 2027-05-03T15:10");
+            return Optional.empty();
+        }
+        Optional<LocalDate> date = date(parts[0], at, problems);
+        Optional<Integer> clock = clock(parts[1], at, problems);
+        return date.flatMap(day -> clock.map(day.atStartOfDay()::plusSeconds));
     }
 
     /** The hours of a machine or water point, or those given when it has none of its own. */

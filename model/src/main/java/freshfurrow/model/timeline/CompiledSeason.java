@@ -91,6 +91,7 @@ public final class CompiledSeason {
     final String[] lotIds;
 
     final Beginning beginning;
+    final Promised promised;
 
     public static CompiledSeason of(Season season) {
         return new CompiledSeason(season);
@@ -245,6 +246,7 @@ public final class CompiledSeason {
                 .toArray();
         lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
         beginning = new Beginning(season, placeOf);
+        promised = new Promised(season);
     }
 
     /** A field that is done is no place of the season any more, but machines may still stand there. */

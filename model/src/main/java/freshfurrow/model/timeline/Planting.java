@@ -44,6 +44,7 @@ final class Planting {
     private long lateDm2Days;
     private long weightedLateDm2Days;
     private int finishS;
+    private int movedFields;
 
     /** Told of a walk that is done for real. */
     @Nullable
@@ -80,6 +81,7 @@ final class Planting {
         lateDm2Days = 0;
         weightedLateDm2Days = 0;
         finishS = 0;
+        movedFields = 0;
     }
 
     /** Looks no further back on the last look ahead: another request is served. */
@@ -103,6 +105,7 @@ final class Planting {
         v[base + State.TIME] = time;
         state.add(DRIVE_S, driveS);
         state.add(DRIVE_M, driveM);
+        state.add(State.MOVED_FIELDS, movedFields);
         state.add(PLANTED_DM2, plantedDm2);
         state.add(EARLY_DM2_DAYS, earlyDm2Days);
         state.add(LATE_DM2_DAYS, lateDm2Days);
@@ -189,6 +192,9 @@ final class Planting {
             long wanted = Math.min(leftDm2, capDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
             if (piece > 0) {
+                if (leftDm2 == season.areaDm2[field] && season.promised.isBrokenBy(planter, field, start)) {
+                    movedFields++;
+                }
                 if (piece == wanted) {
                     end = Math.min(end, start + (int) Math.ceil(piece / capacity));
                 }

@@ -57,7 +57,8 @@ final class State {
     static final int EARLY_DM2_DAYS = 13;
     static final int SMALLEST_MARGIN_S = 14;
     static final int FINISH_S = 15;
-    static final int COUNTERS_SIZE = 16;
+    static final int MOVED_FIELDS = 16;
+    static final int COUNTERS_SIZE = 17;
 
     final long[] v;
     final int counters;

@@ -250,6 +250,11 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public int movedFields() {
+        return (int) state.get(State.MOVED_FIELDS);
+    }
+
+    @Override
     public long earlyDm2Days() {
         return state.get(State.EARLY_DM2_DAYS);
     }

@@ -7,6 +7,7 @@ import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Field;
@@ -25,7 +26,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 /** A plan broken off at any moment and gone on with from where its machines stand. */
-class GoingOnTest {
+public class GoingOnTest {
     private static final Plan.SeasonSource SOURCE =
             new Plan.SeasonSource("Random", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
 
@@ -38,7 +39,7 @@ class GoingOnTest {
         Plan whole = PlanRecorder.record(CompiledSeason.of(season), dealt(season, new Random(seed)), SOURCE);
         LocalDateTime now = season.first().atStartOfDay().plusMinutes(moment * (season.days() * 1440L - 1) / 999);
 
-        PlanStart start = StandingAt.of(season, whole, now);
+        PlanStart start = StandingAt.of(season, whole, now).withPromises(Promises.of(whole, now, 2));
         Season left = start.remaining(season);
         Plan rest = PlanRecorder.record(CompiledSeason.of(left), remaining(whole, left), named(season), start);
 
@@ -47,6 +48,14 @@ class GoingOnTest {
         areas(rest).forEach((field, ha) -> accounted.merge(field, ha, Double::sum));
         rest.unserved().forEach(unserved -> accounted.merge(unserved.field(), unserved.areaHa(), Double::sum));
         season.fields().forEach(field -> assertThat(accounted.get(field.id())).isCloseTo(field.areaHa(), within(3e-6)));
+    }
+
+    /** What is left of a season when lists of its fields were followed for a share of its days. */
+    public static Season left(Season season, long seed, double share) {
+        Plan plan = PlanRecorder.record(CompiledSeason.of(season), dealt(season, new Random(seed)), SOURCE);
+        LocalDateTime now = season.first().atStartOfDay().plusMinutes((long) (share * season.days() * 1440));
+        PlanStart start = StandingAt.of(season, plan, now);
+        return start.withPromises(Promises.of(plan, now, 2)).remaining(season);
     }
 
     private static Plan.SeasonSource named(Season season) {

@@ -38,6 +38,11 @@ public final class TextFile {
         return text;
     }
 
+    /** All that the file holds. */
+    public byte[] bytes() {
+        return bytes.clone();
+    }
+
     /** Feeds the bytes of the file to a digest. */
     public void addTo(MessageDigest digest) {
         digest.update(bytes);

@@ -1,0 +1,117 @@
+package freshfurrow.model.log;
+
+import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Something that happened. When, its entry in the log says. */
+public sealed interface Fact {
+    /**
+     * Planting of a part of a field, or all of it, ended.
+     *
+     * @param areaHa ha, above 0
+     * @param planter id, where it is known
+     * @param load what people call the planter fill it was planted from, where it is known
+     */
+    record Planted(String field, double areaHa, Optional<String> planter, Optional<String> load) implements Fact {
+        public Planted {
+            aboveZero("area planted", areaHa);
+        }
+    }
+
+    /**
+     * Extraction of a batch ended.
+     *
+     * @param kgByLot compost taken, kg by id of its lot, each above 0; at least one
+     * @param loads what people call the planter fills that the batch goes into; empty when that is not known
+     * @param place id of the field, place or water point where it was made, where it is known
+     */
+    record BatchMade(String rig, Map<String, Double> kgByLot, List<String> loads, Optional<String> place)
+            implements Fact {
+        public BatchMade {
+            kgByLot = Collections.unmodifiableMap(new LinkedHashMap<>(kgByLot));
+            loads = List.copyOf(loads);
+            if (kgByLot.isEmpty()) {
+                throw new IllegalArgumentException("a batch of no compost");
+            }
+            kgByLot.values().forEach(kg -> aboveZero("compost of a batch", kg));
+        }
+
+        /** All compost in it, kg. */
+        public double compostKg() {
+            return kgByLot.values().stream().mapToDouble(Double::doubleValue).sum();
+        }
+    }
+
+    /**
+     * A rig was done with drawing water.
+     *
+     * @param point id of the water point
+     * @param litres L, above 0
+     */
+    record WaterDrawn(String point, String rig, double litres) implements Fact {
+        public WaterDrawn {
+            aboveZero("water drawn", litres);
+        }
+    }
+
+    /**
+     * Compost came.
+     *
+     * @param kg kg, above 0
+     */
+    record CompostDelivered(String lot, double kg) implements Fact {
+        public CompostDelivered {
+            aboveZero("compost delivered", kg);
+        }
+    }
+
+    /**
+     * Compost was found to be of no use.
+     *
+     * @param kg kg, above 0; empty when it was all that was left of the lot
+     */
+    record CompostSpoiled(String lot, OptionalDouble kg) implements Fact {
+        public CompostSpoiled {
+            kg.ifPresent(mass -> aboveZero("compost spoiled", mass));
+        }
+    }
+
+    /**
+     * Rain began.
+     *
+     * @param mm its depth in the end, mm, above 0
+     */
+    record RainMeasured(double mm) implements Fact {
+        public RainMeasured {
+            aboveZero("rain", mm);
+        }
+    }
+
+    /**
+     * A planter or rig broke down.
+     *
+     * @param until when it works again, maybe in the future; empty when nobody knows
+     */
+    record MachineDown(String machine, Optional<LocalDateTime> until) implements Fact {}
+
+    /** Something worth keeping that no other fact says; its entry's note says what. */
+    record Noted() implements Fact {}
+
+    /**
+     * An earlier entry was wrong; this entry's note says why.
+     *
+     * @param entry number of the entry that does not count any more
+     */
+    record TakenBack(int entry) implements Fact {}
+
+    private static void aboveZero(String what, double figure) {
+        if (!(figure > 0) || Double.isInfinite(figure)) {
+            throw new IllegalArgumentException(what + " is " + figure + ", expected above 0");
+        }
+    }
+}

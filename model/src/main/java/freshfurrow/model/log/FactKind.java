@@ -1,0 +1,57 @@
+package freshfurrow.model.log;
+
+import static freshfurrow.model.log.Column.AMOUNT;
+import static freshfurrow.model.log.Column.LOAD;
+import static freshfurrow.model.log.Column.LOT;
+import static freshfurrow.model.log.Column.MACHINE;
+import static freshfurrow.model.log.Column.NOTE;
+import static freshfurrow.model.log.Column.PLACE;
+import static freshfurrow.model.log.Column.TAKES_BACK;
+import static freshfurrow.model.log.Column.UNTIL;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The words that a log has for facts, and the columns that go with each besides entry, time, fact and note. */
+public enum FactKind {
+    PLANTED("planted", PLACE, AMOUNT, MACHINE, LOAD),
+    BATCH("batch", MACHINE, LOT, AMOUNT, LOAD, PLACE),
+    DRAWN("drawn", PLACE, MACHINE, AMOUNT),
+    DELIVERED("delivered", LOT, AMOUNT),
+    SPOILED("spoiled", LOT, AMOUNT),
+    RAIN("rain", AMOUNT),
+    DOWN("down", MACHINE, UNTIL),
+    NOTE_ONLY("note", NOTE),
+    TAKEBACK("takeback", TAKES_BACK);
+
+    private final String word;
+    /** Never changed. */
+    @SuppressWarnings("ImmutableEnumChecker")
+    private final List<Column> columns;
+
+    FactKind(String word, Column... columns) {
+        this.word = word;
+        this.columns = List.of(columns);
+    }
+
+    /** As written in a log. */
+    public String word() {
+        return word;
+    }
+
+    /** Whether a cell of that column says something of such a fact. */
+    public boolean takes(Column column) {
+        return column.isCommon() || columns.contains(column);
+    }
+
+    /** The kind that a log writes so; empty when there is none. */
+    public static Optional<FactKind> of(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+    }
+
+    /** All words, in order. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(FactKind::word).toList();
+    }
+}

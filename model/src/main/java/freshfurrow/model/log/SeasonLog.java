@@ -1,0 +1,45 @@
+package freshfurrow.model.log;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * A season's log.
+ *
+ * @param entries in the order of their lines, those taken back too
+ */
+public record SeasonLog(List<Entry> entries) {
+    /** Nothing has happened yet. */
+    public static final SeasonLog EMPTY = new SeasonLog(List.of());
+
+    private static final Comparator<Entry> BY_TIME =
+            Comparator.comparing(Entry::at).thenComparingInt(Entry::number);
+
+    public SeasonLog {
+        entries = List.copyOf(entries);
+    }
+
+    /** The entries that hold, by time: those taken back and those that take them back are left out. */
+    public List<Entry> standing() {
+        Set<Integer> gone = entries.stream()
+                .map(SeasonLog::takenBackBy)
+                .flatMap(Optional::stream)
+                .collect(Collectors.toSet());
+        return entries.stream()
+                .filter(entry -> !(entry.fact() instanceof Fact.TakenBack) && !gone.contains(entry.number()))
+                .sorted(BY_TIME)
+                .toList();
+    }
+
+    /** The number for an entry to come. */
+    public int nextNumber() {
+        return 1 + entries.stream().mapToInt(Entry::number).max().orElse(0);
+    }
+
+    private static Optional<Integer> takenBackBy(Entry entry) {
+        return entry.fact() instanceof Fact.TakenBack back ? Optional.of(back.entry()) : Optional.empty();
+    }
+}

@@ -1,0 +1,115 @@
+package freshfurrow.model.read;
+
+import static freshfurrow.model.log.Column.AMOUNT;
+import static freshfurrow.model.log.Column.LOAD;
+import static freshfurrow.model.log.Column.NOTE;
+
+import freshfurrow.model.log.Column;
+import freshfurrow.model.quantity.Kind;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The cells of one row of a log, each read as what its column holds; what is wrong with one is a problem and an empty result. */
+final class LogCells {
+    private static final int LONGEST_NOTE = 500;
+
+    /** What a spreadsheet takes for the beginning of a formula. */
+    private static final String FORMULA_STARTS = "=+-@";
+
+    private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,5}");
+    private static final Pattern BETWEEN_IDS = Pattern.compile("[\\s,;]+");
+
+    private final Keys keys;
+    private final Problems problems;
+
+    LogCells(Keys keys) {
+        this.keys = keys;
+        this.problems = keys.problems();
+    }
+
+    boolean has(Column column) {
+        return keys.has(column.title());
+    }
+
+    void problem(Column column, String reason, String remedy) {
+        keys.problem(column.title(), reason, remedy);
+    }
+
+    Optional<String> text(Column column) {
+        return keys.text(column.title());
+    }
+
+    Optional<String> needed(Column column, String remedy) {
+        return keys.needed(column.title(), remedy).flatMap(node -> Keys.text(node, problems));
+    }
+
+    /** The number of an entry. */
+    Optional<Integer> number(Column column, String remedy) {
+        return needed(column, remedy).flatMap(text -> {
+            if (NUMBER.matcher(text).matches()) {
+                return Optional.of(Integer.parseInt(text));
+            }
+            problem(column, "'" + text + "' is no number of an entry", "write a whole number from 1 to 999999");
+            return Optional.empty();
+        });
+    }
+
+    Optional<LocalDateTime> moment(Column column) {
+        return needed(column, "write date and time, like 2027-05-03T15:10")
+                .flatMap(text -> Times.moment(text, keys.at(column.title()), problems));
+    }
+
+    Optional<String> id(Column column, String noun, Collection<String> known) {
+        Optional<String> id = needed(column, "write the id of a " + noun + " of the season");
+        if (id.isPresent() && !known.contains(id.get())) {
+            problem(column, "there is no " + noun + " " + id.get(), FieldReader.unknown(id.get(), known));
+            return Optional.empty();
+        }
+        return id;
+    }
+
+    Optional<String> optionalId(Column column, String noun, Collection<String> known) {
+        return has(column) ? id(column, noun, known) : Optional.empty();
+    }
+
+    /** Ids in one cell, parted by spaces, commas or semicolons. */
+    List<String> loads() {
+        List<String> ids = new ArrayList<>();
+        text(LOAD).ifPresent(text -> BETWEEN_IDS
+                .splitAsStream(text)
+                .filter(id -> !id.isEmpty())
+                .forEach(id -> {
+                    Keys.checkId(id, keys.at(LOAD.title()), problems);
+                    ids.add(id);
+                }));
+        return ids;
+    }
+
+    Optional<Double> amount(Kind kind, Range range) {
+        if (!has(AMOUNT)) {
+            problem(AMOUNT, "is missing", "write " + kind.noun() + " like " + kind.example());
+        }
+        return keys.optionalQuantity(AMOUNT.title(), kind, range);
+    }
+
+    String note() {
+        String note = text(NOTE).orElse("");
+        if (note.length() > LONGEST_NOTE) {
+            problem(NOTE, "is longer than " + LONGEST_NOTE + " letters", "shorten it");
+        }
+        if (Problem.UNSEEN.matcher(note).find()) {
+            problem(NOTE, "holds a line break or a character that cannot be seen", "write one line of plain text");
+        }
+        if (!note.isEmpty() && FORMULA_STARTS.indexOf(note.charAt(0)) >= 0) {
+            problem(
+                    NOTE,
+                    "begins with " + note.charAt(0) + ", which spreadsheets take for a formula",
+                    "begin it with a letter or a digit");
+        }
+        return note;
+    }
+}

@@ -1,0 +1,79 @@
+package freshfurrow.model.write;
+
+import freshfurrow.model.log.Column;
+import freshfurrow.model.read.tree.CsvTable;
+import freshfurrow.model.read.tree.FileProblem;
+import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.read.tree.TextFile;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+
+/**
+ * The text of a log that is to have one more line, in the order of columns and with the line ends that it has.
+ *
+ * @param before what the log's file holds; may be blank
+ */
+record LogText(TextFile before) {
+    /** What RFC 4180 ends lines with. */
+    private static final String CRLF = "\r\n";
+
+    private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
+
+    /** Number of the line that {@link #addition} writes, from 1. */
+    int newLine() {
+        long header = isNew() ? 1 : 0;
+        return (int) (before.text().lines().count() + header + 1);
+    }
+
+    /**
+     * What is to follow the file's last byte.
+     *
+     * @throws FileProblem when the log is no table, or has no column for one of the cells
+     */
+    String addition(Map<Column, String> cells) throws FileProblem {
+        if (isNew()) {
+            return line(Column.titles()) + CRLF + line(row(Column.titles(), cells, 1)) + CRLF;
+        }
+        CsvTable table = CsvTable.read(before);
+        for (Column column : cells.keySet()) {
+            if (!table.columns().contains(column.title())) {
+                throw new FileProblem(
+                        table.place(),
+                        "has no column " + column.title(),
+                        "add ," + column.title() + " at the end of the header row");
+            }
+        }
+        String eol = before.text().contains(CRLF) || !before.text().contains("\n") ? CRLF : "\n";
+        String missingEnd = before.text().endsWith("\n") ? "" : eol;
+        return missingEnd + line(row(table.columns(), cells, nextNumber(table))) + eol;
+    }
+
+    private boolean isNew() {
+        return before.text().isBlank();
+    }
+
+    private static int nextNumber(CsvTable table) {
+        return 1
+                + table.rows().stream()
+                        .map(row -> row.entries().get(Column.ENTRY.title()))
+                        .filter(cell -> cell instanceof Node.Text text
+                                && NUMBER.matcher(text.text()).matches())
+                        .mapToInt(cell -> Integer.parseInt(((Node.Text) cell).text()))
+                        .max()
+                        .orElse(0);
+    }
+
+    private static List<String> row(List<String> titles, Map<Column, String> cells, int number) {
+        return titles.stream()
+                .map(title -> title.equals(Column.ENTRY.title())
+                        ? String.valueOf(number)
+                        : Column.of(title).map(cells::get).orElse(""))
+                .toList();
+    }
+
+    private static String line(List<String> cells) {
+        return CSVFormat.RFC4180.format(cells.toArray());
+    }
+}

@@ -1,0 +1,134 @@
+package freshfurrow.model.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.log.Entry;
+import freshfurrow.model.log.Fact;
+import freshfurrow.model.log.LogContext;
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.season.Season;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One acre is 0.40468564224 ha, one pound 0.45359237 kg, one gallon 3.785411784 L. */
+class RightLogTest {
+    @TempDir
+    Path folder;
+
+    private Season season;
+
+    @BeforeEach
+    void readSeason() {
+        season = WrittenSeason.in(folder).season();
+    }
+
+    @Test
+    void plantedIsAFieldWithAnAreaAndMaybePlanterAndLoad() {
+        WrittenLog log = WrittenLog.of(
+                season,
+                "1,2027-04-20T11:00,batch,,R1,L0001,windrow,30 lb,,,",
+                "2,2027-04-20T15:10,planted,N40,P1,L0001,,15 ac,,,good moisture",
+                "3,2027-04-20T18:00,planted,N40,,,,5 ac,,,");
+
+        assertThat(log.log().entries().get(1))
+                .isEqualTo(new Entry(
+                        2,
+                        LocalDateTime.of(2027, 4, 20, 15, 10),
+                        new Fact.Planted("N40", 6.0702846336, Optional.of("P1"), Optional.of("L0001")),
+                        "good moisture"));
+        assertThat(log.log().entries().get(2).fact())
+                .isEqualTo(new Fact.Planted("N40", 2.0234282112, Optional.empty(), Optional.empty()));
+    }
+
+    @Test
+    void aBatchTakesFromOneLotOrSeveralAndGoesIntoOneLoadOrSeveral() throws Exception {
+        Season twoLots = WrittenSeason.in(folder)
+                .with(
+                        "windrow: {mass: 4000 lb, from: 2027-04-01}",
+                        "windrow: {mass: 4000 lb, from: 2027-04-01}\n  barn: {mass: 500 lb, from: 2027-04-01}")
+                .season();
+
+        assertThat(WrittenLog.of(twoLots, "1,2027-04-20T11:00,batch,well,R1,L0001 L0002,windrow,30 lb,,,")
+                        .fact())
+                .isEqualTo(new Fact.BatchMade(
+                        "R1", Map.of("windrow", 13.6077711), List.of("L0001", "L0002"), Optional.of("well")));
+        assertThat(WrittenLog.of(twoLots, "1,2027-04-20T11:00,batch,,R1,,windrow 20lb; barn 10 lb,,,,")
+                        .fact())
+                .isEqualTo(new Fact.BatchMade(
+                        "R1", Map.of("windrow", 9.0718474, "barn", 4.5359237), List.of(), Optional.empty()));
+    }
+
+    @Test
+    void allOtherFactsHaveTheirOwnCells() {
+        SeasonLog log = WrittenLog.of(
+                        season,
+                        "1,2027-04-20T08:30,drawn,well,R1,,,1000 gal,,,",
+                        "2,2027-04-20T09:00,delivered,,,,windrow,2 t,,,from the neighbour",
+                        "3,2027-04-20T09:30,spoiled,,,,windrow,100 kg,,,",
+                        "4,2027-04-20T09:45,spoiled,,,,windrow,all,,,hot and sour",
+                        "5,2027-04-20T14:00,rain,,,,,0.8 in,,,",
+                        "6,2027-04-20T15:00,down,,R1,,,,2027-04-21T12:00,,pump",
+                        "7,2027-04-21T15:00,down,,P1,,,,,,",
+                        "8,2027-04-21T16:00,note,,,,,,,,inspector called",
+                        "9,2027-04-21T17:00,takeback,,,,,,,4,only the north end")
+                .log();
+
+        assertThat(log.entries().stream().map(Entry::fact))
+                .containsExactly(
+                        new Fact.WaterDrawn("well", "R1", 1000 * 3.785411784),
+                        new Fact.CompostDelivered("windrow", 2000),
+                        new Fact.CompostSpoiled("windrow", OptionalDouble.of(100)),
+                        new Fact.CompostSpoiled("windrow", OptionalDouble.empty()),
+                        new Fact.RainMeasured(0.8 * 25.4),
+                        new Fact.MachineDown("R1", Optional.of(LocalDateTime.of(2027, 4, 21, 12, 0))),
+                        new Fact.MachineDown("P1", Optional.empty()),
+                        new Fact.Noted(),
+                        new Fact.TakenBack(4));
+        assertThat(log.standing().stream().map(Entry::number)).containsExactly(1, 2, 3, 5, 6, 7, 8);
+        assertThat(log.nextNumber()).isEqualTo(10);
+    }
+
+    @Test
+    void aSpreadsheetsOwnWayOfWritingTablesIsReadToo() throws Exception {
+        String text = """
+                note,amount,fact,place,at,entry,,
+                "dry, at last",20 ac,planted,N40,2027-04-20 15:10:00,2,,
+                ,,,,,,,
+
+                ,0.2 in,rain,,2027-04-19 24:00,1,,
+                """;
+        Path file = Files.writeString(folder.resolve("log.csv"), "\uFEFF" + text.replace("\n", "\r\n"));
+
+        SeasonLog log = ((LogReading.Valid) LogReader.read(file, LogContext.of(season))).log();
+
+        assertThat(log.entries().stream().map(Entry::number)).containsExactly(2, 1);
+        assertThat(log.entries().get(0).note()).isEqualTo("dry, at last");
+        assertThat(log.standing())
+                .extracting(Entry::at)
+                .containsExactly(LocalDateTime.of(2027, 4, 20, 0, 0), LocalDateTime.of(2027, 4, 20, 15, 10));
+    }
+
+    @Test
+    void aLogThatIsNotThereIsEmpty() {
+        assertThat(LogReader.read(LogReader.beside(folder), LogContext.of(season)))
+                .isEqualTo(new LogReading.Valid(
+                        SeasonLog.EMPTY,
+                        // FIPS 180-4's hash of no bytes.
+                        "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"));
+    }
+
+    @Test
+    void theLogIsBesideTheSeasonFile() throws Exception {
+        assertThat(LogReader.beside(folder)).isEqualTo(folder.resolve("log.csv"));
+        Path file = Files.createFile(folder.resolve("other.yaml"));
+        assertThat(LogReader.beside(file)).isEqualTo(folder.resolve("log.csv"));
+    }
+}

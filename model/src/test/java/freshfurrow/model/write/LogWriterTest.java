@@ -1,0 +1,170 @@
+package freshfurrow.model.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIOException;
+
+import freshfurrow.model.log.Column;
+import freshfurrow.model.log.LogContext;
+import freshfurrow.model.season.RandomSeasons;
+import freshfurrow.model.season.Season;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LogWriterTest {
+    private static final Season SEASON = RandomSeasons.season(1);
+    private static final String DAY = SEASON.first().toString();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aNewLogHasAHeaderAndTheLineWithLineEndsOfRfc4180() throws IOException {
+        add(note("08:00", "cold, \"foggy\""));
+
+        assertThat(file())
+                .content()
+                .isEqualTo("\ufeffentry,at,fact,place,machine,load,lot,amount,until,takesBack,note\r\n" + "1," + DAY
+                        + "T08:00,note,,,,,,,,\"cold, \"\"foggy\"\"\"\r\n");
+    }
+
+    @Test
+    void aLineGoesUnderTheColumnsThatAreThereWithTheirLineEnds() throws IOException {
+        Files.writeString(file(), "note,fact,at,entry\nfog,note," + DAY + "T07:00,7");
+
+        add(note("08:00", "sun"));
+
+        assertThat(file())
+                .content()
+                .isEqualTo("note,fact,at,entry\nfog,note," + DAY + "T07:00,7\nsun,note," + DAY + "T08:00,8\n");
+    }
+
+    @Test
+    void aColumnThatIsNotThereIsNamed() throws IOException {
+        String before = "note,fact,at,entry\n";
+        Files.writeString(file(), before);
+
+        assertThat(problems(Map.of(Column.AT, DAY + "T08:00", Column.FACT, "rain", Column.AMOUNT, "3 mm")))
+                .containsExactly("log.csv:1: has no column amount; add ,amount at the end of the header row");
+        assertThat(file()).content().isEqualTo(before);
+    }
+
+    @Test
+    void aWrongLineIsRefusedAndTheLogIsAsItWas() throws IOException {
+        add(note("08:00", "sun"));
+        byte[] before = Files.readAllBytes(file());
+
+        assertThat(problems(Map.of(Column.AT, DAY + "T09:00", Column.FACT, "rain", Column.AMOUNT, "3")))
+                .containsExactly("the new line: amount: 3 has no unit; write a depth of rain like 0.8 in");
+        assertThat(Files.readAllBytes(file())).isEqualTo(before);
+    }
+
+    @Test
+    void aLogThatIsWrongAlreadyIsNotAddedToUnlessThatPutsItRight() throws IOException {
+        add(rain("08:00"));
+        Files.writeString(file(), Files.readString(file()) + "2," + DAY + "T08:00,rain,,,,,5 mm,,,\r\n");
+
+        assertThat(problems(note("09:00", "sun")))
+                .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
+                        + " leave this one out, correct its time, or take entry 1 back first");
+        add(Map.of(
+                Column.AT, DAY + "T09:00",
+                Column.FACT, "takeback",
+                Column.TAKES_BACK, "1",
+                Column.NOTE, "misread"));
+    }
+
+    @Test
+    void aLogThatIsNoTableIsNotTouched() throws IOException {
+        Files.writeString(file(), "a;b\n1;2\n");
+
+        assertThat(problems(note("08:00", "sun")))
+                .containsExactly(
+                        "log.csv:1: is separated by semicolons; save it again with commas (and points in decimals)");
+    }
+
+    @Test
+    void theLogMayBeALink() throws IOException {
+        Path real = Files.createDirectory(folder.resolve("real")).resolve("season-log.csv");
+        Files.createFile(real);
+        Files.createSymbolicLink(file(), real);
+
+        add(note("08:00", "sun"));
+
+        assertThat(file()).isSymbolicLink();
+        assertThat(real).content().contains("sun");
+    }
+
+    @Test
+    void whatAKilledWriterLeftIsSweptAway() throws IOException {
+        Files.writeString(folder.resolve(".log.csv.0b9d.tmp"), "half a l");
+        Files.writeString(folder.resolve("log.csv.tmp"), "somebody's own");
+
+        add(note("08:00", "sun"));
+
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("log.csv", ".log.csv.lock", "log.csv.tmp");
+    }
+
+    @Test
+    void manyWritersAtOnceLoseNoLine() throws Exception {
+        int writers = 8;
+        CountDownLatch start = new CountDownLatch(1);
+        ExecutorService pool = Executors.newFixedThreadPool(writers);
+        List<Future<LogWriting>> writings = IntStream.range(0, writers)
+                .mapToObj(i -> pool.submit(() -> {
+                    start.await();
+                    return new LogWriter(file(), LogContext.of(SEASON)).add(note("08:00", "writer " + i));
+                }))
+                .toList();
+        start.countDown();
+        for (Future<LogWriting> writing : writings) {
+            assertThat(writing.get()).isInstanceOf(LogWriting.Added.class);
+        }
+        pool.shutdown();
+
+        assertThat(Files.readAllLines(file())).hasSize(1 + writers);
+    }
+
+    @Test
+    void aLockHeldTooLongIsSaid() throws IOException {
+        assertThatIOException()
+                .isThrownBy(() -> FileLock.holding(
+                        file(),
+                        Duration.ofSeconds(5),
+                        () -> FileLock.holding(file(), Duration.ofMillis(30), () -> "never")))
+                .withMessage("another program has been writing it for 30 ms");
+    }
+
+    private Path file() {
+        return folder.resolve("log.csv");
+    }
+
+    private void add(Map<Column, String> cells) throws IOException {
+        assertThat(new LogWriter(file(), LogContext.of(SEASON)).add(cells)).isInstanceOf(LogWriting.Added.class);
+    }
+
+    private List<String> problems(Map<Column, String> cells) throws IOException {
+        LogWriting writing = new LogWriter(file(), LogContext.of(SEASON)).add(cells);
+        assertThat(writing).isInstanceOf(LogWriting.Refused.class);
+        return ((LogWriting.Refused) writing)
+                .problems().stream().map(Object::toString).toList();
+    }
+
+    private static Map<Column, String> note(String clock, String text) {
+        return Map.of(Column.AT, DAY + "T" + clock, Column.FACT, "note", Column.NOTE, text);
+    }
+
+    private static Map<Column, String> rain(String clock) {
+        return Map.of(Column.AT, DAY + "T" + clock, Column.FACT, "rain", Column.AMOUNT, "3 mm");
+    }
+}
