@@ -35,6 +35,7 @@ class BordersTest {
                     "freshfurrow.cli.needs..",
                     "freshfurrow.cli.card..",
                     "freshfurrow.cli.day..",
+                    "freshfurrow.cli.changes..",
                     "freshfurrow.cli.safety..",
                     "freshfurrow.cli.sheets..",
                     "freshfurrow.cli.page..",

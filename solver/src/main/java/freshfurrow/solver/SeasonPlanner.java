@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.search.Search;
@@ -11,6 +12,7 @@ import freshfurrow.solver.search.SearchLimits;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /** Chooses which fields each planter plants, and in what order. A planner makes one plan. */
 public final class SeasonPlanner {
@@ -39,8 +41,22 @@ public final class SeasonPlanner {
      * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list.
      */
     public List<List<String>> plan() {
+        return improve(() -> FirstLists.best(season));
+    }
+
+    /**
+     * The best lists found from lists that were followed before, of which the fields are taken that are left; others are added.
+     *
+     * @param followed ids of fields for each planter, in the season's order
+     * @see #plan
+     */
+    public List<List<String>> planFrom(List<List<String>> followed) {
+        return improve(() -> FollowedLists.left(season, followed));
+    }
+
+    private List<List<String>> improve(Supplier<FieldLists> begin) {
         SearchLimits until = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
-        FieldLists first = FirstLists.best(season);
+        FieldLists first = begin.get();
         workOutBounds();
         ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
         ticker.start();

@@ -38,8 +38,17 @@ public record CardUnits(DisplayUnits units) {
             case FLOW -> us() ? "gal/min" : "L/min";
             case CAUGHT_VOLUME -> us() ? "floz" : "mL";
             case PRESSURE -> us() ? "psi" : "kPa";
-            case TIME, TEMPERATURE, RAIN, DRYING, TIME_PER_MASS, TIME_PER_AREA ->
-                throw new IllegalArgumentException("a card has no unit for " + kind);
+            case TIME,
+                    TEMPERATURE,
+                    RAIN,
+                    DRYING,
+                    TIME_PER_MASS,
+                    TIME_PER_AREA,
+                    PRICE_PER_TIME,
+                    PRICE_PER_DISTANCE,
+                    PRICE_PER_MASS,
+                    PRICE_PER_AREA,
+                    PRICE_PER_AREA_DAY -> throw new IllegalArgumentException("a card has no unit for " + kind);
         };
     }
 

@@ -5,6 +5,7 @@ import freshfurrow.model.audit.Audit;
 import freshfurrow.model.audit.Finding;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Season;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -43,8 +44,9 @@ final class AuditCommand implements Callable<Integer> {
                     "Note: the plan was made from " + planned.season().file()
                             + " with other content than the season has now; plan again, or expect findings.");
         }
-        List<Finding> findings = Audit.check(read.season(), planned);
-        Output.print(spec, AuditReport.lines(read.season(), planned, findings));
+        Season madeFor = SeasonOfPlan.whatItWasMadeFor(PlanArgument.file(plan), planned, read.season());
+        List<Finding> findings = Audit.check(madeFor, planned);
+        Output.print(spec, AuditReport.lines(madeFor, planned, findings));
         return findings.isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
     }
 }

@@ -34,6 +34,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CheckCommand.class,
             WeatherCommand.class,
             PlanCommand.class,
+            ReplanCommand.class,
             DayCommand.class,
             PageCommand.class,
             SheetsCommand.class,
@@ -42,6 +43,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             AuditCommand.class,
             LogCommand.class,
             TraceCommand.class,
+            CompareCommand.class,
+            SupplyCommand.class,
             MixCommand.class,
             CalibrateCommand.class,
             CompletionCommand.class

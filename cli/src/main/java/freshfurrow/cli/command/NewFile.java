@@ -16,8 +16,18 @@ record NewFile(Path path, String text) {
      * @throws Refusal when one is there or cannot be written
      */
     static void writeAll(List<NewFile> files, boolean force) {
+        refuseThoseThere(files.stream().map(NewFile::path).toList(), force);
+        files.forEach(NewFile::write);
+    }
+
+    /**
+     * Makes sure, before time goes into what is to be written, that nothing stands there.
+     *
+     * @param force whether files that are there may be replaced
+     * @throws Refusal when one is there
+     */
+    static void refuseThoseThere(List<Path> files, boolean force) {
         List<String> there = files.stream()
-                .map(NewFile::path)
                 .filter(path -> !force && Files.exists(path, LinkOption.NOFOLLOW_LINKS))
                 .map(path -> path + ": there is such a file already, so nothing was written; replace it with --force,"
                         + " or write elsewhere with --out")
@@ -25,7 +35,6 @@ record NewFile(Path path, String text) {
         if (!there.isEmpty()) {
             throw new Refusal(there);
         }
-        files.forEach(NewFile::write);
     }
 
     private void write() {

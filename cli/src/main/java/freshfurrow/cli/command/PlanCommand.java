@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -97,8 +98,8 @@ final class PlanCommand implements Callable<Integer> {
         CompiledSeason compiled = CompiledSeason.of(read.season());
         Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
         PlanningRun run = new PlanningRun(compiled, options());
-        return run.keepBestOnInterrupt(
-                lists -> finish(read.season(), target, run, PlanRecorder.record(compiled, lists, source)));
+        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(compiled, lists, source);
+        return run.keepBestOnInterrupt(lists -> finish(read.season(), target, run, record.apply(lists), record));
     }
 
     private PlanningOptions options() {
@@ -106,8 +107,9 @@ final class PlanCommand implements Callable<Integer> {
                 time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed, threads);
     }
 
-    private int finish(Season planned, PlanTarget target, PlanningRun run, Plan found) {
-        Optional<Plan> bounded = run.bounded(found);
+    private int finish(
+            Season planned, PlanTarget target, PlanningRun run, Plan found, Function<List<List<String>>, Plan> record) {
+        Optional<Plan> bounded = run.bounded(found, record);
         Plan best = bounded.orElse(found);
         Optional<List<Plan.Limit>> limits = run.limits(best);
         Plan plan = limits.map(best::withLimits).orElse(best);

@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToIntFunction;
 
@@ -22,9 +23,16 @@ final class PlanningRun {
     private final SeasonPlanner planner;
     private final ProgressLine progress;
     private final CompletableFuture<Void> interruption = new CompletableFuture<>();
+    private final Function<SeasonPlanner, List<List<String>>> search;
 
     PlanningRun(CompiledSeason season, PlanningOptions options) {
+        this(season, options, SeasonPlanner::plan);
+    }
+
+    /** @param search asks the planner for lists */
+    PlanningRun(CompiledSeason season, PlanningOptions options, Function<SeasonPlanner, List<List<String>>> search) {
         this.season = season;
+        this.search = search;
         progress = ProgressLine.onTerminal(season.season().units());
         planner = new SeasonPlanner(season, options, progress);
     }
@@ -46,7 +54,7 @@ final class PlanningRun {
                 "keep best plan");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
         try {
-            List<List<String>> lists = planner.plan();
+            List<List<String>> lists = search.apply(planner);
             progress.clear();
             return finish.applyAsInt(lists);
         } finally {
@@ -58,10 +66,12 @@ final class PlanningRun {
     /**
      * The plan with its bounds, or a better plan where every one could be tried; empty when the program is told to end before that is
      * worked out.
+     *
+     * @param record makes a plan of lists of ids
      */
-    Optional<Plan> bounded(Plan plan) {
+    Optional<Plan> bounded(Plan plan, Function<List<List<String>>, Plan> record) {
         return unlessInterrupted(
-                () -> Optional.of(BoundedPlan.of(season, plan, planner.bounds().join(), this::interrupted)));
+                () -> Optional.of(BoundedPlan.of(season, plan, planner.bounds().join(), record, this::interrupted)));
     }
 
     /** What holds the plan back; empty when the program is told to end before that is found out. */

@@ -9,7 +9,7 @@ import java.io.PrintStream;
 /** One line on the terminal that is written over again and again; nothing where there is no terminal. */
 final class ProgressLine implements ProgressListener {
     /** Set by the launcher, which can tell whether standard error is a terminal; Java cannot. */
-    private static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
+    static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
 
     private final PrintStream err;
     private final boolean shown;

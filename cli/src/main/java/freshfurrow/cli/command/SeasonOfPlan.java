@@ -40,7 +40,21 @@ final class SeasonOfPlan {
             throw new Refusal(file + ": this is not what " + planFile + " was made from (its checksum is another);"
                     + " plan again, or name that season with --season SEASON, and its variants with --variant FILE");
         }
-        return read.season();
+        return whatItWasMadeFor(planFile, plan, read.season());
+    }
+
+    /**
+     * What was left of the season when the plan was made.
+     *
+     * @throws Refusal when the plan begins otherwise than that season can stand
+     */
+    static Season whatItWasMadeFor(Path planFile, Plan plan, Season whole) {
+        try {
+            return plan.start().map(start -> start.remaining(whole)).orElse(whole);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(
+                    planFile + ": start: " + e.getMessage() + "; make the plan again with 'freshfurrow replan'");
+        }
     }
 
     private static Path find(Path planFile, String name) {

@@ -30,18 +30,34 @@ final class PageFiles {
         return read("page.html");
     }
 
+    static String comparisonTemplate() {
+        return read("comparison.html");
+    }
+
     static String style() {
         return read("page.css");
     }
 
-    /** D3 with its licence, then ours, as one script. */
+    static String comparisonStyle() {
+        return style() + read("comparison.css");
+    }
+
     static String script() {
+        return script(SCRIPTS);
+    }
+
+    static String comparisonScript() {
+        return script(List.of("comparison.js"));
+    }
+
+    /** D3 with its licence, then ours, as one script. */
+    private static String script(List<String> names) {
         StringBuilder script = new StringBuilder("/*\nD3, ")
                 .append(read("d3/LICENSE").strip())
                 .append("\n*/\n")
                 .append(read("d3/d3.min.js"))
                 .append("\n\"use strict\";\n");
-        SCRIPTS.forEach(name -> script.append(read(name)));
+        names.forEach(name -> script.append(read(name)));
         return script.toString();
     }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Columns of text, two blanks apart. The last column is set flush left and wraps between its parts. */
-final class Table {
+public final class Table {
     private static final String GAP = "  ";
     private static final String PART_GAP = ", ";
 
@@ -14,34 +14,45 @@ final class Table {
     private final List<Row> rows = new ArrayList<>();
 
     /** A column before the last one. */
-    record Column(String header, boolean flushRight) {
-        static Column left(String header) {
+    public record Column(String header, boolean flushRight) {
+        /** Set flush left. */
+        public static Column left(String header) {
             return new Column(header, false);
         }
 
-        static Column right(String header) {
+        /** Set flush right. */
+        public static Column right(String header) {
             return new Column(header, true);
         }
     }
 
     private record Row(List<String> cells, List<String> lastCell) {}
 
-    /** @param width longest line wished for, in characters; a part too long for it stands alone on its line */
-    Table(int width, List<Column> columns, String lastHeader) {
+    /**
+     * A table without rows.
+     *
+     * @param width longest line wished for, in characters; a part too long for it stands alone on its line
+     */
+    public Table(int width, List<Column> columns, String lastHeader) {
         this.columns = List.copyOf(columns);
         this.lastHeader = lastHeader;
         this.width = width;
     }
 
-    /** @param lastCell the parts of the last column's cell */
-    void row(List<String> cells, List<String> lastCell) {
+    /**
+     * Adds a row.
+     *
+     * @param lastCell the parts of the last column's cell
+     */
+    public void row(List<String> cells, List<String> lastCell) {
         if (cells.size() != columns.size()) {
             throw new IllegalArgumentException(cells.size() + " cells for " + columns.size() + " columns");
         }
         rows.add(new Row(List.copyOf(cells), List.copyOf(lastCell)));
     }
 
-    List<String> lines() {
+    /** The header and the rows, a line an entry. */
+    public List<String> lines() {
         int[] widths = new int[columns.size()];
         int indent = 0;
         for (int i = 0; i < widths.length; i++) {

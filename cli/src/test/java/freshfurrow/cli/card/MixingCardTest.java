@@ -108,23 +108,6 @@ final class MixingCardTest {
     }
 
     private static Season withRecipe(Recipe recipe) {
-        return new Season(
-                SEASON.name(),
-                SEASON.first(),
-                SEASON.last(),
-                SEASON.timezone(),
-                SEASON.closed(),
-                SEASON.places(),
-                List.of(recipe),
-                SEASON.fields(),
-                SEASON.planters(),
-                SEASON.rigs(),
-                SEASON.waterPoints(),
-                SEASON.compost(),
-                SEASON.drying(),
-                SEASON.rain(),
-                SEASON.distances(),
-                SEASON.goals(),
-                SEASON.units());
+        return SEASON.change().recipes(List.of(recipe)).season();
     }
 }

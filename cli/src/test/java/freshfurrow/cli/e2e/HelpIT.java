@@ -29,6 +29,8 @@ final class HelpIT {
                                         weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         the season by day.
+                          replan      Plan what is left of a season again, after rain, a breakdown or a
+                                        look into the log.
                           day         Print the crew's sheet for one day of a plan.
                           page        Make the page of a plan: one file for any browser, without a
                                         network.
@@ -39,6 +41,10 @@ final class HelpIT {
                           log         Write down what was done in a season, and list it.
                           trace       Follow a field back to its compost, or a lot of compost on to its
                                         fields.
+                          compare     Compare variants of a season over many springs of its weather
+                                        record.
+                          supply      Compost and water to have, and when, so that they are enough in
+                                        most springs.
                           mix         Print a card for mixing one load: compost, batches, water, times
                                         and use-by.
                           calibrate   Print a card for setting a planter's outlets: flows, catches,
@@ -67,6 +73,7 @@ final class HelpIT {
                 "check",
                 "weather",
                 "plan",
+                "replan",
                 "day",
                 "page",
                 "sheets",
@@ -75,6 +82,8 @@ final class HelpIT {
                 "audit",
                 "log",
                 "trace",
+                "compare",
+                "supply",
                 "mix",
                 "calibrate",
                 "completion"

@@ -51,26 +51,12 @@ public final class HostileNames {
     /** The example's season, which bears a name as its first field does. */
     public static Season season(String name) {
         Season season = ExampleSeason.season();
-        return new Season(
-                name,
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                season.fields().stream()
+        return season.change()
+                .name(name)
+                .fields(season.fields().stream()
                         .map(field -> field.id().equals("N40") ? named(field, name) : field)
-                        .toList(),
-                season.planters(),
-                season.rigs(),
-                season.waterPoints(),
-                season.compost(),
-                season.drying(),
-                season.rain(),
-                season.distances(),
-                season.goals(),
-                season.units());
+                        .toList())
+                .season();
     }
 
     private static Field named(Field field, String name) {

@@ -216,24 +216,7 @@ final class CalendarFileTest {
     }
 
     private static Season in(String zone) {
-        return new Season(
-                SEASON.name(),
-                MONDAY,
-                SEASON.last(),
-                ZoneId.of(zone),
-                SEASON.closed(),
-                SEASON.places(),
-                SEASON.recipes(),
-                SEASON.fields(),
-                SEASON.planters(),
-                SEASON.rigs(),
-                SEASON.waterPoints(),
-                SEASON.compost(),
-                SEASON.drying(),
-                SEASON.rain(),
-                SEASON.distances(),
-                SEASON.goals(),
-                SEASON.units());
+        return SEASON.change().first(MONDAY).timezone(ZoneId.of(zone)).season();
     }
 
     private static List<VEvent> events(String text) throws Exception {

@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Standing;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -32,14 +33,17 @@ final class Batches {
         }
         for (Plan.Batch batch : evidence.batches.values()) {
             Rig rig = evidence.rigs.get(batch.rig());
-            if (rig != null) {
+            if (rig != null && !evidence.carried.isBatch(batch.id())) {
                 drum(batch, rig);
             }
         }
         evidence.plan.rigs().forEach((id, its) -> {
             Rig rig = evidence.rigs.get(id);
             if (rig != null) {
-                cleaning(rig, its.activities());
+                cleaning(
+                        rig,
+                        its.activities(),
+                        evidence.carried.rig(id).map(Standing.OfRig::cleanDue).orElse(false));
             }
         });
     }
@@ -110,8 +114,8 @@ final class Batches {
         }
     }
 
-    private void cleaning(Rig rig, List<Activity> activities) {
-        boolean clean = true;
+    private void cleaning(Rig rig, List<Activity> activities, boolean due) {
+        boolean clean = !due;
         for (Activity activity : activities) {
             if (activity instanceof Activity.Clean) {
                 clean |= evidence.lasts(activity) >= rig.cleanTimeS();

@@ -2,9 +2,9 @@ package freshfurrow.model.audit;
 
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WetDay;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -33,7 +33,7 @@ final class Calendar {
     }
 
     private final Season season;
-    private final Map<WorkHours, List<Period>> openDays = new HashMap<>();
+    private final Map<String, List<Period>> workOf = new HashMap<>();
     private final Map<WorkHours, List<Period>> allDays = new HashMap<>();
     private final Map<Drainage, List<Period>> closures = new EnumMap<>(Drainage.class);
 
@@ -56,9 +56,37 @@ final class Calendar {
         return (long) season.days() * DAY_S;
     }
 
-    /** The working periods of a planter or rig; periods that touch are one. */
-    List<Period> work(WorkHours hours) {
-        return openDays.computeIfAbsent(hours, these -> periods(these, true));
+    /** The working periods of a planter or rig: not before the plan begins and not while it is down; periods that touch are one. */
+    List<Period> work(String machine, WorkHours hours) {
+        return workOf.computeIfAbsent(machine, id -> {
+            List<Period> periods = periods(hours, true);
+            if (season.standing().isPresent()) {
+                periods = without(periods, 0, seconds(season.standing().get().now()));
+            }
+            for (Outage outage : season.outages()) {
+                if (outage.machine().equals(id)) {
+                    periods = without(periods, seconds(outage.from()), seconds(outage.until()));
+                }
+            }
+            return periods;
+        });
+    }
+
+    private static List<Period> without(List<Period> periods, long from, long to) {
+        List<Period> left = new ArrayList<>();
+        for (Period period : periods) {
+            if (period.overlap(from, to) == 0) {
+                left.add(period);
+                continue;
+            }
+            if (period.start() < from) {
+                left.add(new Period(period.start(), from));
+            }
+            if (to < period.end()) {
+                left.add(new Period(to, period.end()));
+            }
+        }
+        return left;
     }
 
     /** The hours of a water point, which knows no closed days; periods that touch are one. */
@@ -104,8 +132,8 @@ final class Calendar {
         }
         season.ground().stream()
                 .flatMap(ground -> ground.wetDays(drainage).stream())
-                .map(WetDay::date)
-                .forEach(date -> all.add(new Period(midnight(date), midnight(date.plusDays(1)))));
+                .forEach(wet -> all.add(new Period(
+                        midnight(wet.date()) + wet.fromS(), midnight(wet.date().plusDays(1)))));
         return all;
     }
 }

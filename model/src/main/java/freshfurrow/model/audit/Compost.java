@@ -28,6 +28,9 @@ final class Compost {
     private void lots() {
         Map<String, Double> taken = new HashMap<>();
         for (Plan.Batch batch : evidence.batches.values()) {
+            if (evidence.carried.isBatch(batch.id())) {
+                continue;
+            }
             String where = "batch " + batch.id();
             double sum = 0;
             for (Map.Entry<String, Double> share : batch.lots().entrySet()) {
@@ -64,13 +67,16 @@ final class Compost {
     /** Loads that share a batch are made of one mix; each such mix is judged as a whole. */
     private void strength() {
         Map<String, List<Plan.Load>> loadsOf = new HashMap<>();
-        for (Plan.Load load : evidence.loads.values()) {
+        List<Plan.Load> made = evidence.loads.values().stream()
+                .filter(load -> evidence.carried.tank(load.id()).isEmpty())
+                .toList();
+        for (Plan.Load load : made) {
             load.batches().forEach(batch -> loadsOf.computeIfAbsent(batch, any -> new ArrayList<>())
                     .add(load));
         }
         Map<String, Double> dumped = evidence.dumpedOfBatch();
         Set<String> judged = new HashSet<>();
-        for (Plan.Load first : evidence.loads.values()) {
+        for (Plan.Load first : made) {
             Set<Plan.Load> loads = new HashSet<>();
             Set<String> batches = new HashSet<>();
             Queue<Plan.Load> open = new ArrayDeque<>(List.of(first));
@@ -90,6 +96,15 @@ final class Compost {
         }
     }
 
+    /** Of batches made before the plan begins it has only what is left on board of their mix. */
+    private double carriedKg(Plan.Load load, Set<String> batches) {
+        return evidence.carried
+                .mix(load.rig())
+                .filter(mix -> mix.batches().isEmpty() || batches.containsAll(mix.batches()))
+                .flatMap(mix -> evidence.recipeOf(load).map(recipe -> mix.areaHa() * recipe.compostKgPerHa()))
+                .orElse(0.0);
+    }
+
     private void judge(Plan.Load first, Set<Plan.Load> loads, Set<String> batches, Map<String, Double> dumped) {
         double asked = 0;
         for (Plan.Load load : loads) {
@@ -105,11 +120,12 @@ final class Compost {
             if (batch == null) {
                 return;
             }
-            taken += batch.compostKg();
+            taken += evidence.carried.isBatch(id) ? 0 : batch.compostKg();
             asked += evidence.recipeOf(first)
                     .map(recipe -> Evidence.kilograms(dumped.getOrDefault(id, 0.0), recipe))
                     .orElse(0.0);
         }
+        taken += carriedKg(first, batches);
         if (!Evidence.same(taken, asked, (loads.size() + batches.size() + 1) * 2 * Evidence.ROUNDING)) {
             evidence.report(
                     Rule.COMPOST_RATE,

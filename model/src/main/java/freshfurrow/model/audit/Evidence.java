@@ -39,6 +39,7 @@ final class Evidence {
     final Season season;
     final Plan plan;
     final Calendar calendar;
+    final CarriedOver carried;
     final Map<String, Field> fields;
     final Map<String, Recipe> recipes;
     final Map<String, Planter> planters;
@@ -54,6 +55,7 @@ final class Evidence {
         this.season = season;
         this.plan = plan;
         calendar = new Calendar(season);
+        carried = new CarriedOver(season, plan);
         fields = byName(season.fields(), Field::id);
         recipes = byName(season.recipes(), Recipe::id);
         planters = byName(season.planters(), Planter::id);
@@ -123,7 +125,8 @@ final class Evidence {
     boolean isPlace(String name) {
         return fields.containsKey(name)
                 || waterPoints.containsKey(name)
-                || season.places().containsKey(name);
+                || season.places().containsKey(name)
+                || carried.standsAt(name);
     }
 
     /** Road between two places, m; empty when the season does not know it. */
@@ -145,8 +148,8 @@ final class Evidence {
     /** Mix dumped on rigs, L, by the batch that the rig made last before. */
     Map<String, Double> dumpedOfBatch() {
         Map<String, Double> dumped = new LinkedHashMap<>();
-        plan.rigs().values().forEach(rig -> {
-            String batch = "";
+        plan.rigs().forEach((id, rig) -> {
+            String batch = carried.lastBatch(id);
             for (Activity activity : rig.activities()) {
                 if (activity instanceof Activity.Extract extract) {
                     batch = extract.batch();

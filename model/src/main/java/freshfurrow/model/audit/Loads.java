@@ -3,6 +3,7 @@ package freshfurrow.model.audit;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Standing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ final class Loads {
     void check() {
         for (Plan.Load load : evidence.loads.values()) {
             amounts(load);
+            evidence.carried.tank(load.id()).ifPresent(tank -> asItWas(load, tank));
             for (var transfer : transfers.getOrDefault(load.id(), List.of())) {
                 transferTime(load, transfer.activity());
                 fills.getOrDefault(load.id(), List.of())
@@ -66,6 +68,21 @@ final class Loads {
                         Evidence.show(areaHa) + " ha planted from it ask for " + Evidence.show(asked)
                                 + " L, applied are " + Evidence.show(load.appliedL()) + " L");
             }
+        }
+    }
+
+    private void asItWas(Plan.Load load, Standing.Tank tank) {
+        double litres = evidence.recipeOf(load)
+                .map(recipe -> tank.mix().areaHa() * recipe.mixLPerHa())
+                .orElse(0.0);
+        if (!(Evidence.same(load.litres(), litres, 3 * Evidence.ROUNDING)
+                && load.recipe().equals(tank.mix().recipe()))) {
+            report(
+                    Rule.START,
+                    load,
+                    "it is " + Evidence.show(load.litres()) + " L of " + load.recipe() + ", in the tank were "
+                            + Evidence.show(litres) + " L of "
+                            + tank.mix().recipe());
         }
     }
 
@@ -126,6 +143,9 @@ final class Loads {
                 .mapToLong(done -> evidence.end(done.activity()))
                 .max()
                 .orElse(Long.MIN_VALUE);
+        if (last == Long.MIN_VALUE && evidence.carried.tank(load.id()).isPresent()) {
+            return;
+        }
         if (last != evidence.calendar.seconds(load.lastDrop())) {
             report(
                     Rule.LAST_DROP,

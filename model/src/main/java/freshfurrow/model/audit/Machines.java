@@ -1,9 +1,12 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WorkHours;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
@@ -21,21 +24,26 @@ final class Machines {
     void check() {
         evidence.plan.planters().forEach((id, its) -> {
             work(id, its.activities(), Machines::isPlanterWork);
-            order(id, its.activities());
+            var standing = evidence.carried.planter(id);
+            order(id, its.activities(), standing.map(Standing.OfPlanter::freeFrom));
             var planter = evidence.planters.get(id);
             if (planter != null) {
                 hours(id, its.activities(), planter.hours());
-                places(id, its.activities(), planter.at());
+                places(
+                        id,
+                        its.activities(),
+                        standing.map(Standing.OfPlanter::at).orElse(planter.at()));
                 roads(id, its.activities(), planter.roadSpeedMPerS(), planter.moveTimeS());
             }
         });
         evidence.plan.rigs().forEach((id, its) -> {
             work(id, its.activities(), activity -> !isPlanterWork(activity) || activity instanceof Activity.Move);
-            order(id, its.activities());
+            var standing = evidence.carried.rig(id);
+            order(id, its.activities(), standing.map(Standing.OfRig::freeFrom));
             var rig = evidence.rigs.get(id);
             if (rig != null) {
                 hours(id, its.activities(), rig.hours());
-                places(id, its.activities(), rig.at());
+                places(id, its.activities(), standing.map(Standing.OfRig::at).orElse(rig.at()));
                 roads(id, its.activities(), rig.roadSpeedMPerS(), 0);
             }
         });
@@ -56,8 +64,8 @@ final class Machines {
         }
     }
 
-    private void order(String machine, List<Activity> activities) {
-        long free = Long.MIN_VALUE;
+    private void order(String machine, List<Activity> activities, Optional<LocalDateTime> freeFrom) {
+        long free = freeFrom.map(evidence.calendar::seconds).orElse(Long.MIN_VALUE);
         for (Activity activity : activities) {
             if (activity.end().isBefore(activity.start())) {
                 report(Rule.ONE_AT_A_TIME, machine, activity, "this " + name(activity) + " ends before it starts");
@@ -74,7 +82,7 @@ final class Machines {
     }
 
     private void hours(String machine, List<Activity> activities, WorkHours hours) {
-        List<Calendar.Period> periods = evidence.calendar.work(hours);
+        List<Calendar.Period> periods = evidence.calendar.work(machine, hours);
         for (Activity activity : activities) {
             long start = evidence.start(activity);
             long end = evidence.end(activity);

@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Standing;
 import java.util.List;
 
 /** Which fields a planter plants, when, how fast and from which load. */
@@ -20,7 +21,14 @@ final class Planting {
         evidence.plan.planters().forEach((id, its) -> {
             listOrder(id, its);
             listedFieldsAllowed(id, its);
-            onBoard(id, its.activities());
+            onBoard(
+                    id,
+                    its.activities(),
+                    evidence.carried
+                            .planter(id)
+                            .flatMap(Standing.OfPlanter::tank)
+                            .map(Standing.Tank::load)
+                            .orElse(""));
         });
         for (Evidence.Done<Activity.Plant> done : evidence.all(Activity.Plant.class)) {
             Field field = evidence.fields.get(done.activity().field());
@@ -68,8 +76,8 @@ final class Planting {
         }
     }
 
-    private void onBoard(String planter, List<Activity> activities) {
-        String onBoard = "";
+    private void onBoard(String planter, List<Activity> activities, String toBeginWith) {
+        String onBoard = toBeginWith;
         for (Activity activity : activities) {
             if (activity instanceof Activity.Fill fill) {
                 onBoard = fill.load();

@@ -60,6 +60,9 @@ final class References {
         for (Plan.Batch batch : evidence.plan.batches()) {
             String where = "batch " + batch.id();
             known(batch.rig(), evidence.rigs::containsKey, where, "rig");
+            if (evidence.carried.isBatch(batch.id())) {
+                continue;
+            }
             batch.lots().keySet().forEach(lot -> known(lot, evidence.lots::containsKey, where, "compost lot"));
         }
         evidence.plan
@@ -99,6 +102,9 @@ final class References {
         var fills = evidence.allBy(Activity.Fill.class, Activity.Fill::load);
         var transfers = evidence.allBy(Activity.Transfer.class, Activity.Transfer::load);
         evidence.loads.forEach((id, load) -> {
+            if (evidence.carried.tank(id).isPresent()) {
+                return;
+            }
             onlyBy(load.planter(), fills.getOrDefault(id, List.of()), "load " + id, "fill");
             onlyBy(load.rig(), transfers.getOrDefault(id, List.of()), "load " + id, "transfer");
             if (load.batches().isEmpty()) {
@@ -112,6 +118,9 @@ final class References {
         Set<String> used = new HashSet<>();
         evidence.plan.loads().forEach(load -> used.addAll(load.batches()));
         evidence.batches.forEach((id, batch) -> {
+            if (evidence.carried.isBatch(id)) {
+                return;
+            }
             onlyBy(batch.rig(), extractions.getOrDefault(id, List.of()), "batch " + id, "extraction");
             if (!used.contains(id)) {
                 evidence.report(Rule.COMPLETE_RECORDS, "batch " + id, "it goes into no load");

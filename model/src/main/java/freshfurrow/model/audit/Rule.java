@@ -11,10 +11,14 @@ public enum Rule {
     FIGURES("Every figure is finite and not below zero."),
     MACHINE_WORK("Planters move, wait, fill and plant; rigs move, draw, extract, clean, transfer and dump."),
 
+    START("A plan of what is left of a season begins where its machines stand, with what is in their tanks."),
+
     ONE_AT_A_TIME("A machine does one thing after the other."),
     SEASON_DAYS("Nothing is done before the season's first day or after its last."),
-    WORK_HOURS("What a machine does lies in one working period of an open day; only a wait may span a break."),
-    PLACE("A machine starts where the season says and works where its last move took it."),
+    WORK_HOURS(
+            "What a machine does lies in one working period of an open day, not before the plan begins and not while the machine"
+                    + " is down; only a wait may span a break."),
+    PLACE("A machine starts where the season says or where it stands, and works where its last move took it."),
     ROAD_DISTANCE("A move is as long as the road between its places."),
     ROAD_TIME("A move takes at least distance over road speed, and for a planter its move time as well."),
 

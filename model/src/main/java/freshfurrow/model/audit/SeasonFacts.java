@@ -1,6 +1,7 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import java.util.OptionalDouble;
@@ -21,6 +22,9 @@ final class SeasonFacts {
         evidence.planters.forEach(this::planter);
         evidence.rigs.forEach(this::rig);
         evidence.plan.season().names().forEach(this::fieldName);
+        if (!evidence.plan.start().map(PlanStart::standing).equals(evidence.season.standing())) {
+            evidence.report(Rule.START, "start", "machines stand otherwise than the plan says when it begins");
+        }
     }
 
     private void planter(String id, Planter planter) {

@@ -5,7 +5,9 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -68,6 +70,29 @@ final class Tally {
         return haDaysSinceStart;
     }
 
+    /** Promised fields that are begun by another planter or on another day. */
+    int movedFields() {
+        Map<String, Evidence.Done<Activity.Plant>> first = new HashMap<>();
+        evidence.all(Activity.Plant.class)
+                .forEach(done -> first.merge(
+                        done.activity().field(),
+                        done,
+                        (one, other) ->
+                                other.activity().start().isBefore(one.activity().start()) ? other : one));
+        return (int) first.entrySet().stream()
+                .filter(begun -> evidence.carried
+                        .promise(begun.getKey())
+                        .filter(promise ->
+                                !(promise.planter().equals(begun.getValue().machine())
+                                        && promise.day()
+                                                .equals(begun.getValue()
+                                                        .activity()
+                                                        .start()
+                                                        .toLocalDate())))
+                        .isPresent())
+                .count();
+    }
+
     /** A piece that goes over midnight counts on both dates. */
     private void add(Activity.Plant plant) {
         plantedHa += plant.areaHa();
@@ -97,7 +122,7 @@ final class Tally {
             if (planter != null && COUNTED.contains(done.activity().why())) {
                 long start = evidence.start(done.activity());
                 long end = evidence.end(done.activity());
-                for (Calendar.Period work : evidence.calendar.work(planter.hours())) {
+                for (Calendar.Period work : evidence.calendar.work(planter.id(), planter.hours())) {
                     seconds += work.overlap(start, end);
                 }
             }
@@ -113,6 +138,15 @@ final class Tally {
             seconds += evidence.lasts(done.activity()) - (planter == null ? 0 : planter.moveTimeS());
         }
         return seconds;
+    }
+
+    private Optional<Recipe> recipeOfMixWith(String batch) {
+        return evidence.rigs.keySet().stream()
+                .flatMap(rig -> evidence.carried.mix(rig).stream())
+                .filter(mix -> mix.batches().contains(batch) || batch.isEmpty())
+                .map(mix -> evidence.recipes.get(mix.recipe()))
+                .filter(Objects::nonNull)
+                .findFirst();
     }
 
     private double dumpedInTanksL() {
@@ -142,7 +176,8 @@ final class Tally {
             Optional<Recipe> recipe = evidence.plan.loads().stream()
                     .filter(load -> load.batches().contains(dumped.getKey()))
                     .findFirst()
-                    .flatMap(evidence::recipeOf);
+                    .flatMap(evidence::recipeOf)
+                    .or(() -> recipeOfMixWith(dumped.getKey()));
             if (recipe.isPresent()) {
                 kilograms += Evidence.kilograms(dumped.getValue(), recipe.get());
             }

@@ -60,11 +60,15 @@ final class Totals {
     }
 
     private double compostKg() {
-        return plan.batches().stream().mapToDouble(Plan.Batch::compostKg).sum();
+        return plan.batches().stream()
+                .filter(batch -> !evidence.carried.isBatch(batch.id()))
+                .mapToDouble(Plan.Batch::compostKg)
+                .sum();
     }
 
     private double smallestMarginMin() {
         return plan.loads().stream()
+                .filter(load -> load.appliedL() > 0)
                 .mapToDouble(load ->
                         (evidence.calendar.seconds(load.deadline()) - evidence.calendar.seconds(load.lastDrop()))
                                 / 60.0)
@@ -76,7 +80,7 @@ final class Totals {
         return evidence.all(Activity.Plant.class).stream()
                 .map(done -> done.activity().end())
                 .max(Comparator.naturalOrder())
-                .orElse(evidence.season.first().atStartOfDay());
+                .orElse(evidence.carried.now().orElse(evidence.season.first().atStartOfDay()));
     }
 
     private void score(Plan.Score score) {
@@ -109,6 +113,7 @@ final class Totals {
                 + tally.waitMin * goals.waitMinPerMin()
                 + tally.driveMin * goals.driveMinPerMin()
                 + tally.dumpedKg * goals.dumpMinPerKg()
+                + tally.movedFields() * goals.movedMin()
                 + tally.haDaysSinceStart() * goals.earlyMinPerHaDay();
     }
 

@@ -1,6 +1,7 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import java.time.LocalDate;
@@ -37,8 +38,12 @@ final class Water {
     }
 
     private void onBoard(Rig rig, List<Activity> activities) {
-        double litres = 0;
-        int events = 1;
+        double litres = evidence.carried
+                .rig(rig.id())
+                .map(standing ->
+                        standing.waterL() + standing.mix().map(this::litres).orElse(0.0))
+                .orElse(0.0);
+        int events = 3;
         for (Activity activity : activities) {
             if (activity instanceof Activity.Draw draw) {
                 litres += draw.litres();
@@ -68,6 +73,11 @@ final class Water {
                 litres = rig.nurseTankL();
             }
         }
+    }
+
+    private double litres(Mix mix) {
+        var recipe = evidence.recipes.get(mix.recipe());
+        return recipe == null ? 0 : mix.areaHa() * recipe.mixLPerHa();
     }
 
     private void report(Rig rig, Activity activity, Rule rule, String what) {
@@ -119,6 +129,7 @@ final class Water {
         }
         double limit = point.dailyLimitL().getAsDouble();
         Map<LocalDate, Double> drawn = new TreeMap<>();
+        evidence.carried.now().ifPresent(now -> drawn.put(now.toLocalDate(), evidence.carried.drawnL(point.id())));
         draws.forEach(draw -> drawn.merge(
                 draw.activity().start().toLocalDate(), draw.activity().litres(), Double::sum));
         drawn.forEach((date, litres) -> {

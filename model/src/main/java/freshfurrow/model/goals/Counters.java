@@ -29,6 +29,9 @@ public interface Counters {
     /** Compost in mix that was dumped, mg. */
     long dumpedMg();
 
+    /** Fields promised for the days ahead that are planted by another planter or begun on another day. */
+    int movedFields();
+
     /** Area planted times the days from the season's first day to its planting, dm2 x days. */
     long earlyDm2Days();
 }

@@ -83,6 +83,13 @@ public final class GoalSet {
                         counters -> counters.dumpedMg() / 1e6,
                         weights.dumpMinPerKg()),
                 new Goal(
+                        "moved fields",
+                        Level.SOFT,
+                        "fields",
+                        "Fields of the days ahead that another planter plants, or that are begun on another day, than promised.",
+                        Counters::movedFields,
+                        weights.movedMin()),
+                new Goal(
                         "early",
                         Level.SOFT,
                         "ha-days",

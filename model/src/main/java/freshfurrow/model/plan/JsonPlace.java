@@ -2,6 +2,7 @@ package freshfurrow.model.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -116,6 +117,15 @@ record JsonPlace(Path file, String path, JsonNode value) {
             return LocalDateTime.parse(place.asText(), PlanToJson.TIME);
         } catch (DateTimeParseException e) {
             throw place.unlike("a local date and time like \"2027-05-20T16:12:00\"");
+        }
+    }
+
+    LocalDate date(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        try {
+            return LocalDate.parse(place.asText());
+        } catch (DateTimeParseException e) {
+            throw place.unlike("a date like \"2027-05-20\"");
         }
     }
 

@@ -17,11 +17,14 @@ import java.util.OptionalDouble;
  *
  * @param season which season file it was made from
  * @param planters by id, in the season's order; likewise {@code rigs}
- * @param loads in the order in which they are transferred, ids L0001 and on
- * @param batches in the order in which they were recorded, ids B0001 and on
+ * @param loads in the order in which they are transferred, ids L0001 and on, or on from those made before; loads that are in
+ *     tanks to begin with come first, with what is left of them, and keep their names
+ * @param batches in the order in which they were recorded, ids B0001 and on, or on from those made before; batches made before of
+ *     which mix is on board come first
  * @param unserved fields not planted in whole, with the reason
  * @param bounds what no plan of the season can do better, when it was worked out
  * @param limits what each resource holds back, one entry a resource; empty when it was not worked out
+ * @param start what was done before, when the season was already under way; then all else is of what is left of it
  */
 public record Plan(
         SeasonSource season,
@@ -33,7 +36,8 @@ public record Plan(
         List<Batch> batches,
         List<Unserved> unserved,
         Optional<Bounds> bounds,
-        List<Limit> limits) {
+        List<Limit> limits,
+        Optional<PlanStart> start) {
     public Plan {
         planters = Collections.unmodifiableMap(new LinkedHashMap<>(planters));
         rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));
@@ -43,14 +47,30 @@ public record Plan(
         limits = List.copyOf(limits);
     }
 
+    /** A plan of a whole season. */
+    public Plan(
+            SeasonSource season,
+            Score score,
+            Totals totals,
+            Map<String, PlanterPlan> planters,
+            Map<String, RigPlan> rigs,
+            List<Load> loads,
+            List<Batch> batches,
+            List<Unserved> unserved,
+            Optional<Bounds> bounds,
+            List<Limit> limits) {
+        this(season, score, totals, planters, rigs, loads, batches, unserved, bounds, limits, Optional.empty());
+    }
+
     /** This plan with these bounds in place of those it had. */
     public Plan withBounds(Bounds found) {
-        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, Optional.of(found), limits);
+        return new Plan(
+                season, score, totals, planters, rigs, loads, batches, unserved, Optional.of(found), limits, start);
     }
 
     /** This plan with these limits in place of those it had. */
     public Plan withLimits(List<Limit> found) {
-        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found);
+        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start);
     }
 
     /**
@@ -102,7 +122,7 @@ public record Plan(
      * @param waitMin minutes of working time that planters wait for a rig, water or compost
      * @param driveKm planters and rigs together
      * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
-     * @param finish end of the last planting; the season's first midnight when nothing is planted
+     * @param finish end of the last planting; the season's first midnight, or where the plan begins, when nothing is planted
      */
     public record Totals(
             double areaHa,

@@ -11,7 +11,8 @@ public final class PlanFile {
 
     /**
      * Reads a plan file. It is read strictly: no unknown key, and none missing but those that came to the format
-     * later ({@code season.names} and a rig's {@code nurseTankL}, {@code payloadKg} and {@code bucketKg}).
+     * later ({@code season.names} and a rig's {@code nurseTankL}, {@code payloadKg} and {@code bucketKg}), and {@code start}, which only plans of
+     * what is left of a season have.
      *
      * @throws PlanFileException when there is no such file or it is no plan file in whole; its message is one line
      */

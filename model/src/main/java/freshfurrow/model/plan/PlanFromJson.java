@@ -98,7 +98,7 @@ final class PlanFromJson {
 
     private static Plan plan(JsonPlace top) throws PlanFileException {
         top.withAndPerhaps(
-                List.of("bounds", "limits"),
+                List.of("bounds", "limits", "start"),
                 "format",
                 "season",
                 "score",
@@ -119,7 +119,8 @@ final class PlanFromJson {
                 top.list("batches", PlanFromJson::batch),
                 top.list("unserved", PlanFromJson::unserved),
                 top.has("bounds") ? Optional.of(bounds(top.at("bounds"))) : Optional.empty(),
-                top.has("limits") ? top.list("limits", PlanFromJson::limit) : List.of());
+                top.has("limits") ? top.list("limits", PlanFromJson::limit) : List.of(),
+                top.has("start") ? Optional.of(StartFromJson.read(top.at("start"))) : Optional.empty());
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
@@ -222,7 +223,7 @@ final class PlanFromJson {
                 place.time("lastDrop"));
     }
 
-    private static Plan.Batch batch(JsonPlace place) throws PlanFileException {
+    static Plan.Batch batch(JsonPlace place) throws PlanFileException {
         place.with("id", "rig", "start", "end", "compostKg", "waterL", "lots");
         return new Plan.Batch(
                 place.text("id"),

@@ -50,6 +50,7 @@ final class PlanToJson {
             ArrayNode limits = tree.putArray("limits");
             plan.limits().forEach(limit -> limits.add(limit(limit)));
         }
+        plan.start().ifPresent(start -> tree.set("start", StartToJson.tree(start)));
         return tree;
     }
 
@@ -151,7 +152,7 @@ final class PlanToJson {
                 .put("lastDrop", time(load.lastDrop()));
     }
 
-    private static ObjectNode batch(Plan.Batch batch) {
+    static ObjectNode batch(Plan.Batch batch) {
         ObjectNode tree = JSON.objectNode()
                 .put("id", batch.id())
                 .put("rig", batch.rig())
@@ -184,21 +185,21 @@ final class PlanToJson {
                 .put("shareOfWait", figure(limit.shareOfWait()));
     }
 
-    private static ArrayNode ids(List<String> ids) {
+    static ArrayNode ids(List<String> ids) {
         ArrayNode list = JSON.arrayNode();
         ids.forEach(list::add);
         return list;
     }
 
-    private static String time(LocalDateTime time) {
+    static String time(LocalDateTime time) {
         return TIME.format(time);
     }
 
-    private static BigDecimal area(double hectares) {
+    static BigDecimal area(double hectares) {
         return rounded(hectares, AREA_DECIMALS);
     }
 
-    private static BigDecimal figure(double figure) {
+    static BigDecimal figure(double figure) {
         return rounded(figure, DECIMALS);
     }
 

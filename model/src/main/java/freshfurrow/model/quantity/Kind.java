@@ -141,7 +141,34 @@ public enum Kind {
             "0.02 min/ac",
             MINUTE.divide(HECTARE),
             in("min/ac", MINUTE.divide(ACRE)),
-            in("min/ha", MINUTE.divide(HECTARE)));
+            in("min/ha", MINUTE.divide(HECTARE))),
+    /** Kept in money per hour. */
+    PRICE_PER_TIME("a price per time", "24 /h", HOUR.inverse(), in("/h", HOUR.inverse())),
+    /** Kept in money per kilometre. */
+    PRICE_PER_DISTANCE(
+            "a price per distance",
+            "0.60 /mi",
+            METRE.prefix(MetricPrefix.KILO).inverse(),
+            in("/mi", MILE.inverse()),
+            in("/km", METRE.prefix(MetricPrefix.KILO).inverse())),
+    /** Kept in money per kilogram. */
+    PRICE_PER_MASS(
+            "a price per mass",
+            "0.08 /lb",
+            KILOGRAM.inverse(),
+            in("/lb", POUND.inverse()),
+            in("/kg", KILOGRAM.inverse()),
+            in("/t", KILOGRAM.multiply(1000).inverse())),
+    /** Kept in money per hectare. */
+    PRICE_PER_AREA(
+            "a price per area", "300 /ac", HECTARE.inverse(), in("/ac", ACRE.inverse()), in("/ha", HECTARE.inverse())),
+    /** Kept in money per hectare and day. */
+    PRICE_PER_AREA_DAY(
+            "a price per area and day",
+            "4 /ac/d",
+            HECTARE.multiply(DAY).inverse(),
+            in("/ac/d", ACRE.multiply(DAY).inverse()),
+            in("/ha/d", HECTARE.multiply(DAY).inverse()));
 
     private final String noun;
     private final String example;

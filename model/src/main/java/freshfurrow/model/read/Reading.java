@@ -1,5 +1,6 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.weather.SeasonWeather;
 import java.util.List;
@@ -13,8 +14,10 @@ public sealed interface Reading {
      * @param file name of the season file
      * @param sha256 of all files it was read from, one after the other, lower-case hex
      * @param weather the record that the season file names; empty when it names none
+     * @param costs its prices, where its file names any; no plan depends on them
      */
-    record Valid(Season season, String file, String sha256, Optional<SeasonWeather> weather) implements Reading {}
+    record Valid(Season season, String file, String sha256, Optional<SeasonWeather> weather, Optional<Costs> costs)
+            implements Reading {}
 
     /** At least one problem; in the order of files and lines. */
     record Invalid(List<Problem> problems) implements Reading {

@@ -4,6 +4,7 @@ import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Crop;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Distances;
@@ -29,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** The whole tree of a season file into a {@link Season}; everything wrong becomes a problem. */
 final class SeasonBinder {
@@ -37,6 +39,7 @@ final class SeasonBinder {
     private static final Range RAIN = Range.from0(2_000, "0 to 80 in (2,000 mm)");
     private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
+    private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
     private static final Range WORTH = Range.from0(7 * 86_400, "0 to 7 d");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
@@ -54,8 +57,8 @@ final class SeasonBinder {
         this.problems = problems;
     }
 
-    /** A season, and the weather record that it names. */
-    record Bound(Season season, Optional<SeasonWeather> weather) {}
+    /** A season, the weather record that it names, and its prices. */
+    record Bound(Season season, Optional<SeasonWeather> weather, Optional<Costs> costs) {}
 
     /** The season; empty when there is any problem. */
     Optional<Bound> bind(Node root) {
@@ -108,6 +111,10 @@ final class SeasonBinder {
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
+        Optional<Costs> costs = CostsReader.read(
+                keys,
+                Stream.concat(planterKeys.keySet().stream(), rigKeys.keySet().stream())
+                        .toList());
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         Optional<WeatherReader.SeasonGround> ground =
                 new WeatherReader(folder, problems).read(keys, places, first, last);
@@ -154,10 +161,12 @@ final class SeasonBinder {
                 ground.map(WeatherReader.SeasonGround::ground),
                 distances.orElseThrow(),
                 goals,
-                units.choice());
+                units.choice(),
+                List.of(),
+                Optional.empty());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
         return problems.none()
-                ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather)))
+                ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))
                 : Optional.empty();
     }
 
@@ -258,7 +267,11 @@ final class SeasonBinder {
                 own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
                 own.optionalQuantity("dump", Kind.TIME_PER_MASS, WORTH_PER_MASS).orElse(usual.dumpMinPerKg()),
                 own.optionalQuantity("early", Kind.TIME_PER_AREA, WORTH_PER_AREA)
-                        .orElse(usual.earlyMinPerHaDay()));
+                        .orElse(usual.earlyMinPerHaDay()),
+                own.optionalQuantity("movedField", Kind.TIME, WORTH)
+                        .map(s -> s / 60)
+                        .orElse(usual.movedMin()),
+                own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
         own.refuseOthers();
         return goals;
     }

@@ -52,7 +52,8 @@ public final class SeasonFiles {
                 read.get().season(),
                 String.valueOf(file.getFileName()),
                 folder.sha256(),
-                read.get().weather());
+                read.get().weather(),
+                read.get().costs());
     }
 
     /** File names; of files that have the same name, the paths as they were given. */

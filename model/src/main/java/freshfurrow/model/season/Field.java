@@ -35,6 +35,11 @@ public record Field(
         }
     }
 
+    /** What is left of this field. */
+    public Field withAreaHa(double left) {
+        return new Field(id, name, left, at, outline, crop, window, recipe, drainage, lateWeight, planters);
+    }
+
     public boolean allows(String planter) {
         return planters.isEmpty() || planters.contains(planter);
     }

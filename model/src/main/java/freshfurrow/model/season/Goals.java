@@ -9,6 +9,8 @@ package freshfurrow.model.season;
  * @param driveMinPerMin minutes that a minute of driving is worth, planters and rigs alike
  * @param dumpMinPerKg minutes that a kilogram of compost dumped with its mix is worth
  * @param earlyMinPerHaDay minutes that planting one hectare one day later is worth: the small push to plant early
+ * @param movedMin minutes that it is worth not to move a field of the days ahead to another planter or day than was promised
+ * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  */
 public record Goals(
         double refillMin,
@@ -16,8 +18,10 @@ public record Goals(
         double waitMinPerMin,
         double driveMinPerMin,
         double dumpMinPerKg,
-        double earlyMinPerHaDay) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.25);
+        double earlyMinPerHaDay,
+        double movedMin,
+        int steadyDays) {
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.25, 60, 2);
 
     public Goals {
         if (!(refillMin >= 0
@@ -25,8 +29,29 @@ public record Goals(
                 && waitMinPerMin >= 0
                 && driveMinPerMin >= 0
                 && dumpMinPerKg >= 0
-                && earlyMinPerHaDay >= 0)) {
+                && earlyMinPerHaDay >= 0
+                && movedMin >= 0
+                && steadyDays >= 0)) {
             throw new IllegalArgumentException("goal weights are 0 or more");
         }
+    }
+
+    /** Weights of a season in which the usual is promised. */
+    public Goals(
+            double refillMin,
+            double waterTripMin,
+            double waitMinPerMin,
+            double driveMinPerMin,
+            double dumpMinPerKg,
+            double earlyMinPerHaDay) {
+        this(
+                refillMin,
+                waterTripMin,
+                waitMinPerMin,
+                driveMinPerMin,
+                dumpMinPerKg,
+                earlyMinPerHaDay,
+                DEFAULT.movedMin(),
+                DEFAULT.steadyDays());
     }
 }

@@ -22,7 +22,10 @@ import java.util.Optional;
  * @param places named places other than fields and water points, by id
  * @param rain rain that people have told of, whose closures follow from {@code drying}
  * @param ground what the weather of a record does to the ground; empty when only {@code rain} is known
- * @param distances between all ids of fields, places and water points
+ * @param distances between all ids of fields, places and water points, and of places where machines stand
+ * @param outages times in which machines are out of order
+ * @param standing where machines stand, when the season is already under way: then {@code fields} and {@code compost} are what is
+ *     left of them
  */
 public record Season(
         String name,
@@ -42,7 +45,9 @@ public record Season(
         Optional<GroundRecord> ground,
         Distances distances,
         Goals goals,
-        DisplayUnits units) {
+        DisplayUnits units,
+        List<Outage> outages,
+        Optional<Standing> standing) {
 
     public Season {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
@@ -53,12 +58,13 @@ public record Season(
         waterPoints = List.copyOf(waterPoints);
         compost = List.copyOf(compost);
         rain = List.copyOf(rain);
+        outages = List.copyOf(outages);
         if (last.isBefore(first)) {
             throw new IllegalArgumentException("season ends on " + last + ", before it begins on " + first);
         }
     }
 
-    /** A season without a weather record. */
+    /** A season that has not begun, without a weather record and without outages. */
     public Season(
             String name,
             LocalDate first,
@@ -95,30 +101,19 @@ public record Season(
                 Optional.empty(),
                 distances,
                 goals,
-                units);
+                units,
+                List.of(),
+                Optional.empty());
     }
 
     /** The same season in another spring: with that ground, and no other rain. */
     public Season inSpring(GroundRecord spring) {
-        return new Season(
-                name,
-                first,
-                last,
-                timezone,
-                closed,
-                places,
-                recipes,
-                fields,
-                planters,
-                rigs,
-                waterPoints,
-                compost,
-                drying,
-                List.of(),
-                Optional.of(spring),
-                distances,
-                goals,
-                units);
+        return change().rain(List.of()).ground(Optional.of(spring)).season();
+    }
+
+    /** A season like this one, but for what is changed. */
+    public SeasonChange change() {
+        return new SeasonChange(this);
     }
 
     /** Number of calendar days of the season, both ends included; at least 1. */

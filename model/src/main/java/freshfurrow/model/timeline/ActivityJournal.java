@@ -6,12 +6,16 @@ import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
@@ -23,7 +27,8 @@ final class ActivityJournal implements Journal {
     private final List<BatchNote> batches = new ArrayList<>();
     private final List<PlanRecorder.Left> unserved = new ArrayList<>();
     private final LoadNote[] inTank;
-    private final List<List<BatchNote>> inMix = new ArrayList<>();
+    private final Optional<Standing> standing;
+    private final List<List<String>> inMix = new ArrayList<>();
 
     ActivityJournal(CompiledSeason season) {
         this.season = season;
@@ -31,12 +36,19 @@ final class ActivityJournal implements Journal {
         planters = PlanRecorder.empty(season.planterCount());
         rigs = PlanRecorder.empty(season.rigCount());
         inTank = new LoadNote[season.planterCount()];
-        for (int r = 0; r < season.rigCount(); r++) {
-            inMix.add(new ArrayList<>());
+        standing = season.season().standing();
+        for (Rig rig : season.season().rigs()) {
+            inMix.add(new ArrayList<>(standing.map(machines -> machines.rigs().get(rig.id()))
+                    .flatMap(Standing.OfRig::mix)
+                    .map(Mix::batches)
+                    .orElse(List.of())));
         }
     }
 
-    /** Loads in the order of their transfers; gives them their ids, which activities named before only by number. */
+    /**
+     * Loads in the order of their transfers, after those that are in tanks to begin with; gives them their ids, which activities
+     * named before only by number.
+     */
     List<Plan.Load> loads() {
         List<LoadNote> ordered = ordered();
         List<Plan.Load> made = new ArrayList<>();
@@ -45,10 +57,10 @@ final class ActivityJournal implements Journal {
             made.add(new Plan.Load(
                     load.id,
                     season.season().planters().get(load.planter).id(),
-                    season.season().rigs().get(load.rig).id(),
+                    load.rig,
                     season.season().recipes().get(load.recipe).id(),
                     load.ml / ML_PER_L,
-                    load.batches.stream().map(batch -> batch.id).toList(),
+                    load.batches,
                     appliedL,
                     Math.max(0, load.ml / ML_PER_L - appliedL),
                     at(load.deadline),
@@ -83,6 +95,30 @@ final class ActivityJournal implements Journal {
     }
 
     @Override
+    public void carried(int planter, int recipe, long ml, int deadline) {
+        String id = season.season().planters().get(planter).id();
+        standing.map(machines -> machines.planters().get(id))
+                .flatMap(Standing.OfPlanter::tank)
+                .ifPresent(tank -> {
+                    int now = season.beginning.nowS;
+                    LoadNote load = new LoadNote(
+                            loads.size(),
+                            planter,
+                            tank.rig(),
+                            recipe,
+                            now,
+                            ml,
+                            deadline,
+                            tank.mix().batches());
+                    load.carried = true;
+                    load.id = tank.load();
+                    load.lastDrop = now;
+                    loads.add(load);
+                    inTank[planter] = load;
+                });
+    }
+
+    @Override
     public void planterMoved(int planter, int from, int to, int start, int end) {
         planters.get(planter).add(move(from, to, start, end));
     }
@@ -94,8 +130,9 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void filled(int planter, int rig, int recipe, int place, int start, int end, long ml, int deadline) {
+        String rigId = season.season().rigs().get(rig).id();
         LoadNote load =
-                new LoadNote(loads.size(), planter, rig, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
+                new LoadNote(loads.size(), planter, rigId, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
         loads.add(load);
         inTank[planter] = load;
         String number = Integer.toString(load.number);
@@ -130,16 +167,16 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void extracted(int rig, int place, int start, int end, long compostMg, long waterMl) {
-        BatchNote batch = new BatchNote("B%04d".formatted(batches.size() + 1), rig, start, end, compostMg, waterMl);
+        int number = standing.map(Standing::batches).orElse(0) + batches.size() + 1;
+        BatchNote batch = new BatchNote("B%04d".formatted(number), rig, start, end, compostMg, waterMl);
         batches.add(batch);
-        inMix.get(rig).add(batch);
+        inMix.get(rig).add(batch.id);
         rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.placeIds[place], batch.id));
     }
 
     @Override
     public void tookCompost(int rig, int lot, long mg) {
-        List<BatchNote> mix = inMix.get(rig);
-        mix.get(mix.size() - 1).lots.merge(lot, mg, Long::sum);
+        batches.get(batches.size() - 1).lots.merge(lot, mg, Long::sum);
     }
 
     @Override
@@ -179,9 +216,15 @@ final class ActivityJournal implements Journal {
 
     private List<LoadNote> ordered() {
         List<LoadNote> ordered = new ArrayList<>(loads);
-        ordered.sort(Comparator.<LoadNote>comparingInt(load -> load.start).thenComparingInt(load -> load.planter));
-        for (int i = 0; i < ordered.size(); i++) {
-            ordered.get(i).id = "L%04d".formatted(i + 1);
+        ordered.sort(Comparator.<LoadNote, Boolean>comparing(load -> !load.carried)
+                .thenComparingInt(load -> load.start)
+                .thenComparingInt(load -> load.planter));
+        int number = standing.map(Standing::loads).orElse(0);
+        for (LoadNote load : ordered) {
+            if (!load.carried) {
+                number++;
+                load.id = "L%04d".formatted(number);
+            }
         }
         return ordered;
     }
@@ -212,25 +255,26 @@ final class ActivityJournal implements Journal {
     private static final class LoadNote {
         final int number;
         final int planter;
-        final int rig;
+        final String rig;
         final int recipe;
         final int start;
         final long ml;
         final int deadline;
-        final List<BatchNote> batches;
+        final List<String> batches;
         long plantedDm2;
         int lastDrop;
+        boolean carried;
         String id = "";
 
         LoadNote(
                 int number,
                 int planter,
-                int rig,
+                String rig,
                 int recipe,
                 int start,
                 long ml,
                 int deadline,
-                List<BatchNote> batches) {
+                List<String> batches) {
             this.number = number;
             this.planter = planter;
             this.rig = rig;

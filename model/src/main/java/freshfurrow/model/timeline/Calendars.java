@@ -2,9 +2,11 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,17 +27,37 @@ final class Calendars {
 
     private final Season season;
     private final int horizonS;
-    private final Map<WorkHours, Calendar> machines = new HashMap<>();
-    private final Map<WorkHours, Map<Drainage, Calendar>> plantings = new HashMap<>();
+    private final Map<Work, Calendar> machines = new HashMap<>();
+    private final Map<Calendar, Map<Drainage, Calendar>> plantings = new HashMap<>();
+
+    private record Work(WorkHours hours, List<Outage> outages) {}
 
     Calendars(Season season) {
         this.season = season;
         this.horizonS = season.days() * DAY_S;
     }
 
-    /** Working periods of a planter or a rig: its hours on all days that are not closed. */
-    Calendar machine(WorkHours hours) {
-        return machines.computeIfAbsent(hours, same -> Calendar.of(periods(same, true), horizonS));
+    /**
+     * Working periods of a planter or a rig: its hours on all days that are not closed, from where the season begins to be
+     * played out, but for its outages.
+     */
+    Calendar machine(String id, WorkHours hours) {
+        List<Outage> outages = season.outages().stream()
+                .filter(outage -> outage.machine().equals(id))
+                .toList();
+        return machines.computeIfAbsent(new Work(hours, outages), this::working);
+    }
+
+    private Calendar working(Work work) {
+        List<int[]> out = new ArrayList<>();
+        season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
+        work.outages().forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
+        return Calendar.of(periods(work.hours(), true), horizonS).without(joined(out), horizonS);
+    }
+
+    private int seconds(LocalDateTime time) {
+        long s = ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        return (int) Math.max(0, Math.min(horizonS, s));
     }
 
     /** Periods of a water point: its hours on every day. */
@@ -44,10 +66,10 @@ final class Calendars {
     }
 
     /** A machine's periods less the times at which fields of a drainage class are too wet. */
-    Calendar planting(WorkHours hours, Drainage drainage) {
+    Calendar planting(Calendar machine, Drainage drainage) {
         return plantings
-                .computeIfAbsent(hours, same -> new EnumMap<>(Drainage.class))
-                .computeIfAbsent(drainage, same -> machine(hours).without(closures(same), horizonS));
+                .computeIfAbsent(machine, same -> new EnumMap<>(Drainage.class))
+                .computeIfAbsent(drainage, same -> machine.without(closures(same), horizonS));
     }
 
     private List<int[]> periods(WorkHours hours, boolean mindClosedDays) {
@@ -81,12 +103,16 @@ final class Calendars {
         season.ground().ifPresent(ground -> ground.wetDays(drainage).forEach(wet -> {
             long from = ChronoUnit.DAYS.between(season.first(), wet.date()) * DAY_S;
             if (from >= 0 && from < horizonS) {
-                closures.add(new int[] {(int) from, (int) from + DAY_S});
+                closures.add(new int[] {(int) from + wet.fromS(), (int) from + DAY_S});
             }
         }));
-        closures.sort(Comparator.comparingInt(closure -> closure[0]));
+        return joined(closures);
+    }
+
+    private static List<int[]> joined(List<int[]> spans) {
+        spans.sort(Comparator.comparingInt(closure -> closure[0]));
         List<int[]> joined = new ArrayList<>();
-        for (int[] closure : closures) {
+        for (int[] closure : spans) {
             int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
             if (before != null && closure[0] <= before[1]) {
                 before[1] = Math.max(before[1], closure[1]);

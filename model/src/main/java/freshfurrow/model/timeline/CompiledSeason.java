@@ -9,8 +9,8 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WaterPoint;
-import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A season as arrays of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
@@ -54,7 +55,6 @@ public final class CompiledSeason {
     final int[] fillSetupS;
     final int[] moveTimeS;
     final double[] planterSPerM;
-    final int[] planterAt;
     final Calendar[] planterHours;
     /** By planter and drainage class: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
@@ -75,7 +75,6 @@ public final class CompiledSeason {
     final double[] transferSPerMl;
     final double[] rigSPerM;
     final boolean[] extractsAtWater;
-    final int[] rigAt;
     final Calendar[] rigHours;
     /** When a rig may begin to get ready for a load asked for on a day: on its last working day before, by rig and day, s. */
     final int[][] readyFromS;
@@ -92,6 +91,9 @@ public final class CompiledSeason {
     final int[] lotFromS;
     final String[] lotIds;
 
+    final Beginning beginning;
+    final Promised promised;
+
     public static CompiledSeason of(Season season) {
         return new CompiledSeason(season);
     }
@@ -107,6 +109,7 @@ public final class CompiledSeason {
         fields.forEach(field -> ids.add(field.id()));
         points.forEach(point -> ids.add(point.id()));
         ids.addAll(season.places().keySet());
+        season.standing().ifPresent(standing -> addWhereMachinesStand(ids, standing));
         placeIds = ids.toArray(String[]::new);
         places = placeIds.length;
         Map<String, Integer> placeOf = new HashMap<>();
@@ -154,10 +157,8 @@ public final class CompiledSeason {
         planterSPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
-        planterAt =
-                planters.stream().mapToInt(planter -> placeOf.get(planter.at())).toArray();
         planterHours = planters.stream()
-                .map(planter -> calendars.machine(planter.hours()))
+                .map(planter -> calendars.machine(planter.id(), planter.hours()))
                 .toArray(Calendar[]::new);
         List<Drainage> drainages = List.of(Drainage.values());
         drainageOf = new byte[fields.size()];
@@ -168,9 +169,8 @@ public final class CompiledSeason {
         allowed = new boolean[planters.size()][fields.size()];
         tankDm2 = new long[planters.size()][recipes.size()];
         for (int p = 0; p < planters.size(); p++) {
-            WorkHours hours = planters.get(p).hours();
             for (int d = 0; d < drainages.size(); d++) {
-                plantable[p][d] = calendars.planting(hours, drainages.get(d));
+                plantable[p][d] = calendars.planting(planterHours[p], drainages.get(d));
             }
             for (int f = 0; f < fields.size(); f++) {
                 allowed[p][f] = fields.get(f).allows(planters.get(p).id());
@@ -207,8 +207,9 @@ public final class CompiledSeason {
         for (int r = 0; r < rigs.size(); r++) {
             extractsAtWater[r] = rigs.get(r).extractAt() == ExtractAt.WATER;
         }
-        rigAt = rigs.stream().mapToInt(rig -> placeOf.get(rig.at())).toArray();
-        rigHours = rigs.stream().map(rig -> calendars.machine(rig.hours())).toArray(Calendar[]::new);
+        rigHours = rigs.stream()
+                .map(rig -> calendars.machine(rig.id(), rig.hours()))
+                .toArray(Calendar[]::new);
 
         readyFromS = new int[rigs.size()][days + 1];
         for (int r = 0; r < rigs.size(); r++) {
@@ -248,6 +249,19 @@ public final class CompiledSeason {
                 .mapToInt(lot -> Math.max(0, Math.min(days, day(lot.from()))) * Calendars.DAY_S)
                 .toArray();
         lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
+        beginning = new Beginning(season, placeOf);
+        promised = new Promised(season);
+    }
+
+    /** A field that is done is no place of the season any more, but machines may still stand there. */
+    private static void addWhereMachinesStand(List<String> ids, Standing standing) {
+        Stream.concat(
+                        standing.planters().values().stream().map(Standing.OfPlanter::at),
+                        standing.rigs().values().stream().map(Standing.OfRig::at))
+                .filter(at -> !ids.contains(at))
+                .distinct()
+                .toList()
+                .forEach(ids::add);
     }
 
     public Season season() {
@@ -259,7 +273,7 @@ public final class CompiledSeason {
     }
 
     public int planterCount() {
-        return planterAt.length;
+        return capacityDm2PerS.length;
     }
 
     /** Whether the planter may plant the field. */
@@ -288,9 +302,9 @@ public final class CompiledSeason {
         return metres(a, b);
     }
 
-    /** Distance by road from where a planter stands when the season begins to a field, m, rounded up. */
+    /** Distance by road from where a planter stands to begin with to a field, m, rounded up. */
     public int metresFromStart(int planter, int field) {
-        return metres(planterAt[planter], field);
+        return metres(beginning.planterPlace[planter], field);
     }
 
     /** Days from the season's first day to the last day of the field's window; may lie outside the season. */
@@ -322,8 +336,43 @@ public final class CompiledSeason {
         return RefillBound.largestLoad(this, planter, recipe);
     }
 
+    /** The day on which the season begins to be played out, counted from its first: 0, unless it is already under way. */
+    public int beginsOnDay() {
+        return beginning.nowS / Calendars.DAY_S;
+    }
+
+    /** Area for which a planter has mix in its tank to begin with, dm2; 0 for none. */
+    public long tankDm2(int planter) {
+        return beginning.tankDm2[planter];
+    }
+
+    /** Recipe of the mix in a planter's tank to begin with; meaningless when there is none. */
+    public int tankRecipe(int planter) {
+        return beginning.tankRecipe[planter];
+    }
+
+    /** When the hold time of the mix in a planter's tank is over, s since the season's first midnight. */
+    public int tankDeadlineS(int planter) {
+        return beginning.tankDeadlineS[planter];
+    }
+
+    /** Area for which a rig has mix to begin with, dm2; 0 for none. */
+    public long rigMixDm2(int rig) {
+        return beginning.mixDm2[rig];
+    }
+
+    /** Recipe of the mix that a rig has to begin with; meaningless when it has none. */
+    public int rigMixRecipe(int rig) {
+        return beginning.mixRecipe[rig];
+    }
+
+    /** Water that is not in a mix on board a rig to begin with, mL. */
+    public long rigWaterMl(int rig) {
+        return beginning.waterMl[rig];
+    }
+
     int rigCount() {
-        return rigAt.length;
+        return batchMg.length;
     }
 
     int pointCount() {

@@ -29,6 +29,16 @@ final class Extraction {
         this.season = season;
     }
 
+    /** No batches at all when the compost that is still to be extracted is no more than rounding leaves out. */
+    void planRest(int rig, long mg) {
+        if (mg <= ROUNDING_MG) {
+            batches = 0;
+            compostMg = 0;
+        } else {
+            plan(rig, mg);
+        }
+    }
+
     void plan(int rig, long mg) {
         hours = season.rigHours[rig];
         batchS = season.batchS[rig];

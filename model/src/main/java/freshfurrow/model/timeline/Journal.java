@@ -4,6 +4,9 @@ import freshfurrow.model.plan.WaitReason;
 
 /** Told of all that happens while a timeline is played, in order for each machine. Times are s, places and things indices. */
 interface Journal {
+    /** A planter has this in its tank to begin with; what it plants before its first fill comes out of it. */
+    void carried(int planter, int recipe, long ml, int deadline);
+
     void planterMoved(int planter, int from, int to, int start, int end);
 
     void waited(int planter, int place, int start, int end, WaitReason why);

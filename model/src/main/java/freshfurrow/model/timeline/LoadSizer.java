@@ -21,7 +21,7 @@ final class LoadSizer {
     static final int ROUNDING_DM2 = 2;
 
     /** A hundred square metres. */
-    private static final int CRUMB_DM2 = 10_000;
+    static final int CRUMB_DM2 = 10_000;
 
     private final CompiledSeason season;
     private final State state;
@@ -60,9 +60,14 @@ final class LoadSizer {
             return bound;
         }
         long compostMg = lots.available(NEVER);
-        return season.compostMg(bound, quote.recipe) <= compostMg
+        long begunDm2 = begunDm2(quote);
+        return season.compostMg(bound - begunDm2, quote.recipe) <= compostMg
                 ? bound
-                : season.areaOfCompost(compostMg, quote.recipe);
+                : begunDm2 + season.areaOfCompost(compostMg, quote.recipe);
+    }
+
+    private long begunDm2(Quote quote) {
+        return quote.source == Quote.Source.BEGUN ? state.v[state.rig(quote.rig) + MIX_DM2] : 0;
     }
 
     /** Area of one load out of a mix of that area. */
@@ -212,12 +217,12 @@ final class LoadSizer {
         if (mixDm2 <= 0 || quote.ask(loadOf(quote, mixDm2), mixDm2) >= lastStart) {
             return 0;
         }
-        if (quote.source != Quote.Source.ON_BOARD) {
+        if (quote.extraction.batches > 0) {
             brokenByRest |= quote.acrossBreak;
             long available = lots.available(quote.extraction.start);
             if (quote.extraction.compostMg > available) {
                 compostLimited = true;
-                return Math.min(mixDm2 - 1, season.areaOfCompost(available, quote.recipe));
+                return Math.min(mixDm2 - 1, begunDm2(quote) + season.areaOfCompost(available, quote.recipe));
             }
         }
         planting.begin(quote.planter, quote.transferStart + quote.transferS);
@@ -261,13 +266,16 @@ final class LoadSizer {
                 Math.min(
                         season.nurseDm2[quote.rig][quote.recipe],
                         season.areaOf(season.largestDailyLimitMl, quote.recipe));
-            case BESIDE_PLANTER -> {
+            case BESIDE_PLANTER, BEGUN -> {
                 if (season.largestDailyLimitMl >= season.nurseMl[quote.rig]) {
                     yield season.nurseDm2[quote.rig][quote.recipe];
                 }
                 long water = state.v[base + WATER_ML];
                 yield season.areaOf(
-                        Math.min(season.nurseMl[quote.rig], water + season.largestDailyLimitMl), quote.recipe);
+                        Math.min(
+                                season.nurseMl[quote.rig],
+                                water + season.mixMl(begunDm2(quote), quote.recipe) + season.largestDailyLimitMl),
+                        quote.recipe);
             }
         };
     }

@@ -6,6 +6,7 @@ import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
@@ -16,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The full record of a season played out: the plan that people read. */
 public final class PlanRecorder {
@@ -35,15 +37,46 @@ public final class PlanRecorder {
      *     more or fewer lists than planters
      */
     public static Plan record(CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source) {
-        return new PlanRecorder(season).record(listsByPlanter, source);
+        return new PlanRecorder(season).record(listsByPlanter, source, Optional.empty());
     }
 
-    private Plan record(List<List<String>> listsByPlanter, SeasonSource source) {
+    /**
+     * Plays out what is left of a season that is under way.
+     *
+     * @param season what {@link PlanStart#remaining} makes of the whole season
+     * @see #record(CompiledSeason, List, SeasonSource)
+     */
+    public static Plan record(
+            CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source, PlanStart start) {
+        return new PlanRecorder(season).record(listsByPlanter, source, Optional.of(start));
+    }
+
+    /**
+     * Plays out a season, or what is left of one, until a time. The plan has all that begins before, perhaps some of what begins later,
+     * no fields that are not planted, and totals of what it has.
+     *
+     * @param start what {@link PlanStart#remaining} made the season of; empty when it has not begun
+     * @param untilS s since the season's first midnight
+     */
+    public static Plan recordUntil(
+            CompiledSeason season,
+            List<List<String>> listsByPlanter,
+            SeasonSource source,
+            Optional<PlanStart> start,
+            int untilS) {
+        return new PlanRecorder(season).record(listsByPlanter, source, start, untilS);
+    }
+
+    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start) {
+        return record(listsByPlanter, source, start, Calendar.NEVER);
+    }
+
+    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start, int untilS) {
         int[][] lists = indices(listsByPlanter);
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
         ActivityJournal journal = new ActivityJournal(compiled);
-        timeline.play(lists, sizes, journal);
+        timeline.play(lists, sizes, journal, untilS);
         List<Plan.Load> loads = journal.loads();
 
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
@@ -58,11 +91,7 @@ public final class PlanRecorder {
             Rig rig = season.rigs().get(r);
             rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }
-        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
-        List<Plan.Unserved> unserved = journal.unserved().stream()
-                .map(left -> new Plan.Unserved(
-                        season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
-                .toList();
+        List<Plan.Unserved> unserved = untilS < Calendar.NEVER ? List.of() : unserved(journal, lists, sizes);
         return new Plan(
                 source,
                 new Plan.Score(timeline.hard(), timeline.medium(), timeline.soft()),
@@ -70,10 +99,20 @@ public final class PlanRecorder {
                 planters,
                 rigs,
                 loads,
-                journal.batches(),
+                Stream.concat(start.map(PlanStart::batches).orElse(List.of()).stream(), journal.batches().stream())
+                        .toList(),
                 unserved,
                 Optional.empty(),
-                List.of());
+                List.of(),
+                start);
+    }
+
+    private List<Plan.Unserved> unserved(ActivityJournal journal, int[][] lists, int[] sizes) {
+        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
+        return journal.unserved().stream()
+                .map(left -> new Plan.Unserved(
+                        season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
+                .toList();
     }
 
     private Plan.Totals totals(Timeline timeline) {
@@ -92,7 +131,7 @@ public final class PlanRecorder {
                 tenths(timeline.waitS() / 60.0),
                 timeline.count(State.DRIVE_M) / 1000.0,
                 margin == Long.MAX_VALUE ? 0 : tenths(margin / 60.0),
-                midnight.plusSeconds(timeline.count(State.FINISH_S)));
+                midnight.plusSeconds(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
     }
 
     private static double tenths(double minutes) {

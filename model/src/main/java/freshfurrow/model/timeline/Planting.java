@@ -44,6 +44,7 @@ final class Planting {
     private long lateDm2Days;
     private long weightedLateDm2Days;
     private int finishS;
+    private int movedFields;
 
     /** Told of a walk that is done for real. */
     @Nullable
@@ -80,6 +81,7 @@ final class Planting {
         lateDm2Days = 0;
         weightedLateDm2Days = 0;
         finishS = 0;
+        movedFields = 0;
     }
 
     /** Looks no further back on the last look ahead: another request is served. */
@@ -103,12 +105,34 @@ final class Planting {
         v[base + State.TIME] = time;
         state.add(DRIVE_S, driveS);
         state.add(DRIVE_M, driveM);
+        state.add(State.MOVED_FIELDS, movedFields);
         state.add(PLANTED_DM2, plantedDm2);
         state.add(EARLY_DM2_DAYS, earlyDm2Days);
         state.add(LATE_DM2_DAYS, lateDm2Days);
         state.add(WEIGHTED_LATE_DM2_DAYS, weightedLateDm2Days);
         v[state.counters + FINISH_S] = Math.max(v[state.counters + FINISH_S], finishS);
         return plantedDm2;
+    }
+
+    /** Plants what is in a planter's tank to begin with; what would be too old, or is of no use, is let out. */
+    void plantTank(int planter) {
+        Beginning tank = season.beginning;
+        int recipe = tank.tankRecipe[planter];
+        long dm2 = tank.tankDm2[planter];
+        int deadline = tank.tankDeadlineS[planter];
+        if (state.journal != null) {
+            state.journal.carried(planter, recipe, season.mixMl(dm2, recipe), deadline);
+        }
+        forget();
+        long applied = plant(planter, tank.planterFreeS[planter], recipe, dm2, deadline);
+        if (applied < dm2) {
+            state.add(State.DUMPED_ML, season.mixMl(dm2, recipe) - season.mixMl(applied, recipe));
+            state.add(State.DUMPED_MG, season.compostMg(dm2 - applied, recipe));
+        }
+        if (applied > 0) {
+            int margin = state.counters + State.SMALLEST_MARGIN_S;
+            v[margin] = Math.min(v[margin], deadline - time);
+        }
     }
 
     /** Plants in thought up to {@code capDm2} of fields of the recipe before the deadline and returns the area planted. */
@@ -168,6 +192,9 @@ final class Planting {
             long wanted = Math.min(leftDm2, capDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
             if (piece > 0) {
+                if (leftDm2 == season.areaDm2[field] && season.promised.isBrokenBy(planter, field, start)) {
+                    movedFields++;
+                }
                 if (piece == wanted) {
                     end = Math.min(end, start + (int) Math.ceil(piece / capacity));
                 }

@@ -22,7 +22,9 @@ final class Quote {
         /** Batches made at the water point: {@link ExtractAt#WATER}. */
         AT_WATER,
         /** Mix that is already on the rig. */
-        ON_BOARD
+        ON_BOARD,
+        /** Batches made beside a planter before, and as many more as the load asks for. */
+        BEGUN
     }
 
     private static final long NOTHING = -1;
@@ -112,6 +114,8 @@ final class Quote {
         int worked = 0;
         if (source == Source.ON_BOARD) {
             shortestWay = season.metres(from, place);
+        } else if (source == Source.BEGUN) {
+            shortestWay = Math.min(season.metres(from, place), season.metresByWater(from, place));
         } else {
             long lackMl = Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig])
                     - (source == Source.BESIDE_PLANTER ? v[base + WATER_ML] : 0);
@@ -177,12 +181,19 @@ final class Quote {
             laid = true;
             return;
         }
-        if (v[base + MIX_DM2] > 0) {
+        if (source != Source.BEGUN && v[base + MIX_DM2] > 0) {
             int dumpS = dumpS();
             dumpEnd = season.rigHours[rig].earliest(dumpEnd, dumpS) + dumpS;
         }
-        extraction.plan(rig, season.compostMg(mixDm2, recipe));
-        long waterMl = Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig]);
+        long begunMl = 0;
+        if (source == Source.BEGUN) {
+            long begunDm2 = v[base + MIX_DM2];
+            begunMl = season.mixMl(begunDm2, recipe);
+            extraction.planRest(rig, season.compostMg(mixDm2, recipe) - season.compostMg(begunDm2, recipe));
+        } else {
+            extraction.plan(rig, season.compostMg(mixDm2, recipe));
+        }
+        long waterMl = Math.max(0, Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig]) - begunMl);
         int ready;
         int drive = 0;
         if (source == Source.AT_WATER) {
@@ -196,18 +207,28 @@ final class Quote {
             metres = season.metres(from, place);
             ready = arrival(from, place, dumpEnd);
         } else {
-            choosePoint(from, waterMl - v[base + WATER_ML], season.nurseMl[rig] - v[base + WATER_ML]);
+            choosePoint(from, waterMl - v[base + WATER_ML], season.nurseMl[rig] - begunMl - v[base + WATER_ML]);
             if (point < 0) {
                 return;
             }
             ready = season.rigHours[rig].earliest(drawStart + drawS, onwardS) + onwardS;
+        }
+        Calendar hours = season.rigHours[rig];
+        if (extraction.batches == 0) {
+            rigReady = ready;
+            transferStart = fitTransfer(Math.max(need, rigReady));
+            deadline = (int) v[base + MIX_DEADLINE];
+            laid = true;
+            return;
         }
         ready = Math.max(ready, lots.availableFrom());
         if (ready >= NEVER) {
             return;
         }
         carryS = drive;
-        Calendar hours = season.rigHours[rig];
+        if (v[base + State.CLEAN_DUE] == 1) {
+            ready = hours.earliest(ready, season.cleanS[rig]) + season.cleanS[rig];
+        }
         rigReady = hours.earliest(extraction.forward(ready), drive) + drive;
         transferStart = fitTransfer(Math.max(need, rigReady));
     }
@@ -230,7 +251,9 @@ final class Quote {
                 layBatches(hours, carryS);
             }
         }
-        deadline = extraction.oldestEnd + season.holdS[recipe];
+        deadline = source == Source.BEGUN
+                ? (int) v[state.rig(rig) + MIX_DEADLINE]
+                : extraction.oldestEnd + season.holdS[recipe];
     }
 
     /** Setup and pumping of a load, s. */

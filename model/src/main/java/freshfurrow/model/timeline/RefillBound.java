@@ -8,7 +8,8 @@ package freshfurrow.model.timeline;
  * that batch was extracted when the transfer began at the latest, so of the hold time the planter loses at least its fill setup
  * and the pumping at the fastest rig's rate, and plants at its field capacity at best in what is left: area x (1 / capacity +
  * mix rate / transfer rate) is at most hold time - setup. So a recipe's whole volume takes at least its ratio to the largest
- * such load, rounded up, and loads of different recipes are different.
+ * such load, rounded up, and loads of different recipes are different. What planters have in their tanks to begin with takes no
+ * fill.
  */
 final class RefillBound {
     private RefillBound() {}
@@ -18,6 +19,9 @@ final class RefillBound {
         long[] area = new long[recipes];
         for (int field = 0; field < season.fieldCount(); field++) {
             area[season.recipeOf[field]] += season.areaDm2[field];
+        }
+        for (int p = 0; p < season.planterCount(); p++) {
+            area[season.tankRecipe(p)] -= season.tankDm2(p);
         }
         int bound = 0;
         for (int recipe = 0; recipe < recipes; recipe++) {

@@ -34,14 +34,17 @@ final class Requests {
         this.planting = planting;
     }
 
-    /** Every planter's first request of the season. */
+    /** Every planter's first request, once it has planted what is in its tank to begin with. */
     void open() {
         for (int p = 0; p < season.planterCount(); p++) {
             planting.lookedAt(p, 0);
             if (planting.size(p) > 0) {
                 v[state.planter(p) + LEFT_DM2] = season.areaDm2[planting.field(p, 0)];
             }
-            askAfresh(p, -1, -1);
+            if (season.beginning.tankDm2[p] > 0) {
+                planting.plantTank(p);
+            }
+            ask(p);
         }
     }
 
@@ -57,6 +60,24 @@ final class Requests {
             }
         }
         return best;
+    }
+
+    /** Whether what is done for a request still to be served, by planter or rig, may begin before a time. */
+    boolean mayBeginBefore(int time) {
+        int p = next();
+        if (p < 0) {
+            return false;
+        }
+        int need = (int) v[state.planter(p) + NEED];
+        if (need < time) {
+            return true;
+        }
+        for (int r = 0; r < season.rigCount(); r++) {
+            if (season.readyFromS[r][need / Calendars.DAY_S] < time) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */

@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.MIX_DEADLINE;
 import static freshfurrow.model.timeline.State.MIX_DM2;
 import static freshfurrow.model.timeline.State.MIX_RECIPE;
 
@@ -118,17 +119,36 @@ final class RigChoice {
     }
 
     private Quote.Source source(Quote quote) {
-        if (!season.extractsAtWater[quote.rig]) {
-            return Quote.Source.BESIDE_PLANTER;
-        }
         int base = state.rig(quote.rig);
-        if (state.v[base + MIX_DM2] > 0 && state.v[base + MIX_RECIPE] == quote.recipe) {
-            quote.source = Quote.Source.ON_BOARD;
-            long onBoard = sizer.ceiling(quote);
+        if (isWorthAFill(quote.rig) && state.v[base + MIX_RECIPE] == quote.recipe) {
+            quote.source = season.extractsAtWater[quote.rig] ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
+            long onBoard = Math.min(sizer.ceiling(quote), state.v[base + MIX_DM2]);
             if (quote.ask(onBoard, onBoard) < quote.deadline) {
-                return Quote.Source.ON_BOARD;
+                return quote.source;
             }
         }
-        return Quote.Source.AT_WATER;
+        return fresh(season, quote.rig);
+    }
+
+    /** Whether a rig has mix of the recipe that is not too old when it is asked for, so that no compost is needed. */
+    boolean hasMix(int recipe, int need) {
+        for (int r = 0; r < quotes.length; r++) {
+            int base = state.rig(r);
+            if (isWorthAFill(r) && state.v[base + MIX_RECIPE] == recipe && state.v[base + MIX_DEADLINE] > need) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A remainder that rounding leaves beside a field is none. */
+    private boolean isWorthAFill(int rig) {
+        long mix = state.v[state.rig(rig) + MIX_DM2];
+        return season.extractsAtWater[rig] ? mix > 0 : mix >= LoadSizer.CRUMB_DM2;
+    }
+
+    /** Where a rig makes mix anew. */
+    static Quote.Source fresh(CompiledSeason season, int rig) {
+        return season.extractsAtWater[rig] ? Quote.Source.AT_WATER : Quote.Source.BESIDE_PLANTER;
     }
 }

@@ -2,6 +2,7 @@ package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
 import static freshfurrow.model.timeline.State.BATCHES;
+import static freshfurrow.model.timeline.State.CLEAN_DUE;
 import static freshfurrow.model.timeline.State.COMPOST_MG;
 import static freshfurrow.model.timeline.State.DRIVE_M;
 import static freshfurrow.model.timeline.State.DRIVE_S;
@@ -35,7 +36,7 @@ final class RigWork {
     void bring(Quote quote, long loadDm2, long mixDm2) {
         int rig = quote.rig;
         int base = state.rig(rig);
-        boolean newMix = quote.source != Quote.Source.ON_BOARD;
+        boolean newMix = quote.source == Quote.Source.AT_WATER || quote.source == Quote.Source.BESIDE_PLANTER;
         if (newMix && v[base + MIX_DM2] > 0) {
             dump(rig, quote.dumpEnd - dumpS(quote.rig), quote.dumpEnd);
         }
@@ -61,15 +62,15 @@ final class RigWork {
             v[base + MIX_DEADLINE] = quote.deadline;
         } else {
             drive(quote, quote.place, quote.arrival((int) v[base + RIG_PLACE], quote.place, t));
-            if (newMix) {
+            if (quote.source != Quote.Source.ON_BOARD) {
+                long begunMl = newMix ? 0 : season.mixMl(v[base + MIX_DM2], quote.recipe);
                 extract(quote, quote.place);
-                v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0) - season.mixMl(loadDm2, quote.recipe);
+                v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0)
+                        - Math.max(0, season.mixMl(loadDm2, quote.recipe) - begunMl);
                 v[base + WATER_ML] = Math.max(0, v[base + WATER_ML]);
             }
         }
-        if (season.extractsAtWater[rig]) {
-            v[base + MIX_DM2] -= loadDm2;
-        }
+        v[base + MIX_DM2] = Math.max(0, v[base + MIX_DM2] - loadDm2);
     }
 
     /** The rig is free again: after the clean that the load's last batch still wants. */
@@ -78,9 +79,10 @@ final class RigWork {
         int end = quote.transferStart + quote.transferS;
         v[base + FREE] = end;
         int clean = season.cleanS[quote.rig];
-        if (quote.source == Quote.Source.ON_BOARD || clean == 0) {
+        if ((quote.extraction.batches == 0 && v[base + CLEAN_DUE] == 0) || clean == 0) {
             return;
         }
+        v[base + CLEAN_DUE] = 0;
         int start = season.rigHours[quote.rig].earliest(end, clean);
         v[base + FREE] = (long) start + clean;
         if (state.journal != null && start < NEVER) {
@@ -139,16 +141,25 @@ final class RigWork {
     private void extract(Quote quote, int place) {
         Extraction extraction = quote.extraction;
         int rig = quote.rig;
+        if (extraction.batches == 0) {
+            return;
+        }
         state.add(BATCHES, extraction.batches);
         state.add(COMPOST_MG, extraction.compostMg);
         if (state.journal == null) {
             lots.take(extraction.compostMg, rig);
             return;
         }
-        state.journal.newMix(rig);
+        if (quote.source != Quote.Source.BEGUN) {
+            state.journal.newMix(rig);
+        }
         int[] starts = new int[extraction.batches];
         extraction.backward(quote.depart, starts);
         Calendar hours = season.rigHours[rig];
+        if (v[state.rig(rig) + CLEAN_DUE] == 1) {
+            int cleanEnd = hours.latest(starts[0], season.cleanS[rig]);
+            state.journal.cleaned(rig, place, cleanEnd - season.cleanS[rig], cleanEnd);
+        }
         for (int batch = 1; batch <= extraction.batches; batch++) {
             int start = starts[batch - 1];
             int end = start + extraction.durationOf(batch);

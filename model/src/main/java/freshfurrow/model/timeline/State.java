@@ -30,7 +30,10 @@ final class State {
     static final int MIX_DM2 = 3;
     static final int MIX_RECIPE = 4;
     static final int MIX_DEADLINE = 5;
-    static final int RIG_SIZE = 6;
+    /** 1 when it has to be cleaned before its next batch. */
+    static final int CLEAN_DUE = 6;
+
+    static final int RIG_SIZE = 7;
     // water point; then the litres drawn on each day, then the latest draws
     static final int LAST_END = 0;
     static final int FORGOTTEN_UNTIL = 1;
@@ -54,7 +57,8 @@ final class State {
     static final int EARLY_DM2_DAYS = 13;
     static final int SMALLEST_MARGIN_S = 14;
     static final int FINISH_S = 15;
-    static final int COUNTERS_SIZE = 16;
+    static final int MOVED_FIELDS = 16;
+    static final int COUNTERS_SIZE = 17;
 
     final long[] v;
     final int counters;
@@ -103,16 +107,28 @@ final class State {
         return v[counters + counter];
     }
 
-    /** The season's first midnight: every machine at its start place, tanks empty, lots whole. */
+    /** Where the season begins. What is in planters' tanks is not in the state: that is planted, or let out, first of all. */
     void reset() {
+        Beginning beginning = season.beginning;
         Arrays.fill(v, 0);
         v[counters + SMALLEST_MARGIN_S] = Long.MAX_VALUE;
         for (int p = 0; p < season.planterCount(); p++) {
-            v[planter(p) + PLACE] = season.planterAt[p];
-            v[planter(p) + FILL_DAY] = -1;
+            v[planter(p) + PLACE] = beginning.planterPlace[p];
+            v[planter(p) + TIME] = beginning.planterFreeS[p];
+            v[planter(p) + FILL_DAY] = beginning.fillDay[p];
         }
         for (int r = 0; r < season.rigCount(); r++) {
-            v[rig(r) + RIG_PLACE] = season.rigAt[r];
+            int base = rig(r);
+            v[base + RIG_PLACE] = beginning.rigPlace[r];
+            v[base + FREE] = beginning.rigFreeS[r];
+            v[base + WATER_ML] = beginning.waterMl[r];
+            v[base + MIX_DM2] = beginning.mixDm2[r];
+            v[base + MIX_RECIPE] = beginning.mixRecipe[r];
+            v[base + MIX_DEADLINE] = beginning.mixDeadlineS[r];
+            v[base + CLEAN_DUE] = beginning.cleanDue[r] ? 1 : 0;
+        }
+        for (int w = 0; w < season.pointCount(); w++) {
+            v[point(w) + USED_ML + season.beginsOnDay()] = beginning.drawnMl[w];
         }
         System.arraycopy(season.lotMg, 0, v, lots, season.lotCount());
     }

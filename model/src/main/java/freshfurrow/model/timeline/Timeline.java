@@ -83,16 +83,23 @@ public final class Timeline implements Counters {
     }
 
     void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull) {
+        play(fieldLists, listSizes, journalOrNull, NEVER);
+    }
+
+    /** Plays out all that begins before {@code untilS}; of what begins later there may be some, and there may be more to come. */
+    void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull, int untilS) {
         state.journal = journalOrNull;
         order.take(fieldLists, listSizes);
         begin();
         if (journalOrNull != null) {
             order.tellLeftOut(fieldLists, listSizes, journalOrNull);
         }
-        while (serveNext()) {
+        while (requests.mayBeginBefore(untilS) && serveNext()) {
             // each request changes what the next one is
         }
-        end();
+        if (requests.next() < 0) {
+            end();
+        }
     }
 
     private void begin() {
@@ -118,7 +125,8 @@ public final class Timeline implements Counters {
     private void serve(int p) {
         int base = state.planter(p);
         int need = (int) v[base + NEED];
-        int lotFrom = lots.availableFrom();
+        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
+        int lotFrom = rigChoice.hasMix(recipe, need) ? need : lots.availableFrom();
         if (lotFrom >= NEVER) {
             requests.giveUp(p, Shortfall.COMPOST, need);
             return;
@@ -127,17 +135,17 @@ public final class Timeline implements Counters {
             requests.awaitCompost(p, lotFrom);
             return;
         }
-        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
         Quote quote = rigChoice.choose(p, (int) v[base + PLACE], recipe, need);
         if (quote == null) {
-            requests.giveUp(p, Shortfall.NO_LOAD, need);
+            requests.giveUp(p, lots.availableFrom() >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
             return;
         }
         planting.forget();
         boolean standing = v[base + FRESH] == 0;
-        long mixDm2 = sizer.size(quote, standing || quote.source == Quote.Source.ON_BOARD);
-        if (quote.source == Quote.Source.ON_BOARD && mixDm2 == 0) {
-            quote.source = Quote.Source.AT_WATER;
+        boolean made = quote.source == Quote.Source.ON_BOARD || quote.source == Quote.Source.BEGUN;
+        long mixDm2 = sizer.size(quote, standing || made);
+        if (made && mixDm2 == 0) {
+            quote.source = RigChoice.fresh(season, quote.rig);
             mixDm2 = sizer.size(quote, standing);
         }
         if (mixDm2 == 0) {
@@ -239,6 +247,11 @@ public final class Timeline implements Counters {
     @Override
     public long dumpedMg() {
         return state.get(State.DUMPED_MG);
+    }
+
+    @Override
+    public int movedFields() {
+        return (int) state.get(State.MOVED_FIELDS);
     }
 
     @Override

@@ -9,7 +9,9 @@ import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WetDay;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
@@ -310,8 +312,31 @@ class AuditTest {
     }
 
     @Test
+    void aPlanThatBeginsOtherwiseThanItsSeasonStandsIsFound() throws Exception {
+        Season season = WorkedDay.season(day -> {});
+        Season underWay = season.change()
+                .standing(Standing.at(season.first().plusDays(1).atTime(12, 0)))
+                .season();
+
+        assertThat(rulesBroken(underWay, WorkedDay.PLAN_AT_THE_FIELD)).contains(Rule.START, Rule.WORK_HOURS);
+    }
+
+    @Test
+    void aMachineThatWorksWhileItIsDownIsFound() throws Exception {
+        Season season = WorkedDay.season(day -> {});
+        Season down = season.change()
+                .outages(List.of(new Outage(
+                        "R1",
+                        season.first().atStartOfDay(),
+                        season.first().plusDays(2).atStartOfDay())))
+                .season();
+
+        assertThat(rulesBroken(down, WorkedDay.PLAN_AT_THE_FIELD)).containsOnly(Rule.WORK_HOURS);
+    }
+
+    @Test
     void everyRuleIsBrokenByATest() {
-        Set<Rule> broken = EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE);
+        Set<Rule> broken = EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE, Rule.START);
         for (Method test : AuditTest.class.getDeclaredMethods()) {
             CsvSource rows = test.getAnnotation(CsvSource.class);
             if (rows != null) {

@@ -5,6 +5,11 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,7 +48,43 @@ final class RandomPlans {
                 list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
                 list(() -> new Plan.Unserved(id(), area(), id())),
                 random.nextBoolean() ? Optional.of(bounds()) : Optional.empty(),
-                list(this::limit));
+                list(this::limit),
+                random.nextBoolean() ? Optional.of(start()) : Optional.empty());
+    }
+
+    private PlanStart start() {
+        Standing standing = new Standing(
+                time(),
+                map(() -> new Standing.OfPlanter(
+                        id(),
+                        time(),
+                        random.nextBoolean() ? Optional.of(time().toLocalDate()) : Optional.empty(),
+                        random.nextBoolean() ? Optional.of(new Standing.Tank(id(), id(), mix())) : Optional.empty())),
+                map(() -> new Standing.OfRig(
+                        id(),
+                        time(),
+                        Math.abs(figure()),
+                        random.nextBoolean() ? Optional.of(mix()) : Optional.empty(),
+                        random.nextBoolean())),
+                map(() -> Math.abs(figure())),
+                map(() -> new Standing.Promise(id(), time().toLocalDate())),
+                random.nextInt(1_000),
+                random.nextInt(1_000));
+        return new PlanStart(
+                standing,
+                list(() -> new PlanStart.Planted(id(), time().toLocalDate(), 1 + Math.abs(area()))),
+                list(() -> new CompostLot(id(), 1 + Math.abs(figure()), time().toLocalDate())),
+                list(() -> new Rain(time().toLocalDate(), time().toLocalTime().toSecondOfDay(), Math.abs(figure()))),
+                list(() -> {
+                    var from = time();
+                    return new Outage(id(), from, from.plusMinutes(1 + random.nextInt(5_000)));
+                }),
+                list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
+                random.nextBoolean() ? Optional.of(id()) : Optional.empty());
+    }
+
+    private Mix mix() {
+        return new Mix(id(), 1 + Math.abs(area()), time(), list(this::id));
     }
 
     private Plan.Bounds bounds() {

@@ -80,6 +80,7 @@ final class SchemaTest {
                     `["07:00/12:00", "12:30/20:00"]` | `["07:00:30 / 12:00"]`
                     North forty        | 1984
                     `roadFactor: 1.3`  | ``
+                    goals: {           | `costs: {currency: USD, labour: 24 /h, fuelRoad: 0.60 /mi, late: 4 /ac/d, yearly: {R1: 5200}}\\ngoals: {`
                     """)
     void bothAcceptOtherWaysOfWriting(String before, String after) {
         WrittenSeason season = changed(before, after);
@@ -140,6 +141,9 @@ final class SchemaTest {
                     N40: {name         | -N40: {name
                     windrow: {         | `"": {`
                     goals: {           | gaols: {
+                    goals: {           | `costs: {labour: 24}\\ngoals: {`
+                    goals: {           | `costs: {labor: 24 /h}\\ngoals: {`
+                    goals: {           | `costs: {yearly: {R1: 5200 USD}}\\ngoals: {`
                     rain:\\n  -        | rain:\\n
                     goals: {           | `weather: {year: 2019}\\ngoals: {`
                     goals: {           | `weather: {file: s.csv, year: 19}\\ngoals: {`

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -20,6 +21,15 @@ class RerunTest {
     void movesOneAfterTheOtherComeToTheFiguresOfFullRuns(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int fields) {
         compare(CompiledSeason.of(RandomSeasons.season(seed, fields)), new Random(seed), 60);
+    }
+
+    @Property(tries = 100)
+    void seasonsThatAreUnderWayDoToo(
+            @ForAll long seed, @ForAll @IntRange(min = 2, max = 25) int fields, @ForAll @IntRange(max = 60) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.season(seed, fields), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+
+        compare(CompiledSeason.of(left), new Random(seed), 60);
     }
 
     @Property(tries = 5)

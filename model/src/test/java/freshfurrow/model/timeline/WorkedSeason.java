@@ -148,26 +148,29 @@ final class WorkedSeason {
 
     Season season() {
         return new Season(
-                "Worked",
-                FIRST,
-                FIRST.plusDays(days - 1L),
-                ZoneOffset.UTC,
-                new ClosedDays(Set.of(), closed),
-                Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
-                recipes,
-                fields,
-                planters,
-                rigs,
-                waterPoints,
-                compost,
-                drying,
-                rain,
-                wetDays.isEmpty()
-                        ? Optional.empty()
-                        : Optional.of(new GroundRecord("a record", Map.of(), Map.of(Drainage.POOR, wetDays))),
-                this::metres,
-                new Goals(30, 20, 1, 1, 10, 1),
-                DisplayUnits.METRIC);
+                        "Worked",
+                        FIRST,
+                        FIRST.plusDays(days - 1L),
+                        ZoneOffset.UTC,
+                        new ClosedDays(Set.of(), closed),
+                        Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
+                        recipes,
+                        fields,
+                        planters,
+                        rigs,
+                        waterPoints,
+                        compost,
+                        drying,
+                        rain,
+                        this::metres,
+                        new Goals(30, 20, 1, 1, 10, 1),
+                        DisplayUnits.METRIC)
+                .change()
+                .ground(
+                        wetDays.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(new GroundRecord("a record", Map.of(), Map.of(Drainage.POOR, wetDays))))
+                .season();
     }
 
     /** The plan of one list a planter, each a string of field ids with spaces between; the audit has nothing against it. */

@@ -16,11 +16,16 @@ import freshfurrow.model.timeline.CompiledSeason;
  * {@link LargestLoads#drawnShare} allows for, and a draw is at most the largest nurse tank and the largest daily limit. Where all
  * rigs extract at the water, a draw is for one recipe, so that the draws of each are rounded up.
  *
+ * <p>What is on board when the season begins to be played out, if it is already under way, takes no fill or no draw: as much area as
+ * the mix in planters' tanks serves needs no fill; and as much as all mix and water on board serves, at the least rate, no draw.
+ *
  * <p>Where some area is left unplanted, the sums shrink by what that area takes at the most.
  */
 final class FewestRefills {
     /** So that rounding of sums never asks for one more. */
     private static final double ROUNDING = 1e-6;
+
+    private static final double ML_PER_L = 1e3;
 
     private final CompiledSeason season;
     private final LargestLoads largest;
@@ -32,13 +37,35 @@ final class FewestRefills {
 
     /** @param unplantedDm2 area left of fields that some planter may plant */
     int fills(double unplantedDm2) {
-        return fewest(unplantedDm2, true, (planter, recipe) -> 1 / largest.dm2(planter, recipe));
+        return fewest(unplantedDm2 + inTanksDm2(), true, (planter, recipe) -> 1 / largest.dm2(planter, recipe));
     }
 
     /** @param unplantedDm2 area left of fields that some planter may plant */
     int waterTrips(double unplantedDm2) {
         boolean recipesApart = season.season().rigs().stream().allMatch(rig -> rig.extractAt() == ExtractAt.WATER);
-        return fewest(unplantedDm2, recipesApart, (planter, recipe) -> drawsPerDm2(recipe));
+        return fewest(
+                unplantedDm2 + inTanksDm2() + onRigsDm2(), recipesApart, (planter, recipe) -> drawsPerDm2(recipe));
+    }
+
+    private double inTanksDm2() {
+        double dm2 = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            dm2 += season.tankDm2(p);
+        }
+        return dm2;
+    }
+
+    private double onRigsDm2() {
+        double leastLPerDm2 = Double.MAX_VALUE;
+        for (int r = 0; r < season.season().recipes().size(); r++) {
+            leastLPerDm2 = Math.min(leastLPerDm2, largest.mixLPerDm2(r));
+        }
+        double dm2 = 0;
+        for (int r = 0; r < season.season().rigs().size(); r++) {
+            double mixL = season.rigMixDm2(r) * largest.mixLPerDm2(season.rigMixRecipe(r));
+            dm2 += (mixL + season.rigWaterMl(r) / ML_PER_L) / leastLPerDm2;
+        }
+        return dm2;
     }
 
     private interface Rate {

@@ -19,7 +19,8 @@ import java.util.Set;
  * the rate of the fastest rig, and a fill setup; no load is larger than {@link LargestLoads}, so the setup is at least its
  * share by area. That gives seconds(p, r) per area. On a day, what a planter plants on soils of some drainage classes, and the fills for it, lie in
  * its hours up to the last moment at which one of these soils may be planted. Only a load filled before the day began may be missing
- * there, and there is at most one such load a planter, and none if its hold time is over before the planter's hours begin.
+ * there, and there is at most one such load a planter, and none if its hold time is over before the planter's hours begin. What a
+ * planter has in its tank when the season begins to be played out is such a load.
  * Hence, for all sets S of planters and all factors w of recipes, the areas of fields that only planters of S may plant keep to
  *
  * <p>sum of w(r) x area(r) &lt;= sum over p in S of time(p) x the largest w(r) / seconds(p, r).
@@ -117,6 +118,9 @@ final class PlanterRoom {
 
     /** Whether a load filled before a day may still be fresh when the planter's hours of that day begin. */
     private boolean mayCarry(int p, int dayStart) {
+        if (season.tankDm2(p) > 0 && dayStart < season.tankDeadlineS(p)) {
+            return true;
+        }
         int until = time.planterUntil(p, dayStart);
         return until >= 0 && time.planterFrom(p, dayStart) < until - planter(p).fillSetupS() + longestHoldS;
     }

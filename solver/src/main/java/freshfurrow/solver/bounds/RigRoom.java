@@ -24,6 +24,9 @@ import freshfurrow.model.timeline.WorkingTime;
  *       the first the way back. These count only in the rows with water.
  * </ul>
  *
+ * <p>What mix planters and rigs have on board when the season begins to be played out takes no time of the rigs, so its area is added to
+ * the room of every row.
+ *
  * <p>That gives seconds(rig, r) per area and seconds(rig) that may be missing, and with factors of recipes as in {@link
  * PlanterRoom} the rows: sum of w(r) x area(r) &lt;= sum over rigs of (hours + missing) x the largest w(r) / seconds(rig, r).
  */
@@ -90,7 +93,7 @@ final class RigRoom {
             relaxation.addPlantedFromTo(
                     planted, factor[relaxation.groups().get(g).recipe()], g, span.first(), span.last());
         }
-        double room = 0;
+        double room = madeBefore(factor);
         for (int i = 0; i < season.season().rigs().size(); i++) {
             Rig rig = rig(i);
             double hours = time.rigS(i, Math.max(0, from - rig.batchTimeS()), Math.max(0, until));
@@ -101,6 +104,17 @@ final class RigRoom {
             room += (hours + missingS(rig, withWater)) * fastest;
         }
         relaxation.addAtMost(planted, room * ROUNDING);
+    }
+
+    private double madeBefore(double[] factor) {
+        double area = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            area += factor[season.tankRecipe(p)] * season.tankDm2(p);
+        }
+        for (int r = 0; r < season.season().rigs().size(); r++) {
+            area += factor[season.rigMixRecipe(r)] * season.rigMixDm2(r);
+        }
+        return area;
     }
 
     private double secondsPerDm2(Rig rig, int recipe, boolean withWater) {

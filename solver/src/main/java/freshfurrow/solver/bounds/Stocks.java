@@ -11,10 +11,12 @@ import java.time.temporal.ChronoUnit;
  * What compost and water allow.
  *
  * <p>Proof. Compost: a load's batches are made before it is planted, out of lots that are there by then; so the compost of all that is
- * planted by the end of a day is at most what the lots weigh that are there by then. It is enough to say so for the last day before each
+ * planted by the end of a day is at most what the lots weigh that are there by then, and what is in mix on board when the season
+ * begins to be played out. It is enough to say so for the last day before each
  * delivery and for the season's last day. Water: where every point has a daily limit, what is planted from one day to another is mixed
  * with water drawn on these days, of which there are the limits of the days on which a rig works, or with what the rigs' nurse
- * tanks and the planters' tanks hold when the first of these days begins; on the season's first day they are empty.
+ * tanks and the planters' tanks hold when the first of these days begins; on the season's first day they are empty,
+ * unless it is already under way.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
@@ -65,7 +67,7 @@ final class Stocks {
                 .filter(lot -> day(lot) <= lastDay)
                 .mapToDouble(lot -> lot.massKg() * MG_PER_KG + 1)
                 .sum();
-        relaxation.addAtMost(used, thereMg / mostMgPerDm2 * ROUNDING);
+        relaxation.addAtMost(used, (thereMg + onBoardMg()) / mostMgPerDm2 * ROUNDING);
     }
 
     private void addWater(int firstDay, int lastDay) {
@@ -85,8 +87,20 @@ final class Stocks {
         double limitL = season.season().waterPoints().stream()
                 .mapToDouble(Stocks::dailyLimitL)
                 .sum();
-        double litres = limitL * daysWithRig(firstDay, lastDay) + (firstDay == 0 ? 0 : tanksL());
+        double litres = limitL * daysWithRig(firstDay, lastDay)
+                + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL());
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);
+    }
+
+    private double onBoardMg() {
+        double mg = 0;
+        for (int p = 0; p < season.planterCount(); p++) {
+            mg += season.tankDm2(p) * loads.compostMgPerDm2(season.tankRecipe(p));
+        }
+        for (int r = 0; r < season.season().rigs().size(); r++) {
+            mg += season.rigMixDm2(r) * loads.compostMgPerDm2(season.rigMixRecipe(r));
+        }
+        return mg;
     }
 
     private static double dailyLimitL(WaterPoint point) {

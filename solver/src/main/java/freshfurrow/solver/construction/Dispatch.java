@@ -29,7 +29,8 @@ final class Dispatch {
         for (int planter = 0; planter < planters; planter++) {
             lists.add(new ArrayList<>());
         }
-        double[] clockS = new double[planters];
+        double[] clockS =
+                IntStream.range(0, planters).mapToDouble(estimate::clockAtStart).toArray();
         int[] at = new int[planters];
         Arrays.fill(at, SeasonEstimate.START);
         boolean[] done = new boolean[planters];

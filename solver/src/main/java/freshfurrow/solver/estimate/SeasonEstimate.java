@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * then.
  */
 public final class SeasonEstimate {
-    /** In place of a field: where a planter stands when the season begins. */
+    /** In place of a field: where a planter stands to begin with. */
     public static final int START = -1;
 
     private final CompiledSeason season;
@@ -98,6 +98,11 @@ public final class SeasonEstimate {
     public double clockAtStartOf(int day, int planter) {
         int at = Arrays.binarySearch(workDays, day);
         return workPerDayS[planter] * (at >= 0 ? at : -at - 1);
+    }
+
+    /** Reading of the planter's clock when the season begins to be played out, at the start of that day. */
+    public double clockAtStart(int planter) {
+        return clockAtStartOf(season.beginsOnDay(), planter);
     }
 
     private static int lengthS(DaySpan span) {

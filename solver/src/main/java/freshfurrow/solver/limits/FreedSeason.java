@@ -28,7 +28,7 @@ import java.util.function.UnaryOperator;
  *   <li>windows: fields may be planted from the season's first day on; their last days stay, as what comes after is late.
  * </ul>
  */
-final class FreedSeason {
+public final class FreedSeason {
     /** So many metres, or litres, a second that whatever is done at that rate takes the second that all things take at least. */
     private static final double AT_ONCE = 1e6;
 
@@ -36,34 +36,30 @@ final class FreedSeason {
 
     private FreedSeason() {}
 
-    /** @param roads distances to take instead of the season's own, the same but sooner had */
-    static Season of(Season season, Resource free, Distances roads) {
-        return new Season(
-                season.name(),
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)),
-                each(season.planters(), free == Resource.PLANTER, FreedSeason::instant),
-                each(season.rigs(), free == Resource.RIG, FreedSeason::instant),
-                each(
+    /**
+     * The season with that resource made free.
+     *
+     * @param roads distances to take instead of the season's own, the same but sooner had
+     */
+    public static Season of(Season season, Resource free, Distances roads) {
+        return season.change()
+                .fields(each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)))
+                .planters(each(season.planters(), free == Resource.PLANTER, FreedSeason::instant))
+                .rigs(each(season.rigs(), free == Resource.RIG, FreedSeason::instant))
+                .waterPoints(each(
                         season.waterPoints(),
                         free == Resource.HOSE || free == Resource.WATER_LIMIT,
                         point -> free == Resource.HOSE
                                 ? instant(point, season.rigs().size())
-                                : withoutLimit(point)),
-                free == Resource.COMPOST
-                        ? List.of(new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first()))
-                        : season.compost(),
-                season.drying(),
-                free == Resource.WEATHER ? List.of() : season.rain(),
-                free == Resource.WEATHER ? Optional.empty() : season.ground(),
-                roads,
-                season.goals(),
-                season.units());
+                                : withoutLimit(point)))
+                .compost(
+                        free == Resource.COMPOST
+                                ? List.of(new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first()))
+                                : season.compost())
+                .rain(free == Resource.WEATHER ? List.of() : season.rain())
+                .ground(free == Resource.WEATHER ? Optional.empty() : season.ground())
+                .distances(roads)
+                .season();
     }
 
     private static Field openFrom(LocalDate first, Field field) {

@@ -15,6 +15,7 @@ public record Outcome(
         long waitS,
         long driveS,
         long dumpedMg,
+        int movedFields,
         long earlyDm2Days,
         Plan.Score score)
         implements Counters {
@@ -36,6 +37,7 @@ public record Outcome(
                 played.waitS(),
                 played.driveS(),
                 played.dumpedMg(),
+                played.movedFields(),
                 played.earlyDm2Days(),
                 new Plan.Score(played.hard(), played.medium(), played.soft()));
     }

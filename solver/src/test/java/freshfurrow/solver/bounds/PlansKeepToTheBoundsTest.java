@@ -7,6 +7,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.GoingOnTest;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.ProgressListener;
@@ -18,8 +19,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 
 /** No season played out does better than its bounds, and none breaks a row of the relaxation that they come from. */
@@ -44,6 +47,18 @@ class PlansKeepToTheBoundsTest {
                         .sum();
                 assertThat(sum).as(row.toString()).isGreaterThanOrEqualTo(row.atLeast() - 0.01);
             }
+        }
+    }
+
+    @Property(tries = 150)
+    void noPlanOfWhatIsLeftOfASeasonBeatsABound(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.season(seed, MOST_FIELDS), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+        CompiledSeason compiled = CompiledSeason.of(left);
+        SeasonBounds bounds = SeasonBounds.of(compiled);
+
+        for (Plan plan : plans(compiled, seed)) {
+            assertKeeps(plan, bounds.forPlan(plan));
         }
     }
 

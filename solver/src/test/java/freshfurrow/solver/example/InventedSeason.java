@@ -110,24 +110,12 @@ public final class InventedSeason {
             List<WaterPoint> waterPoints,
             List<CompostLot> compost,
             List<Rain> rain) {
-        return new Season(
-                season.name(),
-                season.first(),
-                season.last(),
-                season.timezone(),
-                season.closed(),
-                season.places(),
-                season.recipes(),
-                fields,
-                season.planters(),
-                season.rigs(),
-                waterPoints,
-                compost,
-                season.drying(),
-                rain,
-                season.distances(),
-                season.goals(),
-                season.units());
+        return season.change()
+                .fields(fields)
+                .waterPoints(waterPoints)
+                .compost(compost)
+                .rain(rain)
+                .season();
     }
 
     private static Field changed(Field field, double areaHa, DateWindow window, Set<String> planters) {

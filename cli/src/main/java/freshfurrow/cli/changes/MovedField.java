@@ -1,0 +1,72 @@
+package freshfurrow.cli.changes;
+
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import freshfurrow.model.timeline.WetGround;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A field that is planted by another planter, or begun on another day, than in the plan before.
+ *
+ * @param to empty when it is not planted any more
+ * @param why one clause
+ */
+record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise> to, String why) {
+    /** In the order of the days of the plan before. */
+    static List<MovedField> of(Season left, Map<String, Standing.Promise> before, Map<String, Standing.Promise> after) {
+        List<MovedField> moved = new ArrayList<>();
+        for (Field field : left.fields()) {
+            Standing.Promise from = before.get(field.id());
+            Optional<Standing.Promise> to = Optional.ofNullable(after.get(field.id()));
+            if (from != null && !to.equals(Optional.of(from))) {
+                moved.add(new MovedField(field, from, to, why(left, field, from, to)));
+            }
+        }
+        moved.sort(Comparator.comparing(one -> one.from().day()));
+        return List.copyOf(moved);
+    }
+
+    private static String why(Season left, Field field, Standing.Promise from, Optional<Standing.Promise> to) {
+        if (to.isEmpty()) {
+            return "it is not planted any more";
+        }
+        LocalDate day = from.day();
+        Optional<LocalDate> wetUntil = wetUntil(left, field, day);
+        if (wetUntil.isPresent()) {
+            return "wet until " + wetUntil.get();
+        }
+        boolean down = left.outages().stream()
+                .anyMatch(outage ->
+                        outage.machine().equals(from.planter()) && overlaps(outage.from(), outage.until(), day));
+        if (down) {
+            return from.planter() + " is down";
+        }
+        boolean rigDown = left.outages().stream()
+                .anyMatch(
+                        outage -> left.rigs().stream().anyMatch(rig -> rig.id().equals(outage.machine()))
+                                && overlaps(outage.from(), outage.until(), day));
+        if (rigDown) {
+            return "a rig is down";
+        }
+        return to.get().day().isBefore(day) ? "there is time for it" : "others come first";
+    }
+
+    /** The day from which on a field that is wet on some day bears machines again. */
+    static Optional<LocalDate> wetUntil(Season left, Field field, LocalDate day) {
+        return WetGround.of(left, field.drainage()).stream()
+                .filter(wet -> overlaps(wet.from(), wet.to(), day))
+                .map(wet -> wet.to().toLocalDate())
+                .findFirst();
+    }
+
+    private static boolean overlaps(LocalDateTime from, LocalDateTime until, LocalDate day) {
+        return from.isBefore(day.plusDays(1).atStartOfDay()) && until.isAfter(day.atStartOfDay());
+    }
+}

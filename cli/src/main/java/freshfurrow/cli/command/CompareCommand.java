@@ -1,0 +1,256 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.compare.ComparisonFile;
+import freshfurrow.cli.compare.ComparisonReader;
+import freshfurrow.cli.page.ComparisonPage;
+import freshfurrow.cli.text.ComparisonReport;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Season;
+import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.LivingRules;
+import freshfurrow.solver.lived.Candidate;
+import freshfurrow.solver.lived.SpringComparison;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "compare",
+        header = "Compare variants of a season over many springs of its weather record.",
+        description =
+                "%nPlans the season and each variant, lives each plan through the same springs by people who know the weather so far, and sets side by side when they finish, what is late or left, refills, waiting, hours, roads and money. The same --seed, --steps and springs give the same file, byte for byte, with any number of threads.%n",
+        footer = {
+            "  freshfurrow compare season.yaml --variant two-rigs.yaml",
+            "  freshfurrow compare season.yaml --variant two-rigs.yaml --variant two-rigs.yaml,long-hold.yaml",
+            "  freshfurrow compare season.yaml --variant two-rigs.yaml --springs 1-500 --out part1",
+            "  freshfurrow compare --merge part1 part2 --out both"
+        })
+final class CompareCommand implements Callable<Integer> {
+    static final String FILE_NAME = "compare.json";
+    static final String PAGE_NAME = "compare.html";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(
+            paramLabel = "SEASON",
+            arity = "0..1",
+            description = "a season file, or a folder that holds season.yaml; its weather record makes the springs")
+    private Optional<Path> season = Optional.empty();
+
+    @Option(
+            names = "--variant",
+            paramLabel = "FILE[,FILE]",
+            description =
+                    "a JSON merge patch (RFC 7396) over the season file, or several to be applied in order; may be repeated, each makes a variant of its own")
+    private List<String> variants = new ArrayList<>();
+
+    @Option(
+            names = "--springs",
+            paramLabel = "N|A-B",
+            converter = SpringRange.Converter.class,
+            defaultValue = "100",
+            description =
+                    "how many springs, or which: first the years of the record, then generated ones (default: ${DEFAULT-VALUE})")
+    private SpringRange springs = new SpringRange(1, 100);
+
+    @Option(
+            names = "--forecast",
+            paramLabel = "DAYS",
+            defaultValue = "0",
+            description = "days of weather known ahead, today among them, 0 to 14 (default: ${DEFAULT-VALUE})")
+    private int forecast;
+
+    @Option(
+            names = "--replan",
+            paramLabel = "DAYS",
+            defaultValue = "0",
+            description =
+                    "plan what is left again every so many days, 0 to keep to the plan; slow (default: ${DEFAULT-VALUE})")
+    private int replan;
+
+    @Option(
+            names = "--steps",
+            paramLabel = "N",
+            defaultValue = "20000",
+            description = "how many moves to try for each plan, 0 or more (default: ${DEFAULT-VALUE})")
+    private long steps;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description =
+                    "any whole number; another one makes other plans and other springs (default: ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
+    private Optional<Integer> threads = Optional.empty();
+
+    @Option(
+            names = "--merge",
+            paramLabel = "PART",
+            arity = "1..*",
+            description = "join slices of the same comparison: files compare.json, or folders that hold one")
+    private List<Path> parts = new ArrayList<>();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "folder for compare.json and compare.html, made when missing (default: folder compare beside the season file, or here with --merge)")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--force", description = "replace a comparison that is already there")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        refuseNonsense();
+        Path folder = out.orElseGet(this::usualFolder);
+        List<Path> files = List.of(folder.resolve(FILE_NAME), folder.resolve(PAGE_NAME));
+        NewFile.refuseThoseThere(files, force);
+        ComparedSprings compared = parts.isEmpty() ? compare() : merge();
+        NewFile.writeAll(
+                List.of(
+                        new NewFile(files.get(0), ComparisonFile.toJson(compared)),
+                        new NewFile(files.get(1), ComparisonPage.html(compared))),
+                force);
+        List<String> lines = new ArrayList<>(ComparisonReport.lines(compared));
+        lines.add("");
+        lines.add("Written to " + files.get(0) + ", with " + PAGE_NAME + " beside it for a browser");
+        Output.print(spec, lines);
+        return Freshfurrow.OK;
+    }
+
+    private void refuseNonsense() {
+        if (season.isPresent() == !parts.isEmpty()) {
+            throw mistake("Give a SEASON to compare, or slices to --merge, and not both");
+        }
+        if (!parts.isEmpty() && !variants.isEmpty()) {
+            throw mistake("--merge takes the variants from its slices; leave --variant out");
+        }
+        if (steps < 0) {
+            throw mistake("--steps is 0 or more, not " + steps);
+        }
+        if (forecast < 0 || forecast > 14) {
+            throw mistake("--forecast is 0 to 14 days, not " + forecast);
+        }
+        if (replan < 0 || replan > 60) {
+            throw mistake("--replan is 0 to 60 days, not " + replan);
+        }
+        if (threads.orElse(1) < 1) {
+            throw mistake("--threads is 1 or more, not " + threads.orElse(1));
+        }
+    }
+
+    private ParameterException mistake(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private Path usualFolder() {
+        return season.map(path ->
+                        Files.isDirectory(path) ? path : path.toAbsolutePath().resolveSibling(""))
+                .orElse(Path.of(""))
+                .resolve("compare");
+    }
+
+    private ComparedSprings compare() {
+        Path file = season.orElseThrow();
+        List<Candidate> candidates = new ArrayList<>();
+        Reading.Valid base = SeasonArgument.valid(SeasonFiles.read(file, List.of()));
+        candidates.add(candidate("base", base));
+        for (String variant : variants) {
+            List<Path> patches = Stream.of(variant.split(",", -1)).map(Path::of).toList();
+            candidates.add(candidate(name(patches), SeasonArgument.valid(SeasonFiles.read(file, patches))));
+        }
+        refuseOtherDates(candidates);
+        SeasonSprings weather = SeasonSprings.of(base, seed);
+        List<Integer> numbers = weather.those(springs);
+        Season planned = base.season();
+        LivingRules rules = new LivingRules(
+                planned.name(),
+                base.file(),
+                planned.first(),
+                planned.last(),
+                planned.units(),
+                base.costs().flatMap(costs -> costs.currency()),
+                weather.about(),
+                weather.recorded(),
+                seed,
+                steps,
+                forecast,
+                replan);
+        SpringsLine progress = SpringsLine.onTerminal();
+        try {
+            return new SpringComparison(
+                            rules,
+                            weather,
+                            threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
+                            progress)
+                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training());
+        } finally {
+            progress.clear();
+        }
+    }
+
+    private static Candidate candidate(String name, Reading.Valid read) {
+        return new Candidate(name, read.season(), read.costs(), read.sha256());
+    }
+
+    private static String name(List<Path> patches) {
+        return String.join(
+                "+",
+                patches.stream()
+                        .map(path -> String.valueOf(path.getFileName()).replaceFirst("\\.(ya?ml|json)$", ""))
+                        .toList());
+    }
+
+    private static void refuseOtherDates(List<Candidate> candidates) {
+        Season base = candidates.get(0).season();
+        for (Candidate candidate : candidates) {
+            if (!candidate.season().first().equals(base.first())
+                    || !candidate.season().last().equals(base.last())) {
+                throw new Refusal(
+                        "variant " + candidate.name() + " has other first and last days than the season, so"
+                                + " that they cannot live through the same springs; leave season.first and season.last as they are");
+            }
+        }
+    }
+
+    private ComparedSprings merge() {
+        Optional<ComparedSprings> joined = Optional.empty();
+        for (Path part : parts) {
+            Path file = Files.isDirectory(part) ? part.resolve(FILE_NAME) : part;
+            ComparedSprings slice = slice(file);
+            try {
+                joined = Optional.of(joined.isPresent() ? joined.get().join(slice) : slice);
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(file + ": does not go with the slices before it: " + e.getMessage()
+                        + "; make all slices with the same season, variants, --seed, --steps and --forecast");
+            }
+        }
+        return joined.orElseThrow();
+    }
+
+    private static ComparedSprings slice(Path file) {
+        try {
+            return ComparisonReader.read(file);
+        } catch (IOException e) {
+            throw new Refusal(file + ": is no comparison that can be read (" + Failures.reason(e)
+                    + "); make it again with 'freshfurrow compare'");
+        }
+    }
+}

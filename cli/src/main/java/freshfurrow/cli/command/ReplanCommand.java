@@ -1,0 +1,184 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.model.log.LogContext;
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.progress.News;
+import freshfurrow.model.read.LogReader;
+import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Season;
+import freshfurrow.solver.PlanningOptions;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "replan",
+        header = "Plan what is left of a season again, after rain, a breakdown or a look into the log.",
+        description =
+                "%nTakes the plan as carried out until now, or until something happened that it did not know of, except where the log says otherwise, and plans the rest from where machines stand. The next days stay as they were unless that costs. Without anything new the plan stays as it is.%n",
+        footer = {
+            "  freshfurrow replan scenarios/spring --plan plan --rain 2027-04-30T10:00=0.8in",
+            "  freshfurrow replan season.yaml --plan plan --down R1=2027-05-04T00:00/2027-05-05T12:00",
+            "  freshfurrow replan season.yaml --plan plan --now 2027-05-04T06:00 --spoiled windrow"
+        })
+final class ReplanCommand implements Callable<Integer> {
+    static final Duration USUAL_TIME = Duration.ofSeconds(5);
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            required = true,
+            description = "the plan that was followed: a plan file, or a folder that holds plan.json")
+    private Path plan = Path.of("");
+
+    @Option(
+            names = "--now",
+            paramLabel = "TIME",
+            description =
+                    "local date and time from which on to plan (default: the clock, if it is in the season; else the latest of what is told by the log, --rain and --down)")
+    private Optional<String> now = Optional.empty();
+
+    @Option(
+            names = "--rain",
+            paramLabel = "TIME=DEPTH",
+            description = "rain that fell or is sure to fall, and when it began; may be repeated")
+    private List<String> rain = new ArrayList<>();
+
+    @Option(
+            names = "--down",
+            paramLabel = "MACHINE=FROM/UNTIL",
+            description = "a planter or rig that is out of order; may be repeated")
+    private List<String> down = new ArrayList<>();
+
+    @Option(
+            names = "--spoiled",
+            paramLabel = "LOT",
+            description = "a lot of compost of which nothing more can be used; may be repeated")
+    private List<String> spoiled = new ArrayList<>();
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "the season's log (default: log.csv in the folder of the season file, if there is one)")
+    private Optional<Path> log = Optional.empty();
+
+    @Option(names = "--only-logged", description = "take nothing as carried out that is not in the log")
+    private boolean onlyLogged;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "folder for plan.json, plan.html and plans, where every plan is kept (default: the folder of PLAN)")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--time",
+            paramLabel = "TIME",
+            converter = TimeConverter.class,
+            description = "how long to plan at most, as 5s or 1min (default: 5s, unless --steps is given)")
+    private Optional<Duration> time = Optional.empty();
+
+    @Option(names = "--steps", paramLabel = "N", description = "how many moves to try, 0 or more")
+    private Optional<Long> steps = Optional.empty();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(names = "--no-page", description = "write no plan.html, the page for a browser")
+    private boolean noPage;
+
+    @Override
+    public Integer call() {
+        if (steps.isPresent() && steps.get() < 0) {
+            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
+        }
+        Reading.Valid read = season.read();
+        LogReading.Valid logged = log(read.season());
+        List<String> lines = new Replanning(read, plan, logged, news(read.season()), onlyLogged, options())
+                .run(moment(read.season(), logged.log()), out, !noPage);
+        Output.print(spec, lines);
+        return Freshfurrow.OK;
+    }
+
+    private PlanningOptions options() {
+        Optional<Duration> most = time.or(() -> steps.isPresent() ? Optional.empty() : Optional.of(USUAL_TIME));
+        return new PlanningOptions(most, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed);
+    }
+
+    private News news(Season whole) {
+        News news = new News(
+                rain.stream().map(NewsText::rain).toList(),
+                down.stream().map(NewsText::down).toList(),
+                new LinkedHashSet<>(spoiled));
+        news.outages().forEach(outage -> {
+            boolean known = whole.planters().stream().anyMatch(one -> one.id().equals(outage.machine()))
+                    || whole.rigs().stream().anyMatch(one -> one.id().equals(outage.machine()));
+            if (!known) {
+                throw new Refusal("--down: there is no planter or rig '" + outage.machine() + "'; the season has "
+                        + machines(whole));
+            }
+        });
+        spoiled.forEach(lot -> {
+            if (whole.compost().stream().noneMatch(one -> one.id().equals(lot))) {
+                throw new Refusal("--spoiled: there is no lot '" + lot + "'; the season has "
+                        + String.join(
+                                ", ",
+                                whole.compost().stream().map(one -> one.id()).toList()));
+            }
+        });
+        return news;
+    }
+
+    private static String machines(Season whole) {
+        List<String> ids =
+                new ArrayList<>(whole.planters().stream().map(one -> one.id()).toList());
+        ids.addAll(whole.rigs().stream().map(one -> one.id()).toList());
+        return String.join(", ", ids);
+    }
+
+    private LogReading.Valid log(Season whole) {
+        Path file = log.orElseGet(() -> season.folder().resolve("log.csv"));
+        if (log.isPresent() && !Files.exists(file)) {
+            throw new Refusal(file + ": there is no such file; name the season's log with --log FILE");
+        }
+        LogReading reading = LogReader.read(file, LogContext.of(whole));
+        if (reading instanceof LogReading.Invalid invalid) {
+            throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
+        }
+        return (LogReading.Valid) reading;
+    }
+
+    private PlanningMoment moment(Season whole, SeasonLog entries) {
+        return PlanningMoment.of(
+                now.map(text -> NewsText.moment("--now", text)),
+                whole,
+                entries,
+                news(whole),
+                LocalDateTime.now(whole.timezone()));
+    }
+}

@@ -1,0 +1,131 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.changes.ChangesReport;
+import freshfurrow.cli.page.SeasonPage;
+import freshfurrow.cli.text.AuditReport;
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.audit.Finding;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.progress.News;
+import freshfurrow.model.progress.Promises;
+import freshfurrow.model.progress.SoFar;
+import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.PlanningOptions;
+import freshfurrow.solver.construction.FollowedLists;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Makes a plan of what is left of a season, and says what it changes. */
+final class Replanning {
+    private final Reading.Valid read;
+    private final Path planFile;
+    private final Plan before;
+    private final LogReading.Valid log;
+    private final News news;
+    private final boolean onlyLogged;
+    private final PlanningOptions options;
+
+    /** @throws Refusal when the plan cannot be read or is of another season */
+    Replanning(
+            Reading.Valid read,
+            Path plan,
+            LogReading.Valid log,
+            News news,
+            boolean onlyLogged,
+            PlanningOptions options) {
+        this.read = read;
+        this.planFile = PlanArgument.file(plan);
+        this.before = PlanArgument.read(plan);
+        this.log = log;
+        this.news = news;
+        this.onlyLogged = onlyLogged;
+        this.options = options;
+        if (!read.sha256().equals(before.season().sha256())) {
+            throw new Refusal(planFile + ": this is no plan of " + read.file()
+                    + " as it is now (its checksum is another); name the plan that was made from it, or its variants with"
+                    + " --variant FILE, or plan anew with 'freshfurrow plan'");
+        }
+    }
+
+    /** Makes the plan and writes it; returns what to print. */
+    List<String> run(PlanningMoment moment, Optional<Path> out, boolean page) {
+        Season whole = read.season();
+        Season plannedBefore = SeasonOfPlan.whatItWasMadeFor(planFile, before, whole);
+        LocalDateTime now = moment.now();
+        before.start().filter(start -> now.isBefore(start.now())).ifPresent(start -> {
+            throw new Refusal(planFile + ": it begins at " + start.now() + ", after " + now
+                    + "; plan from a later time on with --now, or name an earlier plan with --plan");
+        });
+        SoFar.Result soFar = SoFar.of(whole, before, now, news, log.log(), onlyLogged);
+        PlanStart start = soFar.start()
+                .withPromises(Promises.of(before, now, whole.goals().steadyDays()))
+                .withLog(log.sha256());
+        Season left = start.remaining(whole);
+        Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
+        PlanTarget.in(folder, true);
+
+        Plan plan = plan(CompiledSeason.of(left), start);
+        refuseFindings(Audit.check(left, plan));
+        List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
+        lines.add("");
+        lines.addAll(ChangesReport.lines(left, plan, plannedBefore, before));
+        lines.add("");
+        Path kept = PlanArchive.in(folder).add(plan);
+        if (page) {
+            Plan written = PlanArgument.read(kept);
+            PlanTarget.in(folder, true).writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written));
+        }
+        lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
+        return lines;
+    }
+
+    private Plan plan(CompiledSeason left, PlanStart start) {
+        Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
+        List<List<String>> followed = before.planters().values().stream()
+                .map(Plan.PlanterPlan::fields)
+                .toList();
+        if (isNothingNew()) {
+            return PlanRecorder.record(left, FollowedLists.left(left, followed).ids(left.season()), source, start);
+        }
+        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
+        List<Plan> plans = new ArrayList<>();
+        PlanningRun run = new PlanningRun(left, options, planner -> planner.planFrom(followed));
+        run.keepBestOnInterrupt(lists -> {
+            Plan found = record.apply(lists);
+            plans.add(run.bounded(found, record).orElse(found));
+            return Freshfurrow.OK;
+        });
+        return plans.get(0);
+    }
+
+    private boolean isNothingNew() {
+        boolean sameLog = before.start()
+                .flatMap(PlanStart::logSha256)
+                .map(log.sha256()::equals)
+                .orElseGet(() -> log.log().entries().isEmpty());
+        return sameLog
+                && !onlyLogged
+                && news.rain().isEmpty()
+                && news.outages().isEmpty()
+                && news.spoiledLots().isEmpty();
+    }
+
+    private static void refuseFindings(List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            List<String> lines = new ArrayList<>();
+            lines.add("The plan breaks rules of its own season, so it is not written. This is an error of the program,"
+                    + " not of your files; please report it with your season file, plan and log.");
+            findings.forEach(finding -> lines.add(AuditReport.line(finding)));
+            throw new Refusal(lines);
+        }
+    }
+}

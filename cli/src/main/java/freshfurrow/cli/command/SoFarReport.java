@@ -1,0 +1,39 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.progress.SoFar;
+import freshfurrow.model.season.Season;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is taken as done, and from where that comes. */
+final class SoFarReport {
+    private SoFarReport() {}
+
+    static List<String> lines(Season whole, SoFar.Result soFar, PlanningMoment moment) {
+        Figures figures = new Figures(whole.units());
+        List<String> lines = new ArrayList<>();
+        lines.add("Season " + whole.name() + ", planned again from "
+                + Figures.day(moment.now().toLocalDate()) + " "
+                + Figures.clock(moment.now(), moment.now().toLocalDate()) + " on, " + moment.source());
+        double plannedHa = sum(soFar, false);
+        double loggedHa = sum(soFar, true);
+        lines.add("Planted so far: " + figures.area(plannedHa + loggedHa) + ", of which logged "
+                + figures.area(loggedHa) + ", as planned and not logged " + figures.area(plannedHa));
+        if (soFar.followedUntil().isBefore(moment.now())) {
+            lines.add("The plan is taken as carried out until "
+                    + Figures.day(soFar.followedUntil().toLocalDate()) + " "
+                    + Figures.clock(soFar.followedUntil(), soFar.followedUntil().toLocalDate())
+                    + ", when something happened that it did not know of; after that machines stood still");
+        }
+        return lines;
+    }
+
+    private static double sum(SoFar.Result soFar, boolean logged) {
+        return soFar.start().planted().stream()
+                .filter(part -> soFar.loggedFields().contains(part.field()) == logged)
+                .mapToDouble(PlanStart.Planted::areaHa)
+                .sum();
+    }
+}

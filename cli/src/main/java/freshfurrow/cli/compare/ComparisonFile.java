@@ -1,0 +1,186 @@
+package freshfurrow.cli.compare;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.solver.compare.Chance;
+import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.ComparedVariant;
+import freshfurrow.solver.compare.LivingRules;
+import freshfurrow.solver.compare.Measure;
+import freshfurrow.solver.compare.Money;
+import freshfurrow.solver.compare.PairedDifference;
+import freshfurrow.solver.compare.Spread;
+import freshfurrow.solver.compare.SpringFigures;
+import freshfurrow.solver.compare.VariantSummary;
+import java.util.List;
+
+/** A comparison as JSON; the same comparison always gives the same text. */
+public final class ComparisonFile {
+    /** What the key {@code format} of the file says. */
+    public static final String FORMAT = "freshfurrow-compare/1";
+
+    /** The figures of a spring, in the order of its row. */
+    static final List<String> COLUMNS = List.of(
+            "spring",
+            "finishS",
+            "lateHaDays",
+            "unservedHa",
+            "fills",
+            "waterTrips",
+            "waitH",
+            "rigUse",
+            "dumpedKg",
+            "compostKg",
+            "workH",
+            "driveKm",
+            "runningCost");
+
+    private ComparisonFile() {}
+
+    /** The text of the file, ending in a newline: one spring of one variant a line. */
+    public static String toJson(ComparedSprings compared) {
+        return new ComparisonText().of(tree(compared));
+    }
+
+    static ObjectNode tree(ComparedSprings compared) {
+        ObjectNode top = JsonNodeFactory.instance.objectNode().put("format", FORMAT);
+        top.set("rules", rules(compared.rules()));
+        top.put("springs", compared.numbers().size());
+        List<VariantSummary> summaries = compared.summaries();
+        ArrayNode variants = top.putArray("variants");
+        for (int i = 0; i < summaries.size(); i++) {
+            variants.add(variant(compared, compared.variants().get(i), summaries.get(i)));
+        }
+        return top;
+    }
+
+    private static ObjectNode rules(LivingRules rules) {
+        ObjectNode node = JsonNodeFactory.instance
+                .objectNode()
+                .put("season", rules.season())
+                .put("file", rules.file())
+                .put("first", rules.first().toString())
+                .put("last", rules.last().toString());
+        node.putObject("units")
+                .put("area", rules.units().area().symbol())
+                .put("volume", rules.units().volume().symbol())
+                .put("mass", rules.units().mass().symbol())
+                .put("distance", rules.units().distance().symbol());
+        rules.currency().ifPresent(code -> node.put("currency", code));
+        return node.put("weather", rules.weather())
+                .put("recorded", rules.recorded())
+                .put("seed", rules.seed())
+                .put("steps", rules.steps())
+                .put("forecastDays", rules.forecastDays())
+                .put("replanDays", rules.replanDays());
+    }
+
+    private static ObjectNode variant(ComparedSprings compared, ComparedVariant variant, VariantSummary summary) {
+        ObjectNode node = JsonNodeFactory.instance
+                .objectNode()
+                .put("name", variant.lived().name())
+                .put("sha256", variant.sha256());
+        variant.lived().yearlyCost().ifPresent(cost -> node.put("yearlyCost", cost));
+        node.set("insideWindows", chance(summary.insideWindows()));
+        ObjectNode spreads = node.putObject("spread");
+        summary.spreads().forEach((measure, spread) -> spreads.set(key(measure), spread(spread)));
+        if (!summary.differences().isEmpty()) {
+            ObjectNode differences = node.putObject("lessBase");
+            summary.differences()
+                    .forEach((measure, difference) -> differences.set(key(measure), difference(difference)));
+        }
+        ObjectNode luck = node.putObject("planLuck");
+        variant.lived().luck().forEach((measure, deviation) -> luck.put(key(measure), deviation));
+        summary.money().ifPresent(money -> node.set("money", money(money)));
+        ObjectNode limits = node.putObject("limits");
+        variant.limits().forEach(share -> limits.putObject(share.resource().key())
+                .put("shareOfLate", share.ofLate())
+                .put("shareOfWait", share.ofWait()));
+        ArrayNode columns = node.putArray("columns");
+        COLUMNS.forEach(columns::add);
+        ArrayNode rows = node.putArray("rows");
+        for (int i = 0; i < compared.numbers().size(); i++) {
+            rows.add(row(compared.numbers().get(i), variant.lived().springs().get(i)));
+        }
+        return node;
+    }
+
+    private static ArrayNode row(int number, SpringFigures spring) {
+        ArrayNode row = JsonNodeFactory.instance
+                .arrayNode()
+                .add(number)
+                .add(spring.finishS())
+                .add(spring.lateHaDays())
+                .add(spring.unservedHa())
+                .add(spring.fills())
+                .add(spring.waterTrips())
+                .add(spring.waitH())
+                .add(spring.rigUse())
+                .add(spring.dumpedKg())
+                .add(spring.compostKg())
+                .add(spring.workH())
+                .add(spring.driveKm());
+        if (spring.runningCost().isPresent()) {
+            row.add(spring.runningCost().getAsDouble());
+        } else {
+            row.addNull();
+        }
+        return row;
+    }
+
+    static String key(Measure measure) {
+        return switch (measure) {
+            case FINISH -> "finishS";
+            case LATE -> "lateHaDays";
+            case UNSERVED -> "unservedHa";
+            case FILLS -> "fills";
+            case WATER_TRIPS -> "waterTrips";
+            case WAIT -> "waitH";
+            case RIG_USE -> "rigUse";
+            case DUMPED -> "dumpedKg";
+            case WORK -> "workH";
+            case DRIVE -> "driveKm";
+        };
+    }
+
+    private static ObjectNode chance(Chance chance) {
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("springs", chance.springs())
+                .put("of", chance.of())
+                .put("lower", chance.lower())
+                .put("upper", chance.upper());
+    }
+
+    private static ObjectNode spread(Spread spread) {
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("low", spread.low())
+                .put("median", spread.median())
+                .put("high", spread.high())
+                .put("mean", spread.mean());
+    }
+
+    private static ObjectNode difference(PairedDifference difference) {
+        return JsonNodeFactory.instance
+                .objectNode()
+                .put("mean", difference.mean())
+                .put("lower", difference.lower())
+                .put("upper", difference.upper())
+                .put("less", difference.less())
+                .put("same", difference.same())
+                .put("more", difference.more());
+    }
+
+    private static ObjectNode money(Money money) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.set("season", spread(money.season()));
+        money.difference().ifPresent(difference -> node.set("lessBase", difference(difference)));
+        money.breakEven().ifPresent(breakEven -> node.putObject("breakEven")
+                .put("mean", breakEven.mean())
+                .put("lower", breakEven.lower())
+                .put("upper", breakEven.upper()));
+        return node.put("yearlyExtra", money.yearlyExtra());
+    }
+}

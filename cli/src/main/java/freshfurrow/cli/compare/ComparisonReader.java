@@ -1,0 +1,189 @@
+package freshfurrow.cli.compare;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import freshfurrow.model.plan.Resource;
+import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.quantity.DistanceUnit;
+import freshfurrow.model.quantity.MassUnit;
+import freshfurrow.model.quantity.VolumeUnit;
+import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.ComparedVariant;
+import freshfurrow.solver.compare.LivedVariant;
+import freshfurrow.solver.compare.LivingRules;
+import freshfurrow.solver.compare.Measure;
+import freshfurrow.solver.compare.SpringFigures;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Reads the file of a comparison: its rules and its rows. The rest of it is worked out from these again. */
+public final class ComparisonReader {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+            .build();
+
+    private ComparisonReader() {}
+
+    /**
+     * The comparison in a file.
+     *
+     * @throws IOException when there is no such file, or it is no comparison; its message is one line without the file's name
+     */
+    public static ComparedSprings read(Path file) throws IOException {
+        JsonNode top;
+        try {
+            top = MAPPER.readTree(Files.readAllBytes(file));
+        } catch (JsonProcessingException e) {
+            throw new IOException("is no JSON: " + e.getOriginalMessage(), e);
+        }
+        try {
+            if (!ComparisonFile.FORMAT.equals(text(top, "format"))) {
+                throw new IllegalArgumentException(
+                        "is of the format " + text(top, "format") + ", not " + ComparisonFile.FORMAT);
+            }
+            return compared(top);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw new IOException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    private static ComparedSprings compared(JsonNode top) {
+        List<Integer> numbers = new ArrayList<>();
+        JsonNode variants = at(top, "variants");
+        at(at(variants, 0), "rows").forEach(row -> numbers.add((int) number(row, 0)));
+        List<ComparedVariant> read = new ArrayList<>();
+        variants.forEach(variant -> read.add(variant(variant, numbers)));
+        return new ComparedSprings(rules(at(top, "rules")), numbers, read);
+    }
+
+    private static LivingRules rules(JsonNode rules) {
+        JsonNode units = at(rules, "units");
+        return new LivingRules(
+                text(rules, "season"),
+                text(rules, "file"),
+                LocalDate.parse(text(rules, "first")),
+                LocalDate.parse(text(rules, "last")),
+                new DisplayUnits(
+                        named(AreaUnit.values(), AreaUnit::symbol, text(units, "area")),
+                        named(VolumeUnit.values(), VolumeUnit::symbol, text(units, "volume")),
+                        named(MassUnit.values(), MassUnit::symbol, text(units, "mass")),
+                        named(DistanceUnit.values(), DistanceUnit::symbol, text(units, "distance"))),
+                rules.has("currency") ? Optional.of(text(rules, "currency")) : Optional.empty(),
+                text(rules, "weather"),
+                (int) number(rules, "recorded"),
+                at(rules, "seed").asLong(),
+                at(rules, "steps").asLong(),
+                (int) number(rules, "forecastDays"),
+                (int) number(rules, "replanDays"));
+    }
+
+    private static ComparedVariant variant(JsonNode variant, List<Integer> numbers) {
+        List<SpringFigures> springs = new ArrayList<>();
+        for (JsonNode row : at(variant, "rows")) {
+            if (springs.size() >= numbers.size() || (int) number(row, 0) != numbers.get(springs.size())) {
+                throw new IllegalArgumentException("has other springs for one variant than for another");
+            }
+            springs.add(spring(row));
+        }
+        List<ComparedVariant.ResourceShare> limits = new ArrayList<>();
+        at(variant, "limits")
+                .properties()
+                .forEach(limit -> limits.add(new ComparedVariant.ResourceShare(
+                        named(Resource.values(), Resource::key, limit.getKey()),
+                        number(limit.getValue(), "shareOfLate"),
+                        number(limit.getValue(), "shareOfWait"))));
+        Map<Measure, Double> luck = new EnumMap<>(Measure.class);
+        JsonNode planLuck = at(variant, "planLuck");
+        for (Measure measure : Measure.values()) {
+            if (planLuck.has(ComparisonFile.key(measure))) {
+                luck.put(measure, number(planLuck, ComparisonFile.key(measure)));
+            }
+        }
+        OptionalDouble yearly =
+                variant.has("yearlyCost") ? OptionalDouble.of(number(variant, "yearlyCost")) : OptionalDouble.empty();
+        return new ComparedVariant(
+                new LivedVariant(text(variant, "name"), yearly, luck, springs), text(variant, "sha256"), limits);
+    }
+
+    private static SpringFigures spring(JsonNode row) {
+        if (row.size() != ComparisonFile.COLUMNS.size()) {
+            throw new IllegalArgumentException(
+                    "has a row of " + row.size() + " figures where " + ComparisonFile.COLUMNS.size() + " belong");
+        }
+        return new SpringFigures(
+                (int) number(row, 1),
+                number(row, 2),
+                number(row, 3),
+                (int) number(row, 4),
+                (int) number(row, 5),
+                number(row, 6),
+                number(row, 7),
+                number(row, 8),
+                number(row, 9),
+                number(row, 10),
+                number(row, 11),
+                row.get(12).isNull() ? OptionalDouble.empty() : OptionalDouble.of(number(row, 12)));
+    }
+
+    private static <T> T named(T[] all, Function<T, String> name, String wanted) {
+        return Arrays.stream(all)
+                .filter(one -> name.apply(one).equals(wanted))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("has an unknown '" + wanted + "'"));
+    }
+
+    private static String text(JsonNode node, String key) {
+        JsonNode value = at(node, key);
+        if (!value.isTextual()) {
+            throw new IllegalArgumentException("has no text under '" + key + "'");
+        }
+        return value.textValue();
+    }
+
+    private static double number(JsonNode node, String key) {
+        JsonNode value = at(node, key);
+        if (!value.isNumber()) {
+            throw new IllegalArgumentException("has no number under '" + key + "'");
+        }
+        return value.doubleValue();
+    }
+
+    private static double number(JsonNode row, int column) {
+        JsonNode value = at(row, column);
+        if (!value.isNumber()) {
+            throw new IllegalArgumentException("has no number for " + ComparisonFile.COLUMNS.get(column));
+        }
+        return value.doubleValue();
+    }
+
+    private static JsonNode at(JsonNode node, String key) {
+        JsonNode value = node.get(key);
+        if (value == null) {
+            throw new IllegalArgumentException("has no '" + key + "'");
+        }
+        return value;
+    }
+
+    private static JsonNode at(JsonNode node, int index) {
+        JsonNode value = node.get(index);
+        if (value == null) {
+            throw new IllegalArgumentException("has an empty list where something belongs");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,71 @@
+package freshfurrow.cli.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import freshfurrow.cli.compare.ComparedExample;
+import freshfurrow.cli.page.ComparisonPage;
+import freshfurrow.solver.compare.Measure;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The page of a comparison in a browser: all there, by day and by night, on a phone, for a screen reader. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+final class ComparisonIT {
+    private Path page = Path.of("");
+    private Browser browser;
+
+    @BeforeAll
+    void makePage(@TempDir Path folder) throws Exception {
+        browser = Browser.start(folder.resolve("profile"));
+        page = folder.resolve("compare.html");
+        Files.writeString(page, ComparisonPage.html(ComparedExample.springs(1, 40)));
+    }
+
+    @AfterAll
+    void close() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @Test
+    void everyMeasureHasARowAndADrawing() {
+        browser.open(page);
+
+        assertThat(browser.all("#charts svg")).hasSize(Measure.values().length);
+        assertThat(browser.all("#figures tbody tr")).hasSize(Measure.values().length + 2);
+        assertThat(browser.js("return document.querySelector('#charts svg').getAttribute('aria-label')"))
+                .asString()
+                .contains("finish", "<b>base</b>");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"light", "dark"})
+    void axeFindsNothing(String theme) {
+        browser.open(page);
+        browser.js("document.documentElement.dataset.theme = '" + theme + "'");
+
+        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations())
+                .extracting(Rule::getId)
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {360, 1280})
+    void nothingScrollsThePageSideways(int width) {
+        browser.size(width, 800);
+        browser.open(page);
+
+        assertThat(browser.js("return document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                .isEqualTo(0L);
+    }
+}

@@ -1,0 +1,70 @@
+package freshfurrow.cli.compare;
+
+import freshfurrow.model.plan.Resource;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.ComparedVariant;
+import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
+import freshfurrow.solver.compare.LivedVariant;
+import freshfurrow.solver.compare.LivingRules;
+import freshfurrow.solver.compare.Measure;
+import freshfurrow.solver.compare.SpringFigures;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** Forty invented springs of two variants: the second waits 5 h less in each, and all else is the same. */
+public final class ComparedExample {
+    private ComparedExample() {}
+
+    /** The springs of some numbers from 1 on. */
+    public static ComparedSprings springs(int first, int last) {
+        LivingRules rules = new LivingRules(
+                "<i>Spring</i> & all",
+                "season.yaml",
+                LocalDate.of(2027, 4, 19),
+                LocalDate.of(2027, 6, 5),
+                DisplayUnits.US,
+                Optional.of("EUR"),
+                "station.csv (invented)",
+                30,
+                1,
+                1_000,
+                0,
+                7);
+        List<Integer> numbers = IntStream.rangeClosed(first, last).boxed().toList();
+        return new ComparedSprings(
+                rules,
+                numbers,
+                List.of(variant("<b>base</b>", 5_000, numbers, 25, 900), variant("two-rigs", 5_400, numbers, 20, 400)));
+    }
+
+    private static ComparedVariant variant(
+            String name, double yearly, List<Integer> numbers, double waitH, double running) {
+        List<SpringFigures> springs = new ArrayList<>();
+        for (int i : numbers) {
+            springs.add(new SpringFigures(
+                    86_400 * (20 + i % 9),
+                    i % 4 * 100.125,
+                    0,
+                    130 + i % 5,
+                    60,
+                    waitH + i % 7,
+                    0.1 + 0.2,
+                    i % 3,
+                    2_700,
+                    580,
+                    1_300,
+                    OptionalDouble.of(running + i % 3)));
+        }
+        return new ComparedVariant(
+                new LivedVariant(
+                        name, OptionalDouble.of(yearly), Map.of(Measure.WAIT, 0.5, Measure.LATE, 1 / 3.0), springs),
+                "0".repeat(64),
+                List.of(new ResourceShare(Resource.RIG, 0.25, 0.875), new ResourceShare(Resource.WEATHER, 1, 0)));
+    }
+}

@@ -1,0 +1,61 @@
+package freshfurrow.cli.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import freshfurrow.solver.compare.ComparedSprings;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ComparisonFileTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void whatIsWrittenIsReadAgain() throws IOException {
+        ComparedSprings compared = ComparedExample.springs(1, 40);
+
+        assertThat(read(ComparisonFile.toJson(compared))).isEqualTo(compared);
+    }
+
+    @Test
+    void slicesWrittenReadAndJoinedGiveTheSameText() throws IOException {
+        ComparedSprings one = read(ComparisonFile.toJson(ComparedExample.springs(1, 13)));
+        ComparedSprings two = read(ComparisonFile.toJson(ComparedExample.springs(14, 40)));
+
+        assertThat(ComparisonFile.toJson(two.join(one)))
+                .isEqualTo(ComparisonFile.toJson(ComparedExample.springs(1, 40)));
+    }
+
+    @Test
+    void eachSpringHasALineOfItsOwn() {
+        assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 3)).lines())
+                .filteredOn(line -> line.strip().startsWith("[2,"))
+                .hasSize(2);
+    }
+
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', textBlock = """
+                    freshfurrow-compare/1, freshfurrow-plan/1, is of the format freshfurrow-plan/1
+                    `"weather": `, `"wether": `, has no 'weather'
+                    `[2,`, `[3,`, spring 3 after 3
+                    `"seed": 1`, `"seed": 1]`, is no JSON
+                    `"area": "ac"`, `"area": "rood"`, has an unknown 'rood'
+                    """)
+    void whatIsWrongIsSaidInALine(String before, String after, String reason) {
+        String broken = ComparisonFile.toJson(ComparedExample.springs(1, 3)).replace(before, after);
+
+        assertThatThrownBy(() -> read(broken)).isInstanceOf(IOException.class).hasMessageContaining(reason);
+    }
+
+    private ComparedSprings read(String text) throws IOException {
+        Path file = folder.resolve("compare.json");
+        Files.writeString(file, text);
+        return ComparisonReader.read(file);
+    }
+}

@@ -1,0 +1,188 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Season;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Planning again what is left of a season of four fields. */
+final class ReplanIT {
+    private static final String RAIN = "2027-04-20T15:00=0.8in";
+    private static final int KILLS = 25;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String season = "";
+    private Path planned = Path.of("");
+
+    @BeforeEach
+    void plan() throws Exception {
+        season = SeasonOnDisk.in(folder).toString();
+        planned = folder.resolve("plan");
+        assertThat(Launcher.run("plan", season, "--steps", "300", "--no-page").exitCode())
+                .isZero();
+    }
+
+    @Test
+    void rainMakesANewPlanThatHoldsAndTheOldOneIsKept() throws Exception {
+        String old = Files.readString(planned.resolve("plan.json"));
+
+        Launcher.Result replan = replan("--rain", RAIN, "--steps", "300");
+
+        assertThat(replan.err()).isEmpty();
+        assertThat(replan.exitCode()).isZero();
+        assertThat(replan.out())
+                .contains(
+                        "planned again from Tue 2027-04-20 15:00 on, the latest of what is told",
+                        "as planned and not logged",
+                        "corn done",
+                        "Written to ");
+        assertThat(Files.readString(planned.resolve("plans/001.json"))).isEqualTo(old);
+        assertThat(Files.readString(planned.resolve("plans/002.json")))
+                .isEqualTo(Files.readString(planned.resolve("plan.json")));
+        assertThat(planned.resolve("plan.html")).exists();
+        assertThat(Launcher.run("audit", season, planned.toString()).out()).startsWith("Nothing found.");
+        assertThat(Launcher.run("page", planned.toString(), "--force").exitCode())
+                .isZero();
+        assertThat(Launcher.run("day", planned.toString(), "2027-04-22").exitCode())
+                .isZero();
+    }
+
+    @Test
+    void whatWasDoneStaysDoneToTheAcre() throws Exception {
+        replan("--rain", RAIN, "--steps", "300");
+        Plan first = read(planned.resolve("plan.json"));
+
+        replan("--now", "2027-04-23T18:00", "--down", "R1=2027-04-23T18:00/2027-04-24T12:00", "--steps", "300");
+
+        Plan second = read(planned.resolve("plan.json"));
+        first.start().orElseThrow().planted().forEach(part -> assertThat(
+                        second.start().orElseThrow().planted())
+                .anySatisfy(later -> {
+                    assertThat(later.field()).isEqualTo(part.field());
+                    assertThat(later.date()).isEqualTo(part.date());
+                    assertThat(later.areaHa()).isGreaterThanOrEqualTo(part.areaHa());
+                }));
+    }
+
+    @Test
+    void withNothingNewThePlanStaysAsItIs() throws Exception {
+        Launcher.Result once = replan("--now", "2027-04-20T11:00");
+        Launcher.Result twice = replan("--now", "2027-04-20T11:00");
+
+        assertThat(once.out()).contains("No field moves.");
+        assertThat(twice.out()).contains("No field moves.");
+        assertThat(Files.readString(planned.resolve("plans/003.json")))
+                .isEqualTo(Files.readString(planned.resolve("plans/002.json")));
+    }
+
+    @Test
+    void whatIsLoggedCountsInsteadOfThePlan() throws Exception {
+        Files.writeString(folder.resolve("log.csv"), """
+                entry,at,fact,place,machine,load,lot,amount,until,takesBack,note
+                1,2027-04-20T10:30,planted,N40,P1,,,10 ac,,,
+                """);
+
+        Launcher.Result replan = replan("--now", "2027-04-20T11:00", "--steps", "100");
+
+        assertThat(replan.out()).contains("of which logged 10.0 ac");
+    }
+
+    @Test
+    void aPlanOfAnotherSeasonIsRefused() throws Exception {
+        Path file = folder.resolve("season.yaml");
+        Files.writeString(file, Files.readString(file).replace("42 ac", "43 ac"));
+        String old = Files.readString(planned.resolve("plan.json"));
+
+        Launcher.Result replan = replan("--rain", RAIN);
+
+        assertThat(replan.exitCode()).isEqualTo(1);
+        assertThat(replan.err()).contains("this is no plan of season.yaml as it is now");
+        assertThat(Files.readString(planned.resolve("plan.json"))).isEqualTo(old);
+    }
+
+    @Test
+    void mistakesAreOneLineEachAndChangeNothing() throws Exception {
+        for (Map.Entry<List<String>, String> mistake : Map.of(
+                        List.of("--rain", "yesterday"), "--rain 'yesterday' lacks a part",
+                        List.of("--rain", "2027-04-20T15:00=2 acres"), "no unit of a depth of rain",
+                        List.of("--down", "R9=2027-04-20T15:00/2027-04-21T15:00"), "there is no planter or rig 'R9'",
+                        List.of("--down", "R1=2027-04-20T15:00/2027-04-20T14:00"), "ends at or before it begins",
+                        List.of("--spoiled", "heap"), "there is no lot 'heap'; the season has windrow",
+                        List.of("--now", "2028-01-01T00:00"), "is not in the season",
+                        List.of("--spoiled", "windrow"), "say it with --now",
+                        List.of("--now", "noon"), "is no date and time")
+                .entrySet()) {
+            Launcher.Result replan = replan(mistake.getKey().toArray(String[]::new));
+            assertThat(replan.err()).contains(mistake.getValue()).hasLineCount(1);
+            assertThat(replan.exitCode()).isEqualTo(1);
+        }
+        assertThat(planned.resolve("plans")).doesNotExist();
+    }
+
+    @Test
+    void noPlanFileIsBrokenWhenItIsKilledAtAnyMoment() throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                Launcher.path().toString(),
+                "replan",
+                season,
+                "--plan",
+                planned.toString(),
+                "--rain",
+                RAIN,
+                "--steps",
+                "50"));
+        long begun = System.nanoTime();
+        assertThat(Launcher.result(Launcher.start(folder, Map.of(), command)).exitCode())
+                .isZero();
+        long wholeMs = (System.nanoTime() - begun) / 1_000_000;
+        Random random = new Random(5);
+        int cutShort = 0;
+        for (int kill = 0; kill < KILLS; kill++) {
+            Process process = Launcher.start(folder, Map.of(), command);
+            boolean ended = process.waitFor(wholeMs / 3 + random.nextLong(wholeMs), TimeUnit.MILLISECONDS);
+            cutShort += ended ? 0 : 1;
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly().waitFor();
+
+            assertThat(read(planned.resolve("plan.json")).planters()).isNotEmpty();
+            try (Stream<Path> kept = Files.list(planned.resolve("plans"))) {
+                for (Path file :
+                        kept.filter(path -> path.toString().endsWith(".json")).toList()) {
+                    assertThat(read(file).planters()).isNotEmpty();
+                }
+            }
+        }
+        assertThat(cutShort).isGreaterThan(KILLS / 3);
+    }
+
+    private Launcher.Result replan(String... options) throws Exception {
+        List<String> arguments = new ArrayList<>(List.of("replan", season, "--plan", planned.toString()));
+        arguments.addAll(List.of(options));
+        return Launcher.run(arguments.toArray(String[]::new));
+    }
+
+    private Plan read(Path file) throws Exception {
+        Plan plan = PlanFile.read(file);
+        Season whole = ((Reading.Valid) SeasonFiles.read(Path.of(season), List.of())).season();
+        Season madeFor = plan.start().map(start -> start.remaining(whole)).orElse(whole);
+        assertThat(Audit.check(madeFor, plan)).isEmpty();
+        return plan;
+    }
+}

@@ -1,0 +1,149 @@
+package freshfurrow.model.plan;
+
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What was done, and what became known, before a plan of what is left of a season begins.
+ *
+ * @param standing where the machines stand
+ * @param planted what was planted, by field and date
+ * @param lots what is left of compost, by lot; lots that are used up or gone are not among them
+ * @param rain that the season file does not tell of
+ * @param outages of machines, in the past or still to come
+ * @param batches made before of which mix is on board
+ * @param logSha256 of the season's log that was read, lower-case hex, if there was one
+ */
+public record PlanStart(
+        Standing standing,
+        List<Planted> planted,
+        List<CompostLot> lots,
+        List<Rain> rain,
+        List<Outage> outages,
+        List<Plan.Batch> batches,
+        Optional<String> logSha256) {
+    /** Areas are cut in square decimetres. */
+    private static final double LEAST_HA = 1e-6;
+
+    public PlanStart {
+        planted = List.copyOf(planted);
+        lots = List.copyOf(lots);
+        rain = List.copyOf(rain);
+        outages = List.copyOf(outages);
+        batches = List.copyOf(batches);
+    }
+
+    /**
+     * A part of a field that was planted.
+     *
+     * @param areaHa ha, above 0
+     */
+    public record Planted(String field, LocalDate date, double areaHa) {
+        public Planted {
+            if (!(areaHa > 0)) {
+                throw new IllegalArgumentException(
+                        areaHa + " ha of " + field + " planted on " + date + ", expected above 0");
+            }
+        }
+    }
+
+    /** This start with the promises that a plan made before has given for the days ahead. */
+    public PlanStart withPromises(Map<String, Standing.Promise> promised) {
+        return new PlanStart(standing.withPromises(promised), planted, lots, rain, outages, batches, logSha256);
+    }
+
+    /** This start of a season whose log had that checksum. */
+    public PlanStart withLog(String sha256) {
+        return new PlanStart(standing, planted, lots, rain, outages, batches, Optional.of(sha256));
+    }
+
+    /** When the plan begins. */
+    public LocalDateTime now() {
+        return standing.now();
+    }
+
+    /** What was planted of each field, ha. */
+    public Map<String, Double> plantedHa() {
+        Map<String, Double> done = new LinkedHashMap<>();
+        planted.forEach(part -> done.merge(part.field(), part.areaHa(), Double::sum));
+        return done;
+    }
+
+    /**
+     * What is left of a season: its fields less what was planted, the compost that is left, the rain and outages that became known,
+     * and the machines where they stand.
+     *
+     * @param whole the season as its file tells it
+     * @throws IllegalArgumentException when this is not of that season: a field, place or recipe unknown, more of a field planted
+     *     than its area, or a beginning outside of the season
+     */
+    public Season remaining(Season whole) {
+        if (now().isBefore(whole.first().atStartOfDay())
+                || !now().isBefore(whole.last().plusDays(1).atStartOfDay())) {
+            throw new IllegalArgumentException(
+                    now() + " is not in the season, which goes from " + whole.first() + " to " + whole.last());
+        }
+        checkNames(whole);
+        Map<String, Double> done = plantedHa();
+        List<Field> left = whole.fields().stream()
+                .filter(field -> leftHa(field, done) >= LEAST_HA)
+                .map(field -> done.containsKey(field.id()) ? field.withAreaHa(leftHa(field, done)) : field)
+                .toList();
+        done.keySet().stream()
+                .filter(id ->
+                        whole.fields().stream().noneMatch(field -> field.id().equals(id)))
+                .findFirst()
+                .ifPresent(id -> {
+                    throw new IllegalArgumentException("there is no field " + id);
+                });
+        return whole.change()
+                .fields(left)
+                .compost(lots)
+                .rain(Stream.concat(whole.rain().stream(), rain.stream()).toList())
+                .outages(outages)
+                .standing(standing)
+                .season();
+    }
+
+    private void checkNames(Season whole) {
+        Set<String> places = new HashSet<>(whole.places().keySet());
+        whole.fields().forEach(field -> places.add(field.id()));
+        whole.waterPoints().forEach(point -> places.add(point.id()));
+        standing.planters().forEach((id, planter) -> {
+            checkPlace(places, id, planter.at());
+            planter.tank().ifPresent(tank -> whole.recipe(tank.mix().recipe()));
+        });
+        standing.rigs().forEach((id, rig) -> {
+            checkPlace(places, id, rig.at());
+            rig.mix().ifPresent(mix -> whole.recipe(mix.recipe()));
+        });
+    }
+
+    private static void checkPlace(Set<String> places, String machine, String place) {
+        if (!places.contains(place)) {
+            throw new IllegalArgumentException(machine + " stands at " + place + ", which is no place of the season");
+        }
+    }
+
+    private static double leftHa(Field field, Map<String, Double> done) {
+        double left = field.areaHa() - done.getOrDefault(field.id(), 0.0);
+        if (left < -LEAST_HA) {
+            throw new IllegalArgumentException("field " + field.id() + " has " + field.areaHa() + " ha, of which "
+                    + done.get(field.id()) + " ha were planted");
+        }
+        return left;
+    }
+}

@@ -1,0 +1,86 @@
+package freshfurrow.model.plan;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Standing;
+
+/** What was done before a plan as a tree of JSON. */
+final class StartToJson {
+    private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+    private StartToJson() {}
+
+    static ObjectNode tree(PlanStart start) {
+        ObjectNode tree = JSON.objectNode().put("now", PlanToJson.time(start.now()));
+        start.logSha256().ifPresent(sha256 -> tree.put("logSha256", sha256));
+        ArrayNode planted = tree.putArray("planted");
+        start.planted().forEach(part -> planted.addObject()
+                .put("field", part.field())
+                .put("date", part.date().toString())
+                .put("areaHa", PlanToJson.area(part.areaHa())));
+        ArrayNode lots = tree.putArray("lots");
+        start.lots().forEach(lot -> lots.addObject()
+                .put("lot", lot.id())
+                .put("kg", PlanToJson.figure(lot.massKg()))
+                .put("from", lot.from().toString()));
+        ArrayNode rain = tree.putArray("rain");
+        start.rain().forEach(fall -> rain.addObject()
+                .put("at", PlanToJson.time(fall.date().atStartOfDay().plusSeconds(fall.fromS())))
+                .put("mm", PlanToJson.figure(fall.mm())));
+        ArrayNode outages = tree.putArray("outages");
+        start.outages().forEach(outage -> outages.addObject()
+                .put("machine", outage.machine())
+                .put("from", PlanToJson.time(outage.from()))
+                .put("until", PlanToJson.time(outage.until())));
+        ArrayNode batches = tree.putArray("batches");
+        start.batches().forEach(batch -> batches.add(PlanToJson.batch(batch)));
+        putStanding(tree, start.standing());
+        return tree;
+    }
+
+    private static void putStanding(ObjectNode tree, Standing standing) {
+        ObjectNode planters = tree.putObject("planters");
+        standing.planters().forEach((id, planter) -> planters.set(id, planter(planter)));
+        ObjectNode rigs = tree.putObject("rigs");
+        standing.rigs().forEach((id, rig) -> rigs.set(id, rig(rig)));
+        ObjectNode drawn = tree.putObject("drawnL");
+        standing.drawnL().forEach((point, litres) -> drawn.put(point, PlanToJson.figure(litres)));
+        ObjectNode promised = tree.putObject("promised");
+        standing.promised().forEach((field, promise) -> promised.putObject(field)
+                .put("planter", promise.planter())
+                .put("day", promise.day().toString()));
+        tree.put("loadsMade", standing.loads()).put("batchesMade", standing.batches());
+    }
+
+    private static ObjectNode planter(Standing.OfPlanter planter) {
+        ObjectNode tree =
+                JSON.objectNode().put("at", planter.at()).put("freeFrom", PlanToJson.time(planter.freeFrom()));
+        planter.filledOn().ifPresent(date -> tree.put("filledOn", date.toString()));
+        planter.tank().ifPresent(tank -> {
+            ObjectNode load = tree.putObject("tank").put("load", tank.load()).put("rig", tank.rig());
+            load.set("mix", mix(tank.mix()));
+        });
+        return tree;
+    }
+
+    private static ObjectNode rig(Standing.OfRig rig) {
+        ObjectNode tree = JSON.objectNode()
+                .put("at", rig.at())
+                .put("freeFrom", PlanToJson.time(rig.freeFrom()))
+                .put("waterL", PlanToJson.figure(rig.waterL()))
+                .put("cleanDue", rig.cleanDue());
+        rig.mix().ifPresent(mix -> tree.set("mix", mix(mix)));
+        return tree;
+    }
+
+    private static ObjectNode mix(Mix mix) {
+        ObjectNode tree = JSON.objectNode()
+                .put("recipe", mix.recipe())
+                .put("areaHa", PlanToJson.area(mix.areaHa()))
+                .put("deadline", PlanToJson.time(mix.deadline()));
+        tree.set("batches", PlanToJson.ids(mix.batches()));
+        return tree;
+    }
+}

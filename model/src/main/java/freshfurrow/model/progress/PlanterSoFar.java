@@ -1,0 +1,93 @@
+package freshfurrow.model.progress;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.Optional;
+
+/** Follows a planter through what it has begun. */
+final class PlanterSoFar {
+    /** Areas are cut in square decimetres. */
+    private static final double LEAST_HA = 1e-6;
+
+    private final PlannedLoads loads;
+    private final LocalDateTime now;
+    private String at;
+    private LocalDateTime freeFrom;
+    private Optional<LocalDate> filledOn = Optional.empty();
+    private Optional<Standing.Tank> tank = Optional.empty();
+
+    PlanterSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
+        this.loads = loads;
+        this.now = now;
+        at = season.planters().stream()
+                .filter(planter -> planter.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no planter " + id))
+                .at();
+        freeFrom = now;
+        season.standing()
+                .ifPresent(standing -> Optional.ofNullable(standing.planters().get(id))
+                        .ifPresent(its -> begin(its, standing.now().equals(now))));
+    }
+
+    /** @param atOnce whether the plan has done nothing yet; else it has let out what it does not plant */
+    private void begin(Standing.OfPlanter standing, boolean atOnce) {
+        at = standing.at();
+        busyUntil(standing.freeFrom());
+        filledOn = standing.filledOn();
+        tank = atOnce
+                ? standing.tank()
+                : standing.tank().flatMap(its -> tankWith(loads.load(its.load()), loads.plantedHa(its.load())));
+    }
+
+    private void busyUntil(LocalDateTime end) {
+        freeFrom = end.isAfter(freeFrom) ? end : freeFrom;
+    }
+
+    /** What of a planting was in the ground by {@code now}, ha: its share by time. */
+    static double plantedHa(Activity.Plant plant, LocalDateTime now) {
+        if (!plant.end().isAfter(now)) {
+            return plant.areaHa();
+        }
+        double share = (double) Duration.between(plant.start(), now).toSeconds()
+                / Duration.between(plant.start(), plant.end()).toSeconds();
+        return Rounded.hectares(plant.areaHa() * share);
+    }
+
+    void did(Activity activity) {
+        if (activity instanceof Activity.Move move) {
+            at = move.to();
+            busyUntil(move.end());
+        } else if (activity instanceof Activity.Wait wait) {
+            at = wait.at();
+        } else if (activity instanceof Activity.Fill fill) {
+            at = fill.at();
+            busyUntil(fill.end());
+            filledOn = Optional.of(fill.start().toLocalDate());
+            tank = tankWith(loads.load(fill.load()), loads.plantedHa(fill.load()));
+        } else if (activity instanceof Activity.Plant plant) {
+            at = plant.field();
+            tank = tankWith(
+                    loads.load(plant.load()),
+                    tank.map(full -> full.mix().areaHa()).orElse(0.0) - plantedHa(plant, now));
+        }
+    }
+
+    Standing.OfPlanter standing() {
+        return new Standing.OfPlanter(at, freeFrom, filledOn, tank);
+    }
+
+    private static Optional<Standing.Tank> tankWith(Plan.Load load, double areaHa) {
+        double left = Rounded.hectares(areaHa);
+        return left < LEAST_HA / 2
+                ? Optional.empty()
+                : Optional.of(new Standing.Tank(
+                        load.id(), load.rig(), new Mix(load.recipe(), left, load.deadline(), load.batches())));
+    }
+}

@@ -1,0 +1,142 @@
+package freshfurrow.model.progress;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.ExtractAt;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Follows a rig through what it has begun. */
+final class RigSoFar {
+    /** Areas are cut in square decimetres. */
+    private static final double LEAST_HA = 1e-6;
+
+    /** A plan tells of compost in grams. */
+    private static final double GRAM_KG = 0.001;
+
+    private final Season season;
+    private final PlannedLoads loads;
+    private final Rig rig;
+    private String at;
+    private LocalDateTime freeFrom;
+    private double onBoardL;
+    private double mixHa;
+    private double begunHa;
+    private Optional<Recipe> recipe = Optional.empty();
+    private Optional<LocalDateTime> deadline = Optional.empty();
+    private List<String> batches = new ArrayList<>();
+    private final Set<String> counted = new HashSet<>();
+    private boolean cleanDue;
+
+    RigSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
+        this.season = season;
+        this.loads = loads;
+        rig = season.rigs().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no rig " + id));
+        at = rig.at();
+        freeFrom = now;
+        season.standing()
+                .flatMap(standing -> Optional.ofNullable(standing.rigs().get(id)))
+                .ifPresent(this::begin);
+    }
+
+    private void begin(Standing.OfRig standing) {
+        at = standing.at();
+        busyUntil(standing.freeFrom());
+        cleanDue = standing.cleanDue();
+        onBoardL = standing.waterL();
+        standing.mix().ifPresent(mix -> {
+            Recipe its = season.recipe(mix.recipe());
+            recipe = Optional.of(its);
+            mixHa = mix.areaHa();
+            begunHa = mixHa;
+            onBoardL += mixHa * its.mixLPerHa();
+            deadline = Optional.of(mix.deadline());
+            batches.addAll(mix.batches());
+        });
+    }
+
+    private void busyUntil(LocalDateTime end) {
+        freeFrom = end.isAfter(freeFrom) ? end : freeFrom;
+    }
+
+    boolean extractsAtWater() {
+        return rig.extractAt() == ExtractAt.WATER;
+    }
+
+    void did(Activity activity) {
+        busyUntil(activity.end());
+        if (activity instanceof Activity.Move move) {
+            at = move.to();
+        } else if (activity instanceof Activity.Draw draw) {
+            at = draw.at();
+            onBoardL += draw.litres();
+        } else if (activity instanceof Activity.Extract extract) {
+            at = extract.at();
+            extracted(extract.batch());
+        } else if (activity instanceof Activity.Clean clean) {
+            at = clean.at();
+            cleanDue = false;
+        } else if (activity instanceof Activity.Transfer transfer) {
+            at = transfer.at();
+            onBoardL -= transfer.litres();
+            mixHa -= loads.plantedHa(transfer.load());
+            begunHa = mixHa;
+            forgetMixThatIsGone();
+        } else if (activity instanceof Activity.Dump dump) {
+            at = dump.at();
+            onBoardL -= dump.litres();
+            mixHa = 0;
+            forgetMixThatIsGone();
+        }
+    }
+
+    private void extracted(String id) {
+        cleanDue = true;
+        Plan.Batch batch = loads.batch(id);
+        List<Plan.Load> into = loads.of(id);
+        Recipe its = season.recipe(into.get(0).recipe());
+        recipe = Optional.of(its);
+        batches.add(id);
+        if (deadline.isEmpty()) {
+            deadline = Optional.of(batch.end().plusSeconds(its.holdS()));
+        }
+        if (extractsAtWater()) {
+            into.stream().filter(load -> counted.add(load.id())).forEach(load -> mixHa += loads.plantedHa(load.id()));
+        } else if (batches.containsAll(into.get(0).batches())) {
+            mixHa = Math.max(begunHa, loads.plantedHa(into.get(0).id()));
+        } else {
+            boolean full = Math.abs(batch.compostKg() - rig.batchCompostKg()) < GRAM_KG;
+            mixHa += (full ? rig.batchCompostKg() : batch.compostKg()) / its.compostKgPerHa();
+        }
+    }
+
+    private void forgetMixThatIsGone() {
+        if (mixHa < LEAST_HA / 2) {
+            mixHa = 0;
+            begunHa = 0;
+            recipe = Optional.empty();
+            deadline = Optional.empty();
+            batches = new ArrayList<>();
+        }
+    }
+
+    Standing.OfRig standing() {
+        Optional<Mix> mix = recipe.flatMap(
+                its -> deadline.map(until -> new Mix(its.id(), Rounded.hectares(mixHa), until, batches)));
+        double mixL = recipe.map(its -> mixHa * its.mixLPerHa()).orElse(0.0);
+        double waterL = extractsAtWater() ? 0 : Math.max(0, onBoardL - mixL);
+        return new Standing.OfRig(at, freeFrom, Rounded.litres(waterL), mix, cleanDue);
+    }
+}

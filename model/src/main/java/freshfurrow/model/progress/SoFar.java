@@ -1,0 +1,257 @@
+package freshfurrow.model.progress;
+
+import freshfurrow.model.log.Breakdown;
+import freshfurrow.model.log.Entry;
+import freshfurrow.model.log.Fact;
+import freshfurrow.model.log.LastSeen;
+import freshfurrow.model.log.LogSums;
+import freshfurrow.model.log.LotStock;
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Where a season stands now, from its plan, its log and what became known. The plan is taken as carried out until now, or until
+ * something happened that it did not know of: rain or a machine that broke down; after that machines stand still. What is logged counts
+ * instead: a field with lines in the log has exactly the area of these lines, a lot from which batches were logged what they leave, a water
+ * point what was logged there today.
+ */
+public final class SoFar {
+    private final Season whole;
+    private final Plan plan;
+    private final LocalDateTime now;
+    private final News news;
+    private final LogSums sums;
+    private final List<Entry> entries;
+    private final boolean onlyLogged;
+
+    private SoFar(Season whole, Plan plan, LocalDateTime now, News news, SeasonLog log, boolean onlyLogged) {
+        this.whole = whole;
+        this.plan = plan;
+        this.now = now;
+        this.news = news;
+        this.onlyLogged = onlyLogged;
+        SeasonLog until = new SeasonLog(log.entries().stream()
+                .filter(entry -> !entry.at().isAfter(now) || entry.fact() instanceof Fact.TakenBack)
+                .toList());
+        sums = LogSums.of(whole, until);
+        entries = until.standing();
+    }
+
+    /**
+     * What was done, and where that leaves the season.
+     *
+     * @param start where a plan of what is left begins
+     * @param followedUntil until when the plan is taken as carried out where the log does not say
+     * @param loggedFields ids of fields whose area comes from the log
+     */
+    public record Result(PlanStart start, LocalDateTime followedUntil, Set<String> loggedFields) {
+        public Result {
+            loggedFields = Set.copyOf(loggedFields);
+        }
+    }
+
+    /**
+     * Where the season stands.
+     *
+     * @param whole the season as its file tells it
+     * @param plan the plan that was followed
+     * @param now not before the plan's own beginning
+     * @param log entries after {@code now} do not count yet
+     * @param onlyLogged nothing is taken as carried out that is not logged
+     * @throws IllegalArgumentException when the plan begins later, or is not of that season
+     */
+    public static Result of(Season whole, Plan plan, LocalDateTime now, News news, SeasonLog log, boolean onlyLogged) {
+        return new SoFar(whole, plan, now, news, log, onlyLogged).result();
+    }
+
+    private Result result() {
+        Season planned = plan.start().map(start -> start.remaining(whole)).orElse(whole);
+        PlanStart atNow = StandingAt.of(planned, plan, now);
+        List<Rain> rain = rain(planned);
+        List<Outage> outages = outages(planned);
+        LocalDateTime until = onlyLogged ? now : followedUntil(planned, rain, outages);
+        PlanStart done = until.equals(now) ? atNow : StandingAt.of(planned, plan, until);
+        Set<String> logged = loggedFields();
+        return new Result(
+                new PlanStart(
+                        standing(done.standing(), atNow.standing(), until),
+                        planted(done, logged),
+                        lots(done),
+                        rain.stream()
+                                .filter(fall -> !whole.rain().contains(fall))
+                                .toList(),
+                        outages,
+                        onlyLogged ? List.of() : done.batches(),
+                        Optional.empty()),
+                until,
+                logged);
+    }
+
+    private List<Rain> rain(Season planned) {
+        return Stream.of(planned.rain(), news.rain(), sums.rains())
+                .flatMap(List::stream)
+                .distinct()
+                .toList();
+    }
+
+    /** A machine of which nobody knows when it works again is down until the season's end. */
+    private List<Outage> outages(Season planned) {
+        Set<Outage> all = new LinkedHashSet<>(planned.outages());
+        all.addAll(news.outages());
+        for (Breakdown down : sums.breakdowns()) {
+            LocalDateTime until = down.until().orElse(whole.last().plusDays(1).atStartOfDay());
+            if (until.isAfter(down.from())) {
+                all.add(new Outage(down.machine(), down.from(), until));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private LocalDateTime followedUntil(Season planned, List<Rain> rain, List<Outage> outages) {
+        LocalDateTime begins =
+                plan.start().map(PlanStart::now).orElse(whole.first().atStartOfDay());
+        LocalDateTime first = Stream.concat(
+                        rain.stream()
+                                .filter(fall -> !planned.rain().contains(fall))
+                                .filter(fall -> fall.mm() >= whole.drying().ignoreBelowMm())
+                                .map(fall -> fall.date().atStartOfDay().plusSeconds(fall.fromS())),
+                        outages.stream()
+                                .filter(outage -> !planned.outages().contains(outage))
+                                .map(Outage::from))
+                .min(Comparator.naturalOrder())
+                .filter(now::isAfter)
+                .orElse(now);
+        return first.isBefore(begins) ? begins : first;
+    }
+
+    private Set<String> loggedFields() {
+        return entries.stream()
+                .flatMap(entry ->
+                        entry.fact() instanceof Fact.Planted planted ? Stream.of(planted.field()) : Stream.empty())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private List<PlanStart.Planted> planted(PlanStart done, Set<String> logged) {
+        List<PlanStart.Planted> parts = new ArrayList<>();
+        if (!onlyLogged) {
+            done.planted().stream()
+                    .filter(part -> !logged.contains(part.field()))
+                    .forEach(parts::add);
+        }
+        logged.forEach(field -> sums.plantedByDay(field)
+                .forEach((date, ha) -> parts.add(new PlanStart.Planted(field, date, Rounded.hectares(ha)))));
+        return parts;
+    }
+
+    private List<CompostLot> lots(PlanStart done) {
+        Map<String, Double> plannedKg = new LinkedHashMap<>();
+        done.lots().forEach(lot -> plannedKg.put(lot.id(), lot.massKg()));
+        Map<String, LotStock> stocks = sums.lots();
+        Set<String> used = new HashSet<>();
+        entries.forEach(entry -> {
+            if (entry.fact() instanceof Fact.BatchMade batch) {
+                used.addAll(batch.kgByLot().keySet());
+            }
+        });
+        List<CompostLot> left = new ArrayList<>();
+        for (CompostLot lot : whole.compost()) {
+            LotStock stock = stocks.get(lot.id());
+            double kg = plannedKg.getOrDefault(lot.id(), 0.0);
+            if (stock != null) {
+                kg = onlyLogged || used.contains(lot.id())
+                        ? stock.leftKg()
+                        : Math.min(stock.leftKg(), kg + stock.inKg() - lot.massKg() - stock.spoiledKg());
+            }
+            kg = Rounded.kilograms(kg);
+            if (kg > 0 && !news.spoiledLots().contains(lot.id())) {
+                left.add(new CompostLot(lot.id(), kg, stock == null ? lot.from() : stock.from()));
+            }
+        }
+        return left;
+    }
+
+    private Standing standing(Standing followed, Standing atNow, LocalDateTime until) {
+        Map<String, Standing.OfPlanter> planters = new LinkedHashMap<>();
+        followed.planters().forEach((id, planter) -> planters.put(id, planter(id, planter, until)));
+        Map<String, Standing.OfRig> rigs = new LinkedHashMap<>();
+        followed.rigs().forEach((id, rig) -> rigs.put(id, rig(id, rig, until)));
+        return new Standing(now, planters, rigs, drawn(followed, until), Map.of(), atNow.loads(), atNow.batches());
+    }
+
+    private Standing.OfPlanter planter(String id, Standing.OfPlanter planter, LocalDateTime until) {
+        Optional<LastSeen> seen = seen(id, until);
+        if (onlyLogged) {
+            String home = whole.planters().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst()
+                    .orElseThrow()
+                    .at();
+            return new Standing.OfPlanter(
+                    seen.map(LastSeen::place).orElse(home), now, Optional.empty(), Optional.empty());
+        }
+        return new Standing.OfPlanter(
+                seen.map(LastSeen::place).orElse(planter.at()),
+                notBeforeNow(planter.freeFrom()),
+                planter.filledOn(),
+                planter.tank());
+    }
+
+    private Standing.OfRig rig(String id, Standing.OfRig rig, LocalDateTime until) {
+        Optional<LastSeen> seen = seen(id, until);
+        if (onlyLogged) {
+            String home = whole.rigs().stream()
+                    .filter(one -> one.id().equals(id))
+                    .findFirst()
+                    .orElseThrow()
+                    .at();
+            return new Standing.OfRig(seen.map(LastSeen::place).orElse(home), now, 0, Optional.empty(), false);
+        }
+        return new Standing.OfRig(
+                seen.map(LastSeen::place).orElse(rig.at()),
+                notBeforeNow(rig.freeFrom()),
+                rig.waterL(),
+                rig.mix(),
+                rig.cleanDue());
+    }
+
+    /** Where the log saw a machine later than the plan was followed. */
+    private Optional<LastSeen> seen(String machine, LocalDateTime until) {
+        return sums.lastSeen(machine).filter(last -> onlyLogged || last.at().isAfter(until));
+    }
+
+    private LocalDateTime notBeforeNow(LocalDateTime time) {
+        return time.isBefore(now) ? now : time;
+    }
+
+    private Map<String, Double> drawn(Standing followed, LocalDateTime until) {
+        Map<String, Double> drawn = new LinkedHashMap<>();
+        if (!onlyLogged && until.toLocalDate().equals(now.toLocalDate())) {
+            drawn.putAll(followed.drawnL());
+        }
+        whole.waterPoints().forEach(point -> {
+            double logged = sums.drawnL(point.id(), now.toLocalDate());
+            if (logged > 0) {
+                drawn.put(point.id(), Rounded.litres(logged));
+            }
+        });
+        return drawn;
+    }
+}

@@ -1,0 +1,139 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
+import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where a season begins to be played out: at its first midnight with empty tanks, or where its machines stand. By planter, rig and
+ * water point, in the units of {@link CompiledSeason}.
+ */
+final class Beginning {
+    private static final int NEVER_FILLED = -1;
+
+    private final Season season;
+    private final Map<String, Integer> placeOf;
+
+    /** Nothing begins before this, s. */
+    final int nowS;
+
+    final int[] planterPlace;
+    final int[] planterFreeS;
+    final int[] fillDay;
+    /** What is in planters' tanks; the area is 0 when they are empty. */
+    final long[] tankDm2;
+
+    final int[] tankRecipe;
+    final int[] tankDeadlineS;
+
+    final int[] rigPlace;
+    final int[] rigFreeS;
+    final long[] waterMl;
+    /** What rigs have extracted and not passed on; the area is 0 when there is none. */
+    final long[] mixDm2;
+
+    final int[] mixRecipe;
+    final int[] mixDeadlineS;
+    final boolean[] cleanDue;
+
+    /** Drawn on the date of now. */
+    final long[] drawnMl;
+
+    Beginning(Season season, Map<String, Integer> placeOf) {
+        this.season = season;
+        this.placeOf = placeOf;
+        int planters = season.planters().size();
+        planterPlace = new int[planters];
+        planterFreeS = new int[planters];
+        fillDay = new int[planters];
+        tankDm2 = new long[planters];
+        tankRecipe = new int[planters];
+        tankDeadlineS = new int[planters];
+        int rigs = season.rigs().size();
+        rigPlace = new int[rigs];
+        rigFreeS = new int[rigs];
+        waterMl = new long[rigs];
+        mixDm2 = new long[rigs];
+        mixRecipe = new int[rigs];
+        mixDeadlineS = new int[rigs];
+        cleanDue = new boolean[rigs];
+        drawnMl = new long[season.waterPoints().size()];
+
+        nowS = season.standing().map(standing -> seconds(standing.now())).orElse(0);
+        Arrays.fill(planterFreeS, nowS);
+        Arrays.fill(rigFreeS, nowS);
+        Arrays.fill(fillDay, NEVER_FILLED);
+        for (int p = 0; p < planters; p++) {
+            planterPlace[p] = place(season.planters().get(p).at());
+        }
+        for (int r = 0; r < rigs; r++) {
+            rigPlace[r] = place(season.rigs().get(r).at());
+        }
+        season.standing().ifPresent(standing -> take(standing));
+    }
+
+    private void take(Standing standing) {
+        for (int p = 0; p < planterPlace.length; p++) {
+            int planter = p;
+            Optional.ofNullable(standing.planters().get(season.planters().get(p).id()))
+                    .ifPresent(its -> planter(planter, its));
+        }
+        for (int r = 0; r < rigPlace.length; r++) {
+            int rig = r;
+            Optional.ofNullable(standing.rigs().get(season.rigs().get(r).id())).ifPresent(its -> rig(rig, its));
+        }
+        for (int w = 0; w < drawnMl.length; w++) {
+            String point = season.waterPoints().get(w).id();
+            drawnMl[w] = Math.round(standing.drawnL().getOrDefault(point, 0.0) * ML_PER_L);
+        }
+    }
+
+    private void planter(int p, Standing.OfPlanter its) {
+        planterPlace[p] = place(its.at());
+        planterFreeS[p] = Math.max(nowS, seconds(its.freeFrom()));
+        fillDay[p] = its.filledOn()
+                .map(date -> (int) ChronoUnit.DAYS.between(season.first(), date))
+                .orElse(NEVER_FILLED);
+        its.tank().map(Standing.Tank::mix).ifPresent(mix -> {
+            tankRecipe[p] = recipe(mix);
+            tankDm2[p] = Math.round(mix.areaHa() * DM2_PER_HA);
+            tankDeadlineS[p] = seconds(mix.deadline());
+        });
+    }
+
+    private void rig(int r, Standing.OfRig its) {
+        rigPlace[r] = place(its.at());
+        rigFreeS[r] = Math.max(nowS, seconds(its.freeFrom()));
+        waterMl[r] = Math.round(its.waterL() * ML_PER_L);
+        cleanDue[r] = its.cleanDue();
+        its.mix().ifPresent(mix -> {
+            mixRecipe[r] = recipe(mix);
+            mixDm2[r] = Math.round(mix.areaHa() * DM2_PER_HA);
+            mixDeadlineS[r] = seconds(mix.deadline());
+        });
+    }
+
+    private int recipe(Mix mix) {
+        return season.recipes().indexOf(season.recipe(mix.recipe()));
+    }
+
+    private int place(String id) {
+        Integer place = placeOf.get(id);
+        if (place == null) {
+            throw new IllegalArgumentException("a machine stands at " + id + ", which is no place of the season");
+        }
+        return place;
+    }
+
+    private int seconds(LocalDateTime time) {
+        return (int) ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+    }
+}

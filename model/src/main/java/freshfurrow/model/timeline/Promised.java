@@ -1,0 +1,42 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/** By whom and on which day fields were promised to be begun. */
+final class Promised {
+    private static final int NOTHING = -1;
+
+    private final int[] planter;
+    private final int[] day;
+
+    Promised(Season season) {
+        planter = new int[season.fields().size()];
+        day = new int[planter.length];
+        Arrays.fill(planter, NOTHING);
+        season.standing().map(Standing::promised).ifPresent(promises -> take(season, promises));
+    }
+
+    private void take(Season season, Map<String, Standing.Promise> promises) {
+        List<String> planters = season.planters().stream().map(Planter::id).toList();
+        for (int f = 0; f < planter.length; f++) {
+            Field field = season.fields().get(f);
+            Standing.Promise promise = promises.get(field.id());
+            if (promise != null) {
+                planter[f] = planters.indexOf(promise.planter());
+                day[f] = (int) ChronoUnit.DAYS.between(season.first(), promise.day());
+            }
+        }
+    }
+
+    /** Whether a field that a planter begins at {@code s} was promised to be begun otherwise. */
+    boolean isBrokenBy(int byPlanter, int field, int s) {
+        return planter[field] != NOTHING && (planter[field] != byPlanter || day[field] != s / Calendars.DAY_S);
+    }
+}

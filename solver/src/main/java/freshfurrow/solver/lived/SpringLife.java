@@ -1,0 +1,124 @@
+package freshfurrow.solver.lived;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.progress.StandingAt;
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * One plan carried out in one spring after another by people who know the weather so far and no more than a forecast of the rest.
+ * From one piece of news to the next the timeline plays what is known; then it is seen where the machines stand, each planter's fields
+ * are put in the order for now, and it is played on.
+ */
+public final class SpringLife {
+    private static final Plan.SeasonSource SOURCE =
+            new Plan.SeasonSource("lived", "", "0".repeat(64), DisplayUnits.METRIC);
+
+    private final Season season;
+    private final CompiledSeason compiled;
+    private final List<List<Field>> lists;
+    private final int forecastDays;
+    private final Optional<Replanning> replanning;
+
+    /**
+     * A life by a plan.
+     *
+     * @param compiled the whole season; its own weather is not looked at
+     * @param lists ids of fields for each planter, in the season's order of planters
+     * @param forecastDays days known ahead, today among them; 0 to know only what is
+     * @param replanning empty to keep to the plan
+     */
+    public SpringLife(
+            CompiledSeason compiled, List<List<String>> lists, int forecastDays, Optional<Replanning> replanning) {
+        this.season = compiled.season().change().distances(compiled.roads()).season();
+        this.compiled = compiled;
+        this.forecastDays = forecastDays;
+        this.replanning = replanning;
+        Map<String, Field> fields = new HashMap<>();
+        season.fields().forEach(field -> fields.put(field.id(), field));
+        this.lists = lists.stream()
+                .map(list -> list.stream().map(fields::get).toList())
+                .toList();
+    }
+
+    /** Lives through a spring. Safe for several threads at once. */
+    LivedSpring live(GroundRecord spring) {
+        KnownGround ground = new KnownGround(season, new GroundDays(season, spring), forecastDays);
+        PassOver passOver = new PassOver(season, ground);
+        SpringTally tally = new SpringTally(compiled);
+        List<LivedSpring.Part> parts = new ArrayList<>();
+        int end = season.days() * GroundDays.DAY_S;
+        int now = 0;
+        Optional<PlanStart> start = Optional.empty();
+        List<List<Field>> order = lists;
+        while (true) {
+            Season known =
+                    start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
+            List<Field> left = known.fields();
+            int news = Math.min(ground.nextNews(now), passOver.nextOpening(left, now));
+            if (replanning.isPresent()) {
+                news = Math.min(news, replanning.get().nextAfter(now));
+                order = replanning.get().isDue(now) && !left.isEmpty()
+                        ? replanning.get().lists(known, order)
+                        : order;
+            }
+            if (left.isEmpty() || news > end) {
+                news = end;
+            }
+            Plan played = play(known, order, passOver, left, now, news, start);
+            parts.add(new LivedSpring.Part(known, played, now, news));
+            tally.add(played, news);
+            PlanStart done = StandingAt.of(known, played, time(news));
+            if (news >= end) {
+                return new LivedSpring(tally.figures(done), parts, done);
+            }
+            start = Optional.of(done);
+            now = news;
+        }
+    }
+
+    private static Plan play(
+            Season known,
+            List<List<Field>> lists,
+            PassOver passOver,
+            List<Field> left,
+            int now,
+            int news,
+            Optional<PlanStart> start) {
+        Map<String, Field> leftById = new HashMap<>();
+        left.forEach(field -> leftById.put(field.id(), field));
+        Set<String> begun = new HashSet<>();
+        start.ifPresent(from -> begun.addAll(from.plantedHa().keySet()));
+        List<List<String>> order = lists.stream()
+                .map(
+                        list -> passOver
+                                .order(
+                                        list.stream()
+                                                .filter(field -> leftById.containsKey(field.id()))
+                                                .toList(),
+                                        begun,
+                                        now)
+                                .stream()
+                                .map(Field::id)
+                                .toList())
+                .toList();
+        return PlanRecorder.recordUntil(CompiledSeason.of(known), order, SOURCE, start, news);
+    }
+
+    private LocalDateTime time(int s) {
+        return season.first().atStartOfDay().plusSeconds(s);
+    }
+}

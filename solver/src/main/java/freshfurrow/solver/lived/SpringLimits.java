@@ -1,0 +1,57 @@
+package freshfurrow.solver.lived;
+
+import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
+import freshfurrow.solver.compare.SpringFigures;
+import freshfurrow.solver.limits.FreedSeason;
+import java.util.List;
+import java.util.Optional;
+
+/** What a resource holds back in springs: they are lived again by the same plan with it made free. */
+final class SpringLimits {
+    private final DryPlan plan;
+    private final Season season;
+    private final int forecastDays;
+    private final Optional<Replanning> replanning;
+
+    SpringLimits(DryPlan plan, int forecastDays, Optional<Replanning> replanning) {
+        this.replanning = replanning;
+        this.plan = plan;
+        this.season = plan.season().season();
+        this.forecastDays = forecastDays;
+    }
+
+    /** The springs lived with that resource made free. */
+    List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
+        CompiledSeason freed =
+                CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
+        SpringLife life = new SpringLife(freed, plan.lists(), forecastDays, replanning);
+        return springs.stream()
+                .map(spring -> free == Resource.WEATHER ? DryPlan.DRY : spring)
+                .map(spring -> life.live(spring).figures())
+                .toList();
+    }
+
+    /** What goes away from {@code before} to {@code freed}. */
+    ResourceShare share(Resource free, List<SpringFigures> before, List<SpringFigures> freed) {
+        return new ResourceShare(
+                free,
+                gone(late(before), late(freed)),
+                gone(
+                        before.stream().mapToDouble(SpringFigures::waitH).sum(),
+                        freed.stream().mapToDouble(SpringFigures::waitH).sum()));
+    }
+
+    private double late(List<SpringFigures> springs) {
+        return springs.stream()
+                .mapToDouble(spring -> spring.lateHaDays() + spring.unservedHa() * season.days())
+                .sum();
+    }
+
+    private static double gone(double before, double after) {
+        return before > 0 ? Math.max(0, Math.min(1, (before - after) / before)) : 0;
+    }
+}

@@ -1,0 +1,181 @@
+package freshfurrow.solver.lived;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.WorkingTime;
+import freshfurrow.solver.compare.SpringFigures;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Adds up what was done in a spring, part by part. */
+final class SpringTally {
+    private static final double S_PER_H = 3600;
+    private static final double LEAST_HA = 1e-6;
+    /** Less than this is the rounding of batches to grams. */
+    private static final double LEAST_KG = 0.1;
+
+    private static final Set<WaitReason> COUNTED = EnumSet.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
+
+    private final Season season;
+    private final WorkingTime hours;
+    private final LocalDateTime midnight;
+    private final Attendance[] planters;
+    private final Attendance[] rigs;
+    private int fills;
+    private int waterTrips;
+    private long waitS;
+    private double driveKm;
+    private int finishS;
+
+    /** A tally of the whole season, of which nothing is done yet. */
+    SpringTally(CompiledSeason compiled) {
+        season = compiled.season();
+        hours = new WorkingTime(compiled);
+        midnight = season.first().atStartOfDay();
+        planters = attendances(season.planters().size());
+        rigs = attendances(season.rigs().size());
+    }
+
+    private Attendance[] attendances(int machines) {
+        Attendance[] all = new Attendance[machines];
+        for (int i = 0; i < machines; i++) {
+            all[i] = new Attendance(season.days());
+        }
+        return all;
+    }
+
+    /** Adds what begins in a plan before a time; planting and waiting end then, all else is finished. */
+    void add(Plan plan, int untilS) {
+        for (int p = 0; p < planters.length; p++) {
+            for (Activity activity :
+                    of(plan.planters(), season.planters().get(p).id()).activities()) {
+                if (seconds(activity.start()) < untilS) {
+                    planter(p, activity, untilS);
+                }
+            }
+        }
+        for (int r = 0; r < rigs.length; r++) {
+            for (Activity activity : of(plan.rigs(), season.rigs().get(r).id()).activities()) {
+                if (seconds(activity.start()) < untilS) {
+                    rig(r, activity);
+                }
+            }
+        }
+    }
+
+    private static <T> T of(Map<String, T> all, String id) {
+        T found = all.get(id);
+        if (found == null) {
+            throw new IllegalArgumentException("nothing is known of " + id);
+        }
+        return found;
+    }
+
+    private void planter(int p, Activity activity, int untilS) {
+        int start = seconds(activity.start());
+        int end = seconds(activity.end());
+        if (activity instanceof Activity.Wait wait) {
+            if (!COUNTED.contains(wait.why())) {
+                return;
+            }
+            end = Math.min(end, untilS);
+            waitS += hours.planterS(p, start, end);
+        } else if (activity instanceof Activity.Move move) {
+            driveKm += move.km();
+        } else if (activity instanceof Activity.Fill) {
+            fills++;
+        } else if (activity instanceof Activity.Plant) {
+            end = Math.min(end, untilS);
+            finishS = Math.max(finishS, end);
+        }
+        planters[p].worked(start, end);
+    }
+
+    private void rig(int r, Activity activity) {
+        if (activity instanceof Activity.Move move) {
+            driveKm += move.km();
+        } else if (activity instanceof Activity.Draw) {
+            waterTrips++;
+        }
+        rigs[r].worked(seconds(activity.start()), seconds(activity.end()));
+    }
+
+    /**
+     * The figures of the spring when all its parts are added.
+     *
+     * @param done what had been planted and used by the season's end
+     */
+    SpringFigures figures(PlanStart done) {
+        double unservedHa = 0;
+        double lateHaDays = 0;
+        double appliedKg = 0;
+        Map<String, Field> fields = new HashMap<>();
+        Map<String, Double> planted = done.plantedHa();
+        for (Field field : season.fields()) {
+            fields.put(field.id(), field);
+            double left = field.areaHa() - planted.getOrDefault(field.id(), 0.0);
+            unservedHa += left < LEAST_HA ? 0 : left;
+        }
+        for (PlanStart.Planted part : done.planted()) {
+            Field field = of(fields, part.field());
+            long days = ChronoUnit.DAYS.between(field.window().last(), part.date());
+            lateHaDays += part.areaHa() * Math.max(0, days);
+            appliedKg += part.areaHa() * season.recipe(field.recipe()).compostKgPerHa();
+        }
+        double compostKg = kilograms(season.compost()) - kilograms(done.lots());
+        double dumpedKg = compostKg - appliedKg;
+        long rigS = 0;
+        long busyS = 0;
+        for (int r = 0; r < rigs.length; r++) {
+            int rig = r;
+            rigS += rigs[r].atWorkS((from, to) -> hours.rigS(rig, from, to));
+            busyS += rigs[r].busyS();
+        }
+        long planterS = 0;
+        for (int p = 0; p < planters.length; p++) {
+            int planter = p;
+            planterS += planters[p].atWorkS((from, to) -> hours.planterS(planter, from, to));
+        }
+        return new SpringFigures(
+                unservedHa > 0 ? season.days() * GroundDays.DAY_S : finishS,
+                rounded(lateHaDays),
+                rounded(unservedHa),
+                fills,
+                waterTrips,
+                rounded(waitS / S_PER_H),
+                rounded(rigS == 0 ? 0 : Math.min(1, (double) busyS / rigS)),
+                dumpedKg < LEAST_KG ? 0 : rounded(dumpedKg),
+                rounded(Math.max(0, compostKg)),
+                rounded((planterS + rigS) / S_PER_H),
+                rounded(driveKm),
+                OptionalDouble.empty());
+    }
+
+    private static double kilograms(Iterable<CompostLot> lots) {
+        double sum = 0;
+        for (CompostLot lot : lots) {
+            sum += lot.massKg();
+        }
+        return sum;
+    }
+
+    /** To six decimals: so a file tells them in whole. */
+    private static double rounded(double figure) {
+        return Math.round(figure * 1e6) / 1e6;
+    }
+
+    private int seconds(LocalDateTime time) {
+        return (int) ChronoUnit.SECONDS.between(midnight, time);
+    }
+}

@@ -1,0 +1,51 @@
+package freshfurrow.solver.lived;
+
+import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.limits.FreedSeason;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a season uses in springs, one entry a spring.
+ *
+ * @param asItIs with the lots of the season
+ * @param withCompostFree the same plan where there is more than enough compost from the first day on
+ */
+public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree) {
+    public SpringUses {
+        asItIs = List.copyOf(asItIs);
+        withCompostFree = List.copyOf(withCompostFree);
+    }
+
+    /**
+     * Plans the season as if it stayed dry and lives it.
+     *
+     * @param numbers of the springs
+     * @param steps moves tried for the plan
+     * @param threads 1 or more
+     */
+    public static SpringUses of(
+            Season season,
+            SpringSource springs,
+            List<Integer> numbers,
+            long steps,
+            long seed,
+            int threads,
+            SpringProgress progress) {
+        DryPlan plan = DryPlan.of(season, steps, seed, threads);
+        CompiledSeason freed = CompiledSeason.of(FreedSeason.of(
+                plan.season().season(), Resource.COMPOST, plan.season().roads()));
+        try (SpringWorkers workers = new SpringWorkers(threads, 2 * numbers.size(), progress)) {
+            return new SpringUses(
+                    uses(plan.season(), plan, springs, numbers, workers), uses(freed, plan, springs, numbers, workers));
+        }
+    }
+
+    private static List<SpringUse> uses(
+            CompiledSeason season, DryPlan plan, SpringSource springs, List<Integer> numbers, SpringWorkers workers) {
+        SpringLife life = new SpringLife(season, plan.lists(), 0, Optional.empty());
+        return workers.each(numbers, number -> SpringUse.of(season.season(), life.live(springs.spring(number))));
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * What compost and water a season takes in so many springs of a hundred, and when. Springs are lived elsewhere; here they are only
+ * counted.
+ */
+@NullMarked
+package freshfurrow.solver.supply;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,90 @@
+package freshfurrow.solver.lived;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Costs;
+import freshfurrow.model.season.Season;
+import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.LivingRules;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SpringComparisonTest {
+    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 0, Map.of("R1", 4_000.0));
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void oneThreadAndTwoTellTheSame() throws IOException {
+        assertThat(compare(rules(1), 1, 1, 12)).isEqualTo(compare(rules(1), 2, 1, 12));
+    }
+
+    @Test
+    void slicesJoinedAreTheWhole() throws IOException {
+        ComparedSprings whole = compare(rules(1), 2, 1, 12);
+
+        assertThat(compare(rules(1), 2, 6, 12).join(compare(rules(1), 1, 1, 5))).isEqualTo(whole);
+    }
+
+    @Test
+    void slicesWithASpringInCommonAreNotJoined() throws IOException {
+        ComparedSprings slice = compare(rules(1), 1, 1, 3);
+
+        assertThatThrownBy(() -> slice.join(slice))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("spring 1 is in both");
+    }
+
+    @Test
+    void slicesLivedByOtherRulesAreNotJoined() throws IOException {
+        ComparedSprings slice = compare(rules(1), 1, 1, 3);
+        ComparedSprings other = compare(rules(2), 1, 4, 5);
+
+        assertThatThrownBy(() -> slice.join(other)).hasMessage("they were lived by different rules");
+    }
+
+    @Test
+    void whatASpringCostsFollowsFromThePricesOfItsVariant() throws IOException {
+        ComparedSprings compared = compare(rules(1), 1, 1, 3);
+
+        assertThat(compared.variants().get(0).lived().yearlyCost()).hasValue(4_000);
+        compared.variants().get(0).lived().springs().forEach(spring -> assertThat(spring.runningCost())
+                .hasValue(20 * spring.workH() + 10 * spring.lateHaDays()));
+    }
+
+    private ComparedSprings compare(LivingRules rules, int threads, int first, int last) throws IOException {
+        Season season = TwoFields.season(folder);
+        return new SpringComparison(
+                        rules, number -> RandomGround.of(season, 40, number), threads, SpringProgress.SILENT)
+                .run(
+                        List.of(new Candidate("base", season, Optional.of(COSTS), "0".repeat(64))),
+                        IntStream.rangeClosed(first, last).boxed().toList(),
+                        List.of(1, 2),
+                        List.of(101, 102));
+    }
+
+    private static LivingRules rules(long seed) {
+        return new LivingRules(
+                "Two fields",
+                "season.yaml",
+                TwoFields.FIRST,
+                TwoFields.FIRST.plusDays(4),
+                DisplayUnits.METRIC,
+                Optional.of("EUR"),
+                "station.csv",
+                30,
+                seed,
+                200,
+                0,
+                0);
+    }
+}
