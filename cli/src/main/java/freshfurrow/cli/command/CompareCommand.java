@@ -82,6 +82,12 @@ final class CompareCommand implements Callable<Integer> {
     private int replan;
 
     @Option(
+            names = "--foresight",
+            description =
+                    "also plan the first ten springs with their weather known beforehand: a bound, which nobody can reach; slow")
+    private boolean foresight;
+
+    @Option(
             names = "--steps",
             paramLabel = "N",
             defaultValue = "20000",
@@ -200,7 +206,7 @@ final class CompareCommand implements Callable<Integer> {
                             weather,
                             threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
                             progress)
-                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training());
+                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training(), foresight);
         } finally {
             progress.clear();
         }

@@ -97,6 +97,12 @@ public final class ComparisonFile {
         variant.limits().forEach(share -> limits.putObject(share.resource().key())
                 .put("shareOfLate", share.ofLate())
                 .put("shareOfWait", share.ofWait()));
+        variant.foresight().ifPresent(foresight -> node.putObject("foresight")
+                .put("springs", foresight.springs())
+                .put("lateHaDays", foresight.lateHaDays())
+                .put("unservedHa", foresight.unservedHa())
+                .put("livedLateHaDays", foresight.livedLateHaDays())
+                .put("livedUnservedHa", foresight.livedUnservedHa()));
         ArrayNode columns = node.putArray("columns");
         COLUMNS.forEach(columns::add);
         ArrayNode rows = node.putArray("rows");

@@ -12,6 +12,7 @@ import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
 import freshfurrow.solver.compare.ComparedSprings;
 import freshfurrow.solver.compare.ComparedVariant;
+import freshfurrow.solver.compare.Foresight;
 import freshfurrow.solver.compare.LivedVariant;
 import freshfurrow.solver.compare.LivingRules;
 import freshfurrow.solver.compare.Measure;
@@ -117,7 +118,23 @@ public final class ComparisonReader {
         OptionalDouble yearly =
                 variant.has("yearlyCost") ? OptionalDouble.of(number(variant, "yearlyCost")) : OptionalDouble.empty();
         return new ComparedVariant(
-                new LivedVariant(text(variant, "name"), yearly, luck, springs), text(variant, "sha256"), limits);
+                new LivedVariant(text(variant, "name"), yearly, luck, springs),
+                text(variant, "sha256"),
+                limits,
+                foresight(variant));
+    }
+
+    private static Optional<Foresight> foresight(JsonNode variant) {
+        if (!variant.has("foresight")) {
+            return Optional.empty();
+        }
+        JsonNode foresight = at(variant, "foresight");
+        return Optional.of(new Foresight(
+                (int) number(foresight, "springs"),
+                number(foresight, "lateHaDays"),
+                number(foresight, "unservedHa"),
+                number(foresight, "livedLateHaDays"),
+                number(foresight, "livedUnservedHa")));
     }
 
     private static SpringFigures spring(JsonNode row) {

@@ -159,6 +159,7 @@ public final class ComparisonReport {
         }
         for (int i = 0; i < report.summaries.size(); i++) {
             heldBack(words, compared.variants().get(i), report.summaries.get(i));
+            report.foreseen(words, compared.variants().get(i));
         }
         return words;
     }
@@ -227,6 +228,18 @@ public final class ComparisonReport {
         }
         words.add(variant.lived().name() + ": "
                 + (parts.isEmpty() ? "nothing holds it back in these springs." : String.join("; ", parts) + "."));
+    }
+
+    private void foreseen(List<String> words, ComparedVariant variant) {
+        variant.foresight()
+                .ifPresent(foresight -> words.add(variant.lived().name()
+                        + ", perfect foresight (a bound, nobody can have it), mean of the first " + foresight.springs()
+                        + " springs: "
+                        + text.label(Measure.LATE) + " " + text.value(Measure.LATE, foresight.lateHaDays())
+                        + " where " + text.value(Measure.LATE, foresight.livedLateHaDays()) + " were lived; "
+                        + text.label(Measure.UNSERVED) + " "
+                        + text.value(Measure.UNSERVED, foresight.unservedHa())
+                        + " where " + text.value(Measure.UNSERVED, foresight.livedUnservedHa()) + " were left."));
     }
 
     private static String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {

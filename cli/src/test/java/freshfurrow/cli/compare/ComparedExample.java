@@ -5,6 +5,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.solver.compare.ComparedSprings;
 import freshfurrow.solver.compare.ComparedVariant;
 import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
+import freshfurrow.solver.compare.Foresight;
 import freshfurrow.solver.compare.LivedVariant;
 import freshfurrow.solver.compare.LivingRules;
 import freshfurrow.solver.compare.Measure;
@@ -65,6 +66,7 @@ public final class ComparedExample {
                 new LivedVariant(
                         name, OptionalDouble.of(yearly), Map.of(Measure.WAIT, 0.5, Measure.LATE, 1 / 3.0), springs),
                 "0".repeat(64),
-                List.of(new ResourceShare(Resource.RIG, 0.25, 0.875), new ResourceShare(Resource.WEATHER, 1, 0)));
+                List.of(new ResourceShare(Resource.RIG, 0.25, 0.875), new ResourceShare(Resource.WEATHER, 1, 0)),
+                Optional.of(new Foresight(10, 40.468564224, 0, 80.937128448, 1 / 3.0)));
     }
 }

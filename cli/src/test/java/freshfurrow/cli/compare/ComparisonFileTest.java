@@ -42,7 +42,7 @@ class ComparisonFileTest {
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', textBlock = """
                     freshfurrow-compare/1, freshfurrow-plan/1, is of the format freshfurrow-plan/1
-                    `"weather": `, `"wether": `, has no 'weather'
+                    `"recorded": `, `"recoded": `, has no 'recorded'
                     `[2,`, `[3,`, spring 3 after 3
                     `"seed": 1`, `"seed": 1]`, is no JSON
                     `"area": "ac"`, `"area": "rood"`, has an unknown 'rood'

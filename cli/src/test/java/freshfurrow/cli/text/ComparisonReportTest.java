@@ -42,6 +42,14 @@ class ComparisonReportTest {
     }
 
     @Test
+    void perfectForesightIsCalledABound() {
+        assertThat(LINES)
+                .contains(
+                        "two-rigs, perfect foresight (a bound, nobody can have it), mean of the first 10 springs: late ac-days"
+                                + " 100 where 200 were lived; not planted, ac 0.0 where 0.8 were left.");
+    }
+
+    @Test
     void oneSpringTellsNothing() {
         assertThat(ComparisonReport.words(ComparedExample.springs(1, 1)))
                 .contains("two-rigs: one spring tells nothing; live more of them.");

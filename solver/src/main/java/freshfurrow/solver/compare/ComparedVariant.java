@@ -2,6 +2,7 @@ package freshfurrow.solver.compare;
 
 import freshfurrow.model.plan.Resource;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -9,8 +10,10 @@ import java.util.TreeMap;
  *
  * @param sha256 of all files it was read from, lower-case hex
  * @param limits what each resource holds back over a sample of springs; empty when it was not worked out
+ * @param foresight what might come of that sample if its weather were known beforehand, where that was asked for
  */
-public record ComparedVariant(LivedVariant lived, String sha256, List<ResourceShare> limits) {
+public record ComparedVariant(
+        LivedVariant lived, String sha256, List<ResourceShare> limits, Optional<Foresight> foresight) {
     public ComparedVariant {
         limits = List.copyOf(limits);
     }
@@ -22,7 +25,7 @@ public record ComparedVariant(LivedVariant lived, String sha256, List<ResourceSh
 
     ComparedVariant withSprings(List<SpringFigures> springs) {
         return new ComparedVariant(
-                new LivedVariant(lived.name(), lived.yearlyCost(), lived.luck(), springs), sha256, limits);
+                new LivedVariant(lived.name(), lived.yearlyCost(), lived.luck(), springs), sha256, limits, foresight);
     }
 
     TreeMap<Integer, SpringFigures> rows(List<Integer> numbers) {

@@ -3,8 +3,10 @@ package freshfurrow.solver.lived;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Season;
 import freshfurrow.solver.compare.ComparedSprings;
 import freshfurrow.solver.compare.ComparedVariant;
+import freshfurrow.solver.compare.Foresight;
 import freshfurrow.solver.compare.LivedVariant;
 import freshfurrow.solver.compare.LivingRules;
 import freshfurrow.solver.compare.SpringFigures;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Plans variants of a season and has them live through the same springs. What comes out depends on the variants, the rules and the
@@ -44,17 +47,24 @@ public final class SpringComparison {
      * @param numbers of the springs, ascending
      * @param sample springs to find out with what holds a variant back
      * @param training springs to choose plans by, best not among those compared
+     * @param foresight whether to plan the sample with its weather known beforehand as well
      */
     public ComparedSprings run(
-            List<Candidate> candidates, List<Integer> numbers, List<Integer> sample, List<Integer> training) {
+            List<Candidate> candidates,
+            List<Integer> numbers,
+            List<Integer> sample,
+            List<Integer> training,
+            boolean foresight) {
         int tasks = candidates.size()
                 * (numbers.size()
                         + PlanChoice.PLANS * training.size()
-                        + (sample.isEmpty() ? 0 : sample.size() + Resource.values().length));
+                        + (foresight ? sample.size() : 0)
+                        + sample.size()
+                        + (sample.isEmpty() ? 0 : Resource.values().length));
         try (SpringWorkers workers = new SpringWorkers(threads, tasks, progress)) {
             List<ComparedVariant> variants = new ArrayList<>();
             for (Candidate candidate : candidates) {
-                variants.add(variant(workers, candidate, numbers, sample, training));
+                variants.add(variant(workers, candidate, numbers, sample, training, foresight));
             }
             return new ComparedSprings(rules, numbers, variants);
         }
@@ -65,7 +75,8 @@ public final class SpringComparison {
             Candidate candidate,
             List<Integer> numbers,
             List<Integer> sample,
-            List<Integer> training) {
+            List<Integer> training,
+            boolean foresight) {
         PlanChoice choice = PlanChoice.of(candidate.season(), rules, springs, training, workers, threads);
         DryPlan plan = choice.plan();
         SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), replanning());
@@ -76,10 +87,15 @@ public final class SpringComparison {
                 costs.isPresent() ? OptionalDouble.of(costs.get().yearlySum()) : OptionalDouble.empty();
         List<SpringFigures> priced =
                 rows.stream().map(row -> costs.map(row::at).orElse(row)).toList();
+        List<SpringFigures> sampled =
+                workers.each(sample, number -> life.live(springs.spring(number)).figures());
         return new ComparedVariant(
                 new LivedVariant(candidate.name(), yearly, choice.luck(), priced),
                 candidate.sha256(),
-                limits(workers, plan, life, sample));
+                limits(workers, plan, sample, sampled),
+                foresight && !sample.isEmpty()
+                        ? Optional.of(foresight(workers, candidate.season(), sample, sampled))
+                        : Optional.empty());
     }
 
     private Optional<Replanning> replanning() {
@@ -89,15 +105,20 @@ public final class SpringComparison {
     }
 
     private List<ComparedVariant.ResourceShare> limits(
-            SpringWorkers workers, DryPlan plan, SpringLife life, List<Integer> sample) {
+            SpringWorkers workers, DryPlan plan, List<Integer> sample, List<SpringFigures> before) {
         if (sample.isEmpty()) {
             return List.of();
         }
-        List<SpringFigures> before =
-                workers.each(sample, number -> life.live(springs.spring(number)).figures());
         SpringLimits limits = new SpringLimits(plan, rules.forecastDays(), replanning());
         List<GroundRecord> grounds = sample.stream().map(springs::spring).toList();
         return workers.each(
                 List.of(Resource.values()), free -> limits.share(free, before, limits.freed(free, grounds)));
+    }
+
+    private Foresight foresight(SpringWorkers workers, Season season, List<Integer> sample, List<SpringFigures> lived) {
+        ForeseenSprings foreseen = new ForeseenSprings(season, rules.steps() / PlanChoice.PLANS, rules.seed());
+        List<Integer> places = IntStream.range(0, sample.size()).boxed().toList();
+        return ForeseenSprings.means(
+                workers.each(places, i -> foreseen.foreseen(springs.spring(sample.get(i)), lived.get(i))), lived);
     }
 }

@@ -12,11 +12,11 @@ import freshfurrow.model.timeline.PlanRecorder;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One plan carried out in one spring after another by people who know the weather so far and no more than a forecast of the rest.
@@ -78,7 +78,8 @@ public final class SpringLife {
             if (left.isEmpty() || news > end) {
                 news = end;
             }
-            Plan played = play(known, order, passOver, left, now, news, start);
+            Plan played = PlanRecorder.recordUntil(
+                    CompiledSeason.of(known), inOrder(order, passOver, known, start, now), SOURCE, start, news);
             parts.add(new LivedSpring.Part(known, played, now, news));
             tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
@@ -90,32 +91,17 @@ public final class SpringLife {
         }
     }
 
-    private static Plan play(
-            Season known,
-            List<List<Field>> lists,
-            PassOver passOver,
-            List<Field> left,
-            int now,
-            int news,
-            Optional<PlanStart> start) {
-        Map<String, Field> leftById = new HashMap<>();
-        left.forEach(field -> leftById.put(field.id(), field));
-        Set<String> begun = new HashSet<>();
-        start.ifPresent(from -> begun.addAll(from.plantedHa().keySet()));
-        List<List<String>> order = lists.stream()
-                .map(
-                        list -> passOver
-                                .order(
-                                        list.stream()
-                                                .filter(field -> leftById.containsKey(field.id()))
-                                                .toList(),
-                                        begun,
-                                        now)
-                                .stream()
-                                .map(Field::id)
-                                .toList())
+    /** Ids of the fields left of each list, in the order for now. */
+    private static List<List<String>> inOrder(
+            List<List<Field>> lists, PassOver passOver, Season known, Optional<PlanStart> start, int now) {
+        Set<String> left = known.fields().stream().map(Field::id).collect(Collectors.toSet());
+        Set<String> begun = start.map(from -> from.plantedHa().keySet()).orElse(Set.of());
+        return lists.stream()
+                .map(list ->
+                        list.stream().filter(field -> left.contains(field.id())).toList())
+                .map(list ->
+                        passOver.order(list, begun, now).stream().map(Field::id).toList())
                 .toList();
-        return PlanRecorder.recordUntil(CompiledSeason.of(known), order, SOURCE, start, news);
     }
 
     private LocalDateTime time(int s) {

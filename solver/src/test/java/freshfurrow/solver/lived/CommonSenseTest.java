@@ -115,7 +115,7 @@ class CommonSenseTest {
             candidates.add(new Candidate("variant", season, Optional.empty(), "0".repeat(64)));
         }
         ComparedSprings compared = new SpringComparison(rules, SOURCE, 2, SpringProgress.SILENT)
-                .run(candidates, SPRINGS, List.of(), TRAINING);
+                .run(candidates, SPRINGS, List.of(), TRAINING, false);
         return compared.variants().stream().map(variant -> variant.lived()).toList();
     }
 

@@ -7,6 +7,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.solver.compare.Foresight;
 import freshfurrow.solver.compare.LivingRules;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -53,6 +54,17 @@ class SpringComparisonTest {
     }
 
     @Test
+    void withTheWeatherKnownBeforehandNothingIsLaterThanAsLived() throws IOException {
+        Foresight foresight =
+                compare(rules(1), 2, 1, 3).variants().get(0).foresight().orElseThrow();
+
+        assertThat(foresight.springs()).isEqualTo(2);
+        assertThat(foresight.livedLateHaDays() + foresight.livedUnservedHa()).isPositive();
+        assertThat(foresight.lateHaDays() + 5 * foresight.unservedHa())
+                .isLessThanOrEqualTo(foresight.livedLateHaDays() + 5 * foresight.livedUnservedHa());
+    }
+
+    @Test
     void whatASpringCostsFollowsFromThePricesOfItsVariant() throws IOException {
         ComparedSprings compared = compare(rules(1), 1, 1, 3);
 
@@ -69,7 +81,8 @@ class SpringComparisonTest {
                         List.of(new Candidate("base", season, Optional.of(COSTS), "0".repeat(64))),
                         IntStream.rangeClosed(first, last).boxed().toList(),
                         List.of(1, 2),
-                        List.of(101, 102));
+                        List.of(101, 102),
+                        true);
     }
 
     private static LivingRules rules(long seed) {

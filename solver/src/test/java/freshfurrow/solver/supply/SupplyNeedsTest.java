@@ -53,7 +53,7 @@ class SupplyNeedsTest {
 
         // the limit is 18,927 L: no spring of ten draws as much as 99 % of it
         assertThat(well.mostL()).isCloseTo(8_000, within(1e-9));
-        assertThat(well.limitL().orElseThrow()).isCloseTo(18_927, within(1));
+        assertThat(well.limitL().orElseThrow()).isCloseTo(18_927, within(1.0));
         assertThat(well.springsAtLimit()).isZero();
     }
 
