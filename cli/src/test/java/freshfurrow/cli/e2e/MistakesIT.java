@@ -29,6 +29,8 @@ final class MistakesIT {
                 "plan x --steps many",
                 "plan x --seed 1.5",
                 "check x --colour",
+                "replan x",
+                "replan x --plan y --steps -1",
                 "day x 20.April",
                 "day x 2027-02-30",
                 "page",

@@ -67,21 +67,12 @@ public final class KeptPromises {
         return best;
     }
 
-    /** The best lists with fewer fields moved by putting one elsewhere into its planter's list; the same lists when there are none. */
+    /** The best lists with fewer fields moved by one change of a field's place; the same lists when there are none. */
     private FieldLists with(FieldLists lists, int field, int planter, int moved) {
-        List<List<Integer>> without = new ArrayList<>();
-        lists.byPlanter()
-                .forEach(list -> without.add(
-                        list.stream().filter(other -> other != field).toList()));
         FieldLists best = lists;
         @Nullable HardMediumSoftLongScore bestScore = null;
         int fewest = moved - 1;
-        for (int i = 0; i <= without.get(planter).size(); i++) {
-            List<List<Integer>> tried = new ArrayList<>(without);
-            List<Integer> list = new ArrayList<>(without.get(planter));
-            list.add(i, field);
-            tried.set(planter, list);
-            FieldLists candidate = new FieldLists(tried);
+        for (FieldLists candidate : changes(lists, field, planter)) {
             Timeline played = player.play(candidate);
             HardMediumSoftLongScore score = HardMediumSoftLongScore.of(played.hard(), played.medium(), played.soft());
             boolean fewer = played.movedFields() < fewest;
@@ -95,5 +86,28 @@ public final class KeptPromises {
             }
         }
         return best;
+    }
+
+    /** The field anywhere in the planter's list, or in the place of any field there, which then takes the field's place. */
+    private static List<FieldLists> changes(FieldLists lists, int field, int planter) {
+        List<FieldLists> changes = new ArrayList<>();
+        List<List<Integer>> without = lists.byPlanter().stream()
+                .map(list -> list.stream().filter(other -> other != field).toList())
+                .toList();
+        for (int i = 0; i <= without.get(planter).size(); i++) {
+            List<List<Integer>> inserted = new ArrayList<>(without);
+            List<Integer> list = new ArrayList<>(without.get(planter));
+            list.add(i, field);
+            inserted.set(planter, list);
+            changes.add(new FieldLists(inserted));
+        }
+        for (int other : without.get(planter)) {
+            changes.add(new FieldLists(lists.byPlanter().stream()
+                    .map(list -> list.stream()
+                            .map(one -> one == field ? other : one == other ? field : one)
+                            .toList())
+                    .toList()));
+        }
+        return changes;
     }
 }
