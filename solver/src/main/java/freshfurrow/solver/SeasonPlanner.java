@@ -9,6 +9,7 @@ import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
+import freshfurrow.solver.steady.KeptPromises;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -41,27 +42,29 @@ public final class SeasonPlanner {
      * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list.
      */
     public List<List<String>> plan() {
-        return improve(() -> FirstLists.best(season));
+        return improve(() -> FirstLists.best(season)).ids(season.season());
     }
 
     /**
      * The best lists found from lists that were followed before, of which the fields are taken that are left; others are added.
+     * Fields promised for the days ahead stay where that costs next to nothing.
      *
      * @param followed ids of fields for each planter, in the season's order
      * @see #plan
      */
     public List<List<String>> planFrom(List<List<String>> followed) {
-        return improve(() -> FollowedLists.left(season, followed));
+        FieldLists found = improve(() -> FollowedLists.left(season, followed));
+        return KeptPromises.in(season, found).ids(season.season());
     }
 
-    private List<List<String>> improve(Supplier<FieldLists> begin) {
+    private FieldLists improve(Supplier<FieldLists> begin) {
         SearchLimits until = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
         FieldLists first = begin.get();
         workOutBounds();
         ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
         ticker.start();
         try {
-            return search.improve(first, until, ticker::better).ids(season.season());
+            return search.improve(first, until, ticker::better);
         } finally {
             ticker.stop();
         }

@@ -33,6 +33,8 @@ final class MistakesIT {
                 "plan x --threads 0",
                 "plan x --seed 1.5",
                 "check x --colour",
+                "replan x",
+                "replan x --plan y --steps -1",
                 "day x 20.April",
                 "day x 2027-02-30",
                 "page",

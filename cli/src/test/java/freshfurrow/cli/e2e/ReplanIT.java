@@ -118,6 +118,23 @@ final class ReplanIT {
     }
 
     @Test
+    void aPlanThatBeginsWhereNoMachineCanStandIsRefused() throws Exception {
+        replan("--rain", RAIN, "--steps", "50");
+        Path file = planned.resolve("plan.json");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replaceFirst("\"at\": \"\\w+\", \"freeFrom\"", "\"at\": \"moon\", \"freeFrom\""));
+
+        Launcher.Result audit = Launcher.run("audit", season, planned.toString());
+
+        assertThat(audit.err())
+                .contains("P1 stands at moon, which is no place of the season")
+                .hasLineCount(1);
+        assertThat(audit.exitCode()).isEqualTo(1);
+    }
+
+    @Test
     void mistakesAreOneLineEachAndChangeNothing() throws Exception {
         for (Map.Entry<List<String>, String> mistake : Map.of(
                         List.of("--rain", "yesterday"), "--rain 'yesterday' lacks a part",
