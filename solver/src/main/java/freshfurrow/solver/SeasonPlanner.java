@@ -7,6 +7,7 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
 import freshfurrow.solver.steady.KeptPromises;
@@ -47,14 +48,19 @@ public final class SeasonPlanner {
 
     /**
      * The best lists found from lists that were followed before, of which the fields are taken that are left; others are added.
-     * Fields promised for the days ahead stay where that costs next to nothing.
+     * Where the quick rules of {@link #plan} make better lists, the search begins with those. Fields promised for the days ahead stay where that costs next to nothing.
      *
      * @param followed ids of fields for each planter, in the season's order
      * @see #plan
      */
     public List<List<String>> planFrom(List<List<String>> followed) {
-        FieldLists found = improve(() -> FollowedLists.left(season, followed));
+        FieldLists found = improve(() -> better(FollowedLists.left(season, followed), FirstLists.best(season)));
         return KeptPromises.in(season, found).ids(season.season());
+    }
+
+    private FieldLists better(FieldLists one, FieldLists other) {
+        ListPlayer player = new ListPlayer(season);
+        return player.score(other).compareTo(player.score(one)) > 0 ? other : one;
     }
 
     private FieldLists improve(Supplier<FieldLists> begin) {
