@@ -76,7 +76,7 @@ class SpringComparisonTest {
     private ComparedSprings compare(LivingRules rules, int threads, int first, int last) throws IOException {
         Season season = TwoFields.season(folder);
         return new SpringComparison(
-                        rules, number -> RandomGround.of(season, 40, number), threads, SpringProgress.SILENT)
+                        rules, number -> RandomGround.of(season, 80, number), threads, SpringProgress.SILENT)
                 .run(
                         List.of(new Candidate("base", season, Optional.of(COSTS), "0".repeat(64))),
                         IntStream.rangeClosed(first, last).boxed().toList(),
