@@ -6,12 +6,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.cli.text.MeasureText;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.ComparedVariant;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.Spread;
-import freshfurrow.solver.compare.VariantSummary;
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedVariant;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.PairedDifference;
+import freshfurrow.model.compare.Spread;
+import freshfurrow.model.compare.VariantSummary;
 import java.util.List;
 
 /** What the page of a comparison shows: figures in the units of its people, and the words of the text. */

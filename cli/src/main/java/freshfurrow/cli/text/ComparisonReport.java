@@ -1,14 +1,14 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.model.compare.Chance;
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedVariant;
+import freshfurrow.model.compare.ComparedVariant.ResourceShare;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.Money;
+import freshfurrow.model.compare.PairedDifference;
+import freshfurrow.model.compare.VariantSummary;
 import freshfurrow.model.plan.Resource;
-import freshfurrow.solver.compare.Chance;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.ComparedVariant;
-import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.Money;
-import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.VariantSummary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

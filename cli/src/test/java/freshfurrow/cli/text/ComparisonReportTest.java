@@ -3,7 +3,7 @@ package freshfurrow.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.compare.ComparedExample;
-import freshfurrow.solver.compare.Measure;
+import freshfurrow.model.compare.Measure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,12 +3,12 @@ package freshfurrow.solver.lived;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.Foresight;
+import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.Foresight;
-import freshfurrow.solver.compare.LivingRules;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
