@@ -52,7 +52,7 @@ final class ComparisonIT {
     @ValueSource(strings = {"light", "dark"})
     void axeFindsNothing(String theme) {
         browser.open(page);
-        browser.js("document.documentElement.dataset.theme = '" + theme + "'");
+        browser.js("return document.documentElement.dataset.theme = '" + theme + "'");
 
         assertThat(new AxeBuilder().analyze(browser.driver()).getViolations())
                 .extracting(Rule::getId)
