@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.ComparisonReport;
+import freshfurrow.cli.text.ComparisonWords;
 import freshfurrow.cli.text.MeasureText;
 import freshfurrow.model.compare.ComparedSprings;
 import freshfurrow.model.compare.ComparedVariant;
@@ -28,7 +29,7 @@ final class ComparisonData {
                 .put("file", compared.rules().file())
                 .put("first", compared.rules().first().toString());
         ArrayNode words = data.putArray("words");
-        ComparisonReport.words(compared).forEach(words::add);
+        ComparisonWords.of(compared).forEach(words::add);
         ArrayNode variants = data.putArray("variants");
         for (int i = 0; i < summaries.size(); i++) {
             variants.addObject()

@@ -51,7 +51,7 @@ class ComparisonReportTest {
 
     @Test
     void oneSpringTellsNothing() {
-        assertThat(ComparisonReport.words(ComparedExample.springs(1, 1)))
+        assertThat(ComparisonWords.of(ComparedExample.springs(1, 1)))
                 .contains("two-rigs: one spring tells nothing; live more of them.");
     }
 
