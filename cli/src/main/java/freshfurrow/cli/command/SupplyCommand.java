@@ -2,9 +2,9 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.text.SupplyReport;
 import freshfurrow.model.read.Reading;
-import freshfurrow.solver.supply.SupplyNeeds;
-import freshfurrow.solver.supply.SupplySprings;
-import freshfurrow.solver.supply.SureShare;
+import freshfurrow.model.supply.SupplyNeeds;
+import freshfurrow.model.supply.SureShare;
+import freshfurrow.solver.lived.SupplySprings;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

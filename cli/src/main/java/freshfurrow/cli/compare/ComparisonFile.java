@@ -3,16 +3,16 @@ package freshfurrow.cli.compare;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import freshfurrow.solver.compare.Chance;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.ComparedVariant;
-import freshfurrow.solver.compare.LivingRules;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.Money;
-import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.Spread;
-import freshfurrow.solver.compare.SpringFigures;
-import freshfurrow.solver.compare.VariantSummary;
+import freshfurrow.model.compare.Chance;
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedVariant;
+import freshfurrow.model.compare.LivingRules;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.Money;
+import freshfurrow.model.compare.PairedDifference;
+import freshfurrow.model.compare.Spread;
+import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.compare.VariantSummary;
 import java.util.List;
 
 /** A comparison as JSON; the same comparison always gives the same text. */

@@ -5,13 +5,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.ComparisonReport;
+import freshfurrow.cli.text.ComparisonWords;
 import freshfurrow.cli.text.MeasureText;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.ComparedVariant;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.Spread;
-import freshfurrow.solver.compare.VariantSummary;
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedVariant;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.PairedDifference;
+import freshfurrow.model.compare.Spread;
+import freshfurrow.model.compare.VariantSummary;
 import java.util.List;
 
 /** What the page of a comparison shows: figures in the units of its people, and the words of the text. */
@@ -28,7 +29,7 @@ final class ComparisonData {
                 .put("file", compared.rules().file())
                 .put("first", compared.rules().first().toString());
         ArrayNode words = data.putArray("words");
-        ComparisonReport.words(compared).forEach(words::add);
+        ComparisonWords.of(compared).forEach(words::add);
         ArrayNode variants = data.putArray("variants");
         for (int i = 0; i < summaries.size(); i++) {
             variants.addObject()

@@ -1,6 +1,6 @@
 package freshfurrow.cli.page;
 
-import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedSprings;
 import java.util.Map;
 
 /** Variants compared, as one file of HTML that needs no network and nothing beside it. */

@@ -1,9 +1,9 @@
 package freshfurrow.cli.text;
 
-import freshfurrow.solver.compare.LivingRules;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.PairedDifference;
-import freshfurrow.solver.compare.Spread;
+import freshfurrow.model.compare.LivingRules;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.PairedDifference;
+import freshfurrow.model.compare.Spread;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;

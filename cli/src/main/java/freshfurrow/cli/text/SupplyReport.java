@@ -2,7 +2,7 @@ package freshfurrow.cli.text;
 
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
-import freshfurrow.solver.supply.SupplyNeeds;
+import freshfurrow.model.supply.SupplyNeeds;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

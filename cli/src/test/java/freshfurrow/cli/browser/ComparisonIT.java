@@ -6,7 +6,7 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import freshfurrow.cli.compare.ComparedExample;
 import freshfurrow.cli.page.ComparisonPage;
-import freshfurrow.solver.compare.Measure;
+import freshfurrow.model.compare.Measure;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
@@ -52,7 +52,7 @@ final class ComparisonIT {
     @ValueSource(strings = {"light", "dark"})
     void axeFindsNothing(String theme) {
         browser.open(page);
-        browser.js("document.documentElement.dataset.theme = '" + theme + "'");
+        browser.js("return document.documentElement.dataset.theme = '" + theme + "'");
 
         assertThat(new AxeBuilder().analyze(browser.driver()).getViolations())
                 .extracting(Rule::getId)

@@ -1,15 +1,15 @@
 package freshfurrow.cli.compare;
 
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedVariant;
+import freshfurrow.model.compare.ComparedVariant.ResourceShare;
+import freshfurrow.model.compare.Foresight;
+import freshfurrow.model.compare.LivedVariant;
+import freshfurrow.model.compare.LivingRules;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.DisplayUnits;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.ComparedVariant;
-import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
-import freshfurrow.solver.compare.Foresight;
-import freshfurrow.solver.compare.LivedVariant;
-import freshfurrow.solver.compare.LivingRules;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.SpringFigures;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

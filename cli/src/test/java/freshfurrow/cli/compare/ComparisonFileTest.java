@@ -3,7 +3,7 @@ package freshfurrow.cli.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import freshfurrow.solver.compare.ComparedSprings;
+import freshfurrow.model.compare.ComparedSprings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

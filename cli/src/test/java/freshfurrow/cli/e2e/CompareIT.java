@@ -40,7 +40,7 @@ final class CompareIT {
                         "two-rigs less base",
                         "two-rigs against base",
                         "money a season",
-                        "what it may cost more a year",
+                        "in running costs",
                         "goes away when");
         JsonNode file = new ObjectMapper().readTree(text("six/compare.json"));
         assertThat(file.at("/format").asText()).isEqualTo("freshfurrow-compare/1");

@@ -3,7 +3,7 @@ package freshfurrow.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.compare.ComparedExample;
-import freshfurrow.solver.compare.Measure;
+import freshfurrow.model.compare.Measure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -51,7 +51,7 @@ class ComparisonReportTest {
 
     @Test
     void oneSpringTellsNothing() {
-        assertThat(ComparisonReport.words(ComparedExample.springs(1, 1)))
+        assertThat(ComparisonWords.of(ComparedExample.springs(1, 1)))
                 .contains("two-rigs: one spring tells nothing; live more of them.");
     }
 

@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.compare.Foresight;
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.GroundRecord;
@@ -9,8 +11,6 @@ import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.ProgressListener;
 import freshfurrow.solver.SeasonPlanner;
-import freshfurrow.solver.compare.Foresight;
-import freshfurrow.solver.compare.SpringFigures;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;

@@ -1,9 +1,9 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.compare.SpringFigures;
 import java.util.List;
 
 /**

@@ -1,9 +1,9 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.compare.LivingRules;
+import freshfurrow.model.compare.Measure;
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.compare.LivingRules;
-import freshfurrow.solver.compare.Measure;
-import freshfurrow.solver.compare.SpringFigures;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

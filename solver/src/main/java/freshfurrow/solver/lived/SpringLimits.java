@@ -1,11 +1,11 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.compare.ComparedVariant.ResourceShare;
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.solver.compare.ComparedVariant.ResourceShare;
-import freshfurrow.solver.compare.SpringFigures;
 import freshfurrow.solver.limits.FreedSeason;
 import java.util.List;
 import java.util.Optional;

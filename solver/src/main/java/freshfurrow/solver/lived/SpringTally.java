@@ -1,5 +1,6 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
@@ -9,7 +10,6 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
-import freshfurrow.solver.compare.SpringFigures;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;

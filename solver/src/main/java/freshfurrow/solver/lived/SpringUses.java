@@ -2,6 +2,7 @@ package freshfurrow.solver.lived;
 
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.supply.SpringUse;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.limits.FreedSeason;
 import java.util.List;
@@ -46,6 +47,6 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
     private static List<SpringUse> uses(
             CompiledSeason season, DryPlan plan, SpringSource springs, List<Integer> numbers, SpringWorkers workers) {
         SpringLife life = new SpringLife(season, plan.lists(), 0, Optional.empty());
-        return workers.each(numbers, number -> SpringUse.of(season.season(), life.live(springs.spring(number))));
+        return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs.spring(number))));
     }
 }

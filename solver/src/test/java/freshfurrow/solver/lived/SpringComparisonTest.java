@@ -3,12 +3,12 @@ package freshfurrow.solver.lived;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.compare.Foresight;
+import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.compare.ComparedSprings;
-import freshfurrow.solver.compare.Foresight;
-import freshfurrow.solver.compare.LivingRules;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -76,7 +76,7 @@ class SpringComparisonTest {
     private ComparedSprings compare(LivingRules rules, int threads, int first, int last) throws IOException {
         Season season = TwoFields.season(folder);
         return new SpringComparison(
-                        rules, number -> RandomGround.of(season, 40, number), threads, SpringProgress.SILENT)
+                        rules, number -> RandomGround.of(season, 80, number), threads, SpringProgress.SILENT)
                 .run(
                         List.of(new Candidate("base", season, Optional.of(COSTS), "0".repeat(64))),
                         IntStream.rangeClosed(first, last).boxed().toList(),

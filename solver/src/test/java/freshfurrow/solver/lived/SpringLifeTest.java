@@ -3,6 +3,7 @@ package freshfurrow.solver.lived;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
@@ -13,7 +14,6 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.PlanRecorder;
-import freshfurrow.solver.compare.SpringFigures;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;

@@ -1,4 +1,4 @@
-package freshfurrow.solver.supply;
+package freshfurrow.model.supply;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,7 +7,6 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.lived.SpringUse;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 import org.apache.commons.statistics.descriptive.DoubleStatistics;
 import org.apache.commons.statistics.descriptive.Statistic;

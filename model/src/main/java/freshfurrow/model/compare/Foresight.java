@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 /**
  * What people who knew a spring's weather beforehand might come to, against what was lived: means over some springs. Nobody can know it,

@@ -1,9 +1,8 @@
-package freshfurrow.solver.supply;
+package freshfurrow.model.supply;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
-import freshfurrow.solver.lived.SpringUse;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -4,37 +4,15 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.supply.SpringUse;
 import java.time.temporal.ChronoUnit;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What one spring used, by day of the season. */
-public final class SpringUse {
-    private final double[] compostKg;
-    private final double[][] waterL;
-
-    /**
-     * Use by day.
-     *
-     * @param compostKg compost of the batches begun on each day, kg
-     * @param waterL water drawn on each day, by water point in the season's order, L
-     */
-    public SpringUse(double[] compostKg, double[][] waterL) {
-        this.compostKg = compostKg.clone();
-        this.waterL = Arrays.stream(waterL).map(double[]::clone).toArray(double[][]::new);
-    }
-
-    /** Compost of the batches begun on a day counted from the season's first, kg. */
-    public double compostKg(int day) {
-        return compostKg[day];
-    }
-
-    /** Water drawn on a day at a water point, by its place in the season's order, L. */
-    public double waterL(int point, int day) {
-        return waterL[point][day];
-    }
+/** Counts what a spring that was lived used. */
+final class UseOfSpring {
+    private UseOfSpring() {}
 
     static SpringUse of(Season season, LivedSpring lived) {
         double[] compostKg = new double[season.days()];

@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 import java.util.ArrayList;
 import java.util.EnumMap;

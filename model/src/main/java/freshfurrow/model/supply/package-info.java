@@ -3,6 +3,6 @@
  * counted.
  */
 @NullMarked
-package freshfurrow.solver.supply;
+package freshfurrow.model.supply;
 
 import org.jspecify.annotations.NullMarked;

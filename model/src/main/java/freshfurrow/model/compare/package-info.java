@@ -3,6 +3,6 @@
  * nothing here reads or writes files.
  */
 @NullMarked
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 /** What variants are compared by. Of all but the rigs' use, less is better. */
 public enum Measure {

@@ -1,4 +1,4 @@
-package freshfurrow.solver.supply;
+package freshfurrow.model.supply;
 
 import org.apache.commons.statistics.descriptive.Quantile;
 

@@ -1,9 +1,8 @@
-package freshfurrow.solver.supply;
+package freshfurrow.solver.lived;
 
 import freshfurrow.model.season.Season;
-import freshfurrow.solver.lived.SpringProgress;
-import freshfurrow.solver.lived.SpringSource;
-import freshfurrow.solver.lived.SpringUses;
+import freshfurrow.model.supply.SupplyNeeds;
+import freshfurrow.model.supply.SureShare;
 import java.util.List;
 
 /** Lives springs to see what they use. */

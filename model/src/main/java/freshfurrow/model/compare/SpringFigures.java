@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 import freshfurrow.model.season.Costs;
 import java.util.OptionalDouble;

@@ -1,4 +1,4 @@
-package freshfurrow.solver.compare;
+package freshfurrow.model.compare;
 
 import freshfurrow.model.plan.Resource;
 import java.util.List;
