@@ -58,7 +58,7 @@ final class WeatherReportTest {
         // 50.8 mm = 2 in, 38.1 mm = 1.5 in
         assertThat(GroundText.why(new WetDay(MONDAY, 50.8, 38.1, 0), Drainage.POOR, us))
                 .isEqualTo(
-                        "poorly drained fields closed: 2.00 in of water in the topsoil, which bears a planter up to 1.50 in");
+                        "poorly drained fields closed: 2.0 in of water in the topsoil, which bears a planter up to 1.5 in");
         assertThat(GroundText.why(new WetDay(MONDAY, 30, 38, 8), Drainage.WELL, metric))
                 .isEqualTo("well drained fields closed: rained off by 8 mm");
     }

@@ -109,7 +109,7 @@ public final class CompiledSeason {
         fields.forEach(field -> ids.add(field.id()));
         points.forEach(point -> ids.add(point.id()));
         ids.addAll(season.places().keySet());
-        season.standing().ifPresent(standing -> addWhereMachinesStand(ids, standing));
+        addWhereMachinesStand(ids, season);
         placeIds = ids.toArray(String[]::new);
         places = placeIds.length;
         Map<String, Integer> placeOf = new HashMap<>();
@@ -254,10 +254,16 @@ public final class CompiledSeason {
     }
 
     /** A field that is done is no place of the season any more, but machines may still stand there. */
-    private static void addWhereMachinesStand(List<String> ids, Standing standing) {
-        Stream.concat(
+    /** Places that only a table of distances knows have no coordinates, and so are none of the season's places. */
+    private static void addWhereMachinesStand(List<String> ids, Season season) {
+        Stream<String> atFirst = Stream.concat(
+                season.planters().stream().map(Planter::at),
+                season.rigs().stream().map(Rig::at));
+        Stream<String> now = season.standing().stream()
+                .flatMap(standing -> Stream.concat(
                         standing.planters().values().stream().map(Standing.OfPlanter::at),
-                        standing.rigs().values().stream().map(Standing.OfRig::at))
+                        standing.rigs().values().stream().map(Standing.OfRig::at)));
+        Stream.concat(atFirst, now)
                 .filter(at -> !ids.contains(at))
                 .distinct()
                 .toList()

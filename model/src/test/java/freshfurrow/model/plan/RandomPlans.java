@@ -72,7 +72,7 @@ final class RandomPlans {
                 random.nextInt(1_000));
         return new PlanStart(
                 standing,
-                list(() -> new PlanStart.Planted(id(), time().toLocalDate(), 1 + Math.abs(area()))),
+                list(() -> new PlanStart.Planted(id(), time().toLocalDate(), areaAboveZero())),
                 list(() -> new CompostLot(id(), 1 + Math.abs(figure()), time().toLocalDate())),
                 list(() -> new Rain(time().toLocalDate(), time().toLocalTime().toSecondOfDay(), Math.abs(figure()))),
                 list(() -> {
@@ -84,7 +84,7 @@ final class RandomPlans {
     }
 
     private Mix mix() {
-        return new Mix(id(), 1 + Math.abs(area()), time(), list(this::id));
+        return new Mix(id(), areaAboveZero(), time(), list(this::id));
     }
 
     private Plan.Bounds bounds() {
@@ -145,6 +145,11 @@ final class RandomPlans {
 
     private int count() {
         return random.nextInt();
+    }
+
+    /** In whole millionths, as the file has it. */
+    private double areaAboveZero() {
+        return (1 + random.nextInt(2_000_000_000)) / 1e6;
     }
 
     private double area() {
