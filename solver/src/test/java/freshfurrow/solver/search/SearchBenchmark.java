@@ -10,6 +10,7 @@ import freshfurrow.solver.example.BenchmarkSeasons;
 import freshfurrow.solver.schedule.FieldLists;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +28,10 @@ class SearchBenchmark {
     private static final String ONLY = System.getProperty("season", "");
     private static final int SEEDS = Integer.getInteger("seeds", 3);
     private static final int STOCK_S = Integer.getInteger("stock", 30);
-    private static final int[] SECONDS = {5, 30, 60};
+    private static final int[] SECONDS = Arrays.stream(
+                    System.getProperty("seconds", "5,30,60").split(",", -1))
+            .mapToInt(Integer::parseInt)
+            .toArray();
     private static final int THREADS = 2;
 
     @Test
