@@ -77,12 +77,13 @@ final class Replanning {
         refuseFindings(Audit.check(left, plan));
         List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
         lines.add("");
-        lines.addAll(ChangesReport.lines(left, plan, plannedBefore, before));
+        List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
+        lines.addAll(changes);
         lines.add("");
         Path kept = PlanArchive.in(folder).add(plan);
         if (page) {
             Plan written = PlanArgument.read(kept);
-            PlanTarget.in(folder, true).writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written));
+            PlanTarget.in(folder, true).writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written, changes));
         }
         lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
         return lines;

@@ -9,12 +9,13 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
+import java.util.List;
 
 /** Everything the page's scripts draw, as one tree. */
 final class PageData {
     private PageData() {}
 
-    static JsonNode of(Season season, Plan plan) {
+    static JsonNode of(Season season, Plan plan, List<String> changes) {
         Positions positions = new Positions(season, plan);
         Clock clock = new Clock(season.first());
         ObjectNode data = JsonNodeFactory.instance.objectNode();
@@ -25,6 +26,7 @@ final class PageData {
         Ledger.write(data, season, plan);
         LimitsData.write(data, season, plan);
         CautionData.write(data, season, plan, clock);
+        data.put("changes", String.join("\n", changes));
         return data;
     }
 

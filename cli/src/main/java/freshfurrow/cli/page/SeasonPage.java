@@ -3,6 +3,7 @@ package freshfurrow.cli.page;
 import com.fasterxml.jackson.databind.JsonNode;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
+import java.util.List;
 import java.util.Map;
 
 /** A plan as one file of HTML that needs no network and nothing beside it. */
@@ -16,7 +17,17 @@ public final class SeasonPage {
      * @throws IllegalArgumentException when the plan names a field, place, load or batch that there is not
      */
     public static String html(Season season, Plan plan) {
-        JsonNode data = PageData.of(season, plan);
+        return html(season, plan, List.of());
+    }
+
+    /**
+     * The page of a plan that was made again.
+     *
+     * @param changes lines that tell what is another than in the plan before
+     * @see #html(Season, Plan)
+     */
+    public static String html(Season season, Plan plan, List<String> changes) {
+        JsonNode data = PageData.of(season, plan, changes);
         String style = PageFiles.style();
         String script = PageFiles.script();
         return Template.fill(

@@ -1,4 +1,4 @@
-// The season in one line of figures, and what limits it.
+// The season in one line of figures, what limits it, and what is another than in the plan before.
 const ledger = (() => {
   function draw() {
     const entry = d3.select("#ledger").selectAll("div").data(plan.ledger).join("div");
@@ -16,6 +16,8 @@ const ledger = (() => {
         .attr("aria-label", "What each thing made free would change"));
     }
     if (plan.hours.length > 0) hours(limits);
+    d3.select("#changes").property("hidden", plan.changes === "");
+    d3.select("#changes-text").text(plan.changes);
   }
 
   function evidence(parent) {
