@@ -1,10 +1,7 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.page.SeasonPage;
-import freshfurrow.cli.text.AuditReport;
 import freshfurrow.cli.text.PlanReport;
-import freshfurrow.model.audit.Audit;
-import freshfurrow.model.audit.Finding;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
@@ -113,7 +110,7 @@ final class PlanCommand implements Callable<Integer> {
         Plan best = bounded.orElse(found);
         Optional<List<Plan.Limit>> limits = run.limits(best);
         Plan plan = limits.map(best::withLimits).orElse(best);
-        refuseFindings(Audit.check(planned, plan));
+        OwnAudit.pass(planned, plan, "season file");
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
@@ -130,15 +127,5 @@ final class PlanCommand implements Callable<Integer> {
                 + (noPage ? "" : ", with " + PageCommand.FILE_NAME + " beside it for a browser"));
         Output.print(spec, lines);
         return Freshfurrow.OK;
-    }
-
-    private static void refuseFindings(List<Finding> findings) {
-        if (!findings.isEmpty()) {
-            List<String> lines = new ArrayList<>();
-            lines.add("The plan breaks rules of its own season, so it is not written. This is an error of the program,"
-                    + " not of your files; please report it with your season file.");
-            findings.forEach(finding -> lines.add(AuditReport.line(finding)));
-            throw new Refusal(lines);
-        }
     }
 }

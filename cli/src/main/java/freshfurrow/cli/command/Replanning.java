@@ -2,9 +2,6 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
-import freshfurrow.cli.text.AuditReport;
-import freshfurrow.model.audit.Audit;
-import freshfurrow.model.audit.Finding;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.News;
@@ -71,10 +68,10 @@ final class Replanning {
                 .withLog(log.sha256());
         Season left = start.remaining(whole);
         Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
-        PlanTarget.in(folder, true);
+        PlanTarget target = PlanTarget.in(folder, true);
 
         Plan plan = plan(CompiledSeason.of(left), start);
-        refuseFindings(Audit.check(left, plan));
+        OwnAudit.pass(left, plan, "season file, plan and log");
         List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
         lines.add("");
         List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
@@ -83,7 +80,7 @@ final class Replanning {
         Path kept = PlanArchive.in(folder).add(plan);
         if (page) {
             Plan written = PlanArgument.read(kept);
-            PlanTarget.in(folder, true).writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written, changes));
+            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written, changes));
         }
         lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
         return lines;
@@ -118,15 +115,5 @@ final class Replanning {
                 && news.rain().isEmpty()
                 && news.outages().isEmpty()
                 && news.spoiledLots().isEmpty();
-    }
-
-    private static void refuseFindings(List<Finding> findings) {
-        if (!findings.isEmpty()) {
-            List<String> lines = new ArrayList<>();
-            lines.add("The plan breaks rules of its own season, so it is not written. This is an error of the program,"
-                    + " not of your files; please report it with your season file, plan and log.");
-            findings.forEach(finding -> lines.add(AuditReport.line(finding)));
-            throw new Refusal(lines);
-        }
     }
 }
