@@ -253,8 +253,10 @@ public final class CompiledSeason {
         promised = new Promised(season);
     }
 
-    /** A field that is done is no place of the season any more, but machines may still stand there. */
-    /** Places that only a table of distances knows have no coordinates, and so are none of the season's places. */
+    /**
+     * A field that is done is no place of the season any more, but machines may still stand there. Places that only a table of distances knows have no
+     * coordinates, and so are none of the season's places.
+     */
     private static void addWhereMachinesStand(List<String> ids, Season season) {
         Stream<String> atFirst = Stream.concat(
                 season.planters().stream().map(Planter::at),
@@ -326,6 +328,31 @@ public final class CompiledSeason {
     /** Index of the field's recipe. */
     public int recipeIndex(int field) {
         return recipeOf[field];
+    }
+
+    /** Days of the season. */
+    public int days() {
+        return days;
+    }
+
+    /** A planter's working time between two times, s. */
+    public int workS(int planter, int fromS, int untilS) {
+        return planterHours[planter].work(fromS, untilS);
+    }
+
+    /** A planter's working time between two times in which a field, its window apart, may be planted, s. */
+    public int plantableS(int planter, int field, int fromS, int untilS) {
+        return plantable(planter, field).work(fromS, untilS);
+    }
+
+    /** Whether a field was promised for the days ahead otherwise than to be begun by that planter on that day. */
+    public boolean breaksPromise(int planter, int field, int day) {
+        return promised.isBrokenBy(planter, field, day * Calendars.DAY_S);
+    }
+
+    /** Late weight of a field, thousandths. */
+    public int lateWeightThousandths(int field) {
+        return lateWeight[field];
     }
 
     /** Area of a field, dm2. */

@@ -84,9 +84,13 @@ public final class SeasonEstimate {
 
     /** Seconds to go from one field, or from {@link #START}, to another, folding and gates included. */
     public double moveS(int planter, int from, int to) {
+        return planters.get(planter).moveTimeS() + driveS(planter, from, to);
+    }
+
+    /** Seconds to drive from one field, or from {@link #START}, to another. */
+    public double driveS(int planter, int from, int to) {
         int metres = from == START ? season.metresFromStart(planter, to) : season.metresBetweenFields(from, to);
-        Planter machine = planters.get(planter);
-        return machine.moveTimeS() + metres / machine.roadSpeedMPerS();
+        return metres / planters.get(planter).roadSpeedMPerS();
     }
 
     /** Seconds to plant the field without a stop. */

@@ -6,7 +6,7 @@ import freshfurrow.model.timeline.Timeline;
 import java.util.List;
 
 /** Plays lists out on one reused timeline. Not for use by several threads. */
-public final class ListPlayer {
+public final class ListPlayer implements ListScoring {
     private final CompiledSeason season;
     private final Timeline timeline;
     private final int[][] lists;
@@ -19,7 +19,8 @@ public final class ListPlayer {
         this.sizes = new int[season.planterCount()];
     }
 
-    CompiledSeason season() {
+    @Override
+    public CompiledSeason season() {
         return season;
     }
 
@@ -30,14 +31,19 @@ public final class ListPlayer {
         return timeline;
     }
 
-    /** The same from where the lists begin to differ from those of the last step; valid until the next call. */
-    Timeline replay(Schedule schedule) {
+    /** Played out from where the lists begin to differ from those of the last step. */
+    @Override
+    public HardMediumSoftLongScore score(Schedule schedule) {
         take(schedule);
         timeline.rerun(lists, sizes);
-        return timeline;
+        return HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
     }
 
-    /** The lists replayed last are those of a step, from which the next moves go out. */
+    /** The timeline itself finds what has changed. */
+    @Override
+    public void listChanged(int planter) {}
+
+    @Override
     public void stepTaken() {
         timeline.adopt();
     }
@@ -68,7 +74,7 @@ public final class ListPlayer {
         return timeline;
     }
 
-    /** The score after playing out the lists. */
+    @Override
     public HardMediumSoftLongScore score(FieldLists fields) {
         Timeline played = play(fields);
         return HardMediumSoftLongScore.of(played.hard(), played.medium(), played.soft());

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class Schedule {
     private @Nullable SeasonEstimate estimate;
     private @Nullable NearFields near;
-    private @Nullable ListPlayer player;
+    private @Nullable ListScoring scoring;
 
     @ProblemFactCollectionProperty
     @ValueRangeProvider
@@ -36,8 +36,12 @@ public final class Schedule {
     Schedule() {}
 
     private Schedule(
-            ListPlayer player, SeasonEstimate estimate, NearFields near, List<Visit> visits, List<PlanterList> lists) {
-        this.player = player;
+            ListScoring scoring,
+            SeasonEstimate estimate,
+            NearFields near,
+            List<Visit> visits,
+            List<PlanterList> lists) {
+        this.scoring = scoring;
         this.estimate = estimate;
         this.near = near;
         this.visits = visits;
@@ -47,11 +51,11 @@ public final class Schedule {
     /**
      * A schedule of the given lists.
      *
-     * @param player plays out the lists of this schedule, and no other thread's
+     * @param scoring of the lists of this schedule, and no other thread's
      * @param fields indices of fields for each planter of the season; a field stands in one list at most
      */
-    public static Schedule of(ListPlayer player, SeasonEstimate estimate, NearFields near, FieldLists fields) {
-        CompiledSeason season = player.season();
+    public static Schedule of(ListScoring scoring, SeasonEstimate estimate, NearFields near, FieldLists fields) {
+        CompiledSeason season = scoring.season();
         List<Visit> visits =
                 IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
         List<PlanterList> lists = new ArrayList<>();
@@ -59,18 +63,18 @@ public final class Schedule {
             lists.add(new PlanterList(
                     planter, fields.of(planter).stream().map(visits::get).toList()));
         }
-        return new Schedule(player, estimate, near, visits, lists);
+        return new Schedule(scoring, estimate, near, visits, lists);
     }
 
     public CompiledSeason season() {
-        return player().season();
+        return scoring().season();
     }
 
-    ListPlayer player() {
-        if (player == null) {
-            throw new IllegalStateException("a schedule without a player");
+    ListScoring scoring() {
+        if (scoring == null) {
+            throw new IllegalStateException("a schedule without a scoring");
         }
-        return player;
+        return scoring;
     }
 
     public SeasonEstimate estimate() {

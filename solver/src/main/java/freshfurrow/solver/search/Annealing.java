@@ -9,32 +9,40 @@ import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
 import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import ai.timefold.solver.core.impl.solver.scope.SolverScope;
-import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
-import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.ListScoring;
 import freshfurrow.solver.schedule.Schedule;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** One annealing after another on a timeline of its own: for one thread, but for {@link #stop}. */
+/** One annealing after another by one way of scoring lists: for one thread, but for {@link #stop}. */
 final class Annealing {
     private final SeasonEstimate estimate;
     private final NearFields near;
     private final EnvironmentMode mode;
-    private final BestSoFar best;
-    private final ListPlayer player;
+    private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
+    private final ListScoring scoring;
     private long movesTried;
     private volatile boolean stopped;
     private volatile @Nullable Solver<Schedule> solver;
 
-    /** @param best told of better lists */
-    Annealing(CompiledSeason season, SeasonEstimate estimate, NearFields near, EnvironmentMode mode, BestSoFar best) {
+    /**
+     * @param scoring of its own
+     * @param onBetter told of better lists and their score
+     */
+    Annealing(
+            ListScoring scoring,
+            SeasonEstimate estimate,
+            NearFields near,
+            EnvironmentMode mode,
+            BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter) {
         this.estimate = estimate;
         this.near = near;
         this.mode = mode;
-        this.best = best;
-        this.player = new ListPlayer(season);
+        this.onBetter = onBetter;
+        this.scoring = scoring;
     }
 
     /**
@@ -46,11 +54,11 @@ final class Annealing {
         DefaultSolver<Schedule> annealing =
                 (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(AnnealingConfig.of(seed, heat, end, mode))
                         .buildSolver();
-        annealing.addEventListener(event ->
-                best.offer(event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
+        annealing.addEventListener(event -> onBetter.accept(
+                event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
         annealing.addPhaseLifecycleListener(new Listener(annealing));
         solver = annealing;
-        Schedule found = annealing.solve(Schedule.of(player, estimate, near, start));
+        Schedule found = annealing.solve(Schedule.of(scoring, estimate, near, start));
         movesTried += annealing.getMoveEvaluationCount();
         return found;
     }
@@ -86,7 +94,7 @@ final class Annealing {
 
         @Override
         public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-            player.stepTaken();
+            scoring.stepTaken();
         }
     }
 }

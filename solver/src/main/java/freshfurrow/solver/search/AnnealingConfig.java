@@ -17,8 +17,8 @@ import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import freshfurrow.solver.schedule.ListScore;
 import freshfurrow.solver.schedule.PlanterList;
-import freshfurrow.solver.schedule.ReplayScore;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
 import java.util.List;
@@ -51,7 +51,7 @@ final class AnnealingConfig {
     /** Replayed scores, held against those of full runs when the solver asserts anything. */
     private static ScoreDirectorFactoryConfig score(EnvironmentMode mode) {
         ScoreDirectorFactoryConfig replay =
-                new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(ReplayScore.class);
+                new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(ListScore.class);
         return mode == EnvironmentMode.NO_ASSERT
                 ? replay
                 : replay.withAssertionScoreDirectorFactory(

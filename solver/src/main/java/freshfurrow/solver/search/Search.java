@@ -14,16 +14,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Makes lists better by annealing, round after round, each twice as long and twice as hot as the one before, until a limit is
- * reached or rounds bring nothing. Each round is gone through twice with different luck, at the same time when there are two
- * threads, and the better lists are where the next one begins. A small season has many rounds in its time, of which the hot ones
- * leave a dead end; a large one has one, which cools by its end.
+ * Makes lists better: first by an estimate of what they come to, then by annealing on the timeline, round after round, each twice as
+ * long and twice as hot as the one before, until a limit is reached or rounds bring nothing. Each round is gone through twice with
+ * different luck, at the same time when there are two threads, and the better lists are where the next one begins. A small season
+ * has many rounds in its time, of which the hot ones leave a dead end; a large one has one, which cools by its end.
  */
 public final class Search {
     private static final long MOVES_PER_FIELD = 1_000;
     private static final int ROUNDS_IN_VAIN = 3;
+
+    /** By the clock, at the most: in large seasons the timeline's own moves are few. */
+    private static final double TIME_BY_ESTIMATE = 0.7;
 
     /** Annealings in a round, whatever the number of threads: what is found must not depend on that. */
     private static final int TRACKS = 2;
@@ -33,6 +37,7 @@ public final class Search {
     private final int threads;
     private final EnvironmentMode mode;
     private volatile List<Annealing> tracks = List.of();
+    private volatile @Nullable EstimatedSearch byEstimate;
     private volatile boolean stopped;
 
     /** @param threads 1 or more */
@@ -56,11 +61,19 @@ public final class Search {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         FieldLists best = start;
-        HardMediumSoftLongScore bestScore = new ListPlayer(season).score(start);
-        tracks = tracks(estimate, near, new BestSoFar(bestScore, onBetter));
+        ListPlayer player = new ListPlayer(season);
+        HardMediumSoftLongScore bestScore = player.score(start);
+        BestSoFar told = new BestSoFar(bestScore, onBetter);
+        tracks = tracks(estimate, near, told);
+        EstimatedSearch estimated = new EstimatedSearch(season, estimate, near, seed, TRACKS, told::offer);
+        byEstimate = estimated;
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
         try (Workers workers = new Workers(Math.min(threads, TRACKS))) {
+            if (!stopped) {
+                best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
+                bestScore = player.score(best);
+            }
             for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
                 List<Callable<Schedule>> annealings = round(round, best, near, roundMoves, limits);
                 if (annealings.isEmpty()) {
@@ -88,13 +101,17 @@ public final class Search {
     /** Ends the search soon; from any thread. */
     public void stop() {
         stopped = true;
+        EstimatedSearch estimated = byEstimate;
+        if (estimated != null) {
+            estimated.stop();
+        }
         tracks.forEach(Annealing::stop);
     }
 
     private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, BestSoFar best) {
         List<Annealing> made = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
-            made.add(new Annealing(season, estimate, near, mode, best));
+            made.add(new Annealing(new ListPlayer(season), estimate, near, mode, best::offer));
         }
         return made;
     }
@@ -103,7 +120,7 @@ public final class Search {
             int round, FieldLists from, NearFields near, long roundMoves, SearchLimits limits) {
         long firstSeed = seed + (long) round * TRACKS;
         HardMediumSoftLongScore heat =
-                Temperature.of(season, near, from, firstSeed).multiply(1 << round);
+                Temperature.of(new ListPlayer(season), near, from, firstSeed).multiply(1 << round);
         long left = limits.movesLeft(movesTried());
         List<Callable<Schedule>> annealings = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {

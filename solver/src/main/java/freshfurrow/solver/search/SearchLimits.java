@@ -24,6 +24,15 @@ public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
                 time.map(limit -> OptionalLong.of(startNs + limit.toNanos())).orElse(OptionalLong.empty()), moves);
     }
 
+    /** The same, but with only a part of the time that is left by the clock. */
+    SearchLimits share(double part) {
+        if (deadlineNs.isEmpty()) {
+            return this;
+        }
+        long now = System.nanoTime();
+        return new SearchLimits(OptionalLong.of(now + (long) (part * (deadlineNs.getAsLong() - now))), moves);
+    }
+
     /** Moves that may still be tried, 0 or more, when so many have been. */
     long movesLeft(long movesTried) {
         return Math.max(0, moves.orElse(Long.MAX_VALUE) - movesTried);

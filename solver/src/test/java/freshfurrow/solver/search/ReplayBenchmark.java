@@ -89,7 +89,7 @@ class ReplayBenchmark {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         ListPlayer player = new ListPlayer(season);
-        HardMediumSoftLongScore heat = Temperature.of(season, near, start, 1);
+        HardMediumSoftLongScore heat = Temperature.of(player, near, start, 1);
         SolverConfig config = AnnealingConfig.of(
                 1, heat, new TerminationConfig().withMillisecondsSpentLimit(ROUND_MS), EnvironmentMode.NO_ASSERT);
         if (!replay) {

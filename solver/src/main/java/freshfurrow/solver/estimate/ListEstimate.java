@@ -1,0 +1,255 @@
+package freshfurrow.solver.estimate;
+
+import freshfurrow.model.goals.Counters;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.timeline.CompiledSeason;
+import java.util.List;
+
+/**
+ * About what planters' lists come to when each planter stops as in a plan before, whatever the others do, and loads are as large as
+ * they can be. A list is worked out from where it begins to differ from the one kept. Not for use by several threads.
+ */
+public final class ListEstimate implements Counters {
+    private static final int DAY_S = 86_400;
+
+    /** Part of a load that a change of recipe costs: on the average the last one is used by half. */
+    private static final double LOADS_FOR_A_CHANGE = 0.5;
+
+    // how things stand before a field of a list, or at its end
+    private static final int DAY = 0;
+    private static final int SINCE_MORNING_S = 1;
+    private static final int RECIPE = 2;
+    private static final int FILLS = 3;
+    private static final int DRIVE_S = 4;
+    private static final int PLANTED_DM2 = 5;
+    private static final int LATE_MILLI_DM2_DAYS = 6;
+    private static final int EARLY_DM2_DAYS = 7;
+    private static final int MOVED_FIELDS = 8;
+    private static final int FORBIDDEN_FIELDS = 9;
+    private static final int SIZE = 10;
+
+    private final CompiledSeason season;
+    private final SeasonEstimate estimate;
+    private final double[][] stopPerDm2S;
+    private final double[] stopPerFillS;
+    /** By planter, drainage class and day. */
+    private final double[][][] plantableS;
+
+    private final int[] drainage;
+    private final double totalDm2;
+    private final Lists kept;
+    private final Lists tried;
+    /** The tried lists are those kept before this index, by planter. */
+    private final int[] same;
+
+    /** At the end of the tried lists, by figure and planter: side by side, as they are added up after each try. */
+    private final double[][] figures;
+
+    /** @param stops of lists like those to be tried */
+    public ListEstimate(CompiledSeason season, SeasonEstimate estimate, Stops stops) {
+        this.season = season;
+        this.estimate = estimate;
+        stopPerDm2S = stops.perDm2S();
+        stopPerFillS = stops.perFillS();
+        int planters = season.planterCount();
+        int fields = season.fieldCount();
+        drainage = new int[fields];
+        List<Drainage> drainages = List.of(Drainage.values());
+        plantableS = new double[planters][drainages.size()][];
+        double total = 0;
+        for (int field = 0; field < fields; field++) {
+            drainage[field] = drainages.indexOf(estimate.drainage(field));
+            total += season.areaDm2(field);
+            for (int planter = 0; planter < planters; planter++) {
+                if (plantableS[planter][drainage[field]] == null) {
+                    plantableS[planter][drainage[field]] = plantableS(planter, field);
+                }
+            }
+        }
+        totalDm2 = total;
+        kept = new Lists(planters, fields);
+        tried = new Lists(planters, fields);
+        same = new int[planters];
+        figures = new double[SIZE][planters];
+        for (int planter = 0; planter < planters; planter++) {
+            kept.states[planter][DAY] = season.beginsOnDay();
+            kept.states[planter][RECIPE] = season.tankRecipe(planter);
+            System.arraycopy(kept.states[planter], 0, tried.states[planter], 0, SIZE);
+        }
+    }
+
+    private double[] plantableS(int planter, int field) {
+        double[] onDay = new double[season.days()];
+        for (int day = 0; day < onDay.length; day++) {
+            onDay[day] = season.plantableS(planter, field, day * DAY_S, (day + 1) * DAY_S);
+        }
+        return onDay;
+    }
+
+    /** Tries a list of a planter in place of the one it had. The figures are those of the lists that all planters have now. */
+    public void tryList(int planter, int[] list, int size) {
+        int[] before = kept.fields[planter];
+        int common = 0;
+        int most = Math.min(size, kept.sizes[planter]);
+        while (common < most && list[common] == before[common]) {
+            common++;
+        }
+        double[] states = tried.states[planter];
+        System.arraycopy(kept.states[planter], common * SIZE, states, common * SIZE, SIZE);
+        System.arraycopy(list, common, tried.fields[planter], common, size - common);
+        tried.sizes[planter] = size;
+        same[planter] = common;
+        for (int i = common; i < size; i++) {
+            plant(planter, i == 0 ? SeasonEstimate.START : list[i - 1], list[i], states, i * SIZE, (i + 1) * SIZE);
+        }
+        for (int figure = 0; figure < SIZE; figure++) {
+            figures[figure][planter] = states[size * SIZE + figure];
+        }
+    }
+
+    /** Keeps the lists tried last: the next ones differ from them by little. */
+    public void keep() {
+        for (int planter = 0; planter < same.length; planter++) {
+            int from = same[planter];
+            int size = tried.sizes[planter];
+            System.arraycopy(tried.fields[planter], from, kept.fields[planter], from, size - from);
+            System.arraycopy(
+                    tried.states[planter], from * SIZE, kept.states[planter], from * SIZE, (size + 1 - from) * SIZE);
+            kept.sizes[planter] = size;
+            same[planter] = size;
+        }
+    }
+
+    private void plant(int planter, int from, int field, double[] states, int before, int after) {
+        int recipe = estimate.recipe(field);
+        long areaDm2 = season.areaDm2(field);
+        double[] plantable = plantableS[planter][drainage[field]];
+        double[] stopsS = stopPerDm2S[planter];
+        double plantingS = estimate.plantS(planter, field) / areaDm2;
+        int lastDay = estimate.closes(field);
+        int opens = estimate.opens(field);
+
+        double fills = (double) areaDm2 / Math.max(1, season.largestLoadDm2(planter, recipe));
+        int day = (int) states[before + DAY];
+        double sinceMorningS = states[before + SINCE_MORNING_S] + estimate.moveS(planter, from, field);
+        if (recipe != states[before + RECIPE]) {
+            fills += LOADS_FOR_A_CHANGE;
+            sinceMorningS += LOADS_FOR_A_CHANGE * stopPerFillS[planter];
+        }
+        if (day < opens) {
+            day = opens;
+            sinceMorningS = 0;
+        }
+        int begun = -1;
+        double left = areaDm2;
+        double late = 0;
+        double early = 0;
+        while (left > 0 && day < plantable.length) {
+            double roomS = plantable[day] - sinceMorningS;
+            if (roomS <= 0) {
+                day++;
+                sinceMorningS = 0;
+                continue;
+            }
+            if (begun < 0) {
+                begun = day;
+            }
+            double perDm2S = plantingS + stopsS[day];
+            double neededS = left * perDm2S;
+            double piece = neededS <= roomS ? left : roomS / perDm2S;
+            sinceMorningS += Math.min(neededS, roomS);
+            left = neededS <= roomS ? 0 : left - piece;
+            early += piece * day;
+            late += piece * Math.max(0, day - lastDay);
+        }
+
+        states[after + DAY] = day;
+        states[after + SINCE_MORNING_S] = sinceMorningS;
+        states[after + RECIPE] = recipe;
+        states[after + FILLS] = states[before + FILLS] + fills;
+        states[after + DRIVE_S] = states[before + DRIVE_S] + estimate.driveS(planter, from, field);
+        states[after + PLANTED_DM2] = states[before + PLANTED_DM2] + areaDm2 - left;
+        states[after + LATE_MILLI_DM2_DAYS] =
+                states[before + LATE_MILLI_DM2_DAYS] + late * season.lateWeightThousandths(field);
+        states[after + EARLY_DM2_DAYS] = states[before + EARLY_DM2_DAYS] + early;
+        boolean moved = begun >= 0 && season.breaksPromise(planter, field, begun);
+        states[after + MOVED_FIELDS] = states[before + MOVED_FIELDS] + (moved ? 1 : 0);
+        boolean forbidden = !season.allows(planter, field);
+        states[after + FORBIDDEN_FIELDS] = states[before + FORBIDDEN_FIELDS] + (forbidden ? 1 : 0);
+    }
+
+    private double sum(int figure) {
+        double sum = 0;
+        for (double ofPlanter : figures[figure]) {
+            sum += ofPlanter;
+        }
+        return sum;
+    }
+
+    @Override
+    public int forbiddenFields() {
+        return (int) sum(FORBIDDEN_FIELDS);
+    }
+
+    @Override
+    public long unservedDm2() {
+        return Math.round(totalDm2 - sum(PLANTED_DM2));
+    }
+
+    @Override
+    public long lateMilliDm2Days() {
+        return Math.round(sum(LATE_MILLI_DM2_DAYS));
+    }
+
+    @Override
+    public int fills() {
+        return (int) Math.round(sum(FILLS));
+    }
+
+    /** Not known: 0. */
+    @Override
+    public int waterTrips() {
+        return 0;
+    }
+
+    /** Taken for the same whatever the lists: 0. */
+    @Override
+    public long waitS() {
+        return 0;
+    }
+
+    /** Of planters only. */
+    @Override
+    public long driveS() {
+        return Math.round(sum(DRIVE_S));
+    }
+
+    /** Not known: 0. */
+    @Override
+    public long dumpedMg() {
+        return 0;
+    }
+
+    @Override
+    public int movedFields() {
+        return (int) sum(MOVED_FIELDS);
+    }
+
+    @Override
+    public long earlyDm2Days() {
+        return Math.round(sum(EARLY_DM2_DAYS));
+    }
+
+    /** Fields of each planter's list, and how things stand before each of them and at the end. */
+    private static final class Lists {
+        final int[][] fields;
+        final int[] sizes;
+        final double[][] states;
+
+        Lists(int planters, int fieldCount) {
+            fields = new int[planters][fieldCount];
+            sizes = new int[planters];
+            states = new double[planters][(fieldCount + 1) * SIZE];
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package freshfurrow.solver.schedule;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.timeline.CompiledSeason;
+
+/** What gives the search the score of lists that differ by little from those of its last step. Not for use by several threads. */
+public interface ListScoring {
+    CompiledSeason season();
+
+    /** The score of a schedule's lists as they are. */
+    HardMediumSoftLongScore score(Schedule schedule);
+
+    /** The score of any lists. */
+    HardMediumSoftLongScore score(FieldLists fields);
+
+    /** A planter's list is not what it was when last scored. */
+    void listChanged(int planter);
+
+    /** The lists scored last are those of a step, from which the next moves go out. */
+    void stepTaken();
+}

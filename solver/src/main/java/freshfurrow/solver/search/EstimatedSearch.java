@@ -1,0 +1,135 @@
+package freshfurrow.solver.search;
+
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.estimate.NearFields;
+import freshfurrow.solver.estimate.SeasonEstimate;
+import freshfurrow.solver.estimate.Stops;
+import freshfurrow.solver.schedule.EstimatedLists;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.Schedule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes lists better by an estimate, which is much faster than the timeline but knows how long planters stand only from the best
+ * lists so far. So it goes in short passes: each learns from those lists, anneals by the estimate, and keeps what it finds only
+ * where the timeline agrees that it is better.
+ */
+final class EstimatedSearch {
+    private static final long MOVES_PER_FIELD = 100;
+    private static final int MOST_PASSES = 16;
+    private static final int PASSES_IN_VAIN = 3;
+
+    private final CompiledSeason season;
+    private final SeasonEstimate estimate;
+    private final NearFields near;
+    private final long seed;
+    private final int tracks;
+    private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
+    private final ListPlayer player;
+    private volatile List<Annealing> running = List.of();
+    private volatile boolean stopped;
+
+    /**
+     * @param tracks annealings in a pass
+     * @param onBetter told of better lists and their score
+     */
+    EstimatedSearch(
+            CompiledSeason season,
+            SeasonEstimate estimate,
+            NearFields near,
+            long seed,
+            int tracks,
+            BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter) {
+        this.season = season;
+        this.estimate = estimate;
+        this.near = near;
+        this.seed = seed;
+        this.tracks = tracks;
+        this.onBetter = onBetter;
+        this.player = new ListPlayer(season);
+    }
+
+    /** The best lists found, {@code start} when none are better. */
+    FieldLists improve(FieldLists start, SearchLimits limits, Workers workers) {
+        Stops stops = new Stops(season);
+        stops.learn(plan(start));
+        Played found = played(start);
+        @Nullable Played annealed = null;
+        int inVain = 0;
+        for (int pass = 0; pass < MOST_PASSES && inVain < PASSES_IN_VAIN && !stopped; pass++) {
+            Optional<TerminationConfig> end =
+                    limits.end(Math.min(MOVES_PER_FIELD * season.fieldCount(), limits.movesLeft(0)));
+            if (end.isEmpty()) {
+                break;
+            }
+            inVain++;
+            for (Schedule ended : workers.run(pass(found.lists(), stops, seed + (long) pass * tracks, end.get()))) {
+                Played next = played(ended.fields());
+                stops.learn(plan(next.lists()));
+                if (annealed == null || next.isBetterThan(annealed)) {
+                    annealed = next;
+                    inVain = 0;
+                }
+                if (next.isBetterThan(found)) {
+                    found = next;
+                    onBetter.accept(next.lists(), next.score());
+                }
+            }
+        }
+        return found.lists();
+    }
+
+    private Played played(FieldLists lists) {
+        return new Played(lists, player.score(lists));
+    }
+
+    private record Played(FieldLists lists, HardMediumSoftLongScore score) {
+        boolean isBetterThan(Played other) {
+            return score.compareTo(other.score) > 0;
+        }
+    }
+
+    /** Ends the search soon; from any thread. */
+    void stop() {
+        stopped = true;
+        running.forEach(Annealing::stop);
+    }
+
+    private Plan plan(FieldLists lists) {
+        return PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", ""));
+    }
+
+    private List<Callable<Schedule>> pass(FieldLists from, Stops stops, long firstSeed, TerminationConfig end) {
+        HardMediumSoftLongScore heat =
+                Temperature.of(new EstimatedLists(season, estimate, stops), near, from, firstSeed);
+        List<Annealing> annealings = new ArrayList<>();
+        List<Callable<Schedule>> runs = new ArrayList<>();
+        for (int track = 0; track < tracks; track++) {
+            Annealing annealing = new Annealing(
+                    new EstimatedLists(season, estimate, stops),
+                    estimate,
+                    near,
+                    EnvironmentMode.NO_ASSERT,
+                    (lists, score) -> {});
+            long trackSeed = firstSeed + track;
+            annealings.add(annealing);
+            runs.add(() -> annealing.run(from, trackSeed, heat, end));
+        }
+        running = annealings;
+        if (stopped) {
+            stop();
+        }
+        return runs;
+    }
+}
