@@ -68,18 +68,23 @@ public final class SpringLife {
             Season known =
                     start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
             List<Field> left = known.fields();
-            int news = Math.min(ground.nextNews(now), passOver.nextOpening(left, now));
+            int news = ground.nextNews(now);
             if (replanning.isPresent()) {
                 news = Math.min(news, replanning.get().nextAfter(now));
                 order = replanning.get().isDue(now) && !left.isEmpty()
                         ? replanning.get().lists(known, order)
                         : order;
             }
+            List<List<Field>> planned = left(order, left);
+            List<List<Field>> taken = inOrder(planned, passOver, start, now);
+            if (!taken.equals(planned)) {
+                // else a field that opens is no news: none is passed over
+                news = Math.min(news, passOver.nextOpening(left, now));
+            }
             if (left.isEmpty() || news > end) {
                 news = end;
             }
-            Plan played = PlanRecorder.recordUntil(
-                    CompiledSeason.of(known), inOrder(order, passOver, known, start, now), SOURCE, start, news);
+            Plan played = PlanRecorder.recordUntil(CompiledSeason.of(known), ids(taken), SOURCE, start, news);
             parts.add(new LivedSpring.Part(known, played, now, news));
             tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
@@ -91,17 +96,23 @@ public final class SpringLife {
         }
     }
 
-    /** Ids of the fields left of each list, in the order for now. */
-    private static List<List<String>> inOrder(
-            List<List<Field>> lists, PassOver passOver, Season known, Optional<PlanStart> start, int now) {
-        Set<String> left = known.fields().stream().map(Field::id).collect(Collectors.toSet());
-        Set<String> begun = start.map(from -> from.plantedHa().keySet()).orElse(Set.of());
+    private static List<List<Field>> left(List<List<Field>> lists, List<Field> left) {
+        Set<String> ids = left.stream().map(Field::id).collect(Collectors.toSet());
         return lists.stream()
                 .map(list ->
-                        list.stream().filter(field -> left.contains(field.id())).toList())
-                .map(list ->
-                        passOver.order(list, begun, now).stream().map(Field::id).toList())
+                        list.stream().filter(field -> ids.contains(field.id())).toList())
                 .toList();
+    }
+
+    /** The lists of fields left in the order for now. */
+    private static List<List<Field>> inOrder(
+            List<List<Field>> lists, PassOver passOver, Optional<PlanStart> start, int now) {
+        Set<String> begun = start.map(from -> from.plantedHa().keySet()).orElse(Set.of());
+        return lists.stream().map(list -> passOver.order(list, begun, now)).toList();
+    }
+
+    private static List<List<String>> ids(List<List<Field>> lists) {
+        return lists.stream().map(list -> list.stream().map(Field::id).toList()).toList();
     }
 
     private LocalDateTime time(int s) {
