@@ -10,7 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Scores lists by an estimate: hundreds of times as fast as playing them out, and never the last word. */
-public final class EstimatedLists implements ListScoring {
+public final class EstimatedLists implements ListScorer {
     private final CompiledSeason season;
     private final ListEstimate estimate;
     private final GoalSet goals;

@@ -6,7 +6,7 @@ import freshfurrow.model.timeline.Timeline;
 import java.util.List;
 
 /** Plays lists out on one reused timeline. Not for use by several threads. */
-public final class ListPlayer implements ListScoring {
+public final class ListPlayer implements ListScorer {
     private final CompiledSeason season;
     private final Timeline timeline;
     private final int[][] lists;

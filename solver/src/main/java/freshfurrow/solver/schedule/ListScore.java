@@ -4,24 +4,24 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSo
 import ai.timefold.solver.core.api.score.calculator.IncrementalScoreCalculator;
 import org.jspecify.annotations.Nullable;
 
-/** The score that the schedule's own {@link ListScoring} gives its lists. */
+/** The score that the schedule's own {@link ListScorer} gives its lists. */
 public final class ListScore implements IncrementalScoreCalculator<Schedule, HardMediumSoftLongScore> {
     private @Nullable Schedule schedule;
 
     @Override
     public void resetWorkingSolution(Schedule workingSolution) {
         schedule = workingSolution;
-        workingSolution.lists().forEach(list -> workingSolution.scoring().listChanged(list.planter()));
+        workingSolution.lists().forEach(list -> workingSolution.scorer().listChanged(list.planter()));
     }
 
     @Override
     public HardMediumSoftLongScore calculateScore() {
-        return current().scoring().score(current());
+        return current().scorer().score(current());
     }
 
     @Override
     public void afterListVariableChanged(Object entity, String variableName, int fromIndex, int toIndex) {
-        current().scoring().listChanged(((PlanterList) entity).planter());
+        current().scorer().listChanged(((PlanterList) entity).planter());
     }
 
     @Override

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class Schedule {
     private @Nullable SeasonEstimate estimate;
     private @Nullable NearFields near;
-    private @Nullable ListScoring scoring;
+    private @Nullable ListScorer scorer;
 
     @ProblemFactCollectionProperty
     @ValueRangeProvider
@@ -36,12 +36,8 @@ public final class Schedule {
     Schedule() {}
 
     private Schedule(
-            ListScoring scoring,
-            SeasonEstimate estimate,
-            NearFields near,
-            List<Visit> visits,
-            List<PlanterList> lists) {
-        this.scoring = scoring;
+            ListScorer scorer, SeasonEstimate estimate, NearFields near, List<Visit> visits, List<PlanterList> lists) {
+        this.scorer = scorer;
         this.estimate = estimate;
         this.near = near;
         this.visits = visits;
@@ -51,11 +47,11 @@ public final class Schedule {
     /**
      * A schedule of the given lists.
      *
-     * @param scoring of the lists of this schedule, and no other thread's
+     * @param scorer of the lists of this schedule, and no other thread's
      * @param fields indices of fields for each planter of the season; a field stands in one list at most
      */
-    public static Schedule of(ListScoring scoring, SeasonEstimate estimate, NearFields near, FieldLists fields) {
-        CompiledSeason season = scoring.season();
+    public static Schedule of(ListScorer scorer, SeasonEstimate estimate, NearFields near, FieldLists fields) {
+        CompiledSeason season = scorer.season();
         List<Visit> visits =
                 IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
         List<PlanterList> lists = new ArrayList<>();
@@ -63,18 +59,18 @@ public final class Schedule {
             lists.add(new PlanterList(
                     planter, fields.of(planter).stream().map(visits::get).toList()));
         }
-        return new Schedule(scoring, estimate, near, visits, lists);
+        return new Schedule(scorer, estimate, near, visits, lists);
     }
 
     public CompiledSeason season() {
-        return scoring().season();
+        return scorer().season();
     }
 
-    ListScoring scoring() {
-        if (scoring == null) {
-            throw new IllegalStateException("a schedule without a scoring");
+    ListScorer scorer() {
+        if (scorer == null) {
+            throw new IllegalStateException("a schedule without a scorer");
         }
-        return scoring;
+        return scorer;
     }
 
     public SeasonEstimate estimate() {

@@ -12,28 +12,28 @@ import ai.timefold.solver.core.impl.solver.scope.SolverScope;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
-import freshfurrow.solver.schedule.ListScoring;
+import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** One annealing after another by one way of scoring lists: for one thread, but for {@link #stop}. */
+/** One annealing after another by one way of scorer lists: for one thread, but for {@link #stop}. */
 final class Annealing {
     private final SeasonEstimate estimate;
     private final NearFields near;
     private final EnvironmentMode mode;
     private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
-    private final ListScoring scoring;
+    private final ListScorer scorer;
     private long movesTried;
     private volatile boolean stopped;
     private volatile @Nullable Solver<Schedule> solver;
 
     /**
-     * @param scoring of its own
+     * @param scorer of its own
      * @param onBetter told of better lists and their score
      */
     Annealing(
-            ListScoring scoring,
+            ListScorer scorer,
             SeasonEstimate estimate,
             NearFields near,
             EnvironmentMode mode,
@@ -42,7 +42,7 @@ final class Annealing {
         this.near = near;
         this.mode = mode;
         this.onBetter = onBetter;
-        this.scoring = scoring;
+        this.scorer = scorer;
     }
 
     /**
@@ -58,7 +58,7 @@ final class Annealing {
                 event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
         annealing.addPhaseLifecycleListener(new Listener(annealing));
         solver = annealing;
-        Schedule found = annealing.solve(Schedule.of(scoring, estimate, near, start));
+        Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
         movesTried += annealing.getMoveEvaluationCount();
         return found;
     }
@@ -94,7 +94,7 @@ final class Annealing {
 
         @Override
         public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-            scoring.stepTaken();
+            scorer.stepTaken();
         }
     }
 }

@@ -3,7 +3,7 @@ package freshfurrow.solver.search;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.schedule.FieldLists;
-import freshfurrow.solver.schedule.ListScoring;
+import freshfurrow.solver.schedule.ListScorer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -24,20 +24,20 @@ final class Temperature {
     private Temperature() {}
 
     /** A score of 0 on the hard level, and at least 1 on the others. */
-    static HardMediumSoftLongScore of(ListScoring scoring, NearFields near, FieldLists lists, long seed) {
-        HardMediumSoftLongScore before = scoring.score(lists);
+    static HardMediumSoftLongScore of(ListScorer scorer, NearFields near, FieldLists lists, long seed) {
+        HardMediumSoftLongScore before = scorer.score(lists);
         Random random = new Random(seed);
         List<Long> medium = new ArrayList<>();
         List<Long> soft = new ArrayList<>();
         for (int sample = 0; sample < SAMPLES; sample++) {
-            HardMediumSoftLongScore worsening = before.subtract(scoring.score(moved(lists, near, random)));
+            HardMediumSoftLongScore worsening = before.subtract(scorer.score(moved(lists, near, random)));
             medium.add(worsening.mediumScore());
             soft.add(worsening.softScore());
         }
         return HardMediumSoftLongScore.of(
                 0,
-                share(medium, scoring.season().fieldCount()),
-                share(soft, scoring.season().fieldCount()));
+                share(medium, scorer.season().fieldCount()),
+                share(soft, scorer.season().fieldCount()));
     }
 
     /** The share of the middle one of those above 0; smaller in seasons of many fields, where as many moves are made at once. */

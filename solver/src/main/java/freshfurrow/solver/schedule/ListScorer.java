@@ -4,7 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSo
 import freshfurrow.model.timeline.CompiledSeason;
 
 /** What gives the search the score of lists that differ by little from those of its last step. Not for use by several threads. */
-public interface ListScoring {
+public interface ListScorer {
     CompiledSeason season();
 
     /** The score of a schedule's lists as they are. */
