@@ -17,7 +17,7 @@ import freshfurrow.solver.schedule.Schedule;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** One annealing after another by one way of scorer lists: for one thread, but for {@link #stop}. */
+/** One annealing after another by one way of scoring lists: for one thread, but for {@link #stop}. */
 final class Annealing {
     private final SeasonEstimate estimate;
     private final NearFields near;
