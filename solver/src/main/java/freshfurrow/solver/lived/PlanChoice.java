@@ -2,6 +2,7 @@ package freshfurrow.solver.lived;
 
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.timeline.CompiledSeason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,9 +12,9 @@ import java.util.stream.IntStream;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
 
 /**
- * Plans that look alike before the season do not live alike in rain. So each variant lives all of its plans through springs that are
- * kept for this, then also the best one of each other variant, and the one that lives best is taken. So a variant never has a worse
- * plan than another only because the search did not come by it.
+ * Plans that look alike before the season do not live alike in rain. So each variant lives all plans, its own and those of the others,
+ * through springs that are kept for this, and the one that lives best is taken: a variant never has a worse plan than another only
+ * because the search did not come by it.
  */
 final class PlanChoice {
     private final SpringSource springs;
@@ -31,15 +32,15 @@ final class PlanChoice {
 
     /** How many springs are lived to choose among so many plans of each of so many variants. */
     static int springsLived(int variants, int plans, int training) {
-        return variants * (plans + variants - 1) * training;
+        return variants * variants * plans * training;
     }
 
     /**
      * The plan that is taken for a variant.
      *
      * @param plan the one that leaves least late and unplanted, then has fewest fills
-     * @param luck standard deviation, between the tries, of the difference in the mean of each measure from the first variant's plan of
-     *     the same try; 0 for the first variant itself
+     * @param luck standard deviation, between the tries, of the difference in the mean of each measure from the first variant, each by
+     *     the best plan of the same try; 0 for the first variant itself
      */
     record Chosen(SpringPlan plan, Map<Measure, Double> luck) {}
 
@@ -57,28 +58,19 @@ final class PlanChoice {
 
     /** The choice for each variant from the plans of each try, one of each variant. */
     List<Chosen> among(List<List<SpringPlan>> tries) {
-        List<List<Lived>> lived = new ArrayList<>();
-        List<Lived> best = new ArrayList<>();
-        for (int v = 0; v < tries.get(0).size(); v++) {
-            int variant = v;
-            List<Lived> own =
-                    tries.stream().map(plans -> live(plans.get(variant))).toList();
-            lived.add(own);
-            best.add(best(own));
+        List<List<Lived>> chosen = new ArrayList<>();
+        for (SpringPlan variant : tries.get(0)) {
+            chosen.add(tries.stream()
+                    .map(plans -> best(followed(plans, variant.season())))
+                    .toList());
         }
-        return IntStream.range(0, lived.size())
-                .mapToObj(v -> new Chosen(best(followed(best, v)).plan(), luck(lived.get(0), lived.get(v))))
+        return chosen.stream()
+                .map(ofTries -> new Chosen(best(ofTries).plan(), luck(chosen.get(0), ofTries)))
                 .toList();
     }
 
-    /** The best plan of each variant as another one lives it. */
-    private List<Lived> followed(List<Lived> best, int variant) {
-        Lived own = best.get(variant);
-        return IntStream.range(0, best.size())
-                .mapToObj(other -> other == variant
-                        ? own
-                        : live(best.get(other).plan().in(own.plan().season())))
-                .toList();
+    private List<Lived> followed(List<SpringPlan> plans, CompiledSeason variant) {
+        return plans.stream().map(plan -> live(plan.in(variant))).toList();
     }
 
     private Lived live(SpringPlan plan) {
