@@ -40,6 +40,14 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
     }
 
     /**
+     * A plan that goes on with lists that were followed before, of which the fields are taken that are left; others go where they cost
+     * least at the end of a list.
+     */
+    static SpringPlan following(CompiledSeason season, List<List<String>> followed) {
+        return new SpringPlan(season, FollowedLists.left(season, followed));
+    }
+
+    /**
      * This plan or a better one.
      *
      * @param steps moves tried, 0 or more
@@ -63,7 +71,7 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
         List<List<String>> followed = other.season().planters().stream()
                 .map(planter -> byPlanter.getOrDefault(planter.id(), List.of()))
                 .toList();
-        return new SpringPlan(other, FollowedLists.left(other, followed));
+        return following(other, followed);
     }
 
     /** How good it is if the season stays dry. */
