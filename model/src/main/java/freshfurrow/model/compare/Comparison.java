@@ -32,12 +32,7 @@ public final class Comparison {
         Map<Measure, Double> luck = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
             double[] figures = variant.figures(measure);
-            luck.put(
-                    measure,
-                    2
-                            * Math.hypot(
-                                    variant.luck().getOrDefault(measure, 0.0),
-                                    base.luck().getOrDefault(measure, 0.0)));
+            luck.put(measure, 2 * variant.luck().getOrDefault(measure, 0.0));
             spreads.put(measure, Spread.of(figures));
             if (compared) {
                 differences.put(measure, PairedDifference.of(base.figures(measure), figures));

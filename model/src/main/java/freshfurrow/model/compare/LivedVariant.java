@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
  *
  * @param name as people know it
  * @param yearlyCost what its machines cost a year; empty where the season names no costs
- * @param luck standard deviation of the mean of each measure between plans of this variant that looked alike; empty where only one
- *     was made
+ * @param luck standard deviation of the difference to the base in the mean of each measure, between several tries to plan both; 0 for
+ *     the base; empty where it is not known
  * @param springs one row for each spring, in the order of the springs, the same springs for all variants that are compared
  */
 public record LivedVariant(

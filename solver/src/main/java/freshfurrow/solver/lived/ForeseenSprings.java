@@ -8,12 +8,7 @@ import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
-import freshfurrow.solver.PlanningOptions;
-import freshfurrow.solver.ProgressListener;
-import freshfurrow.solver.SeasonPlanner;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.stream.IntStream;
 
 /** Springs planned with their weather known beforehand. Where the search finds nothing better than what was lived, that stands. */
@@ -22,12 +17,14 @@ final class ForeseenSprings {
             new Plan.SeasonSource("foreseen", "", "0".repeat(64), DisplayUnits.METRIC);
 
     private final Season season;
-    private final PlanningOptions options;
+    private final long steps;
+    private final long seed;
 
     /** Plans of so many steps each. */
     ForeseenSprings(Season season, long steps, long seed) {
         this.season = season;
-        options = new PlanningOptions(Optional.empty(), OptionalLong.of(steps), seed, 1);
+        this.steps = steps;
+        this.seed = seed;
     }
 
     /** Late and unplanted area of one spring. */
@@ -40,8 +37,8 @@ final class ForeseenSprings {
     /** What comes of a spring that is known beforehand, where {@code lived} came of it without. */
     Outcome foreseen(GroundRecord spring, SpringFigures lived) {
         CompiledSeason known = CompiledSeason.of(season.inSpring(spring));
-        Plan plan =
-                PlanRecorder.record(known, new SeasonPlanner(known, options, ProgressListener.SILENT).plan(), SOURCE);
+        Plan plan = PlanRecorder.record(
+                known, SpringPlan.first(known).improved(steps, seed, 1).lists(), SOURCE);
         Outcome planned = new Outcome(plan.totals().lateHaDays(), plan.totals().unservedHa());
         Outcome asLived = new Outcome(lived.lateHaDays(), lived.unservedHa());
         return planned.weighed(season.days()) < asLived.weighed(season.days()) ? planned : asLived;

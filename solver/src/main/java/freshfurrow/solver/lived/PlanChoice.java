@@ -1,71 +1,89 @@
 package freshfurrow.solver.lived;
 
-import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.SpringFigures;
-import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.descriptive.StandardDeviation;
 
 /**
- * Plans that look alike before the season do not live alike in rain. So several are made, each with other luck, all are lived through
- * springs that are kept for this, and the one that lives best there is taken. How far the others lie from one another tells how much
- * of a difference between variants may be the luck of their plans.
- *
- * @param plan the one that leaves least late and unplanted, then has fewest fills
- * @param luck standard deviation, between the plans, of the mean of each measure over these springs
+ * Plans that look alike before the season do not live alike in rain. So each variant lives all plans, its own and those of the others,
+ * through springs that are kept for this, and the one that lives best is taken: a variant never has a worse plan than another only
+ * because the search did not come by it.
  */
-record PlanChoice(DryPlan plan, Map<Measure, Double> luck) {
-    /** Plans made of each variant, which share its steps. */
-    static final int PLANS = 4;
+final class PlanChoice {
+    private final SpringSource springs;
+    private final List<Integer> training;
+    private final int forecastDays;
+    private final SpringWorkers workers;
 
-    private static final long SEED_STEP = 1_000_003;
+    /** @param training numbers of the springs to choose by */
+    PlanChoice(SpringSource springs, List<Integer> training, int forecastDays, SpringWorkers workers) {
+        this.springs = springs;
+        this.training = training;
+        this.forecastDays = forecastDays;
+        this.workers = workers;
+    }
 
-    private record Lived(DryPlan plan, List<SpringFigures> springs) {
-        double mean(Measure measure) {
-            return springs.stream().mapToDouble(measure::of).average().orElse(0);
-        }
+    /** How many springs are lived to choose among so many plans of each of so many variants. */
+    static int springsLived(int variants, int plans, int training) {
+        return variants * variants * plans * training;
     }
 
     /**
-     * The choice by rules.
+     * The plan that is taken for a variant.
      *
-     * @param training numbers of the springs to choose by
+     * @param plan the one that leaves least late and unplanted, then has fewest fills
+     * @param luck standard deviation, between the tries, of the difference in the mean of each measure from the first variant, each by
+     *     the best plan of the same try; 0 for the first variant itself
      */
-    static PlanChoice of(
-            Season season,
-            LivingRules rules,
-            SpringSource springs,
-            List<Integer> training,
-            SpringWorkers workers,
-            int threads) {
-        List<Lived> tried = new ArrayList<>();
-        for (int i = 0; i < PLANS; i++) {
-            DryPlan plan = DryPlan.of(season, rules.steps() / PLANS, rules.seed() + i * SEED_STEP, threads);
-            SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), Optional.empty());
-            tried.add(new Lived(plan, workers.each(training, number -> life.live(springs.spring(number))
-                    .figures())));
+    record Chosen(SpringPlan plan, Map<Measure, Double> luck) {}
+
+    private record Lived(SpringPlan plan, List<SpringFigures> springs) {
+        double mean(Measure measure) {
+            return springs.stream().mapToDouble(measure::of).average().orElse(0);
         }
-        Map<Measure, Double> luck = new EnumMap<>(Measure.class);
-        for (Measure measure : Measure.values()) {
-            luck.put(
-                    measure,
-                    StandardDeviation.of(tried.stream()
-                                    .mapToDouble(lived -> lived.mean(measure))
-                                    .toArray())
-                            .getAsDouble());
+
+        /** Area not planted counts as late by all days of the season. */
+        double late() {
+            return mean(Measure.LATE)
+                    + mean(Measure.UNSERVED) * plan.season().season().days();
         }
-        return new PlanChoice(best(tried, season.days()).plan(), luck);
     }
 
-    private static Lived best(List<Lived> tried, int days) {
+    /** The choice for each variant from the plans of each try, one of each variant. */
+    List<Chosen> among(List<List<SpringPlan>> tries) {
+        List<List<Lived>> chosen = new ArrayList<>();
+        for (SpringPlan variant : tries.get(0)) {
+            chosen.add(tries.stream()
+                    .map(plans -> best(followed(plans, variant.season())))
+                    .toList());
+        }
+        return chosen.stream()
+                .map(ofTries -> new Chosen(best(ofTries).plan(), luck(chosen.get(0), ofTries)))
+                .toList();
+    }
+
+    private List<Lived> followed(List<SpringPlan> plans, CompiledSeason variant) {
+        return plans.stream().map(plan -> live(plan.in(variant))).toList();
+    }
+
+    private Lived live(SpringPlan plan) {
+        SpringLife life = new SpringLife(plan.season(), plan.lists(), forecastDays, Optional.empty());
+        return new Lived(plan, workers.each(training, number -> life.live(springs.spring(number))
+                .figures()));
+    }
+
+    /** The one that leaves least late, then has fewest fills; the first of those alike. */
+    private static Lived best(List<Lived> tried) {
         Lived best = tried.get(0);
         for (Lived lived : tried) {
-            double gain = late(best, days) - late(lived, days);
+            double gain = best.late() - lived.late();
             if (gain > 0 || (gain == 0 && lived.mean(Measure.FILLS) < best.mean(Measure.FILLS))) {
                 best = lived;
             }
@@ -73,8 +91,14 @@ record PlanChoice(DryPlan plan, Map<Measure, Double> luck) {
         return best;
     }
 
-    /** Area not planted counts as late by all days of the season. */
-    private static double late(Lived lived, int days) {
-        return lived.mean(Measure.LATE) + lived.mean(Measure.UNSERVED) * days;
+    private static Map<Measure, Double> luck(List<Lived> base, List<Lived> variant) {
+        Map<Measure, Double> luck = new EnumMap<>(Measure.class);
+        for (Measure measure : Measure.values()) {
+            double[] differences = IntStream.range(0, base.size())
+                    .mapToDouble(i -> variant.get(i).mean(measure) - base.get(i).mean(measure))
+                    .toArray();
+            luck.put(measure, StandardDeviation.of(differences).getAsDouble());
+        }
+        return luck;
     }
 }

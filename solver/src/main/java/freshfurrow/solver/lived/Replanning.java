@@ -3,16 +3,11 @@ package freshfurrow.solver.lived;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.solver.PlanningOptions;
-import freshfurrow.solver.ProgressListener;
-import freshfurrow.solver.SeasonPlanner;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 
 /**
@@ -45,10 +40,8 @@ public record Replanning(int days, long steps, long seed) {
      * @param before the lists until now
      */
     List<List<Field>> lists(Season left, List<List<Field>> before) {
-        PlanningOptions options = new PlanningOptions(Optional.empty(), OptionalLong.of(steps), seed, 1);
-        List<List<String>> found = new SeasonPlanner(
-                        CompiledSeason.of(left.inSpring(DryPlan.DRY)), options, ProgressListener.SILENT)
-                .plan();
+        List<List<String>> found =
+                begin(SpringPlan.dry(left), before).improved(steps, seed, 1).lists();
         Map<String, Field> byId = new HashMap<>();
         before.forEach(list -> list.forEach(field -> byId.put(field.id(), field)));
         Set<String> listed = new HashSet<>();
@@ -68,5 +61,16 @@ public record Replanning(int days, long steps, long seed) {
             lists.add(list);
         }
         return lists;
+    }
+
+    /** The lists until now or those of quick rules, whichever are better, so that no new plan is worse than to go on as before. */
+    private static SpringPlan begin(CompiledSeason left, List<List<Field>> before) {
+        SpringPlan kept = SpringPlan.following(
+                left,
+                before.stream()
+                        .map(list -> list.stream().map(Field::id).toList())
+                        .toList());
+        SpringPlan quick = SpringPlan.first(left);
+        return quick.score().compareTo(kept.score()) > 0 ? quick : kept;
     }
 }

@@ -10,6 +10,7 @@ import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
+import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,9 @@ public final class SpringComparison {
 
     /** Planning again tries so many times fewer moves than the first plan. */
     public static final int REPLANNING_SHARE = 20;
+
+    /** Plans made of each variant, which share its steps. */
+    private static final int PLANS = 4;
 
     private final LivingRules rules;
     private final SpringSource springs;
@@ -55,16 +59,22 @@ public final class SpringComparison {
             List<Integer> sample,
             List<Integer> training,
             boolean foresight) {
-        int tasks = candidates.size()
-                * (numbers.size()
-                        + PlanChoice.PLANS * training.size()
-                        + (foresight ? sample.size() : 0)
-                        + sample.size()
-                        + (sample.isEmpty() ? 0 : Resource.values().length));
-        try (SpringWorkers workers = new SpringWorkers(threads, tasks, progress)) {
+        int tasks = PlanChoice.springsLived(candidates.size(), PLANS, training.size())
+                + candidates.size()
+                        * (numbers.size()
+                                + (foresight ? sample.size() : 0)
+                                + sample.size()
+                                + (sample.isEmpty() ? 0 : Resource.values().length));
+        try (Workers pool = new Workers(threads, "spring")) {
+            SpringWorkers workers = new SpringWorkers(pool, tasks, progress);
+            List<Season> seasons = candidates.stream().map(Candidate::season).toList();
+            List<List<SpringPlan>> plans =
+                    new SharedPlans(rules.steps() / PLANS, rules.seed()).of(seasons, PLANS, pool);
+            List<PlanChoice.Chosen> chosen =
+                    new PlanChoice(springs, training, rules.forecastDays(), workers).among(plans);
             List<ComparedVariant> variants = new ArrayList<>();
-            for (Candidate candidate : candidates) {
-                variants.add(variant(workers, candidate, numbers, sample, training, foresight));
+            for (int i = 0; i < candidates.size(); i++) {
+                variants.add(variant(workers, candidates.get(i), chosen.get(i), numbers, sample, foresight));
             }
             return new ComparedSprings(rules, numbers, variants);
         }
@@ -73,12 +83,11 @@ public final class SpringComparison {
     private ComparedVariant variant(
             SpringWorkers workers,
             Candidate candidate,
+            PlanChoice.Chosen choice,
             List<Integer> numbers,
             List<Integer> sample,
-            List<Integer> training,
             boolean foresight) {
-        PlanChoice choice = PlanChoice.of(candidate.season(), rules, springs, training, workers, threads);
-        DryPlan plan = choice.plan();
+        SpringPlan plan = choice.plan();
         SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), replanning());
         List<SpringFigures> rows = workers.each(
                 numbers, number -> life.live(springs.spring(number)).figures());
@@ -105,7 +114,7 @@ public final class SpringComparison {
     }
 
     private List<ComparedVariant.ResourceShare> limits(
-            SpringWorkers workers, DryPlan plan, List<Integer> sample, List<SpringFigures> before) {
+            SpringWorkers workers, SpringPlan plan, List<Integer> sample, List<SpringFigures> before) {
         if (sample.isEmpty()) {
             return List.of();
         }
@@ -116,7 +125,7 @@ public final class SpringComparison {
     }
 
     private Foresight foresight(SpringWorkers workers, Season season, List<Integer> sample, List<SpringFigures> lived) {
-        ForeseenSprings foreseen = new ForeseenSprings(season, rules.steps() / PlanChoice.PLANS, rules.seed());
+        ForeseenSprings foreseen = new ForeseenSprings(season, rules.steps() / PLANS, rules.seed());
         List<Integer> places = IntStream.range(0, sample.size()).boxed().toList();
         return ForeseenSprings.means(
                 workers.each(places, i -> foreseen.foreseen(springs.spring(sample.get(i)), lived.get(i))), lived);

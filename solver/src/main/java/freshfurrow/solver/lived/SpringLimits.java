@@ -12,12 +12,12 @@ import java.util.Optional;
 
 /** What a resource holds back in springs: they are lived again by the same plan with it made free. */
 final class SpringLimits {
-    private final DryPlan plan;
+    private final SpringPlan plan;
     private final Season season;
     private final int forecastDays;
     private final Optional<Replanning> replanning;
 
-    SpringLimits(DryPlan plan, int forecastDays, Optional<Replanning> replanning) {
+    SpringLimits(SpringPlan plan, int forecastDays, Optional<Replanning> replanning) {
         this.replanning = replanning;
         this.plan = plan;
         this.season = plan.season().season();
@@ -30,7 +30,7 @@ final class SpringLimits {
                 CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
         SpringLife life = new SpringLife(freed, plan.lists(), forecastDays, replanning);
         return springs.stream()
-                .map(spring -> free == Resource.WEATHER ? DryPlan.DRY : spring)
+                .map(spring -> free == Resource.WEATHER ? SpringPlan.DRY : spring)
                 .map(spring -> life.live(spring).figures())
                 .toList();
     }

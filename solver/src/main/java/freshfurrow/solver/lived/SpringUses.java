@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.supply.SpringUse;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.limits.FreedSeason;
+import freshfurrow.solver.threads.Workers;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,17 +36,22 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
             long seed,
             int threads,
             SpringProgress progress) {
-        DryPlan plan = DryPlan.of(season, steps, seed, threads);
+        SpringPlan plan = SpringPlan.first(SpringPlan.dry(season)).improved(steps, seed, threads);
         CompiledSeason freed = CompiledSeason.of(FreedSeason.of(
                 plan.season().season(), Resource.COMPOST, plan.season().roads()));
-        try (SpringWorkers workers = new SpringWorkers(threads, 2 * numbers.size(), progress)) {
+        try (Workers pool = new Workers(threads, "spring")) {
+            SpringWorkers workers = new SpringWorkers(pool, 2 * numbers.size(), progress);
             return new SpringUses(
                     uses(plan.season(), plan, springs, numbers, workers), uses(freed, plan, springs, numbers, workers));
         }
     }
 
     private static List<SpringUse> uses(
-            CompiledSeason season, DryPlan plan, SpringSource springs, List<Integer> numbers, SpringWorkers workers) {
+            CompiledSeason season,
+            SpringPlan plan,
+            SpringSource springs,
+            List<Integer> numbers,
+            SpringWorkers workers) {
         SpringLife life = new SpringLife(season, plan.lists(), 0, Optional.empty());
         return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs.spring(number))));
     }

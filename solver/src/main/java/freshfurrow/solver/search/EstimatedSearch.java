@@ -13,11 +13,12 @@ import freshfurrow.solver.schedule.EstimatedLists;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,7 +75,8 @@ final class EstimatedSearch {
                 break;
             }
             inVain++;
-            for (Schedule ended : workers.run(pass(found.lists(), stops, seed + (long) pass * tracks, end.get()))) {
+            for (Schedule ended :
+                    workers.each(pass(found.lists(), stops, seed + (long) pass * tracks, end.get()), Supplier::get)) {
                 Played next = played(ended.fields());
                 stops.learn(plan(next.lists()));
                 if (annealed == null || next.isBetterThan(annealed)) {
@@ -110,11 +112,11 @@ final class EstimatedSearch {
         return PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", ""));
     }
 
-    private List<Callable<Schedule>> pass(FieldLists from, Stops stops, long firstSeed, TerminationConfig end) {
+    private List<Supplier<Schedule>> pass(FieldLists from, Stops stops, long firstSeed, TerminationConfig end) {
         HardMediumSoftLongScore heat =
                 Temperature.of(new EstimatedLists(season, estimate, stops), near, from, firstSeed);
         List<Annealing> annealings = new ArrayList<>();
-        List<Callable<Schedule>> runs = new ArrayList<>();
+        List<Supplier<Schedule>> runs = new ArrayList<>();
         for (int track = 0; track < tracks; track++) {
             Annealing annealing = new Annealing(
                     new EstimatedLists(season, estimate, stops),

@@ -9,11 +9,12 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,18 +70,18 @@ public final class Search {
         byEstimate = estimated;
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
-        try (Workers workers = new Workers(Math.min(threads, TRACKS))) {
+        try (Workers workers = new Workers(Math.min(threads, TRACKS), "search")) {
             if (!stopped) {
                 best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
                 bestScore = player.score(best);
             }
             for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
-                List<Callable<Schedule>> annealings = round(round, best, near, roundMoves, limits);
+                List<Supplier<Schedule>> annealings = round(round, best, near, roundMoves, limits);
                 if (annealings.isEmpty()) {
                     break;
                 }
                 inVain++;
-                for (Schedule found : workers.run(annealings)) {
+                for (Schedule found : workers.each(annealings, Supplier::get)) {
                     if (found.score().compareTo(bestScore) > 0) {
                         best = found.fields();
                         bestScore = found.score();
@@ -116,13 +117,13 @@ public final class Search {
         return made;
     }
 
-    private List<Callable<Schedule>> round(
+    private List<Supplier<Schedule>> round(
             int round, FieldLists from, NearFields near, long roundMoves, SearchLimits limits) {
         long firstSeed = seed + (long) round * TRACKS;
         HardMediumSoftLongScore heat =
                 Temperature.of(new ListPlayer(season), near, from, firstSeed).multiply(1 << round);
         long left = limits.movesLeft(movesTried());
-        List<Callable<Schedule>> annealings = new ArrayList<>();
+        List<Supplier<Schedule>> annealings = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
             Annealing annealing = tracks.get(track);
             long annealingSeed = firstSeed + track;

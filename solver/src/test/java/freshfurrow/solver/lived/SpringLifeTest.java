@@ -28,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SpringLifeTest {
     private static final Season SPRING =
             ((Reading.Valid) SeasonFiles.read(Path.of("../scenarios/spring"), List.of())).season();
-    private static final DryPlan PLAN = DryPlan.of(SPRING, 3_000, 1, 2);
+    private static final SpringPlan PLAN =
+            SpringPlan.first(SpringPlan.dry(SPRING)).improved(3_000, 1, 2);
 
     @Test
     void aSpringThatStaysDryGoesAsPlanned() {
@@ -37,7 +38,7 @@ class SpringLifeTest {
                 PLAN.lists(),
                 new Plan.SeasonSource("spring", "season.yaml", "0".repeat(64), DisplayUnits.US));
 
-        SpringFigures figures = life(0).live(DryPlan.DRY).figures();
+        SpringFigures figures = life(0).live(SpringPlan.DRY).figures();
 
         assertThat(figures.unservedHa()).isEqualTo(plan.totals().unservedHa());
         assertThat(figures.lateHaDays()).isCloseTo(plan.totals().lateHaDays(), within(0.05));

@@ -9,6 +9,7 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.threads.Workers;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,7 @@ class EstimatedSearchTest {
         EstimatedSearch search =
                 new EstimatedSearch(season, estimate, new NearFields(estimate), 1, 2, (lists, score) -> {});
         SearchLimits limits = SearchLimits.from(0, Optional.empty(), OptionalLong.of(moves));
-        try (Workers workers = new Workers(2)) {
+        try (Workers workers = new Workers(2, "search")) {
             return search.improve(start, limits, workers);
         }
     }
