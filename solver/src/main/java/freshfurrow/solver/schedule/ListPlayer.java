@@ -9,11 +9,18 @@ import java.util.List;
 public final class ListPlayer {
     private final CompiledSeason season;
     private final Timeline timeline;
+    private final Scoring scoring;
     private final int[][] lists;
     private final int[] sizes;
 
+    /** A player of lists that are worth what the goals of the season say. */
     public ListPlayer(CompiledSeason season) {
+        this(season, Scoring.BY_GOALS);
+    }
+
+    public ListPlayer(CompiledSeason season, Scoring scoring) {
         this.season = season;
+        this.scoring = scoring;
         this.timeline = new Timeline(season);
         this.lists = new int[season.planterCount()][season.fieldCount()];
         this.sizes = new int[season.planterCount()];
@@ -21,6 +28,10 @@ public final class ListPlayer {
 
     CompiledSeason season() {
         return season;
+    }
+
+    Scoring scoring() {
+        return scoring;
     }
 
     /** The timeline after playing out the schedule's lists from the beginning; valid until the next call. */
@@ -70,7 +81,6 @@ public final class ListPlayer {
 
     /** The score after playing out the lists. */
     public HardMediumSoftLongScore score(FieldLists fields) {
-        Timeline played = play(fields);
-        return HardMediumSoftLongScore.of(played.hard(), played.medium(), played.soft());
+        return scoring.of(play(fields));
     }
 }

@@ -2,7 +2,6 @@ package freshfurrow.solver.schedule;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import ai.timefold.solver.core.api.score.calculator.IncrementalScoreCalculator;
-import freshfurrow.model.timeline.Timeline;
 import org.jspecify.annotations.Nullable;
 
 /** The same score as {@link TimelineScore}, worked out from where the lists begin to differ from those before. */
@@ -20,8 +19,7 @@ public final class ReplayScore implements IncrementalScoreCalculator<Schedule, H
         if (current == null) {
             throw new IllegalStateException("no schedule to play out");
         }
-        Timeline timeline = current.player().replay(current);
-        return HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
+        return current.player().scoring().of(current.player().replay(current));
     }
 
     // the player itself finds what has changed

@@ -9,7 +9,6 @@ import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
 import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import ai.timefold.solver.core.impl.solver.scope.SolverScope;
-import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
@@ -28,13 +27,18 @@ final class Annealing {
     private volatile boolean stopped;
     private volatile @Nullable Solver<Schedule> solver;
 
-    /** @param best told of better lists */
-    Annealing(CompiledSeason season, SeasonEstimate estimate, NearFields near, EnvironmentMode mode, BestSoFar best) {
+    /**
+     * Annealings of one season.
+     *
+     * @param player for nobody else
+     * @param best told of better lists
+     */
+    Annealing(ListPlayer player, SeasonEstimate estimate, NearFields near, EnvironmentMode mode, BestSoFar best) {
         this.estimate = estimate;
         this.near = near;
         this.mode = mode;
         this.best = best;
-        this.player = new ListPlayer(season);
+        this.player = player;
     }
 
     /**

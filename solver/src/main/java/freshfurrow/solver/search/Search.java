@@ -9,6 +9,7 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.schedule.Scoring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,19 +30,34 @@ public final class Search {
     private static final int TRACKS = 2;
 
     private final CompiledSeason season;
+    private final Scoring scoring;
     private final long seed;
     private final int threads;
     private final EnvironmentMode mode;
     private volatile List<Annealing> tracks = List.of();
     private volatile boolean stopped;
 
-    /** @param threads 1 or more */
+    /**
+     * A search by the goals of the season.
+     *
+     * @param threads 1 or more
+     */
     public Search(CompiledSeason season, long seed, int threads) {
-        this(season, seed, threads, EnvironmentMode.NO_ASSERT);
+        this(season, Scoring.BY_GOALS, seed, threads);
     }
 
-    Search(CompiledSeason season, long seed, int threads, EnvironmentMode mode) {
+    /**
+     * A search for what is worth most.
+     *
+     * @param threads 1 or more
+     */
+    public Search(CompiledSeason season, Scoring scoring, long seed, int threads) {
+        this(season, scoring, seed, threads, EnvironmentMode.NO_ASSERT);
+    }
+
+    Search(CompiledSeason season, Scoring scoring, long seed, int threads, EnvironmentMode mode) {
         this.season = season;
+        this.scoring = scoring;
         this.seed = seed;
         this.threads = threads;
         this.mode = mode;
@@ -56,7 +72,7 @@ public final class Search {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         FieldLists best = start;
-        HardMediumSoftLongScore bestScore = new ListPlayer(season).score(start);
+        HardMediumSoftLongScore bestScore = new ListPlayer(season, scoring).score(start);
         tracks = tracks(estimate, near, new BestSoFar(bestScore, onBetter));
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
@@ -94,7 +110,7 @@ public final class Search {
     private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, BestSoFar best) {
         List<Annealing> made = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
-            made.add(new Annealing(season, estimate, near, mode, best));
+            made.add(new Annealing(new ListPlayer(season, scoring), estimate, near, mode, best));
         }
         return made;
     }
