@@ -8,9 +8,7 @@ import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
-import freshfurrow.solver.search.Search;
-import freshfurrow.solver.search.SearchLimits;
-import freshfurrow.solver.steady.KeptPromises;
+import freshfurrow.solver.steady.SteadySearch;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -21,7 +19,7 @@ public final class SeasonPlanner {
     private final CompiledSeason season;
     private final PlanningOptions options;
     private final ProgressListener listener;
-    private final Search search;
+    private final SteadySearch search;
     private final SeasonLimits limits;
     private final CompletableFuture<SeasonBounds> bounds = new CompletableFuture<>();
 
@@ -34,13 +32,14 @@ public final class SeasonPlanner {
         this.season = season;
         this.options = options;
         this.listener = listener;
-        this.search = new Search(season, options.seed(), options.threads());
+        this.search = new SteadySearch(season, options.seed(), options.threads());
         this.limits = new SeasonLimits(season, options.seed(), options.threads());
     }
 
     /**
      * The best lists found: ids of fields for each planter, in the season's order. Blocks until a limit of the options, or
-     * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list.
+     * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list. Fields
+     * promised for the days ahead stay where that costs next to nothing.
      */
     public List<List<String>> plan() {
         return improve(() -> FirstLists.best(season)).ids(season.season());
@@ -48,14 +47,14 @@ public final class SeasonPlanner {
 
     /**
      * The best lists found from lists that were followed before, of which the fields are taken that are left; others are added.
-     * Where the quick rules of {@link #plan} make better lists, the search begins with those. Fields promised for the days ahead stay where that costs next to nothing.
+     * Where the quick rules of {@link #plan} make better lists, the search begins with those.
      *
      * @param followed ids of fields for each planter, in the season's order
      * @see #plan
      */
     public List<List<String>> planFrom(List<List<String>> followed) {
-        FieldLists found = improve(() -> better(FollowedLists.left(season, followed), FirstLists.best(season)));
-        return KeptPromises.in(season, found).ids(season.season());
+        return improve(() -> better(FollowedLists.left(season, followed), FirstLists.best(season)))
+                .ids(season.season());
     }
 
     private FieldLists better(FieldLists one, FieldLists other) {
@@ -64,13 +63,13 @@ public final class SeasonPlanner {
     }
 
     private FieldLists improve(Supplier<FieldLists> begin) {
-        SearchLimits until = SearchLimits.from(System.nanoTime(), options.time(), options.steps());
+        long startNs = System.nanoTime();
         FieldLists first = begin.get();
         workOutBounds();
         ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
         ticker.start();
         try {
-            return search.improve(first, until, ticker::better);
+            return search.improve(first, startNs, options.time(), options.steps(), ticker::better);
         } finally {
             ticker.stop();
         }

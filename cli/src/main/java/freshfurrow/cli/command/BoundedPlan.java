@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.progress.Promises;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.bounds.SeasonBounds;
@@ -9,7 +10,10 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
-/** The plan that the search found, or a better one where every plan could be tried, with its bounds. */
+/**
+ * The plan that the search found, or a better one where every plan could be tried, with its bounds. One that keeps fewer fields of the
+ * days ahead where they were is not better.
+ */
 final class BoundedPlan {
     private static final Comparator<Plan.Score> WORST_FIRST = Comparator.comparingLong(Plan.Score::hard)
             .thenComparingLong(Plan.Score::medium)
@@ -30,7 +34,14 @@ final class BoundedPlan {
         return Enumeration.best(season, hurry)
                 .map(lists -> record.apply(lists.ids(season.season())))
                 .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
+                .filter(best -> kept(season, best) >= kept(season, plan))
                 .map(best -> best.withBounds(bounds.forBestPlan(best)))
                 .orElseGet(() -> plan.withBounds(bounds.forPlan(plan)));
+    }
+
+    private static long kept(CompiledSeason season, Plan plan) {
+        return season.season().standing().stream()
+                .mapToLong(standing -> Promises.kept(standing, plan))
+                .sum();
     }
 }

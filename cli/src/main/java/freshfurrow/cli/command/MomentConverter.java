@@ -5,12 +5,12 @@ import java.time.format.DateTimeParseException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** A local date and time of the command line, as in ISO 8601. */
+/** A local date and time of the command line, as in ISO 8601; to the second. */
 final class MomentConverter implements ITypeConverter<LocalDateTime> {
     @Override
     public LocalDateTime convert(String text) {
         try {
-            return LocalDateTime.parse(text.replace(' ', 'T'));
+            return LocalDateTime.parse(text.strip().replace(' ', 'T')).withNano(0);
         } catch (DateTimeParseException e) {
             throw new TypeConversionException("'" + text + "' is no date and time; write it as 2027-05-03T15:10");
         }

@@ -3,8 +3,8 @@ package freshfurrow.cli.command;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
-import java.time.DateTimeException;
 import java.time.LocalDateTime;
+import picocli.CommandLine.TypeConversionException;
 
 /** Rain and outages as the command line says them. */
 final class NewsText {
@@ -49,9 +49,9 @@ final class NewsText {
      */
     static LocalDateTime moment(String option, String text) {
         try {
-            return LocalDateTime.parse(text.strip().replace(' ', 'T')).withNano(0);
-        } catch (DateTimeException e) {
-            throw new Refusal(option + " '" + text + "' is no date and time; write both, like 2027-05-03T14:00");
+            return new MomentConverter().convert(text);
+        } catch (TypeConversionException e) {
+            throw new Refusal(option + " " + e.getMessage());
         }
     }
 

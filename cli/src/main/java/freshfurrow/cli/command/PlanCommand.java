@@ -106,18 +106,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private int finish(
             Season planned, PlanTarget target, PlanningRun run, Plan found, Function<List<List<String>>, Plan> record) {
-        Optional<Plan> bounded = run.bounded(found, record);
-        Plan best = bounded.orElse(found);
-        Optional<List<Plan.Limit>> limits = run.limits(best);
-        Plan plan = limits.map(best::withLimits).orElse(best);
+        PlanningRun.Finished finished = run.finished(found, record);
+        Plan plan = finished.plan();
         OwnAudit.pass(planned, plan, "season file");
         target.write(plan);
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
-        if (limits.isEmpty()) {
-            lines.add("Stopped before " + (bounded.isEmpty() ? "bounds and " : "") + "what holds the season back "
-                    + (bounded.isEmpty() ? "were" : "was") + " worked out: the plan is without.");
-        }
+        finished.stopped().ifPresent(lines::add);
         if (!noPage) {
             // from the plan as the file has it, so that `page` makes the same again
             Plan written = PlanArgument.read(target.file());

@@ -6,7 +6,6 @@ import freshfurrow.model.progress.News;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,27 +21,19 @@ record PlanningMoment(LocalDateTime now, String source) {
      *
      * @throws Refusal when nothing tells it, or it is not in the season
      */
-    static PlanningMoment of(
-            Optional<LocalDateTime> said, Season season, SeasonLog log, News news, LocalDateTime clock) {
+    static PlanningMoment of(Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
         PlanningMoment moment = said.map(now -> new PlanningMoment(now, "as --now says"))
-                .or(() -> Optional.of(clock.truncatedTo(ChronoUnit.MINUTES))
-                        .filter(now -> isIn(season, now))
-                        .map(now -> new PlanningMoment(now, "by the clock")))
+                .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "by the clock")))
                 .or(() -> latest(log, news)
                         .map(now ->
                                 new PlanningMoment(now, "the latest of what is told, as today is not in the season")))
                 .orElseThrow(() -> new Refusal("Today is not in the season, and nothing tells what time it is there;"
                         + " say it with --now, like --now 2027-05-03T14:00"));
-        if (!isIn(season, moment.now())) {
+        if (!SeasonClock.isIn(season, moment.now())) {
             throw new Refusal(moment.now() + " is not in the season, which goes from " + season.first() + " to "
                     + season.last() + "; say another time with --now");
         }
         return moment;
-    }
-
-    private static boolean isIn(Season season, LocalDateTime time) {
-        return !time.toLocalDate().isBefore(season.first())
-                && !time.toLocalDate().isAfter(season.last());
     }
 
     private static Optional<LocalDateTime> latest(SeasonLog log, News news) {

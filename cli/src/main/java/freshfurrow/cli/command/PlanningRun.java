@@ -64,18 +64,36 @@ final class PlanningRun {
     }
 
     /**
-     * The plan with its bounds, or a better plan where every one could be tried; empty when the program is told to end before that is
-     * worked out.
+     * A plan with its bounds and with what holds the season back, as far as the program was not told to end before.
+     *
+     * @param stopped says what the plan is without
+     */
+    record Finished(Plan plan, Optional<String> stopped) {}
+
+    /**
+     * The plan finished, or a better plan where every one could be tried.
      *
      * @param record makes a plan of lists of ids
      */
-    Optional<Plan> bounded(Plan plan, Function<List<List<String>>, Plan> record) {
+    Finished finished(Plan found, Function<List<List<String>>, Plan> record) {
+        Optional<Plan> bounded = bounded(found, record);
+        Plan best = bounded.orElse(found);
+        Optional<List<Plan.Limit>> limits = limits(best);
+        return new Finished(
+                limits.map(best::withLimits).orElse(best),
+                limits.isPresent()
+                        ? Optional.empty()
+                        : Optional.of("Stopped before " + (bounded.isEmpty() ? "bounds and " : "")
+                                + "what holds the season back " + (bounded.isEmpty() ? "were" : "was")
+                                + " worked out: the plan is without."));
+    }
+
+    private Optional<Plan> bounded(Plan plan, Function<List<List<String>>, Plan> record) {
         return unlessInterrupted(
                 () -> Optional.of(BoundedPlan.of(season, plan, planner.bounds().join(), record, this::interrupted)));
     }
 
-    /** What holds the plan back; empty when the program is told to end before that is found out. */
-    Optional<List<Plan.Limit>> limits(Plan plan) {
+    private Optional<List<Plan.Limit>> limits(Plan plan) {
         return unlessInterrupted(() -> planner.limits(plan));
     }
 

@@ -10,8 +10,8 @@ import freshfurrow.model.season.Season;
 import freshfurrow.solver.PlanningOptions;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -179,6 +179,6 @@ final class ReplanCommand implements Callable<Integer> {
                 whole,
                 entries,
                 news(whole),
-                LocalDateTime.now(whole.timezone()));
+                new SeasonClock(Clock.systemUTC()));
     }
 }

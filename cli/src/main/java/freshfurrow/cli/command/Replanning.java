@@ -2,6 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
+import freshfurrow.cli.text.HeldBack;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.News;
@@ -70,13 +71,16 @@ final class Replanning {
         Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
         PlanTarget target = PlanTarget.in(folder, true);
 
-        Plan plan = plan(CompiledSeason.of(left), start);
+        PlanningRun.Finished finished = plan(CompiledSeason.of(left), start);
+        Plan plan = finished.plan();
         OwnAudit.pass(left, plan, "season file, plan and log");
         List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
         lines.add("");
         List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
         lines.addAll(changes);
+        lines.addAll(HeldBack.lines(plan));
         lines.add("");
+        finished.stopped().ifPresent(lines::add);
         Path kept = PlanArchive.in(folder).add(plan);
         if (page) {
             Plan written = PlanArgument.read(kept);
@@ -86,20 +90,21 @@ final class Replanning {
         return lines;
     }
 
-    private Plan plan(CompiledSeason left, PlanStart start) {
+    private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {
         Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
         List<List<String>> followed = before.planters().values().stream()
                 .map(Plan.PlanterPlan::fields)
                 .toList();
         if (isNothingNew()) {
-            return PlanRecorder.record(left, FollowedLists.left(left, followed).ids(left.season()), source, start);
+            return new PlanningRun.Finished(
+                    PlanRecorder.record(left, FollowedLists.left(left, followed).ids(left.season()), source, start),
+                    Optional.empty());
         }
         Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
-        List<Plan> plans = new ArrayList<>();
+        List<PlanningRun.Finished> plans = new ArrayList<>();
         PlanningRun run = new PlanningRun(left, options, planner -> planner.planFrom(followed));
         run.keepBestOnInterrupt(lists -> {
-            Plan found = record.apply(lists);
-            plans.add(run.bounded(found, record).orElse(found));
+            plans.add(run.finished(record.apply(lists), record));
             return Freshfurrow.OK;
         });
         return plans.get(0);

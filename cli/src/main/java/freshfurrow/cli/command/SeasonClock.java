@@ -15,9 +15,12 @@ record SeasonClock(Clock clock) {
 
     /** Local time in whole minutes; empty when today is no day of the season. */
     Optional<LocalDateTime> inSeason(Season season) {
-        LocalDateTime now = now(season);
-        boolean outside =
-                now.toLocalDate().isBefore(season.first()) || now.toLocalDate().isAfter(season.last());
-        return outside ? Optional.empty() : Optional.of(now);
+        return Optional.of(now(season)).filter(now -> isIn(season, now));
+    }
+
+    /** Whether a time is on a day of the season. */
+    static boolean isIn(Season season, LocalDateTime time) {
+        return !time.toLocalDate().isBefore(season.first())
+                && !time.toLocalDate().isAfter(season.last());
     }
 }

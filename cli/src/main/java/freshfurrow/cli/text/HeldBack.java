@@ -17,7 +17,7 @@ public final class HeldBack {
     private HeldBack() {}
 
     /** Begins with an empty line; nothing at all when the plan's limits were not worked out. */
-    static List<String> lines(Plan plan) {
+    public static List<String> lines(Plan plan) {
         List<String> lines = new ArrayList<>();
         if (plan.limits().isEmpty()) {
             return lines;

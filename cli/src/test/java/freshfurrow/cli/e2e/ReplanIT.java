@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.Resource;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
@@ -62,6 +63,15 @@ final class ReplanIT {
                 .isZero();
         assertThat(Launcher.run("day", planned.toString(), "2027-04-22").exitCode())
                 .isZero();
+    }
+
+    @Test
+    void aNewPlanSaysWhatHoldsTheSeasonBackAsAFirstOneDoes() throws Exception {
+        Launcher.Result replan = replan("--rain", RAIN, "--steps", "300");
+
+        assertThat(replan.out()).containsPattern("What holds the season back\n  |Nothing holds the season back");
+        assertThat(read(planned.resolve("plan.json")).limits()).hasSize(Resource.values().length);
+        assertThat(Files.readString(planned.resolve("plan.html"))).contains("rigs work in no time");
     }
 
     @Test

@@ -23,4 +23,12 @@ public final class Promises {
                         new Standing.Promise(planter, plant.start().toLocalDate()))));
         return promises;
     }
+
+    /** How many promises a plan keeps that begins where they hold. */
+    public static long kept(Standing standing, Plan plan) {
+        Map<String, Standing.Promise> planned = of(plan, standing.now(), Integer.MAX_VALUE);
+        return standing.promised().entrySet().stream()
+                .filter(promise -> promise.getValue().equals(planned.get(promise.getKey())))
+                .count();
+    }
 }

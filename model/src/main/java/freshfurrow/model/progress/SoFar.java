@@ -31,7 +31,7 @@ import java.util.stream.Stream;
  * Where a season stands now, from its plan, its log and what became known. The plan is taken as carried out until now, or until
  * something happened that it did not know of: rain or a machine that broke down; after that machines stand still. What is logged counts
  * instead: a field with lines in the log has exactly the area of these lines, a lot from which batches were logged what they leave, a water
- * point what was logged there today.
+ * point what was logged there today, a tank what was logged of the load that was filled into it last, and batches the ends that were logged.
  */
 public final class SoFar {
     private final Season whole;
@@ -41,6 +41,7 @@ public final class SoFar {
     private final LogSums sums;
     private final List<Entry> entries;
     private final boolean onlyLogged;
+    private final LoggedLoads loads;
 
     private SoFar(Season whole, Plan plan, LocalDateTime now, News news, SeasonLog log, boolean onlyLogged) {
         this.whole = whole;
@@ -53,6 +54,7 @@ public final class SoFar {
                 .toList());
         sums = LogSums.of(whole, until);
         entries = until.standing();
+        loads = new LoggedLoads(whole, plan, sums);
     }
 
     /**
@@ -90,16 +92,17 @@ public final class SoFar {
         LocalDateTime until = onlyLogged ? now : followedUntil(planned, rain, outages);
         PlanStart done = until.equals(now) ? atNow : StandingAt.of(planned, plan, until);
         Set<String> logged = loggedFields();
+        Standing standing = standing(done.standing(), atNow.standing(), until);
         return new Result(
                 new PlanStart(
-                        standing(done.standing(), atNow.standing(), until),
+                        standing,
                         planted(done, logged),
                         lots(done),
                         rain.stream()
                                 .filter(fall -> !whole.rain().contains(fall))
                                 .toList(),
                         outages,
-                        onlyLogged ? List.of() : done.batches(),
+                        onlyLogged ? List.of() : loads.batches(done.batches(), standing),
                         Optional.empty()),
                 until,
                 logged);
@@ -211,7 +214,7 @@ public final class SoFar {
                 seen.map(LastSeen::place).orElse(planter.at()),
                 notBeforeNow(planter.freeFrom()),
                 planter.filledOn(),
-                planter.tank());
+                loads.tank(id, planter.tank(), until));
     }
 
     private Standing.OfRig rig(String id, Standing.OfRig rig, LocalDateTime until) {
@@ -228,7 +231,7 @@ public final class SoFar {
                 seen.map(LastSeen::place).orElse(rig.at()),
                 notBeforeNow(rig.freeFrom()),
                 rig.waterL(),
-                rig.mix(),
+                rig.mix().map(loads::mix),
                 rig.cleanDue());
     }
 

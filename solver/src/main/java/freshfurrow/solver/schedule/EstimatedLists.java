@@ -32,6 +32,11 @@ public final class EstimatedLists implements ListScorer {
     }
 
     @Override
+    public Scoring scoring() {
+        return Scoring.BY_GOALS;
+    }
+
+    @Override
     public HardMediumSoftLongScore score(Schedule schedule) {
         for (int planter = 0; planter < changed.length; planter++) {
             if (changed[planter]) {

@@ -9,11 +9,19 @@ import java.util.List;
 public final class ListPlayer implements ListScorer {
     private final CompiledSeason season;
     private final Timeline timeline;
+    private final Scoring scoring;
     private final int[][] lists;
     private final int[] sizes;
 
+    /** A player of lists that are worth what the goals of the season say. */
     public ListPlayer(CompiledSeason season) {
+        this(season, Scoring.BY_GOALS);
+    }
+
+    /** @param scoring what lists are worth */
+    public ListPlayer(CompiledSeason season, Scoring scoring) {
         this.season = season;
+        this.scoring = scoring;
         this.timeline = new Timeline(season);
         this.lists = new int[season.planterCount()][season.fieldCount()];
         this.sizes = new int[season.planterCount()];
@@ -22,6 +30,11 @@ public final class ListPlayer implements ListScorer {
     @Override
     public CompiledSeason season() {
         return season;
+    }
+
+    @Override
+    public Scoring scoring() {
+        return scoring;
     }
 
     /** The timeline after playing out the schedule's lists from the beginning; valid until the next call. */
@@ -36,7 +49,7 @@ public final class ListPlayer implements ListScorer {
     public HardMediumSoftLongScore score(Schedule schedule) {
         take(schedule);
         timeline.rerun(lists, sizes);
-        return HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
+        return scoring.of(timeline);
     }
 
     /** The timeline itself finds what has changed. */
@@ -76,7 +89,6 @@ public final class ListPlayer implements ListScorer {
 
     @Override
     public HardMediumSoftLongScore score(FieldLists fields) {
-        Timeline played = play(fields);
-        return HardMediumSoftLongScore.of(played.hard(), played.medium(), played.soft());
+        return scoring.of(play(fields));
     }
 }

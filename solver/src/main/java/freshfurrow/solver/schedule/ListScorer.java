@@ -7,6 +7,9 @@ import freshfurrow.model.timeline.CompiledSeason;
 public interface ListScorer {
     CompiledSeason season();
 
+    /** What lists are worth that are played out. */
+    Scoring scoring();
+
     /** The score of a schedule's lists as they are. */
     HardMediumSoftLongScore score(Schedule schedule);
 

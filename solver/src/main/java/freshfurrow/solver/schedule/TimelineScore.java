@@ -2,7 +2,6 @@ package freshfurrow.solver.schedule;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
-import freshfurrow.model.timeline.Timeline;
 import org.jspecify.annotations.Nullable;
 
 /** The score of a schedule: its lists played out by the timeline. */
@@ -13,10 +12,9 @@ public final class TimelineScore implements EasyScoreCalculator<Schedule, HardMe
     public HardMediumSoftLongScore calculateScore(Schedule schedule) {
         ListPlayer current = player;
         if (current == null || current.season() != schedule.season()) {
-            current = new ListPlayer(schedule.season());
+            current = new ListPlayer(schedule.season(), schedule.scorer().scoring());
             player = current;
         }
-        Timeline timeline = current.play(schedule);
-        return HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
+        return current.scoring().of(current.play(schedule));
     }
 }

@@ -9,6 +9,7 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.schedule.Scoring;
 import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +35,7 @@ public final class Search {
     private static final int TRACKS = 2;
 
     private final CompiledSeason season;
+    private final Scoring scoring;
     private final long seed;
     private final int threads;
     private final EnvironmentMode mode;
@@ -41,13 +43,27 @@ public final class Search {
     private volatile @Nullable EstimatedSearch byEstimate;
     private volatile boolean stopped;
 
-    /** @param threads 1 or more */
+    /**
+     * A search by the goals of the season.
+     *
+     * @param threads 1 or more
+     */
     public Search(CompiledSeason season, long seed, int threads) {
-        this(season, seed, threads, EnvironmentMode.NO_ASSERT);
+        this(season, Scoring.BY_GOALS, seed, threads);
     }
 
-    Search(CompiledSeason season, long seed, int threads, EnvironmentMode mode) {
+    /**
+     * A search for what is worth most.
+     *
+     * @param threads 1 or more
+     */
+    public Search(CompiledSeason season, Scoring scoring, long seed, int threads) {
+        this(season, scoring, seed, threads, EnvironmentMode.NO_ASSERT);
+    }
+
+    Search(CompiledSeason season, Scoring scoring, long seed, int threads, EnvironmentMode mode) {
         this.season = season;
+        this.scoring = scoring;
         this.seed = seed;
         this.threads = threads;
         this.mode = mode;
@@ -62,7 +78,7 @@ public final class Search {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         FieldLists best = start;
-        ListPlayer player = new ListPlayer(season);
+        ListPlayer player = new ListPlayer(season, scoring);
         HardMediumSoftLongScore bestScore = player.score(start);
         BestSoFar told = new BestSoFar(bestScore, onBetter);
         tracks = tracks(estimate, near, told);
@@ -71,7 +87,8 @@ public final class Search {
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
         try (Workers workers = new Workers(Math.min(threads, TRACKS), "search")) {
-            if (!stopped) {
+            if (!stopped && scoring.equals(Scoring.BY_GOALS)) {
+                // the estimate knows of nothing else
                 best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
                 bestScore = player.score(best);
             }
@@ -112,7 +129,7 @@ public final class Search {
     private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, BestSoFar best) {
         List<Annealing> made = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
-            made.add(new Annealing(new ListPlayer(season), estimate, near, mode, best::offer));
+            made.add(new Annealing(new ListPlayer(season, scoring), estimate, near, mode, best::offer));
         }
         return made;
     }

@@ -9,6 +9,7 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.Scoring;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -21,7 +22,7 @@ class SearchTest {
     @ValueSource(longs = {1, 2, 3})
     void everyMoveCanBeTakenBackAndScoresLikeAFreshRun(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(12, 3, 1, 10_000, seed));
-        Search search = new Search(season, seed, 2, EnvironmentMode.FULL_ASSERT);
+        Search search = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT);
 
         // FULL_ASSERT throws when a move and its undoing do not lead back, or a score differs from one worked out anew
         FieldLists found = search.improve(FirstLists.best(season), moves(1_500), better -> {});
@@ -36,8 +37,8 @@ class SearchTest {
         ListPlayer player = new ListPlayer(season);
         FieldLists start = FirstLists.best(season);
 
-        FieldLists found =
-                new Search(season, seed, 2, EnvironmentMode.FULL_ASSERT).improve(start, moves(200), better -> {});
+        FieldLists found = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT)
+                .improve(start, moves(200), better -> {});
 
         assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
         assertThat(player.play(found).forbiddenFields()).isZero();

@@ -21,7 +21,7 @@ import net.jqwik.api.Property;
 
 class KeptPromisesTest {
     @Property(tries = 20)
-    void noMorePromisesAreBrokenAndLatenessGrowsByOnePerCentAtTheMost(@ForAll long seed) {
+    void noMorePromisesAreBrokenAndLatenessGrowsByTwoPerCentAtTheMost(@ForAll long seed) {
         Season season = InventedSeason.of(14, 2, 1, 8_000, seed);
         CompiledSeason plain = CompiledSeason.of(season);
         FieldLists first = FirstLists.best(plain);
@@ -35,13 +35,15 @@ class KeptPromisesTest {
         FieldLists shuffled = shuffled(first, new Random(seed));
         int movedBefore = player.play(shuffled).movedFields();
         long mediumBefore = player.play(shuffled).medium();
+        SteadyScoring allowed =
+                SteadyScoring.besides(player.play(shuffled), season.fields().size());
 
-        FieldLists kept = KeptPromises.in(underWay, shuffled);
+        FieldLists kept = new KeptPromises(underWay, allowed).in(shuffled);
 
         assertThat(player.play(kept).movedFields()).isLessThanOrEqualTo(movedBefore);
-        assertThat(player.play(kept).medium()).isGreaterThanOrEqualTo(Math.round(mediumBefore * 1.01) - 1);
+        assertThat(player.play(kept).medium()).isGreaterThanOrEqualTo(Math.round(mediumBefore * 1.02) - 1);
         assertThat(player.play(first).movedFields()).isZero();
-        assertThat(KeptPromises.in(underWay, first)).isEqualTo(first);
+        assertThat(new KeptPromises(underWay, allowed).in(first)).isEqualTo(first);
     }
 
     private static FieldLists shuffled(FieldLists lists, Random random) {

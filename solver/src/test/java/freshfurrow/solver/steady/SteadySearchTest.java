@@ -1,0 +1,135 @@
+package freshfurrow.solver.steady;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.progress.Promises;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.model.timeline.Timeline;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.search.Search;
+import freshfurrow.solver.search.SearchLimits;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SteadySearchTest {
+    private static final int FIELDS = 20;
+    private static final long MOVES = 8_000;
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 16, 30})
+    void promisesThatNoSingleChangeKeepsAreKeptBySearching(long seed) {
+        CompiledSeason season = afterRain(seed);
+        ListPlayer player = new ListPlayer(season);
+        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(MOVES / 2), better -> {});
+        SteadyScoring allowed = SteadyScoring.besides(player.play(free), FIELDS);
+        FieldLists bySingleChanges = new KeptPromises(season, allowed).in(free);
+
+        FieldLists found = steady(season, told(seed));
+
+        assertThat(player.play(found).movedFields())
+                .isLessThan(player.play(bySingleChanges).movedFields());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void keepingPromisesAddsTwoPerCentOfLatenessAtTheMostAndLeavesNoMoreUnplanted(long seed) {
+        CompiledSeason season = afterRain(seed);
+        ListPlayer player = new ListPlayer(season);
+        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(MOVES / 2), better -> {});
+        long medium = player.play(free).medium();
+        long unservedDm2 = player.play(free).unservedDm2();
+        int moved = player.play(free).movedFields();
+
+        FieldLists found = steady(season, told(seed));
+
+        assertThat((double) -player.play(found).medium()).isLessThanOrEqualTo(-1.02 * medium);
+        assertThat(player.play(found).unservedDm2()).isLessThanOrEqualTo(unservedDm2);
+        assertThat(player.play(found).movedFields()).isLessThanOrEqualTo(moved);
+    }
+
+    @Test
+    void listsBeyondTheAllowanceAreWorseThanAnyWithinAndFewerMovedFieldsAreBetterThanLessLateness() {
+        CompiledSeason season = afterRain(7);
+        Timeline played = new ListPlayer(season).play(told(7));
+        // 11,718 late with 10 of 20 promised fields moved; a moved field costs 300, one more than the allowance of 299
+        assertThat(played.medium()).isEqualTo(-11_718);
+        assertThat(played.movedFields()).isEqualTo(10);
+
+        assertThat(new SteadyScoring(-11_718, 0, 300, FIELDS).of(played).mediumScore())
+                .as("within: 11,718 + 10 x 300")
+                .isEqualTo(-14_718);
+        assertThat(new SteadyScoring(-11_717, 0, 300, FIELDS).of(played).mediumScore())
+                .as("beyond: 11,718 + 21 x 300")
+                .isEqualTo(-18_018);
+    }
+
+    @Test
+    void whereNothingIsPromisedItIsThePlainSearch() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(FIELDS, 3, 3));
+
+        assertThat(steady(season, told(3)))
+                .isEqualTo(new Search(season, 1, 2).improve(told(3), moves(MOVES), better -> {}));
+    }
+
+    @Test
+    void movesOfBothHalvesAreCounted() {
+        SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
+
+        search.improve(told(2), System.nanoTime(), Optional.empty(), OptionalLong.of(1_001), better -> {});
+
+        assertThat(search.movesTried()).isEqualTo(1_001);
+    }
+
+    @Test
+    @Timeout(20)
+    void stopEndsBothHalves() {
+        SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
+        search.stop();
+
+        search.improve(
+                told(2), System.nanoTime(), Optional.of(Duration.ofHours(1)), OptionalLong.empty(), better -> {});
+
+        assertThat(search.movesTried()).isZero();
+    }
+
+    private static FieldLists told(long seed) {
+        return FirstLists.best(CompiledSeason.of(InventedSeason.hurried(FIELDS, 3, seed)));
+    }
+
+    /** A season in which the first lists were told, and rain falls on the second day. */
+    private static CompiledSeason afterRain(long seed) {
+        Season season = InventedSeason.hurried(FIELDS, 3, seed);
+        CompiledSeason dry = CompiledSeason.of(season);
+        Plan told = PlanRecorder.record(
+                dry, told(seed).ids(season), Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));
+        List<Rain> rain = new ArrayList<>(season.rain());
+        rain.add(new Rain(season.first().plusDays(1), 6 * 3600, 15));
+        Standing standing = Standing.at(season.first().atStartOfDay())
+                .withPromises(Promises.of(told, season.first().atStartOfDay(), 9));
+        return CompiledSeason.of(season.change().rain(rain).standing(standing).season());
+    }
+
+    private static FieldLists steady(CompiledSeason season, FieldLists start) {
+        return new SteadySearch(season, 1, 2)
+                .improve(start, System.nanoTime(), Optional.empty(), OptionalLong.of(MOVES), better -> {});
+    }
+
+    private static SearchLimits moves(long moves) {
+        return SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(moves));
+    }
+}
