@@ -8,6 +8,7 @@ import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.BenchmarkSeasons;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.threads.Workers;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -16,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
-import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +27,6 @@ import org.junit.jupiter.api.Test;
 class SearchBenchmark {
     private static final String ONLY = System.getProperty("season", "");
     private static final int SEEDS = Integer.getInteger("seeds", 3);
-    private static final int STOCK_S = Integer.getInteger("stock", 30);
     private static final int[] SECONDS = Arrays.stream(
                     System.getProperty("seconds", "5,30,60").split(",", -1))
             .mapToInt(Integer::parseInt)
@@ -50,11 +49,14 @@ class SearchBenchmark {
         FieldLists first = FirstLists.best(compiled);
         SeasonBounds bounds = SeasonBounds.of(compiled);
         Outcome hand = Outcome.of(compiled, FirstLists.byHand(compiled), 0);
-        Map<Integer, Outcome> ours = new TreeMap<>();
+        Map<Integer, List<Outcome>> stock = stock(compiled, first);
+        Map<Integer, List<Outcome>> ours = new TreeMap<>();
         for (int seconds : SECONDS) {
-            ours.put(seconds, median(seed -> searched(compiled, first, seed, seconds)));
+            ours.put(
+                    seconds,
+                    seeds().mapToObj(seed -> searched(compiled, first, seed, seconds))
+                            .toList());
         }
-        Outcome stock = median(seed -> stock(compiled, first, seed));
 
         String prefix = String.format(
                 "| %s | %,d | %d, %d |",
@@ -63,14 +65,14 @@ class SearchBenchmark {
                 season.planters().size(),
                 season.rigs().size());
         row(prefix, "hand rule", hand, compiled, bounds);
-        row(prefix, "stock, " + STOCK_S + " s", stock, compiled, bounds);
-        ours.forEach((seconds, outcome) -> row(prefix, "ours, " + seconds + " s", outcome, compiled, bounds));
+        stock.forEach((seconds, outcomes) ->
+                row(prefix, "stock, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
+        ours.forEach((seconds, outcomes) ->
+                row(prefix, "ours, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
     }
 
-    private static Outcome median(LongFunction<Outcome> bySeed) {
-        List<Outcome> outcomes = new ArrayList<>();
-        LongStream.rangeClosed(1, SEEDS).mapToObj(bySeed).forEach(outcomes::add);
-        return Outcome.median(outcomes);
+    private static LongStream seeds() {
+        return LongStream.rangeClosed(1, SEEDS);
     }
 
     private static Outcome searched(CompiledSeason season, FieldLists first, long seed, int seconds) {
@@ -82,11 +84,28 @@ class SearchBenchmark {
         return Outcome.of(season, found, search.movesTried() / secondsSince(startNs));
     }
 
-    private static Outcome stock(CompiledSeason season, FieldLists first, long seed) {
+    /** Of one seed and then another on each core, as it uses only one. */
+    private static Map<Integer, List<Outcome>> stock(CompiledSeason season, FieldLists first) {
+        Map<Integer, List<Outcome>> bySeconds = new TreeMap<>();
+        try (Workers workers = new Workers(THREADS, "stock")) {
+            for (Map<Integer, Outcome> found :
+                    workers.each(seeds().boxed().toList(), seed -> stock(season, first, seed))) {
+                found.forEach((seconds, outcome) -> bySeconds
+                        .computeIfAbsent(seconds, none -> new ArrayList<>())
+                        .add(outcome));
+            }
+        }
+        return bySeconds;
+    }
+
+    private static Map<Integer, Outcome> stock(CompiledSeason season, FieldLists first, long seed) {
         StockSearch search = new StockSearch(season, seed);
         long startNs = System.nanoTime();
-        FieldLists found = search.improve(first, Duration.ofSeconds(STOCK_S));
-        return Outcome.of(season, found, search.movesTried() / secondsSince(startNs));
+        Map<Integer, FieldLists> found = search.improve(first, SECONDS);
+        double movesPerS = search.movesTried() / secondsSince(startNs);
+        Map<Integer, Outcome> outcomes = new TreeMap<>();
+        found.forEach((seconds, lists) -> outcomes.put(seconds, Outcome.of(season, lists, movesPerS)));
+        return outcomes;
     }
 
     private static void row(String prefix, String plan, Outcome outcome, CompiledSeason compiled, SeasonBounds bounds) {

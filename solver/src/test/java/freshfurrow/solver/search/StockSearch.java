@@ -14,6 +14,8 @@ import freshfurrow.solver.schedule.PlanterList;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
 import java.time.Duration;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * What the solver library does of itself with the planning model: its own local search, moves and acceptance, every move played out
@@ -29,19 +31,25 @@ final class StockSearch {
         this.seed = seed;
     }
 
-    FieldLists improve(FieldLists start, Duration time) {
+    /** The best lists as they stood after each of so many seconds: its moves and acceptance do not depend on when it ends. */
+    NavigableMap<Integer, FieldLists> improve(FieldLists start, int... seconds) {
+        NavigableMap<Integer, FieldLists> found = new TreeMap<>();
+        for (int after : seconds) {
+            found.put(after, start);
+        }
         SolverConfig config = new SolverConfig()
                 .withSolutionClass(Schedule.class)
                 .withEntityClasses(PlanterList.class)
                 .withEasyScoreCalculatorClass(TimelineScore.class)
                 .withRandomSeed(seed)
-                .withTerminationConfig(new TerminationConfig().withSpentLimit(time))
+                .withTerminationConfig(new TerminationConfig().withSpentLimit(Duration.ofSeconds(found.lastKey())))
                 .withPhases(new LocalSearchPhaseConfig());
         DefaultSolver<Schedule> solver =
                 (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(config).buildSolver();
         SeasonEstimate estimate = new SeasonEstimate(season);
-        FieldLists found = solver.solve(Schedule.of(new ListPlayer(season), estimate, new NearFields(estimate), start))
-                .fields();
+        solver.addEventListener(event -> found.tailMap((int) Math.ceil(event.getTimeMillisSpent() / 1000.0))
+                .replaceAll((after, before) -> event.getNewBestSolution().fields()));
+        solver.solve(Schedule.of(new ListPlayer(season), estimate, new NearFields(estimate), start));
         movesTried = solver.getMoveEvaluationCount();
         return found;
     }
