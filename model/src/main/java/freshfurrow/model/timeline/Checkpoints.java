@@ -62,8 +62,8 @@ final class Checkpoints {
         return true;
     }
 
-    /** Keeps the state after a request that was served, when it is time. */
-    void served() {
+    /** Keeps the state after a request that was served, when it is time; whether it did. */
+    boolean served() {
         served++;
         if (served == (SLOTS + 1) * spacing) {
             thinOut();
@@ -74,7 +74,9 @@ final class Checkpoints {
             }
             System.arraycopy(state.v, 0, trial[trialCount], 0, state.v.length);
             trialCount++;
+            return true;
         }
+        return false;
     }
 
     /** Makes the trial the base. */

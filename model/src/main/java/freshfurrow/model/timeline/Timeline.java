@@ -64,15 +64,20 @@ public final class Timeline implements Counters {
     /**
      * Plays the season out like {@link #run}, to the same figures, but only from where the lists begin to matter that differ from
      * those of the first rerun or of {@link #adopt}.
+     *
+     * @param leastMedium where the medium score falls below this, which no later part of the season makes good, no more is played and
+     *     the figures are those up to there
      */
-    public void rerun(int[][] fieldLists, int[] listSizes) {
+    public void rerun(int[][] fieldLists, int[] listSizes, long leastMedium) {
         state.journal = null;
         order.take(fieldLists, listSizes);
         if (!checkpoints.restart(order)) {
             begin();
         }
         while (serveNext()) {
-            checkpoints.served();
+            if (checkpoints.served() && medium() < leastMedium) {
+                return;
+            }
         }
         end();
     }

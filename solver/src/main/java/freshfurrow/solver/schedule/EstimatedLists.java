@@ -75,7 +75,7 @@ public final class EstimatedLists implements ListScorer {
     }
 
     @Override
-    public void stepTaken() {
+    public void stepTaken(long mediumWorse) {
         estimate.keep();
     }
 }

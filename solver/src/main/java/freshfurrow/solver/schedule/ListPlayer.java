@@ -13,6 +13,11 @@ public final class ListPlayer implements ListScorer {
     private final int[][] lists;
     private final int[] sizes;
 
+    /** Lists whose medium score falls below this are not played out any further. */
+    private long leastMedium = Long.MIN_VALUE;
+
+    private long mediumScored;
+
     /** A player of lists that are worth what the goals of the season say. */
     public ListPlayer(CompiledSeason season) {
         this(season, Scoring.BY_GOALS);
@@ -48,8 +53,10 @@ public final class ListPlayer implements ListScorer {
     @Override
     public HardMediumSoftLongScore score(Schedule schedule) {
         take(schedule);
-        timeline.rerun(lists, sizes);
-        return scoring.of(timeline);
+        timeline.rerun(lists, sizes, leastMedium);
+        HardMediumSoftLongScore score = scoring.of(timeline);
+        mediumScored = score.mediumScore();
+        return score;
     }
 
     /** The timeline itself finds what has changed. */
@@ -57,8 +64,10 @@ public final class ListPlayer implements ListScorer {
     public void listChanged(int planter) {}
 
     @Override
-    public void stepTaken() {
+    public void stepTaken(long mediumWorse) {
         timeline.adopt();
+        boolean byGoals = scoring.equals(Scoring.BY_GOALS);
+        leastMedium = byGoals && mediumWorse < Long.MAX_VALUE ? mediumScored - mediumWorse : Long.MIN_VALUE;
     }
 
     private void take(Schedule schedule) {

@@ -19,6 +19,11 @@ public interface ListScorer {
     /** A planter's list is not what it was when last scored. */
     void listChanged(int planter);
 
-    /** The lists scored last are those of a step, from which the next moves go out. */
-    void stepTaken();
+    /**
+     * The lists scored last are those of a step, from which the next moves go out.
+     *
+     * @param mediumWorse lists that are worse than these by more than that on the medium level need no exact score: any that is worse
+     *     by as much will do
+     */
+    void stepTaken(long mediumWorse);
 }

@@ -5,6 +5,7 @@ import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import ai.timefold.solver.core.impl.localsearch.scope.LocalSearchStepScope;
 import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
 import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
@@ -19,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** One annealing after another by one way of scoring lists: for one thread, but for {@link #stop}. */
 final class Annealing {
+    /** Annealing accepts what is worse by so many times its heat with a chance of e to the power of -40, 4e-18. */
+    private static final double NEVER_ACCEPTED = 40;
+
     private final SeasonEstimate estimate;
     private final NearFields near;
     private final EnvironmentMode mode;
@@ -56,7 +60,7 @@ final class Annealing {
                         .buildSolver();
         annealing.addEventListener(event -> onBetter.accept(
                 event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
-        annealing.addPhaseLifecycleListener(new Listener(annealing));
+        annealing.addPhaseLifecycleListener(new Listener(annealing, heat.mediumScore()));
         solver = annealing;
         Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
         movesTried += annealing.getMoveEvaluationCount();
@@ -80,8 +84,11 @@ final class Annealing {
     private final class Listener extends PhaseLifecycleListenerAdapter<Schedule> {
         private final Solver<Schedule> starting;
 
-        Listener(Solver<Schedule> starting) {
+        private final long mediumHeat;
+
+        Listener(Solver<Schedule> starting, long mediumHeat) {
             this.starting = starting;
+            this.mediumHeat = mediumHeat;
         }
 
         /** A solver forgets that it was told to end before it began. */
@@ -94,7 +101,9 @@ final class Annealing {
 
         @Override
         public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-            scorer.stepTaken();
+            double heat = mediumHeat * (1 - ((LocalSearchStepScope<Schedule>) stepScope).getTimeGradient());
+            scorer.stepTaken(
+                    mode == EnvironmentMode.NO_ASSERT ? (long) Math.ceil(NEVER_ACCEPTED * heat) : Long.MAX_VALUE);
         }
     }
 }

@@ -9,19 +9,24 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
 import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
+import freshfurrow.solver.estimate.Stops;
 import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.EstimatedLists;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
-import java.time.Duration;
-import java.util.Optional;
-import java.util.OptionalLong;
+import freshfurrow.solver.threads.Workers;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -39,8 +44,8 @@ class ReplayBenchmark {
     @Test
     void measure() {
         print("| fields | fills | planters, rigs | from the beginning, moves/s | from a checkpoint, moves/s | ratio"
-                + " | us a move and field | two threads, moves/s | heap, MB |");
-        print("|---|---|---|---|---|---|---|---|---|");
+                + " | us a move and field | two threads, moves/s | by the estimate, moves/s | heap, MB |");
+        print("|---|---|---|---|---|---|---|---|---|---|");
         for (int fields : new int[] {50, 200, 1_000, 2_000}) {
             measure(fields);
         }
@@ -55,24 +60,19 @@ class ReplayBenchmark {
         double full = 0;
         double replayed = 0;
         for (int round = 0; round <= ROUNDS; round++) {
-            double fullNow = movesPerS(compiled, start, false);
-            double replayedNow = movesPerS(compiled, start, true);
+            double fullNow = movesPerS(compiled, start, new ListPlayer(compiled), false);
+            double replayedNow = movesPerS(compiled, start, new ListPlayer(compiled), true);
             if (round > 0) {
                 full += fullNow / ROUNDS;
                 replayed += replayedNow / ROUNDS;
             }
         }
-        Search search = new Search(compiled, 1, 2);
-        long startNs = System.nanoTime();
-        search.improve(
-                start,
-                SearchLimits.from(startNs, Optional.of(Duration.ofMillis(2 * ROUND_MS)), OptionalLong.empty()),
-                better -> {});
-        double both = search.movesTried() / ((System.nanoTime() - startNs) / 1e9);
+        double both = onTwoThreads(compiled, start);
+        double estimated = movesPerS(compiled, start, estimate(compiled, start), true);
         System.gc();
         Runtime runtime = Runtime.getRuntime();
         print(String.format(
-                "| %,d | %,d | %d, %d | %,.0f | %,.0f | %.2f | %.2f | %,.0f | %,d |",
+                "| %,d | %,d | %d, %d | %,.0f | %,.0f | %.2f | %.2f | %,.0f | %,.0f | %,d |",
                 fields,
                 new ListPlayer(compiled).play(start).fills(),
                 planters,
@@ -82,17 +82,45 @@ class ReplayBenchmark {
                 replayed / full,
                 1e6 / replayed / fields,
                 both,
+                estimated,
                 (runtime.totalMemory() - runtime.freeMemory()) / 1_000_000));
     }
 
-    private static double movesPerS(CompiledSeason season, FieldLists start, boolean replay) {
+    private static EstimatedLists estimate(CompiledSeason season, FieldLists lists) {
+        Stops stops = new Stops(season);
+        stops.learn(
+                PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", "")));
+        return new EstimatedLists(season, new SeasonEstimate(season), stops);
+    }
+
+    /** Two annealings beside one another as the search has them, which leave off what is sure not to be accepted. */
+    private static double onTwoThreads(CompiledSeason season, FieldLists start) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
-        ListPlayer player = new ListPlayer(season);
-        HardMediumSoftLongScore heat = Temperature.of(player, near, start, 1);
+        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, start, 1);
+        List<Annealing> annealings = Stream.generate(() -> new Annealing(
+                        new ListPlayer(season), estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {}))
+                .limit(2)
+                .toList();
+        long startNs = System.nanoTime();
+        try (Workers workers = new Workers(2, "benchmark")) {
+            workers.each(
+                    annealings,
+                    annealing -> annealing.run(
+                            start, 1, heat, new TerminationConfig().withMillisecondsSpentLimit(2 * ROUND_MS)));
+        }
+        double seconds = (System.nanoTime() - startNs) / 1e9;
+        return annealings.stream().mapToLong(Annealing::movesTried).sum() / seconds;
+    }
+
+    private static double movesPerS(
+            CompiledSeason season, FieldLists start, ListScorer scorer, boolean fromCheckpoint) {
+        SeasonEstimate estimate = new SeasonEstimate(season);
+        NearFields near = new NearFields(estimate);
+        HardMediumSoftLongScore heat = Temperature.of(scorer, near, start, 1);
         SolverConfig config = AnnealingConfig.of(
                 1, heat, new TerminationConfig().withMillisecondsSpentLimit(ROUND_MS), EnvironmentMode.NO_ASSERT);
-        if (!replay) {
+        if (!fromCheckpoint) {
             config.setScoreDirectorFactoryConfig(
                     new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TimelineScore.class));
         }
@@ -101,10 +129,10 @@ class ReplayBenchmark {
         solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
             @Override
             public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-                player.stepTaken();
+                scorer.stepTaken(Long.MAX_VALUE);
             }
         });
-        solver.solve(Schedule.of(player, estimate, near, start));
+        solver.solve(Schedule.of(scorer, estimate, near, start));
         return solver.getMoveEvaluationSpeed();
     }
 
