@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class EstimatedSearch {
     private static final long MOVES_PER_FIELD = 100;
-    private static final int MOST_PASSES = 16;
-    private static final int PASSES_IN_VAIN = 3;
+    private static final int MOST_PASSES = 10;
+    private static final int PASSES_IN_VAIN = 2;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
