@@ -1,7 +1,6 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.compare.ComparisonFile;
-import freshfurrow.cli.compare.ComparisonReader;
 import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.model.compare.ComparedSprings;
@@ -11,14 +10,12 @@ import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.lived.Candidate;
 import freshfurrow.solver.lived.SpringComparison;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -128,7 +125,7 @@ final class CompareCommand implements Callable<Integer> {
         Path folder = out.orElseGet(this::usualFolder);
         List<Path> files = List.of(folder.resolve(FILE_NAME), folder.resolve(PAGE_NAME));
         NewFile.refuseThoseThere(files, force);
-        ComparedSprings compared = parts.isEmpty() ? compare() : merge();
+        ComparedSprings compared = parts.isEmpty() ? compare() : Slices.join(parts);
         NewFile.writeAll(
                 List.of(
                         new NewFile(files.get(0), ComparisonFile.toJson(compared)),
@@ -174,15 +171,8 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private ComparedSprings compare() {
-        Path file = season.orElseThrow();
-        List<Candidate> candidates = new ArrayList<>();
-        Reading.Valid base = SeasonArgument.valid(SeasonFiles.read(file, List.of()));
-        candidates.add(candidate("base", base));
-        for (String variant : variants) {
-            List<Path> patches = Stream.of(variant.split(",", -1)).map(Path::of).toList();
-            candidates.add(candidate(name(patches), SeasonArgument.valid(SeasonFiles.read(file, patches))));
-        }
-        refuseOtherDates(candidates);
+        Reading.Valid base = SeasonArgument.valid(SeasonFiles.read(season.orElseThrow(), List.of()));
+        List<Candidate> candidates = Variants.read(season.orElseThrow(), base, variants);
         SeasonSprings weather = SeasonSprings.of(base, seed);
         List<Integer> numbers = weather.those(springs);
         Season planned = base.season();
@@ -209,54 +199,6 @@ final class CompareCommand implements Callable<Integer> {
                     .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training(), foresight);
         } finally {
             progress.clear();
-        }
-    }
-
-    private static Candidate candidate(String name, Reading.Valid read) {
-        return new Candidate(name, read.season(), read.costs(), read.sha256());
-    }
-
-    private static String name(List<Path> patches) {
-        return String.join(
-                "+",
-                patches.stream()
-                        .map(path -> String.valueOf(path.getFileName()).replaceFirst("\\.(ya?ml|json)$", ""))
-                        .toList());
-    }
-
-    private static void refuseOtherDates(List<Candidate> candidates) {
-        Season base = candidates.get(0).season();
-        for (Candidate candidate : candidates) {
-            if (!candidate.season().first().equals(base.first())
-                    || !candidate.season().last().equals(base.last())) {
-                throw new Refusal(
-                        "variant " + candidate.name() + " has other first and last days than the season, so"
-                                + " that they cannot live through the same springs; leave season.first and season.last as they are");
-            }
-        }
-    }
-
-    private ComparedSprings merge() {
-        Optional<ComparedSprings> joined = Optional.empty();
-        for (Path part : parts) {
-            Path file = Files.isDirectory(part) ? part.resolve(FILE_NAME) : part;
-            ComparedSprings slice = slice(file);
-            try {
-                joined = Optional.of(joined.isPresent() ? joined.get().join(slice) : slice);
-            } catch (IllegalArgumentException e) {
-                throw new Refusal(file + ": does not go with the slices before it: " + e.getMessage()
-                        + "; make all slices with the same season, variants, --seed, --steps and --forecast");
-            }
-        }
-        return joined.orElseThrow();
-    }
-
-    private static ComparedSprings slice(Path file) {
-        try {
-            return ComparisonReader.read(file);
-        } catch (IOException e) {
-            throw new Refusal(file + ": is no comparison that can be read (" + Failures.reason(e)
-                    + "); make it again with 'freshfurrow compare'");
         }
     }
 }

@@ -22,9 +22,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes lists better by an estimate, which is much faster than the timeline but knows how long planters stand only from the best
- * lists so far. So it goes in short passes: each learns from those lists, anneals by the estimate, and keeps what it finds only
- * where the timeline agrees that it is better.
+ * Makes lists better by an estimate, which is much faster than the timeline but has to learn from it how long planters stand: from the
+ * lists that it begins with and from those that it finds. So it goes in short passes. Each anneals by the estimate, and what it
+ * finds is kept only where the timeline says that it is better.
  */
 final class EstimatedSearch {
     private static final long MOVES_PER_FIELD = 100;
