@@ -73,7 +73,10 @@ final class ReplanSpringIT {
         Plan fromScratch = played(nothingPromised, listsOf(nothingPromised), plan.season(), start);
 
         assertThat(late(plan)).isLessThanOrEqualTo(1.02 * late(fromScratch));
-        assertThat(effort(left, plan)).isLessThanOrEqualTo(1.02 * effort(nothingPromised, fromScratch));
+        if (late(plan) > 0.98 * late(fromScratch)) {
+            // else less lateness was bought with more effort
+            assertThat(effort(left, plan)).isLessThanOrEqualTo(1.02 * effort(nothingPromised, fromScratch));
+        }
         Map<String, Standing.Promise> dry = dryPromises(left, start.standing().promised());
         if (kept(plan, dry) < 0.9 * dry.size()) {
             // rain forbids a dry field too, when its planter has to take the place of one that stands before wet ground
