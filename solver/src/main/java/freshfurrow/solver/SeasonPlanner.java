@@ -7,7 +7,6 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
-import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.steady.SteadySearch;
 import java.util.List;
 import java.util.Optional;
@@ -53,13 +52,7 @@ public final class SeasonPlanner {
      * @see #plan
      */
     public List<List<String>> planFrom(List<List<String>> followed) {
-        return improve(() -> better(FollowedLists.left(season, followed), FirstLists.best(season)))
-                .ids(season.season());
-    }
-
-    private FieldLists better(FieldLists one, FieldLists other) {
-        ListPlayer player = new ListPlayer(season);
-        return player.score(other).compareTo(player.score(one)) > 0 ? other : one;
+        return improve(() -> FollowedLists.orBetter(season, followed)).ids(season.season());
     }
 
     private FieldLists improve(Supplier<FieldLists> begin) {

@@ -62,18 +62,7 @@ final class ReplanSpringIT {
     @ParameterizedTest
     @ValueSource(ints = {8, 10, 12, 14, 16, 18, 20})
     void theNextDaysStayWhereRainLetsThemAndNoMoreIsLateThanPlannedFromScratch(int hour) throws Exception {
-        Launcher.Result replan = Launcher.run(
-                "replan",
-                SPRING.toString(),
-                "--plan",
-                planned.toString(),
-                "--rain",
-                "2027-04-30T%02d:00=0.8in".formatted(hour),
-                "--steps",
-                STEPS,
-                "--no-page",
-                "--out",
-                folder.toString());
+        Launcher.Result replan = replan(hour, "--steps", STEPS);
         assertThat(replan.err()).isEmpty();
         Plan plan = PlanFile.read(folder.resolve("plan.json"));
         PlanStart start = plan.start().orElseThrow();
@@ -99,29 +88,29 @@ final class ReplanSpringIT {
 
     @Test
     void aTenthOfASecondOfSearchMakesAUsablePlan() throws Exception {
-        Launcher.Result replan = Launcher.run(
+        Launcher.Result replan = replan(10, "--time", "0.1s");
+
+        assertThat(replan.exitCode()).isZero();
+    }
+
+    /** After rain at that hour, until that limit of the search. */
+    private Launcher.Result replan(int hour, String limit, String amount) throws Exception {
+        return Launcher.run(
                 "replan",
                 SPRING.toString(),
                 "--plan",
                 planned.toString(),
                 "--rain",
-                "2027-04-30T10:00=0.8in",
-                "--time",
-                "0.1s",
+                "2027-04-30T%02d:00=0.8in".formatted(hour),
+                limit,
+                amount,
                 "--no-page",
                 "--out",
                 folder.toString());
-
-        assertThat(replan.exitCode()).isZero();
     }
 
-    /** How many promises a plan keeps. */
     private static long kept(Plan plan, Map<String, Standing.Promise> promised) {
-        Map<String, Standing.Promise> planned =
-                Promises.of(plan, plan.start().orElseThrow().now(), 60);
-        return promised.entrySet().stream()
-                .filter(promise -> promise.getValue().equals(planned.get(promise.getKey())))
-                .count();
+        return Promises.kept(plan.start().orElseThrow().standing().withPromises(promised), plan);
     }
 
     private static Map<String, Standing.Promise> dryPromises(Season left, Map<String, Standing.Promise> promised) {

@@ -254,8 +254,8 @@ public final class CompiledSeason {
     }
 
     /**
-     * A field that is done is no place of the season any more, but machines may still stand there. Places that only a table of distances knows have no
-     * coordinates, and so are none of the season's places.
+     * A field that is done is no place of the season any more, but machines may still stand there. Places that only a table of
+     * distances knows have no coordinates, and so are none of the season's places.
      */
     private static void addWhereMachinesStand(List<String> ids, Season season) {
         Stream<String> atFirst = Stream.concat(

@@ -15,6 +15,19 @@ public final class FollowedLists {
     private FollowedLists() {}
 
     /**
+     * The lists to go on with: what is {@link #left} of those that were followed, or {@link FirstLists#best} where those are better by the
+     * score of the timeline.
+     *
+     * @param followed as for {@link #left}
+     */
+    public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed) {
+        FieldLists left = left(season, followed);
+        FieldLists quick = FirstLists.best(season);
+        ListPlayer player = new ListPlayer(season);
+        return player.score(quick).compareTo(player.score(left)) > 0 ? quick : left;
+    }
+
+    /**
      * What is left of lists, in their order; a field that stands in none is put at the end of the list where it costs least.
      *
      * @param followed ids of fields for each planter, in the season's order

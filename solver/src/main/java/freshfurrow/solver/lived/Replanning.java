@@ -2,7 +2,6 @@ package freshfurrow.solver.lived;
 
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.timeline.CompiledSeason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -40,8 +39,12 @@ public record Replanning(int days, long steps, long seed) {
      * @param before the lists until now
      */
     List<List<Field>> lists(Season left, List<List<Field>> before) {
-        List<List<String>> found =
-                begin(SpringPlan.dry(left), before).improved(steps, seed, 1).lists();
+        List<List<String>> followed = before.stream()
+                .map(list -> list.stream().map(Field::id).toList())
+                .toList();
+        List<List<String>> found = SpringPlan.goingOn(SpringPlan.dry(left), followed)
+                .improved(steps, seed, 1)
+                .lists();
         Map<String, Field> byId = new HashMap<>();
         before.forEach(list -> list.forEach(field -> byId.put(field.id(), field)));
         Set<String> listed = new HashSet<>();
@@ -61,16 +64,5 @@ public record Replanning(int days, long steps, long seed) {
             lists.add(list);
         }
         return lists;
-    }
-
-    /** The lists until now or those of quick rules, whichever are better, so that no new plan is worse than to go on as before. */
-    private static SpringPlan begin(CompiledSeason left, List<List<Field>> before) {
-        SpringPlan kept = SpringPlan.following(
-                left,
-                before.stream()
-                        .map(list -> list.stream().map(Field::id).toList())
-                        .toList());
-        SpringPlan quick = SpringPlan.first(left);
-        return quick.score().compareTo(kept.score()) > 0 ? quick : kept;
     }
 }

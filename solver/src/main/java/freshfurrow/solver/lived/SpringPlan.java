@@ -39,12 +39,9 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
         return new SpringPlan(season, FirstLists.best(season));
     }
 
-    /**
-     * A plan that goes on with lists that were followed before, of which the fields are taken that are left; others go where they cost
-     * least at the end of a list.
-     */
-    static SpringPlan following(CompiledSeason season, List<List<String>> followed) {
-        return new SpringPlan(season, FollowedLists.left(season, followed));
+    /** A plan that goes on with lists that were followed before, or with those of quick rules where they are better. */
+    static SpringPlan goingOn(CompiledSeason season, List<List<String>> followed) {
+        return new SpringPlan(season, FollowedLists.orBetter(season, followed));
     }
 
     /**
@@ -71,7 +68,7 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
         List<List<String>> followed = other.season().planters().stream()
                 .map(planter -> byPlanter.getOrDefault(planter.id(), List.of()))
                 .toList();
-        return following(other, followed);
+        return new SpringPlan(other, FollowedLists.left(other, followed));
     }
 
     /** How good it is if the season stays dry. */

@@ -11,7 +11,6 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.estimate.Stops;
 import freshfurrow.solver.schedule.EstimatedLists;
 import freshfurrow.solver.schedule.FieldLists;
-import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
@@ -37,7 +36,6 @@ final class EstimatedSearch {
     private final long seed;
     private final int tracks;
     private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
-    private final ListPlayer player;
     private volatile List<Annealing> running = List.of();
     private volatile boolean stopped;
 
@@ -58,14 +56,12 @@ final class EstimatedSearch {
         this.seed = seed;
         this.tracks = tracks;
         this.onBetter = onBetter;
-        this.player = new ListPlayer(season);
     }
 
     /** The best lists found, {@code start} when none are better. */
     FieldLists improve(FieldLists start, SearchLimits limits, Workers workers) {
         Stops stops = new Stops(season);
-        stops.learn(plan(start));
-        Played found = played(start);
+        Played found = playOut(start, stops);
         @Nullable Played annealed = null;
         int inVain = 0;
         for (int pass = 0; pass < MOST_PASSES && inVain < PASSES_IN_VAIN && !stopped; pass++) {
@@ -77,8 +73,7 @@ final class EstimatedSearch {
             inVain++;
             for (Schedule ended :
                     workers.each(pass(found.lists(), stops, seed + (long) pass * tracks, end.get()), Supplier::get)) {
-                Played next = played(ended.fields());
-                stops.learn(plan(next.lists()));
+                Played next = playOut(ended.fields(), stops);
                 if (annealed == null || next.isBetterThan(annealed)) {
                     annealed = next;
                     inVain = 0;
@@ -92,8 +87,12 @@ final class EstimatedSearch {
         return found.lists();
     }
 
-    private Played played(FieldLists lists) {
-        return new Played(lists, player.score(lists));
+    private Played playOut(FieldLists lists, Stops stops) {
+        Plan plan =
+                PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", ""));
+        stops.learn(plan);
+        Plan.Score score = plan.score();
+        return new Played(lists, HardMediumSoftLongScore.of(score.hard(), score.medium(), score.soft()));
     }
 
     private record Played(FieldLists lists, HardMediumSoftLongScore score) {
@@ -106,10 +105,6 @@ final class EstimatedSearch {
     void stop() {
         stopped = true;
         running.forEach(Annealing::stop);
-    }
-
-    private Plan plan(FieldLists lists) {
-        return PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", ""));
     }
 
     private List<Supplier<Schedule>> pass(FieldLists from, Stops stops, long firstSeed, TerminationConfig end) {
