@@ -5,6 +5,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -38,8 +39,19 @@ public final class Stops {
         fills = new double[season.planterCount()];
     }
 
-    /** Counts in a plan of the season; what was known before counts half of what it did. */
-    public void learn(Plan plan) {
+    /**
+     * Plays lists out and counts in what came of them; what was known before counts half of what it did.
+     *
+     * @param lists for each planter, ids of fields in its order
+     */
+    public Plan learn(List<List<String>> lists) {
+        Plan plan = PlanRecorder.record(season, lists, Plan.SeasonSource.of(season.season(), "", ""));
+        learn(plan);
+        return plan;
+    }
+
+    /** The same of lists that have been played out. */
+    void learn(Plan plan) {
         List<Plan.PlanterPlan> planters = new ArrayList<>(plan.planters().values());
         for (int planter = 0; planter < planters.size(); planter++) {
             fills[planter] *= KEPT;

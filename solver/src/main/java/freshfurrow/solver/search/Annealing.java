@@ -18,7 +18,7 @@ import freshfurrow.solver.schedule.Schedule;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
-/** One annealing after another by one way of scoring lists: for one thread, but for {@link #stop}. */
+/** One annealing after another: for one thread, but for {@link #stop}. */
 final class Annealing {
     /** Annealing accepts what is worse by so many times its heat with a chance of e to the power of -40, 4e-18. */
     private static final double NEVER_ACCEPTED = 40;
@@ -27,17 +27,14 @@ final class Annealing {
     private final NearFields near;
     private final EnvironmentMode mode;
     private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
-    private final ListScorer scorer;
     private long movesTried;
     private volatile boolean stopped;
     private volatile @Nullable Solver<Schedule> solver;
 
     /**
-     * @param scorer of its own
      * @param onBetter told of better lists and their score
      */
     Annealing(
-            ListScorer scorer,
             SeasonEstimate estimate,
             NearFields near,
             EnvironmentMode mode,
@@ -46,21 +43,21 @@ final class Annealing {
         this.near = near;
         this.mode = mode;
         this.onBetter = onBetter;
-        this.scorer = scorer;
     }
 
     /**
      * The best of the lists that it comes by, {@code start} among them.
      *
+     * @param scorer no other thread's
      * @param heat the score by which an accepted move may worsen the lists at the start; falls to 0 at the end
      */
-    Schedule run(FieldLists start, long seed, HardMediumSoftLongScore heat, TerminationConfig end) {
+    Schedule run(ListScorer scorer, FieldLists start, long seed, HardMediumSoftLongScore heat, TerminationConfig end) {
         DefaultSolver<Schedule> annealing =
                 (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(AnnealingConfig.of(seed, heat, end, mode))
                         .buildSolver();
         annealing.addEventListener(event -> onBetter.accept(
                 event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
-        annealing.addPhaseLifecycleListener(new Listener(annealing, heat.mediumScore()));
+        annealing.addPhaseLifecycleListener(new Listener(annealing, scorer, heat.mediumScore()));
         solver = annealing;
         Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
         movesTried += annealing.getMoveEvaluationCount();
@@ -83,11 +80,12 @@ final class Annealing {
 
     private final class Listener extends PhaseLifecycleListenerAdapter<Schedule> {
         private final Solver<Schedule> starting;
-
+        private final ListScorer scorer;
         private final long mediumHeat;
 
-        Listener(Solver<Schedule> starting, long mediumHeat) {
+        Listener(Solver<Schedule> starting, ListScorer scorer, long mediumHeat) {
             this.starting = starting;
+            this.scorer = scorer;
             this.mediumHeat = mediumHeat;
         }
 

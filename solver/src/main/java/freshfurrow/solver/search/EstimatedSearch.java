@@ -5,7 +5,6 @@ import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.estimate.Stops;
@@ -88,10 +87,7 @@ final class EstimatedSearch {
     }
 
     private Played playOut(FieldLists lists, Stops stops) {
-        Plan plan =
-                PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", ""));
-        stops.learn(plan);
-        Plan.Score score = plan.score();
+        Plan.Score score = stops.learn(lists.ids(season.season())).score();
         return new Played(lists, HardMediumSoftLongScore.of(score.hard(), score.medium(), score.soft()));
     }
 
@@ -113,15 +109,11 @@ final class EstimatedSearch {
         List<Annealing> annealings = new ArrayList<>();
         List<Supplier<Schedule>> runs = new ArrayList<>();
         for (int track = 0; track < tracks; track++) {
-            Annealing annealing = new Annealing(
-                    new EstimatedLists(season, estimate, stops),
-                    estimate,
-                    near,
-                    EnvironmentMode.NO_ASSERT,
-                    (lists, score) -> {});
+            Annealing annealing = new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {});
+            EstimatedLists scorer = new EstimatedLists(season, estimate, stops);
             long trackSeed = firstSeed + track;
             annealings.add(annealing);
-            runs.add(() -> annealing.run(from, trackSeed, heat, end));
+            runs.add(() -> annealing.run(scorer, from, trackSeed, heat, end));
         }
         running = annealings;
         if (stopped) {

@@ -9,10 +9,8 @@ import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
 import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
 import ai.timefold.solver.core.impl.solver.DefaultSolver;
-import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
@@ -23,6 +21,7 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.schedule.ScreenedLists;
 import freshfurrow.solver.schedule.TimelineScore;
 import freshfurrow.solver.threads.Workers;
 import java.util.List;
@@ -88,18 +87,17 @@ class ReplayBenchmark {
 
     private static EstimatedLists estimate(CompiledSeason season, FieldLists lists) {
         Stops stops = new Stops(season);
-        stops.learn(
-                PlanRecorder.record(season, lists.ids(season.season()), Plan.SeasonSource.of(season.season(), "", "")));
+        stops.learn(lists.ids(season.season()));
         return new EstimatedLists(season, new SeasonEstimate(season), stops);
     }
 
-    /** Two annealings beside one another as the search has them, which leave off what is sure not to be accepted. */
+    /** Two annealings beside one another as the search has them, which play out only what the estimate does not dismiss. */
     private static double onTwoThreads(CompiledSeason season, FieldLists start) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, start, 1);
-        List<Annealing> annealings = Stream.generate(() -> new Annealing(
-                        new ListPlayer(season), estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {}))
+        List<Annealing> annealings = Stream.generate(
+                        () -> new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {}))
                 .limit(2)
                 .toList();
         long startNs = System.nanoTime();
@@ -107,7 +105,14 @@ class ReplayBenchmark {
             workers.each(
                     annealings,
                     annealing -> annealing.run(
-                            start, 1, heat, new TerminationConfig().withMillisecondsSpentLimit(2 * ROUND_MS)));
+                            new ScreenedLists(
+                                    new ListPlayer(season),
+                                    estimate(season, start),
+                                    heat.multiply(Search.PLAYED_OUT_TO)),
+                            start,
+                            1,
+                            heat,
+                            new TerminationConfig().withMillisecondsSpentLimit(2 * ROUND_MS)));
         }
         double seconds = (System.nanoTime() - startNs) / 1e9;
         return annealings.stream().mapToLong(Annealing::movesTried).sum() / seconds;

@@ -44,21 +44,6 @@ class SearchTest {
         assertThat(player.play(found).forbiddenFields()).isZero();
     }
 
-    /** FULL_ASSERT plays out all of what annealing is sure not to accept, too. */
-    @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
-    void leavingOffWhatIsSureNotToBeAcceptedChangesNothing(long seed) {
-        CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(16, 2, seed));
-        FieldLists start = FirstLists.byHand(season);
-
-        FieldLists leftOff = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.NO_ASSERT)
-                .improve(start, moves(3_000), better -> {});
-        FieldLists playedOut = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT)
-                .improve(start, moves(3_000), better -> {});
-
-        assertThat(leftOff).isEqualTo(playedOut).isNotEqualTo(start);
-    }
-
     @Test
     void theResultIsNeverWorseThanTheStart() {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(20, 2, 1, 10_000, 4));
