@@ -2,6 +2,7 @@ package freshfurrow.model.timeline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -39,7 +40,7 @@ final class Calendar {
         }
     }
 
-    /** A calendar of the given periods, which may touch but not overlap, in order; each {start, end}. */
+    /** A calendar of the given periods in the order of their starts, joined where they touch or overlap; each {start, end}. */
     static Calendar of(List<int[]> periods, int horizonS) {
         List<int[]> joined = new ArrayList<>();
         for (int[] period : periods) {
@@ -57,6 +58,18 @@ final class Calendar {
                 joined.stream().mapToInt(period -> period[0]).toArray(),
                 joined.stream().mapToInt(period -> period[1]).toArray(),
                 horizonS);
+    }
+
+    /** The times that are in any of the calendars. */
+    static Calendar union(List<Calendar> calendars, int horizonS) {
+        List<int[]> periods = new ArrayList<>();
+        for (Calendar calendar : calendars) {
+            for (int i = 0; i < calendar.start.length; i++) {
+                periods.add(new int[] {calendar.start[i], calendar.end[i]});
+            }
+        }
+        periods.sort(Comparator.comparingInt(period -> period[0]));
+        return of(periods, horizonS);
     }
 
     /** This calendar less the closures, which are in order and apart. */

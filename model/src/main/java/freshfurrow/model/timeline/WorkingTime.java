@@ -1,5 +1,7 @@
 package freshfurrow.model.timeline;
 
+import java.util.List;
+
 /**
  * When the machines of a season work, as the timeline knows it: seconds since the season's first midnight; days count from the
  * season's first day. Planters, rigs and fields are indices in the season's order.
@@ -9,9 +11,11 @@ public final class WorkingTime {
     public static final int DAY_S = Calendars.DAY_S;
 
     private final CompiledSeason season;
+    private final Calendar anyRig;
 
     public WorkingTime(CompiledSeason season) {
         this.season = season;
+        anyRig = Calendar.union(List.of(season.rigHours), season.days * DAY_S);
     }
 
     /** A planter's working hours between two times, s. */
@@ -22,6 +26,15 @@ public final class WorkingTime {
     /** A rig's working hours between two times, s. */
     public int rigS(int rig, int from, int to) {
         return season.rigHours[rig].work(from, to);
+    }
+
+    /** Seconds between two times at which a water point is open while any rig works. */
+    public int drawableS(int point, int from, int to) {
+        int seconds = 0;
+        for (int i = 0; i < anyRig.periods(); i++) {
+            seconds += season.pointHours[point].work(Math.max(from, anyRig.startOf(i)), Math.min(to, anyRig.endOf(i)));
+        }
+        return seconds;
     }
 
     /** The first moment at or after {@code t} in a planter's hours; larger than any time of the season when there is none. */

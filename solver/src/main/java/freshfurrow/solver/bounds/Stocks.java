@@ -13,25 +13,45 @@ import java.time.temporal.ChronoUnit;
  * <p>Proof. Compost: a load's batches are made before it is planted, out of lots that are there by then; so the compost of all that is
  * planted by the end of a day is at most what the lots weigh that are there by then, and what is in mix on board when the season
  * begins to be played out. It is enough to say so for the last day before each
- * delivery and for the season's last day. Water: where every point has a daily limit, what is planted from one day to another is mixed
- * with water drawn on these days, of which there are the limits of the days on which a rig works, or with what the rigs' nurse
- * tanks and the planters' tanks hold when the first of these days begins; on the season's first day they are empty,
- * unless it is already under way.
+ * delivery and for the season's last day. Water: what is planted from one day to another is mixed
+ * with water drawn on these days, or with what the rigs' nurse tanks and the planters' tanks hold when the first of these days
+ * begins; on the season's first day they are empty, unless it is already under way. A point gives no more than its daily limit on each
+ * day on which a rig works; and no more than its hoses let through while it is open and any rig works, where each draw takes up a hose
+ * for its treatment too and is no larger than the largest nurse tank. Rows that would allow all mix of the season are left out.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
     private static final double MG_PER_KG = 1e6;
 
+    /** The timeline counts whole mL. */
+    private static final double ROUNDING_L = 0.001;
+
     private final CompiledSeason season;
     private final WorkingTime time;
     private final Relaxation relaxation;
     private final LargestLoads loads;
+    private final double mostLPerDm2;
+    private final double largestNurseTankL;
+
+    /** Mix of all that the groups have, L. */
+    private final double allMixL;
 
     Stocks(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
         this.time = time;
         this.relaxation = relaxation;
         this.loads = new LargestLoads(season);
+        mostLPerDm2 = relaxation.groups().stream()
+                .mapToDouble(group -> loads.mixLPerDm2(group.recipe()))
+                .max()
+                .orElse(0);
+        largestNurseTankL = season.season().rigs().stream()
+                .mapToDouble(Rig::nurseTankL)
+                .max()
+                .orElse(0);
+        allMixL = relaxation.groups().stream()
+                .mapToDouble(group -> group.area() * loads.mixLPerDm2(group.recipe()))
+                .sum();
     }
 
     void addRows() {
@@ -41,10 +61,12 @@ final class Stocks {
                 .distinct()
                 .forEach(day -> addCompost(day - 1));
         addCompost(relaxation.days() - 1);
-        if (season.season().waterPoints().stream()
-                .allMatch(point -> point.dailyLimitL().isPresent())) {
-            DaySpans.of(relaxation.days()).forEach(span -> addWater(span.first(), span.last()));
+        for (int lastDay = 0; lastDay < relaxation.days(); lastDay++) {
+            addWater(0, lastDay);
         }
+        DaySpans.of(relaxation.days()).stream()
+                .filter(span -> span.first() > 0)
+                .forEach(span -> addWater(span.first(), span.last()));
     }
 
     private int day(CompostLot lot) {
@@ -71,11 +93,12 @@ final class Stocks {
     }
 
     private void addWater(int firstDay, int lastDay) {
-        LinearProgram.Sum used = new LinearProgram.Sum();
-        double mostLPerDm2 = 0;
-        for (FieldGroup group : relaxation.groups()) {
-            mostLPerDm2 = Math.max(mostLPerDm2, loads.mixLPerDm2(group.recipe()));
+        double litres = drawnL(firstDay, lastDay)
+                + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL());
+        if (litres >= allMixL) {
+            return;
         }
+        LinearProgram.Sum used = new LinearProgram.Sum();
         for (int g = 0; g < relaxation.groups().size(); g++) {
             int recipe = relaxation.groups().get(g).recipe();
             double share = season.season().rigs().stream()
@@ -84,12 +107,24 @@ final class Stocks {
                     .orElse(0);
             relaxation.addPlantedFromTo(used, share * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
         }
-        double limitL = season.season().waterPoints().stream()
-                .mapToDouble(Stocks::dailyLimitL)
-                .sum();
-        double litres = limitL * daysWithRig(firstDay, lastDay)
-                + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL());
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);
+    }
+
+    /** The most that may be drawn from the start of one day to the end of another, L. */
+    private double drawnL(int firstDay, int lastDay) {
+        int workDays = daysWithRig(firstDay, lastDay);
+        double litres = 0;
+        for (int w = 0; w < season.season().waterPoints().size(); w++) {
+            WaterPoint point = season.season().waterPoints().get(w);
+            double hoseS = (double) point.hoses()
+                    * time.drawableS(w, firstDay * WorkingTime.DAY_S, (lastDay + 1) * WorkingTime.DAY_S);
+            double throughHosesL = hoseS / (1 / point.flowLPerS() + point.treatmentS() / largestNurseTankL);
+            double limitL = point.dailyLimitL().isPresent()
+                    ? (point.dailyLimitL().getAsDouble() + ROUNDING_L) * workDays
+                    : Double.MAX_VALUE;
+            litres += Math.min(throughHosesL, limitL);
+        }
+        return litres;
     }
 
     private double onBoardMg() {
@@ -101,10 +136,6 @@ final class Stocks {
             mg += season.rigMixDm2(r) * loads.compostMgPerDm2(season.rigMixRecipe(r));
         }
         return mg;
-    }
-
-    private static double dailyLimitL(WaterPoint point) {
-        return point.dailyLimitL().orElseThrow() + 0.001;
     }
 
     private double tanksL() {

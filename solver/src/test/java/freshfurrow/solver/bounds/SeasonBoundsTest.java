@@ -47,6 +47,18 @@ class SeasonBoundsTest {
         });
     }
 
+    /** 25 L/s x 8 s = 200 L a day are one field of 2 ha: of four due on the first day three are late, by 1, 2 and 3 days: 12 ha-days. */
+    @Test
+    void whatAHoseCannotFillInADayIsLate() {
+        TwoFieldsADay fields = new TwoFieldsADay(1).waterForOneFieldADay();
+        IntStream.range(0, 4).forEach(i -> fields.field(0, 0, 1));
+        CompiledSeason season = CompiledSeason.of(fields.season(5));
+        Plan plan = plantedInOrder(season, 4);
+
+        assertThat(plan.score().medium()).isEqualTo(-1200);
+        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isEqualTo(-1200);
+    }
+
     /** 12 ha at 4 ha a load are 3 loads; their 1,200 L at 800 L a nurse tank are 2 trips. Of half of it, 2 loads and 1 trip. */
     @Test
     void loadsFillTanksAndTripsFillNurseTanks() {

@@ -41,6 +41,9 @@ final class TwoFieldsADay {
     private static final int DAY_WORK_S = 4_160;
 
     private final int planters;
+    private double nurseTankL = 800;
+    private WaterPoint well =
+            new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
     private final List<Field> fields = new ArrayList<>();
 
     TwoFieldsADay(int planters) {
@@ -65,6 +68,14 @@ final class TwoFieldsADay {
         return this;
     }
 
+    /** Water for one field a day: the one hose is open for so long, and a rig takes no more at once. */
+    TwoFieldsADay waterForOneFieldADay() {
+        nurseTankL = 200;
+        WorkHours hours = new WorkHours(List.of(new DaySpan(START_S - 3600, START_S - 3600 + 8)));
+        well = new WaterPoint("well", Optional.empty(), 25, 1, hours, OptionalDouble.empty(), 0);
+        return this;
+    }
+
     Season season(int days) {
         return new Season(
                 "two fields a day",
@@ -77,7 +88,7 @@ final class TwoFieldsADay {
                 fields,
                 IntStream.range(0, planters).mapToObj(i -> planter("P" + i)).toList(),
                 IntStream.range(0, planters).mapToObj(i -> rig("R" + i)).toList(),
-                List.of(new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
+                List.of(well),
                 List.of(new CompostLot("windrow", 1e4, FIRST)),
                 new Drying(0, 0, 0, 0),
                 List.of(),
@@ -91,8 +102,19 @@ final class TwoFieldsADay {
         return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, 0, "yard", hours);
     }
 
-    private static Rig rig(String id) {
+    private Rig rig(String id) {
         return new Rig(
-                id, 150, 20, 600, 0, 800, 4, 10, OptionalDouble.empty(), ExtractAt.FIELD, "yard", WorkHours.ALWAYS);
+                id,
+                150,
+                20,
+                600,
+                0,
+                nurseTankL,
+                4,
+                10,
+                OptionalDouble.empty(),
+                ExtractAt.FIELD,
+                "yard",
+                WorkHours.ALWAYS);
     }
 }
