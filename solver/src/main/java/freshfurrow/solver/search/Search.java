@@ -102,7 +102,7 @@ public final class Search {
                 best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
                 bestScore = player.score(best);
             }
-            for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped; round++) {
+            for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped && !limits.reached(movesTried()); round++) {
                 List<Supplier<Schedule>> annealings = round(round, best, estimate, near, roundMoves, limits);
                 if (annealings.isEmpty()) {
                     break;

@@ -38,6 +38,11 @@ public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
         return Math.max(0, moves.orElse(Long.MAX_VALUE) - movesTried);
     }
 
+    /** Whether nothing more may be tried when so many moves have been. */
+    boolean reached(long movesTried) {
+        return end(movesLeft(movesTried)).isEmpty();
+    }
+
     /** The end of an annealing after so many moves, or earlier by the clock; empty when it need not begin. */
     Optional<TerminationConfig> end(long mostMoves) {
         if (mostMoves <= 0) {
