@@ -25,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  * finds is kept only where the timeline says that it is better.
  */
 final class EstimatedSearch {
-    private static final long MOVES_PER_FIELD = 100;
-    private static final int MOST_PASSES = 10;
+    private static final long MOVES_PER_FIELD = 30;
+    private static final int MOST_PASSES = 30;
     private static final int PASSES_IN_VAIN = 2;
 
     private final CompiledSeason season;
