@@ -13,7 +13,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import picocli.CommandLine.Command;
@@ -55,15 +54,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "how long to plan at most, as 30s, 5min or 1h (default: 30s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
-    @Option(names = "--steps", paramLabel = "N", description = "how many moves to try, 0 or more")
-    private Optional<Long> steps = Optional.empty();
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
-    private long seed;
+    @Mixin
+    private SearchOptions search = new SearchOptions();
 
     @Option(
             names = "--threads",
@@ -81,12 +73,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads is 1 or more, not " + threads);
-        }
-        if (steps.isPresent() && steps.get() < 0) {
-            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
-        }
+        PlanningOptions options = options();
         Reading.Valid read = season.read();
         PlanTarget target = PlanTarget.in(
                 out.orElseGet(() -> season.folder().resolve("plan")),
@@ -94,14 +81,16 @@ final class PlanCommand implements Callable<Integer> {
                 noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
         CompiledSeason compiled = CompiledSeason.of(read.season());
         Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
-        PlanningRun run = new PlanningRun(compiled, options());
+        PlanningRun run = new PlanningRun(compiled, options);
         Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(compiled, lists, source);
         return run.keepBestOnInterrupt(lists -> finish(read.season(), target, run, record.apply(lists), record));
     }
 
     private PlanningOptions options() {
-        return new PlanningOptions(
-                time, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed, threads);
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads is 1 or more, not " + threads);
+        }
+        return new PlanningOptions(time, search.steps(), search.seed(), threads);
     }
 
     private int finish(

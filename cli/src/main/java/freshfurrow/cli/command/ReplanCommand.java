@@ -22,7 +22,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -99,35 +98,27 @@ final class ReplanCommand implements Callable<Integer> {
             description = "how long to plan at most, as 5s or 1min (default: 5s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
-    @Option(names = "--steps", paramLabel = "N", description = "how many moves to try, 0 or more")
-    private Optional<Long> steps = Optional.empty();
-
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
-    private long seed;
+    @Mixin
+    private SearchOptions search = new SearchOptions();
 
     @Option(names = "--no-page", description = "write no plan.html, the page for a browser")
     private boolean noPage;
 
     @Override
     public Integer call() {
-        if (steps.isPresent() && steps.get() < 0) {
-            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
-        }
+        PlanningOptions options = options();
         Reading.Valid read = season.read();
         LogReading.Valid logged = log(read.season());
-        List<String> lines = new Replanning(read, plan, logged, news(read.season()), onlyLogged, options())
+        List<String> lines = new Replanning(read, plan, logged, news(read.season()), onlyLogged, options)
                 .run(moment(read.season(), logged.log()), out, !noPage);
         Output.print(spec, lines);
         return Freshfurrow.OK;
     }
 
     private PlanningOptions options() {
+        OptionalLong steps = search.steps();
         Optional<Duration> most = time.or(() -> steps.isPresent() ? Optional.empty() : Optional.of(USUAL_TIME));
-        return new PlanningOptions(most, steps.isPresent() ? OptionalLong.of(steps.get()) : OptionalLong.empty(), seed);
+        return new PlanningOptions(most, steps, search.seed());
     }
 
     private News news(Season whole) {
