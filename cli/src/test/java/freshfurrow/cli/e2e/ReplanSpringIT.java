@@ -52,7 +52,7 @@ final class ReplanSpringIT {
                         "--steps",
                         "20000",
                         "--seed",
-                        "4",
+                        "3",
                         "--no-page",
                         "--out",
                         planned.toString());
