@@ -76,6 +76,8 @@ public final class CompiledSeason {
     final double[] rigSPerM;
     final boolean[] extractsAtWater;
     final Calendar[] rigHours;
+    /** The first rig that would make the same load anew wherever it stands and whatever water it has left, by rig. */
+    final int[] firstAlike;
     /** When a rig may begin to get ready for a load asked for on a day: on its last working day before, by rig and day, s. */
     final int[][] readyFromS;
 
@@ -86,6 +88,8 @@ public final class CompiledSeason {
     final long largestDailyLimitMl;
     final Calendar[] pointHours;
     final int[] pointAt;
+    /** To the nearest water point, by place, m; {@link Calendar#NEVER} when there is none. */
+    final int[] metresToWater;
 
     final long[] lotMg;
     final int[] lotFromS;
@@ -234,10 +238,24 @@ public final class CompiledSeason {
             largestLimit = Math.max(largestLimit, limit);
         }
         largestDailyLimitMl = largestLimit;
+        firstAlike = new int[rigs.size()];
+        for (int r = 0; r < rigs.size(); r++) {
+            while (firstAlike[r] < r && !alike(firstAlike[r], r)) {
+                firstAlike[r]++;
+            }
+        }
         pointHours = points.stream()
                 .map(point -> calendars.waterPoint(point.hours()))
                 .toArray(Calendar[]::new);
         pointAt = points.stream().mapToInt(point -> placeOf.get(point.id())).toArray();
+
+        metresToWater = new int[places];
+        for (int place = 0; place < places; place++) {
+            metresToWater[place] = Calendar.NEVER;
+            for (int point : pointAt) {
+                metresToWater[place] = Math.min(metresToWater[place], metres(place, point));
+            }
+        }
 
         List<CompostLot> lots = season.compost().stream()
                 .sorted(Comparator.comparing(CompostLot::from))
@@ -270,6 +288,16 @@ public final class CompiledSeason {
                 .distinct()
                 .toList()
                 .forEach(ids::add);
+    }
+
+    private boolean alike(int rig, int other) {
+        return batchMg[rig] == batchMg[other]
+                && batchS[rig] == batchS[other]
+                && cleanS[rig] == cleanS[other]
+                && transferSPerMl[rig] == transferSPerMl[other]
+                && nurseMl[rig] == nurseMl[other]
+                && nurseMl[rig] <= largestDailyLimitMl
+                && extractsAtWater[rig] == extractsAtWater[other];
     }
 
     public Season season() {

@@ -44,9 +44,6 @@ final class Quote {
     int place;
     int need;
     Source source = Source.BESIDE_PLANTER;
-    // the estimate: no later start, no shorter way than what the answer will be
-    int soonestStart;
-    int shortestWay;
 
     /** Make all batches after a break rather than some before it. */
     boolean wholeAfterBreak;
@@ -105,25 +102,6 @@ final class Quote {
         need = needS;
         wholeAfterBreak = false;
         askedLoadDm2 = NOTHING;
-    }
-
-    /** Sets how soon and by how short a way a load could come if the rig met no break and no queue. */
-    void estimate(long loadDm2, long mixDm2) {
-        int base = state.rig(rig);
-        int from = (int) v[base + RIG_PLACE];
-        int worked = 0;
-        if (source == Source.ON_BOARD) {
-            shortestWay = season.metres(from, place);
-        } else if (source == Source.BEGUN) {
-            shortestWay = Math.min(season.metres(from, place), season.metresByWater(from, place));
-        } else {
-            long lackMl = Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig])
-                    - (source == Source.BESIDE_PLANTER ? v[base + WATER_ML] : 0);
-            shortestWay = lackMl > 0 ? season.metresByWater(from, place) : season.metres(from, place);
-            worked = extraction.chainS(rig, season.compostMg(mixDm2, recipe))
-                    + (lackMl > 0 ? points.shortestDrawS(lackMl) : 0);
-        }
-        soonestStart = Math.max(need, free() + worked + (int) (shortestWay * season.rigSPerM[rig]));
     }
 
     /** When the rig may begin to get ready for the request, s. */

@@ -1,154 +1,279 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.State.FREE;
 import static freshfurrow.model.timeline.State.MIX_DEADLINE;
 import static freshfurrow.model.timeline.State.MIX_DM2;
 import static freshfurrow.model.timeline.State.MIX_RECIPE;
+import static freshfurrow.model.timeline.State.RIG_PLACE;
+import static freshfurrow.model.timeline.State.WATER_ML;
 
 import org.jspecify.annotations.Nullable;
 
 /**
  * Which rig serves a request: the one that can start the transfer of the largest load earliest; ties go to less driving, then to
  * the season's order. When none can bring its largest load on the day it is asked for, a load of one batch is asked for as well.
+ *
+ * <p>Few rigs need give a full answer: they are asked in the order of what each could do at best, up to the first that could not be
+ * better than the best answer. What a rig could do at best is reckoned without roads at first, and by road when its turn comes.
  */
 final class RigChoice {
+    /** After all ranks. */
+    private static final long OUT = Long.MAX_VALUE;
+
     private final CompiledSeason season;
     private final State state;
+    private final long[] v;
+    private final WaterPoints points;
     private final LoadSizer sizer;
     private final Quote[] quotes;
-    private final long[] largestDm2;
-    private final long[] smallDm2;
+
+    // by rig
+    private final AnewLoad[] anewLoads;
+    private final long[] dm2;
+    /** How many rigs had been asked when {@link #floor} was last reckoned by road; -1 when it was not. */
+    private final int[] reckonedAfter;
+    /** No rank of the rig's answer can be before this; {@link #OUT} for rigs that are not to be asked any more. */
+    private final long[] floor;
+
+    // the request
+    private int planter;
+    private int place;
+    private int recipe;
+    private int need;
+    private boolean oneBatch;
 
     @Nullable
     private Quote best;
 
     private int bestStart;
-    private int bestMetres;
+    private long bestRank;
 
     RigChoice(CompiledSeason season, State state, WaterPoints points, CompostLots lots, LoadSizer sizer) {
         this.season = season;
         this.state = state;
+        this.v = state.v;
+        this.points = points;
         this.sizer = sizer;
-        this.quotes = new Quote[season.rigCount()];
-        this.largestDm2 = new long[quotes.length];
-        this.smallDm2 = new long[quotes.length];
-        for (int r = 0; r < quotes.length; r++) {
+        int rigs = season.rigCount();
+        this.quotes = new Quote[rigs];
+        this.anewLoads = new AnewLoad[rigs];
+        for (int r = 0; r < rigs; r++) {
             quotes[r] = new Quote(season, state, points, lots, r);
+            int alike = season.firstAlike[r];
+            anewLoads[r] = alike < r
+                    ? anewLoads[alike]
+                    : new AnewLoad(season, sizer, new Quote(season, state, points, lots, r));
         }
+        this.dm2 = new long[rigs];
+        this.reckonedAfter = new int[rigs];
+        this.floor = new long[rigs];
     }
 
     /** The quote of the chosen rig, with the source of its mix; null when no rig can bring anything. */
     @Nullable
-    Quote choose(int planter, int place, int recipe, int need) {
+    Quote choose(int planterIndex, int placeIndex, int recipeIndex, int needS) {
+        planter = planterIndex;
+        place = placeIndex;
+        recipe = recipeIndex;
+        need = needS;
         best = null;
         bestStart = NEVER;
-        for (int r = 0; r < quotes.length; r++) {
-            Quote quote = quotes[r];
-            quote.request(planter, place, recipe, need);
-            quote.source = source(quote);
-            largestDm2[r] = sizer.ceiling(quote);
-        }
-        askAll(largestDm2);
+        bestRank = OUT;
+        points.forget();
+        askAll(false);
         int tomorrow = (need / Calendars.DAY_S + 1) * Calendars.DAY_S;
         if (bestStart >= tomorrow) {
-            for (int r = 0; r < quotes.length; r++) {
-                smallDm2[r] = Math.min(largestDm2[r], season.areaOfCompost(season.batchMg[r], recipe));
-            }
-            askAll(smallDm2);
+            askAll(true);
         }
         return best;
     }
 
-    /** Asks the rigs for these loads, the likely best first: then most others need no full answer. */
-    private void askAll(long[] dm2) {
+    private void askAll(boolean forOneBatch) {
+        oneBatch = forOneBatch;
         if (quotes.length == 1) {
-            ask(quotes[0], dm2[0]);
+            Quote only = quotes[0];
+            only.request(planter, place, recipe, need);
+            anewLoads[0].workOut(planter, place, recipe, need, oneBatch);
+            findLoad(only);
+            ask(only);
             return;
         }
-        int first = -1;
         for (int r = 0; r < quotes.length; r++) {
-            if (dm2[r] > 0) {
-                quotes[r].estimate(sizer.loadOf(quotes[r], dm2[r]), dm2[r]);
-                if (first < 0 || likelier(quotes[r], quotes[first])) {
-                    first = r;
-                }
+            if (season.firstAlike[r] == r) {
+                anewLoads[r].workOut(planter, place, recipe, need, oneBatch);
+            }
+            floor[r] = rankAtBest(r);
+            reckonedAfter[r] = -1;
+        }
+        int asked = 0;
+        for (int r = next(); mayBeBest(r); r = next()) {
+            if (reckonedAfter[r] == asked) {
+                floor[r] = OUT;
+                ask(quotes[r]);
+                asked++;
+                continue;
+            }
+            if (reckonedAfter[r] < 0) {
+                quotes[r].request(planter, place, recipe, need);
+                findLoad(quotes[r]);
+            }
+            floor[r] = dm2[r] > 0 ? rankByRoad(quotes[r]) : OUT;
+            reckonedAfter[r] = asked;
+        }
+    }
+
+    private int next() {
+        int next = 0;
+        for (int r = 1; r < floor.length; r++) {
+            if (floor[r] < floor[next]) {
+                next = r;
             }
         }
-        if (first < 0) {
-            return;
+        return next;
+    }
+
+    private boolean mayBeBest(int rig) {
+        return isBetter(floor[rig], rig);
+    }
+
+    private boolean isBetter(long rank, int rig) {
+        Quote leader = best;
+        return rank < bestRank || (rank == bestRank && leader != null && rig < leader.rig);
+    }
+
+    /** Earlier starts come first, of equal ones those with less driving. */
+    private static long rank(int start, int metres) {
+        return (long) start << Integer.SIZE | metres;
+    }
+
+    /** A rank that the rig's answer is not before, told without reading a road of its own. */
+    private long rankAtBest(int rig) {
+        AnewLoad load = anewLoads[rig];
+        if (mayUseMix(rig)) {
+            return rank(Math.max(need, free(rig)), 0);
         }
-        ask(quotes[first], dm2[first]);
-        for (int r = 0; r < quotes.length; r++) {
-            if (r != first && dm2[r] > 0 && !hopeless(quotes[r])) {
-                ask(quotes[r], dm2[r]);
+        if (load.dm2 == 0) {
+            return OUT;
+        }
+        long lackMl = lackMl(load, rig);
+        int way = lackMl > 0 ? season.metresToWater[place(rig)] + season.metresToWater[place] : 0;
+        int drawS = lackMl > 0 ? points.shortestDrawS(lackMl) : 0;
+        return rank(Math.max(load.takenFrom, free(rig) + load.chainS + drawS + driveS(way, rig)), way);
+    }
+
+    /** A rank that the rig's answer is not before, and is equal to but for rounding, breaks of the rig and queues. */
+    private long rankByRoad(Quote quote) {
+        int rig = quote.rig;
+        int from = place(rig);
+        if (quote.source == Quote.Source.BEGUN) {
+            int way = Math.min(season.metres(from, place), season.metresByWater(from, place));
+            return rank(Math.max(need, free(rig) + driveS(way, rig)), way);
+        }
+        if (quote.source == Quote.Source.ON_BOARD) {
+            int way = season.metres(from, place);
+            return rank(Math.max(need, free(rig) + driveS(way, rig)), way);
+        }
+        AnewLoad load = anewLoads[rig];
+        long lackMl = lackMl(load, rig);
+        int free = free(rig);
+        int there = NEVER;
+        int way = NEVER;
+        if (lackMl <= 0) {
+            way = season.metres(from, place);
+            there = free + driveS(way, rig);
+        } else {
+            long roomMl = season.extractsAtWater[rig] ? lackMl : season.nurseMl[rig] - v[state.rig(rig) + WATER_ML];
+            for (int point = 0; point < season.pointCount(); point++) {
+                int at = season.pointAt[point];
+                int to = season.metres(from, at);
+                int onward = season.metres(at, place);
+                int draw = points.soonestDraw(point, free + driveS(to, rig), lackMl, roomMl, season.rigHours[rig]);
+                there = Math.min(there, draw + points.shortestDrawS(point, lackMl, roomMl) + driveS(onward, rig));
+                way = Math.min(way, to + onward);
             }
         }
+        int ready = Math.max(need, there + load.chainS);
+        return rank(season.planterHours[planter].earliest(ready, load.transferS), way);
     }
 
-    private static boolean likelier(Quote quote, Quote other) {
-        return quote.soonestStart < other.soonestStart
-                || (quote.soonestStart == other.soonestStart && quote.shortestWay < other.shortestWay);
+    private int place(int rig) {
+        return (int) v[state.rig(rig) + RIG_PLACE];
     }
 
-    /** Whether the rig cannot be better than the best so far. */
-    private boolean hopeless(Quote quote) {
-        Quote leader = best;
-        return leader != null
-                && (quote.soonestStart > bestStart
-                        || (quote.soonestStart == bestStart && behind(quote.shortestWay, quote.rig, leader)));
+    /** Rounded down, unlike the drives of a quote, which may be in two parts. */
+    private int driveS(int metres, int rig) {
+        return (int) (metres * season.rigSPerM[rig]);
     }
 
-    private boolean behind(int metres, int rig, Quote leader) {
-        return metres > bestMetres || (metres == bestMetres && rig > leader.rig);
+    private int free(int rig) {
+        return Math.max((int) v[state.rig(rig) + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
     }
 
-    private void ask(Quote quote, long dm2) {
-        if (dm2 <= 0) {
+    private long lackMl(AnewLoad load, int rig) {
+        return load.waterMl - (season.extractsAtWater[rig] ? 0 : v[state.rig(rig) + WATER_ML]);
+    }
+
+    /** Finds the source of the rig's mix and the largest load out of it. */
+    private void findLoad(Quote quote) {
+        int rig = quote.rig;
+        quote.source = source(quote);
+        if (quote.source == anew(season, rig)) {
+            dm2[rig] = anewLoads[rig].dm2;
+        } else {
+            long largest = sizer.ceiling(quote);
+            dm2[rig] = oneBatch ? Math.min(largest, season.areaOfCompost(season.batchMg[rig], recipe)) : largest;
+        }
+    }
+
+    private void ask(Quote quote) {
+        long mixDm2 = dm2[quote.rig];
+        if (mixDm2 <= 0) {
             return;
         }
-        int start = quote.start(sizer.loadOf(quote, dm2), dm2);
-        Quote leader = best;
-        if (start < NEVER
-                && (leader == null
-                        || start < bestStart
-                        || (start == bestStart && !behind(quote.metres, quote.rig, leader)))) {
+        int start = quote.start(sizer.loadOf(quote, mixDm2), mixDm2);
+        long rank = rank(start, quote.metres);
+        if (start < NEVER && isBetter(rank, quote.rig)) {
             best = quote;
             bestStart = start;
-            bestMetres = quote.metres;
+            bestRank = rank;
         }
     }
 
     private Quote.Source source(Quote quote) {
-        int base = state.rig(quote.rig);
-        if (isWorthAFill(quote.rig) && state.v[base + MIX_RECIPE] == quote.recipe) {
+        if (mayUseMix(quote.rig)) {
             quote.source = season.extractsAtWater[quote.rig] ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
-            long onBoard = Math.min(sizer.ceiling(quote), state.v[base + MIX_DM2]);
+            long onBoard = Math.min(sizer.ceiling(quote), v[state.rig(quote.rig) + MIX_DM2]);
             if (quote.ask(onBoard, onBoard) < quote.deadline) {
                 return quote.source;
             }
         }
-        return fresh(season, quote.rig);
+        return anew(season, quote.rig);
     }
 
     /** Whether a rig has mix of the recipe that is not too old when it is asked for, so that no compost is needed. */
-    boolean hasMix(int recipe, int need) {
+    boolean hasMix(int wanted, int when) {
         for (int r = 0; r < quotes.length; r++) {
             int base = state.rig(r);
-            if (isWorthAFill(r) && state.v[base + MIX_RECIPE] == recipe && state.v[base + MIX_DEADLINE] > need) {
+            if (isWorthAFill(r) && v[base + MIX_RECIPE] == wanted && v[base + MIX_DEADLINE] > when) {
                 return true;
             }
         }
         return false;
     }
 
+    private boolean mayUseMix(int rig) {
+        return isWorthAFill(rig) && v[state.rig(rig) + MIX_RECIPE] == recipe;
+    }
+
     /** A remainder that rounding leaves beside a field is none. */
     private boolean isWorthAFill(int rig) {
-        long mix = state.v[state.rig(rig) + MIX_DM2];
+        long mix = v[state.rig(rig) + MIX_DM2];
         return season.extractsAtWater[rig] ? mix > 0 : mix >= LoadSizer.CRUMB_DM2;
     }
 
     /** Where a rig makes mix anew. */
-    static Quote.Source fresh(CompiledSeason season, int rig) {
+    static Quote.Source anew(CompiledSeason season, int rig) {
         return season.extractsAtWater[rig] ? Quote.Source.AT_WATER : Quote.Source.BESIDE_PLANTER;
     }
 }

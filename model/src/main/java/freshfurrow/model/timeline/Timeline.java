@@ -131,12 +131,12 @@ public final class Timeline implements Counters {
         int base = state.planter(p);
         int need = (int) v[base + NEED];
         int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
-        int lotFrom = rigChoice.hasMix(recipe, need) ? need : lots.availableFrom();
-        if (lotFrom >= NEVER) {
-            requests.giveUp(p, Shortfall.COMPOST, need);
-            return;
-        }
-        if (lotFrom > need) {
+        int lotFrom = lots.availableFrom();
+        if (lotFrom > need && !rigChoice.hasMix(recipe, need)) {
+            if (lotFrom >= NEVER) {
+                requests.giveUp(p, Shortfall.COMPOST, need);
+                return;
+            }
             requests.awaitCompost(p, lotFrom);
             return;
         }
@@ -150,7 +150,7 @@ public final class Timeline implements Counters {
         boolean made = quote.source == Quote.Source.ON_BOARD || quote.source == Quote.Source.BEGUN;
         long mixDm2 = sizer.size(quote, standing || made);
         if (made && mixDm2 == 0) {
-            quote.source = RigChoice.fresh(season, quote.rig);
+            quote.source = RigChoice.anew(season, quote.rig);
             mixDm2 = sizer.size(quote, standing);
         }
         if (mixDm2 == 0) {

@@ -15,6 +15,13 @@ final class WaterPoints {
     private final State state;
     private final long[] v;
 
+    // by point: from one time to another no draw can begin of so much, or of more, in such hours
+    private final int[] noneFrom;
+    private final int[] noneUntil;
+    private final long[] noneOfLackMl;
+    private final long[] noneOfRoomMl;
+    private final Calendar[] noneInHours;
+
     private final int leastTreatmentS;
     private final double leastDrawSPerMl;
 
@@ -28,6 +35,11 @@ final class WaterPoints {
         this.season = season;
         this.state = state;
         this.v = state.v;
+        noneFrom = new int[season.pointCount()];
+        noneUntil = new int[season.pointCount()];
+        noneOfLackMl = new long[season.pointCount()];
+        noneOfRoomMl = new long[season.pointCount()];
+        noneInHours = new Calendar[season.pointCount()];
         leastTreatmentS = Arrays.stream(season.treatmentS).min().orElse(0);
         leastDrawSPerMl = Arrays.stream(season.drawSPerMl).min().orElse(0);
     }
@@ -37,13 +49,48 @@ final class WaterPoints {
         return leastTreatmentS + (int) (ml * leastDrawSPerMl);
     }
 
+    /** A draw of at least {@code lackMl}, and of up to {@code roomMl} where there is a limit, takes no less time there, s. */
+    int shortestDrawS(int point, long lackMl, long roomMl) {
+        long ml = season.dailyLimitMl[point] == Long.MAX_VALUE ? roomMl : lackMl;
+        return season.treatmentS[point] + (int) (ml * season.drawSPerMl[point]);
+    }
+
     /**
      * When a rig that is at the point from {@code t} on can begin a draw of at least {@code lackMl}; sets {@link #drawMl} to
      * as much up to {@code roomMl} as the date's limit leaves.
      */
     int earliestDraw(int point, int t, long lackMl, long roomMl, Calendar rigHours) {
-        int s = Math.max(t, (int) v[state.point(point) + FORGOTTEN_UNTIL]);
+        int from = Math.max(t, (int) v[state.point(point) + FORGOTTEN_UNTIL]);
+        int found = search(point, from, lackMl, roomMl, rigHours);
+        if (found > soonestDraw(point, from, lackMl, roomMl, rigHours)) {
+            noneFrom[point] = from;
+            noneUntil[point] = found;
+            noneOfLackMl[point] = lackMl;
+            noneOfRoomMl[point] = roomMl;
+            noneInHours[point] = rigHours;
+        }
+        return found;
+    }
+
+    /** Draws found so far tell nothing any more: something has been drawn, or the season is played out afresh. */
+    void forget() {
+        Arrays.fill(noneUntil, 0);
+    }
+
+    /** A time before which {@link #earliestDraw} finds nothing, going by what it has found so far. */
+    int soonestDraw(int point, int t, long lackMl, long roomMl, Calendar rigHours) {
+        boolean none = t >= noneFrom[point]
+                && t < noneUntil[point]
+                && lackMl >= noneOfLackMl[point]
+                && roomMl >= noneOfRoomMl[point]
+                && rigHours == noneInHours[point];
+        return none ? noneUntil[point] : t;
+    }
+
+    private int search(int point, int from, long lackMl, long roomMl, Calendar rigHours) {
+        int s = from;
         while (s < NEVER) {
+            s = soonestDraw(point, s, lackMl, roomMl, rigHours);
             int day = s / Calendars.DAY_S;
             if (day >= season.days) {
                 return NEVER;
@@ -85,38 +132,48 @@ final class WaterPoints {
     /** The first moment at or after {@code s} that may find a hose free for {@code duration}; {@code s} itself if it does. */
     private int hoseFree(int point, int s, int duration) {
         int base = state.point(point);
-        if (s >= v[base + LAST_END] || busiest(base, s, s + duration) < season.hoses[point]) {
+        int hoses = season.hoses[point];
+        if (s >= v[base + LAST_END] || overlapping(base, s, s + duration) < hoses) {
             return s;
         }
-        long soonest = NEVER;
         int first = base + state.drawsOffset;
-        int end = first + 2 * (int) Math.min(v[base + DRAWS], REMEMBERED_DRAWS);
+        int end = endOfDraws(base);
+        long free = firstEnd(base, s, hoses);
         for (int slot = first; slot < end; slot += 2) {
-            if (v[slot + 1] > s && v[slot] < s + duration) {
+            if (v[slot] > s && v[slot] < s + duration) {
+                free = Math.max(free, firstEnd(base, v[slot], hoses));
+            }
+        }
+        return (int) Math.max(s, free);
+    }
+
+    /** When the first of the draws ends that run at a moment; -1 when they leave a hose free. */
+    private long firstEnd(int base, long moment, int hoses) {
+        int running = 0;
+        long soonest = NEVER;
+        int end = endOfDraws(base);
+        for (int slot = base + state.drawsOffset; slot < end; slot += 2) {
+            if (v[slot] <= moment && moment < v[slot + 1]) {
+                running++;
                 soonest = Math.min(soonest, v[slot + 1]);
             }
         }
-        return (int) soonest;
+        return running < hoses ? -1 : soonest;
     }
 
-    /** The most draws that run at once at any moment from {@code from} to {@code to}. */
-    private int busiest(int base, int from, int to) {
-        int first = base + state.drawsOffset;
-        int end = first + 2 * (int) Math.min(v[base + DRAWS], REMEMBERED_DRAWS);
-        int most = 0;
-        for (int a = first - 2; a < end; a += 2) {
-            long moment = a < first ? from : v[a];
-            if (moment < from || moment >= to) {
-                continue;
+    /** Draws that run at any moment from {@code from} to {@code to}. */
+    private int overlapping(int base, int from, int to) {
+        int draws = 0;
+        int end = endOfDraws(base);
+        for (int slot = base + state.drawsOffset; slot < end; slot += 2) {
+            if (v[slot] < to && v[slot + 1] > from) {
+                draws++;
             }
-            int running = 0;
-            for (int b = first; b < end; b += 2) {
-                if (v[b] <= moment && moment < v[b + 1]) {
-                    running++;
-                }
-            }
-            most = Math.max(most, running);
         }
-        return most;
+        return draws;
+    }
+
+    private int endOfDraws(int base) {
+        return base + state.drawsOffset + 2 * (int) Math.min(v[base + DRAWS], REMEMBERED_DRAWS);
     }
 }
