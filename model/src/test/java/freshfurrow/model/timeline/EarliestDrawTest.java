@@ -1,0 +1,44 @@
+package freshfurrow.model.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.season.RandomSeasons;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+
+/** What has been found of one draw shortens the search for the next, and changes nothing of what is found. */
+class EarliestDrawTest {
+    @Property(tries = 500)
+    void isTheSameWhateverWasAskedBefore(@ForAll long seed) {
+        CompiledSeason season = CompiledSeason.of(RandomSeasons.season(seed));
+        Random random = new Random(seed);
+        State state = new State(season);
+        state.reset();
+        WaterPoints asked = new WaterPoints(season, state);
+        int about = random.nextInt(season.days * Calendars.DAY_S);
+        for (int question = 0; question < 100; question++) {
+            int point = random.nextInt(season.pointCount());
+            int t = about + random.nextInt(4 * 3600);
+            long lackMl = 1L + random.nextInt(2_000_000);
+            long roomMl = lackMl + random.nextInt(2_000_000);
+            Calendar hours = season.rigHours[random.nextInt(season.rigCount())];
+            WaterPoints fresh = new WaterPoints(season, state);
+
+            int found = asked.earliestDraw(point, t, lackMl, roomMl, hours);
+
+            assertThat(found).isEqualTo(fresh.earliestDraw(point, t, lackMl, roomMl, hours));
+            assertThat(asked.soonestDraw(point, t, lackMl, roomMl, hours)).isLessThanOrEqualTo(found);
+            if (found < Calendar.NEVER) {
+                assertThat(asked.drawS).isEqualTo(fresh.drawS);
+                assertThat(asked.drawMl).isEqualTo(fresh.drawMl);
+                assertThat(asked.shortestDrawS(point, lackMl, roomMl))
+                        .isBetween(asked.shortestDrawS(lackMl), asked.drawS);
+            }
+            if (found < Calendar.NEVER && random.nextInt(6) == 0) {
+                asked.book(point, found, asked.drawS, asked.drawMl);
+                asked.forget();
+            }
+        }
+    }
+}
