@@ -52,7 +52,7 @@ final class ReplanSpringIT {
                         "--steps",
                         "20000",
                         "--seed",
-                        "3",
+                        "5",
                         "--no-page",
                         "--out",
                         planned.toString());
@@ -73,8 +73,8 @@ final class ReplanSpringIT {
 
         assertThat(late(plan)).isLessThanOrEqualTo(1.02 * late(fromScratch));
         if (late(plan) > 0.98 * late(fromScratch)) {
-            // less lateness is bought with more effort; as late, a kept field costs some
-            assertThat(effort(left, plan)).isLessThanOrEqualTo(1.04 * effort(nothingPromised, fromScratch));
+            // less lateness is bought with more effort
+            assertThat(effort(left, plan)).isLessThanOrEqualTo(1.02 * effort(nothingPromised, fromScratch));
         }
         Map<String, Standing.Promise> dry = dryPromises(left, start.standing().promised());
         assertThat(dry).isNotEmpty();

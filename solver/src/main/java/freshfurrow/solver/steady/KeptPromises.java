@@ -1,14 +1,11 @@
 package freshfurrow.solver.steady;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import freshfurrow.model.season.Season;
-import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Scoring;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -20,22 +17,7 @@ final class KeptPromises {
     /** @param scoring says what is better */
     KeptPromises(CompiledSeason season, Scoring scoring) {
         player = new ListPlayer(season, scoring);
-        planterOf = promises(season.season());
-    }
-
-    private static Map<Integer, Integer> promises(Season season) {
-        Map<Integer, Integer> planterOf = new LinkedHashMap<>();
-        Map<String, Standing.Promise> promised =
-                season.standing().map(Standing::promised).orElse(Map.of());
-        for (int field = 0; field < season.fields().size(); field++) {
-            Standing.Promise promise = promised.get(season.fields().get(field).id());
-            for (int p = 0; promise != null && p < season.planters().size(); p++) {
-                if (season.planters().get(p).id().equals(promise.planter())) {
-                    planterOf.put(field, p);
-                }
-            }
-        }
-        return planterOf;
+        planterOf = PromisedPlanters.of(season.season());
     }
 
     /** The lists with as many promises kept as single changes can keep. */

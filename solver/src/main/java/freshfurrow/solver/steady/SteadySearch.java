@@ -1,6 +1,5 @@
 package freshfurrow.solver.steady;
 
-import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
@@ -13,11 +12,14 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A search that keeps what crews were told for the days ahead, in two halves. The first goes by the goals of the season, where the least
+ * A search that keeps what crews were told for the days ahead, in two parts. The first goes by the goals of the season, where the least
  * lateness outweighs any number of moved fields, and so finds out what can be had. The second keeps as many promises as some lateness
- * beside that allows. Where nothing is promised there is the first one only.
+ * and effort beside that allow. Where nothing is promised there is the first one only.
  */
 public final class SteadySearch {
+    /** Of time and moves, for the first part: what it does not find out of lateness, the second does not either. */
+    private static final double FREE_SHARE = 2.0 / 3;
+
     private final CompiledSeason season;
     private final long seed;
     private final int threads;
@@ -31,26 +33,16 @@ public final class SteadySearch {
         this.season = season;
         this.seed = seed;
         this.threads = threads;
-        promises = promises(season);
+        promises = PromisedPlanters.of(season.season()).size();
         free = new Search(season, seed, threads);
-    }
-
-    private static int promises(CompiledSeason season) {
-        return (int) season.season().fields().stream()
-                .filter(field -> season.season()
-                        .standing()
-                        .map(Standing::promised)
-                        .filter(promised -> promised.containsKey(field.id()))
-                        .isPresent())
-                .count();
     }
 
     /**
      * The best lists found; blocks until a limit or {@link #stop}.
      *
      * @param startNs when planning began, a reading of {@link System#nanoTime}
-     * @param time from then on, both halves together
-     * @param moves to try, both halves together
+     * @param time from then on, both parts together
+     * @param moves to try, both parts together
      * @param onBetter told of better lists, on a thread of the search
      */
     public FieldLists improve(
@@ -62,13 +54,15 @@ public final class SteadySearch {
         if (promises == 0) {
             return free.improve(start, SearchLimits.from(startNs, time, moves), onBetter);
         }
-        OptionalLong half = moves.isPresent() ? OptionalLong.of(moves.getAsLong() / 2) : moves;
-        FieldLists found =
-                free.improve(start, SearchLimits.from(startNs, time.map(limit -> limit.dividedBy(2)), half), onBetter);
-        SteadyScoring scoring = SteadyScoring.besides(new ListPlayer(season).play(found), promises);
+        OptionalLong freeMoves =
+                moves.isPresent() ? OptionalLong.of(Math.round(moves.getAsLong() * FREE_SHARE)) : moves;
+        Optional<Duration> freeTime = time.map(limit -> Duration.ofNanos(Math.round(limit.toNanos() * FREE_SHARE)));
+        FieldLists found = free.improve(start, SearchLimits.from(startNs, freeTime, freeMoves), onBetter);
+        SteadyScoring scoring = SteadyScoring.besides(
+                new ListPlayer(season).play(found), promises, season.season().goals());
         FieldLists kept = new KeptPromises(season, scoring).in(found);
         onBetter.accept(kept);
-        OptionalLong rest = moves.isPresent() ? OptionalLong.of(moves.getAsLong() - half.getAsLong()) : moves;
+        OptionalLong rest = moves.isPresent() ? OptionalLong.of(moves.getAsLong() - freeMoves.getAsLong()) : moves;
         Search second = new Search(season, scoring, seed, threads);
         steady = second;
         if (stopped) {

@@ -36,7 +36,7 @@ class KeptPromisesTest {
         int movedBefore = player.play(shuffled).movedFields();
         long mediumBefore = player.play(shuffled).medium();
         SteadyScoring allowed =
-                SteadyScoring.besides(player.play(shuffled), season.fields().size());
+                SteadyScoring.besides(player.play(shuffled), season.fields().size(), season.goals());
 
         FieldLists kept = new KeptPromises(underWay, allowed).in(shuffled);
 

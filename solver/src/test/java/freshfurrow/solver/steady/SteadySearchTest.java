@@ -28,15 +28,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SteadySearchTest {
     private static final int FIELDS = 20;
-    private static final long MOVES = 8_000;
+    private static final long MOVES = 9_000;
+    private static final long FREE_MOVES = 6_000;
+    private static final double ANY_EFFORT = Double.MAX_VALUE;
 
     @ParameterizedTest
-    @ValueSource(longs = {18, 25, 43})
+    @ValueSource(longs = {69, 370, 376})
     void promisesThatNoSingleChangeKeepsAreKeptBySearching(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);
-        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(MOVES / 2), better -> {});
-        SteadyScoring allowed = SteadyScoring.besides(player.play(free), FIELDS);
+        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(FREE_MOVES), better -> {});
+        SteadyScoring allowed =
+                SteadyScoring.besides(player.play(free), FIELDS, season.season().goals());
         FieldLists bySingleChanges = new KeptPromises(season, allowed).in(free);
 
         FieldLists found = steady(season, told(seed));
@@ -50,7 +53,7 @@ class SteadySearchTest {
     void keepingPromisesAddsOnePerCentOfLatenessAtTheMostAndLeavesNoMoreUnplanted(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);
-        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(MOVES / 2), better -> {});
+        FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(FREE_MOVES), better -> {});
         long medium = player.play(free).medium();
         long unservedDm2 = player.play(free).unservedDm2();
         int moved = player.play(free).movedFields();
@@ -70,12 +73,45 @@ class SteadySearchTest {
         assertThat(played.medium()).isEqualTo(-11_718);
         assertThat(played.movedFields()).isEqualTo(10);
 
-        assertThat(new SteadyScoring(-11_718, 0, 300, FIELDS).of(played).mediumScore())
+        SteadyScoring.Free asLate = new SteadyScoring.Free(-11_718, 0, 60);
+        SteadyScoring.Free lessLate = new SteadyScoring.Free(-11_717, 0, 60);
+
+        assertThat(new SteadyScoring(asLate, -11_718, ANY_EFFORT, 300, FIELDS)
+                        .of(played)
+                        .mediumScore())
                 .as("within: 11,718 + 10 x 300")
                 .isEqualTo(-14_718);
-        assertThat(new SteadyScoring(-11_717, 0, 300, FIELDS).of(played).mediumScore())
+        assertThat(new SteadyScoring(lessLate, -11_717, ANY_EFFORT, 300, FIELDS)
+                        .of(played)
+                        .mediumScore())
                 .as("beyond: 11,718 + 21 x 300")
                 .isEqualTo(-18_018);
+    }
+
+    @Test
+    void effortIsAllowedForLessLatenessOnly() {
+        CompiledSeason season = afterRain(7);
+        Timeline played = new ListPlayer(season).play(told(7));
+        // 10 moved fields, 60 min each, are no effort
+        double effortMin = -played.soft() - 600;
+        SteadyScoring.Free asLate = new SteadyScoring.Free(-11_718, 0, 60);
+        SteadyScoring.Free later = new SteadyScoring.Free(-11_719, 0, 60);
+
+        assertThat(new SteadyScoring(asLate, -12_000, effortMin, 300, FIELDS)
+                        .of(played)
+                        .mediumScore())
+                .as("as much effort as allowed")
+                .isEqualTo(-14_718);
+        assertThat(new SteadyScoring(asLate, -12_000, effortMin - 1, 300, FIELDS)
+                        .of(played)
+                        .mediumScore())
+                .as("more effort, as late")
+                .isEqualTo(-18_018);
+        assertThat(new SteadyScoring(later, -12_000, effortMin - 1, 300, FIELDS)
+                        .of(played)
+                        .mediumScore())
+                .as("more effort, less late")
+                .isEqualTo(-14_718);
     }
 
     @Test
@@ -87,7 +123,7 @@ class SteadySearchTest {
     }
 
     @Test
-    void movesOfBothHalvesAreCounted() {
+    void movesOfBothPartsAreCounted() {
         SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
 
         search.improve(told(2), System.nanoTime(), Optional.empty(), OptionalLong.of(1_001), better -> {});
@@ -97,7 +133,7 @@ class SteadySearchTest {
 
     @Test
     @Timeout(20)
-    void stopEndsBothHalves() {
+    void stopEndsBothParts() {
         SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
         search.stop();
 
