@@ -94,8 +94,8 @@ final class RigChoice {
         if (quotes.length == 1) {
             Quote only = quotes[0];
             only.request(planter, place, recipe, need);
-            anewLoads[0].workOut(planter, place, recipe, need, oneBatch);
-            findLoad(only);
+            only.source = source(only);
+            dm2[0] = load(only);
             ask(only);
             return;
         }
@@ -216,14 +216,14 @@ final class RigChoice {
 
     /** Finds the source of the rig's mix and the largest load out of it. */
     private void findLoad(Quote quote) {
-        int rig = quote.rig;
         quote.source = source(quote);
-        if (quote.source == anew(season, rig)) {
-            dm2[rig] = anewLoads[rig].dm2;
-        } else {
-            long largest = sizer.ceiling(quote);
-            dm2[rig] = oneBatch ? Math.min(largest, season.areaOfCompost(season.batchMg[rig], recipe)) : largest;
-        }
+        boolean isAnew = quote.source == anew(season, quote.rig);
+        dm2[quote.rig] = isAnew ? anewLoads[quote.rig].dm2 : load(quote);
+    }
+
+    private long load(Quote quote) {
+        long largest = sizer.ceiling(quote);
+        return oneBatch ? Math.min(largest, season.areaOfCompost(season.batchMg[quote.rig], recipe)) : largest;
     }
 
     private void ask(Quote quote) {
