@@ -9,7 +9,7 @@ final class SheetStyle {
     static final String CSS = """
             @page { margin: 10mm 11mm 13mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 9pt sans-serif; } }
             * { box-sizing: border-box; margin: 0; padding: 0; }
-            body { font: 11pt/1.12 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
+            body { font: 11pt/1.12 "Liberation Sans", Arial, Helvetica, "DejaVu Sans Condensed", sans-serif; color: #000; background: #fff; overflow-wrap: anywhere; }
             .sheet { break-before: page; }
             .sheet:first-child { break-before: auto; }
             tr { break-inside: avoid; }
@@ -17,9 +17,9 @@ final class SheetStyle {
 
             table { width: 100%; border-collapse: collapse; table-layout: fixed; }
             thead { display: table-header-group; }
-            .rig col.when { width: 17mm; }
-            .planter col.when { width: 31mm; }
-            col.clean { width: 9.5mm; }
+            .rig col.when { width: calc(6.9mm + 4.7ch); }
+            .planter col.when { width: calc(6.9mm + 11.2ch); }
+            col.clean { width: 4.4ch; }
             col.use-by { width: 15mm; }
             col.time { width: 15.5mm; }
             .rig col.amount { width: 36mm; }
