@@ -71,4 +71,22 @@ public record Rig(
                 at,
                 hours);
     }
+
+    /** Another rig like this one. */
+    public Rig named(String otherId) {
+        return new Rig(
+                otherId,
+                drumL,
+                batchCompostKg,
+                batchTimeS,
+                cleanTimeS,
+                nurseTankL,
+                transferLPerS,
+                roadSpeedMPerS,
+                payloadKg,
+                bucketKg,
+                extractAt,
+                at,
+                hours);
+    }
 }

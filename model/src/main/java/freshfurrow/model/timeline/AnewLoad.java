@@ -33,10 +33,7 @@ final class AnewLoad {
     void workOut(int planter, int place, int recipe, int need, boolean oneBatch) {
         int rig = quote.rig;
         quote.request(planter, place, recipe, need);
-        dm2 = sizer.ceiling(quote);
-        if (oneBatch) {
-            dm2 = Math.min(dm2, season.areaOfCompost(season.batchMg[rig], recipe));
-        }
+        dm2 = sizer.ceiling(quote, oneBatch);
         waterMl = Math.min(season.mixMl(dm2, recipe), season.nurseMl[rig]);
         chainS = quote.extraction.chainS(rig, season.compostMg(dm2, recipe));
         transferS = quote.transferS(sizer.loadOf(quote, dm2));

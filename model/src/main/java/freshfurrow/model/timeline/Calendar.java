@@ -40,20 +40,9 @@ final class Calendar {
         }
     }
 
-    /** A calendar of the given periods in the order of their starts, joined where they touch or overlap; each {start, end}. */
+    /** A calendar of the given periods, each {start, end}, in any order. */
     static Calendar of(List<int[]> periods, int horizonS) {
-        List<int[]> joined = new ArrayList<>();
-        for (int[] period : periods) {
-            int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
-            if (period[0] >= period[1]) {
-                continue;
-            }
-            if (before != null && period[0] <= before[1]) {
-                before[1] = Math.max(before[1], period[1]);
-            } else {
-                joined.add(period.clone());
-            }
-        }
+        List<int[]> joined = joined(periods);
         return new Calendar(
                 joined.stream().mapToInt(period -> period[0]).toArray(),
                 joined.stream().mapToInt(period -> period[1]).toArray(),
@@ -68,8 +57,26 @@ final class Calendar {
                 periods.add(new int[] {calendar.start[i], calendar.end[i]});
             }
         }
-        periods.sort(Comparator.comparingInt(period -> period[0]));
         return of(periods, horizonS);
+    }
+
+    /** The same times, in order and apart: joined where they touch or overlap. */
+    static List<int[]> joined(List<int[]> periods) {
+        List<int[]> joined = new ArrayList<>();
+        for (int[] period : periods.stream()
+                .sorted(Comparator.comparingInt(period -> period[0]))
+                .toList()) {
+            int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (period[0] >= period[1]) {
+                continue;
+            }
+            if (before != null && period[0] <= before[1]) {
+                before[1] = Math.max(before[1], period[1]);
+            } else {
+                joined.add(period.clone());
+            }
+        }
+        return joined;
     }
 
     /** This calendar less the closures, which are in order and apart. */

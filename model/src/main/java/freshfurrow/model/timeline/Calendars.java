@@ -9,7 +9,6 @@ import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -52,7 +51,7 @@ final class Calendars {
         List<int[]> out = new ArrayList<>();
         season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
         work.outages().forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
-        return Calendar.of(periods(work.hours(), true), horizonS).without(joined(out), horizonS);
+        return Calendar.of(periods(work.hours(), true), horizonS).without(Calendar.joined(out), horizonS);
     }
 
     private int seconds(LocalDateTime time) {
@@ -106,20 +105,6 @@ final class Calendars {
                 closures.add(new int[] {(int) from + wet.fromS(), (int) from + DAY_S});
             }
         }));
-        return joined(closures);
-    }
-
-    private static List<int[]> joined(List<int[]> spans) {
-        spans.sort(Comparator.comparingInt(closure -> closure[0]));
-        List<int[]> joined = new ArrayList<>();
-        for (int[] closure : spans) {
-            int[] before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
-            if (before != null && closure[0] <= before[1]) {
-                before[1] = Math.max(before[1], closure[1]);
-            } else {
-                joined.add(closure);
-            }
-        }
-        return joined;
+        return Calendar.joined(closures);
     }
 }

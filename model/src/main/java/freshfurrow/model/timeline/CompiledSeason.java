@@ -378,6 +378,11 @@ public final class CompiledSeason {
         return promised.isBrokenBy(planter, field, day * Calendars.DAY_S);
     }
 
+    /** The planter that a field was promised to for the days ahead; -1 when it was promised to none of the season. */
+    public int promisedPlanter(int field) {
+        return promised.planter(field);
+    }
+
     /** Late weight of a field, thousandths. */
     public int lateWeightThousandths(int field) {
         return lateWeight[field];

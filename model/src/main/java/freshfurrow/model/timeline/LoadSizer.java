@@ -46,6 +46,12 @@ final class LoadSizer {
         this.planting = planting;
     }
 
+    /** The ceiling, or of one batch what it comes to at the most, dm2. */
+    long ceiling(Quote quote, boolean oneBatch) {
+        long ceiling = ceiling(quote);
+        return oneBatch ? Math.min(ceiling, season.areaOfCompost(season.batchMg[quote.rig], quote.recipe)) : ceiling;
+    }
+
     /** The most that tank, rig and the run of fields of the recipe allow, dm2, whatever its age. */
     long ceiling(Quote quote) {
         long bound = rigBound(quote);

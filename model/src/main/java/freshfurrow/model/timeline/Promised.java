@@ -35,6 +35,11 @@ final class Promised {
         }
     }
 
+    /** The planter that a field was promised to; -1 when it was promised to none of the season. */
+    int planter(int field) {
+        return planter[field];
+    }
+
     /** Whether a field that a planter begins at {@code s} was promised to be begun otherwise. */
     boolean isBrokenBy(int byPlanter, int field, int s) {
         return planter[field] != NOTHING && (planter[field] != byPlanter || day[field] != s / Calendars.DAY_S);

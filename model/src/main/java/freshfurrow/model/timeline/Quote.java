@@ -104,9 +104,9 @@ final class Quote {
         askedLoadDm2 = NOTHING;
     }
 
-    /** When the rig may begin to get ready for the request, s. */
-    private int free() {
-        return (int) Math.max(v[state.rig(rig) + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
+    /** When the rig may begin to get ready for a load asked for at a time, s. */
+    int free(int needS) {
+        return (int) Math.max(v[state.rig(rig) + FREE], season.readyFromS[rig][needS / Calendars.DAY_S]);
     }
 
     /**
@@ -146,7 +146,7 @@ final class Quote {
         point = -1;
         waitedForWater = false;
         acrossBreak = false;
-        dumpEnd = free();
+        dumpEnd = free(need);
         metres = 0;
         transferStart = NEVER;
         deadline = 0;

@@ -1,7 +1,6 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
-import static freshfurrow.model.timeline.State.FREE;
 import static freshfurrow.model.timeline.State.MIX_DEADLINE;
 import static freshfurrow.model.timeline.State.MIX_DM2;
 import static freshfurrow.model.timeline.State.MIX_RECIPE;
@@ -46,7 +45,6 @@ final class RigChoice {
     @Nullable
     private Quote best;
 
-    private int bestStart;
     private long bestRank;
 
     RigChoice(CompiledSeason season, State state, WaterPoints points, CompostLots lots, LoadSizer sizer) {
@@ -78,12 +76,12 @@ final class RigChoice {
         recipe = recipeIndex;
         need = needS;
         best = null;
-        bestStart = NEVER;
         bestRank = OUT;
         points.forget();
         askAll(false);
         int tomorrow = (need / Calendars.DAY_S + 1) * Calendars.DAY_S;
-        if (bestStart >= tomorrow) {
+        Quote whole = best;
+        if (whole == null || whole.transferStart >= tomorrow) {
             askAll(true);
         }
         return best;
@@ -95,7 +93,7 @@ final class RigChoice {
             Quote only = quotes[0];
             only.request(planter, place, recipe, need);
             only.source = source(only);
-            dm2[0] = load(only);
+            dm2[0] = sizer.ceiling(only, oneBatch);
             ask(only);
             return;
         }
@@ -107,7 +105,7 @@ final class RigChoice {
             reckonedAfter[r] = -1;
         }
         int asked = 0;
-        for (int r = next(); mayBeBest(r); r = next()) {
+        for (int r = next(); isBetter(floor[r], r); r = next()) {
             if (reckonedAfter[r] == asked) {
                 floor[r] = OUT;
                 ask(quotes[r]);
@@ -133,10 +131,6 @@ final class RigChoice {
         return next;
     }
 
-    private boolean mayBeBest(int rig) {
-        return isBetter(floor[rig], rig);
-    }
-
     private boolean isBetter(long rank, int rig) {
         Quote leader = best;
         return rank < bestRank || (rank == bestRank && leader != null && rig < leader.rig);
@@ -151,7 +145,7 @@ final class RigChoice {
     private long rankAtBest(int rig) {
         AnewLoad load = anewLoads[rig];
         if (mayUseMix(rig)) {
-            return rank(Math.max(need, free(rig)), 0);
+            return rank(Math.max(need, quotes[rig].free(need)), 0);
         }
         if (load.dm2 == 0) {
             return OUT;
@@ -159,24 +153,24 @@ final class RigChoice {
         long lackMl = lackMl(load, rig);
         int way = lackMl > 0 ? season.metresToWater[place(rig)] + season.metresToWater[place] : 0;
         int drawS = lackMl > 0 ? points.shortestDrawS(lackMl) : 0;
-        return rank(Math.max(load.takenFrom, free(rig) + load.chainS + drawS + driveS(way, rig)), way);
+        return rank(Math.max(load.takenFrom, quotes[rig].free(need) + load.chainS + drawS + driveS(way, rig)), way);
     }
 
     /** A rank that the rig's answer is not before, and is equal to but for rounding, breaks of the rig and queues. */
     private long rankByRoad(Quote quote) {
         int rig = quote.rig;
         int from = place(rig);
+        int free = quote.free(need);
         if (quote.source == Quote.Source.BEGUN) {
             int way = Math.min(season.metres(from, place), season.metresByWater(from, place));
-            return rank(Math.max(need, free(rig) + driveS(way, rig)), way);
+            return rank(Math.max(need, free + driveS(way, rig)), way);
         }
         if (quote.source == Quote.Source.ON_BOARD) {
             int way = season.metres(from, place);
-            return rank(Math.max(need, free(rig) + driveS(way, rig)), way);
+            return rank(Math.max(need, free + driveS(way, rig)), way);
         }
         AnewLoad load = anewLoads[rig];
         long lackMl = lackMl(load, rig);
-        int free = free(rig);
         int there = NEVER;
         int way = NEVER;
         if (lackMl <= 0) {
@@ -206,10 +200,6 @@ final class RigChoice {
         return (int) (metres * season.rigSPerM[rig]);
     }
 
-    private int free(int rig) {
-        return Math.max((int) v[state.rig(rig) + FREE], season.readyFromS[rig][need / Calendars.DAY_S]);
-    }
-
     private long lackMl(AnewLoad load, int rig) {
         return load.waterMl - (season.extractsAtWater[rig] ? 0 : v[state.rig(rig) + WATER_ML]);
     }
@@ -218,12 +208,7 @@ final class RigChoice {
     private void findLoad(Quote quote) {
         quote.source = source(quote);
         boolean isAnew = quote.source == anew(season, quote.rig);
-        dm2[quote.rig] = isAnew ? anewLoads[quote.rig].dm2 : load(quote);
-    }
-
-    private long load(Quote quote) {
-        long largest = sizer.ceiling(quote);
-        return oneBatch ? Math.min(largest, season.areaOfCompost(season.batchMg[quote.rig], recipe)) : largest;
+        dm2[quote.rig] = isAnew ? anewLoads[quote.rig].dm2 : sizer.ceiling(quote, oneBatch);
     }
 
     private void ask(Quote quote) {
@@ -235,7 +220,6 @@ final class RigChoice {
         long rank = rank(start, quote.metres);
         if (start < NEVER && isBetter(rank, quote.rig)) {
             best = quote;
-            bestStart = start;
             bestRank = rank;
         }
     }

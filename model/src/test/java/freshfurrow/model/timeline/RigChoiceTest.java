@@ -41,25 +41,9 @@ class RigChoiceTest {
     /** The season with two more rigs like each, and so with some that are alike and some that are not. */
     private static Season withTwins(Season season) {
         List<Rig> rigs = new ArrayList<>();
-        season.rigs().forEach(rig -> Stream.of("", " second", " third").forEach(name -> rigs.add(named(rig, name))));
+        season.rigs().forEach(rig -> Stream.of("", " second", " third")
+                .forEach(name -> rigs.add(rig.named(rig.id() + name))));
         return season.change().rigs(rigs).season();
-    }
-
-    private static Rig named(Rig rig, String name) {
-        return new Rig(
-                rig.id() + name,
-                rig.drumL(),
-                rig.batchCompostKg(),
-                rig.batchTimeS(),
-                rig.cleanTimeS(),
-                rig.nurseTankL(),
-                rig.transferLPerS(),
-                rig.roadSpeedMPerS(),
-                rig.payloadKg(),
-                rig.bucketKg(),
-                rig.extractAt(),
-                rig.at(),
-                rig.hours());
     }
 
     /** Machines anywhere in the middle of a season, and a planter that asks for a fill. */

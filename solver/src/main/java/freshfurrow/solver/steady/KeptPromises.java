@@ -7,17 +7,16 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Scoring;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Puts fields back to the planter and day that were promised, one after the other, as long as that makes lists better. */
 final class KeptPromises {
+    private final CompiledSeason season;
     private final ListPlayer player;
-    private final Map<Integer, Integer> planterOf;
 
     /** @param scoring says what is better */
     KeptPromises(CompiledSeason season, Scoring scoring) {
+        this.season = season;
         player = new ListPlayer(season, scoring);
-        planterOf = PromisedPlanters.of(season.season());
     }
 
     /** The lists with as many promises kept as single changes can keep. */
@@ -27,8 +26,12 @@ final class KeptPromises {
         boolean better = true;
         while (moved > 0 && better) {
             better = false;
-            for (Map.Entry<Integer, Integer> promise : planterOf.entrySet()) {
-                FieldLists kept = with(best, promise.getKey(), promise.getValue(), moved);
+            for (int field = 0; field < season.fieldCount(); field++) {
+                int planter = season.promisedPlanter(field);
+                if (planter < 0) {
+                    continue;
+                }
+                FieldLists kept = with(best, field, planter, moved);
                 int movedThen = player.play(kept).movedFields();
                 better |= movedThen < moved;
                 moved = movedThen;

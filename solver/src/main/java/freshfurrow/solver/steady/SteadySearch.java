@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,7 +34,9 @@ public final class SteadySearch {
         this.season = season;
         this.seed = seed;
         this.threads = threads;
-        promises = PromisedPlanters.of(season.season()).size();
+        promises = (int) IntStream.range(0, season.fieldCount())
+                .filter(field -> season.promisedPlanter(field) >= 0)
+                .count();
         free = new Search(season, seed, threads);
     }
 

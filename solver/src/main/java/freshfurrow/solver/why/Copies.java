@@ -26,16 +26,8 @@ final class Copies {
     }
 
     static Rig with(Rig rig, int batchTimeS, WorkHours hours) {
-        return of(rig.id(), rig, batchTimeS, hours);
-    }
-
-    static Rig named(String id, Rig rig) {
-        return of(id, rig, rig.batchTimeS(), rig.hours());
-    }
-
-    private static Rig of(String id, Rig rig, int batchTimeS, WorkHours hours) {
         return new Rig(
-                id,
+                rig.id(),
                 rig.drumL(),
                 rig.batchCompostKg(),
                 batchTimeS,

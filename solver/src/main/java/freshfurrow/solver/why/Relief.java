@@ -89,7 +89,7 @@ public sealed interface Relief {
             List<Rig> rigs = new ArrayList<>(means.rigs());
             means.rigs().stream().filter(rig -> rig.id().equals(like)).forEach(rig -> {
                 for (int i = 1; i <= count; i++) {
-                    rigs.add(Copies.named(rig.id() + "+" + i, rig));
+                    rigs.add(rig.named(rig.id() + "+" + i));
                 }
             });
             return means.withRigs(rigs);

@@ -76,14 +76,10 @@ class SteadySearchTest {
         SteadyScoring.Free asLate = new SteadyScoring.Free(-11_718, 0, 60);
         SteadyScoring.Free lessLate = new SteadyScoring.Free(-11_717, 0, 60);
 
-        assertThat(new SteadyScoring(asLate, -11_718, ANY_EFFORT, 300, FIELDS)
-                        .of(played)
-                        .mediumScore())
+        assertThat(medium(played, new SteadyScoring(asLate, -11_718, ANY_EFFORT, 300, FIELDS)))
                 .as("within: 11,718 + 10 x 300")
                 .isEqualTo(-14_718);
-        assertThat(new SteadyScoring(lessLate, -11_717, ANY_EFFORT, 300, FIELDS)
-                        .of(played)
-                        .mediumScore())
+        assertThat(medium(played, new SteadyScoring(lessLate, -11_717, ANY_EFFORT, 300, FIELDS)))
                 .as("beyond: 11,718 + 21 x 300")
                 .isEqualTo(-18_018);
     }
@@ -97,19 +93,13 @@ class SteadySearchTest {
         SteadyScoring.Free asLate = new SteadyScoring.Free(-11_718, 0, 60);
         SteadyScoring.Free later = new SteadyScoring.Free(-11_719, 0, 60);
 
-        assertThat(new SteadyScoring(asLate, -12_000, effortMin, 300, FIELDS)
-                        .of(played)
-                        .mediumScore())
+        assertThat(medium(played, new SteadyScoring(asLate, -12_000, effortMin, 300, FIELDS)))
                 .as("as much effort as allowed")
                 .isEqualTo(-14_718);
-        assertThat(new SteadyScoring(asLate, -12_000, effortMin - 1, 300, FIELDS)
-                        .of(played)
-                        .mediumScore())
+        assertThat(medium(played, new SteadyScoring(asLate, -12_000, effortMin - 1, 300, FIELDS)))
                 .as("more effort, as late")
                 .isEqualTo(-18_018);
-        assertThat(new SteadyScoring(later, -12_000, effortMin - 1, 300, FIELDS)
-                        .of(played)
-                        .mediumScore())
+        assertThat(medium(played, new SteadyScoring(later, -12_000, effortMin - 1, 300, FIELDS)))
                 .as("more effort, less late")
                 .isEqualTo(-14_718);
     }
@@ -141,6 +131,10 @@ class SteadySearchTest {
                 told(2), System.nanoTime(), Optional.of(Duration.ofHours(1)), OptionalLong.empty(), better -> {});
 
         assertThat(search.movesTried()).isZero();
+    }
+
+    private static long medium(Timeline played, SteadyScoring scoring) {
+        return scoring.of(played).mediumScore();
     }
 
     private static FieldLists told(long seed) {
