@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Rain on the twelfth day of the spring scenario. */
 final class ReplanSpringIT {
     private static final Path SPRING = Launcher.projectFolder().resolve("scenarios/spring");
-    private static final String STEPS = "60000";
+    private static final String STEPS = "180000";
 
     @TempDir
     private static Path planned = Path.of("");
@@ -52,7 +52,7 @@ final class ReplanSpringIT {
                         "--steps",
                         "20000",
                         "--seed",
-                        "5",
+                        "9",
                         "--no-page",
                         "--out",
                         planned.toString());

@@ -10,6 +10,7 @@ import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Scoring;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -100,6 +101,20 @@ class SearchTest {
         search.improve(FirstLists.byHand(season), moves(77), better -> {});
 
         assertThat(search.movesTried()).isEqualTo(77);
+    }
+
+    @Test
+    void oneThreadIsNotGivenTheTimeOfTwo() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(200, 6, 3, 20_000, 4));
+        FieldLists start = FirstLists.byHand(season);
+        Duration limit = Duration.ofSeconds(2);
+        long startNs = System.nanoTime();
+
+        new Search(season, 1, 1)
+                .improve(start, SearchLimits.from(startNs, Optional.of(limit), OptionalLong.empty()), better -> {});
+
+        assertThat(Duration.ofNanos(System.nanoTime() - startNs))
+                .isLessThan(limit.multipliedBy(5).dividedBy(4));
     }
 
     private static SearchLimits moves(long moves) {
