@@ -35,10 +35,11 @@ public final class Search {
 
     /**
      * Of the heat of the round before. Measured in 20 s on six invented seasons of 30 to 200 fields: with twice the heat, rounds after the
-     * first ones brought hardly anything; with the same heat, or less, every season ended better, late area of an overload by a tenth.
+     * first ones brought hardly anything; with the same heat, or less, none ended worse and most better, an overload by a tenth of its lateness.
      */
     private static final double COOLER = 0.7;
 
+    /** Of the heat of the first round. */
     private static final double LEAST_HEAT = 0.5;
 
     /** By the clock, at the most: in large seasons the timeline's own moves are few. */
