@@ -39,7 +39,7 @@ public final class Search {
      */
     private static final double COOLER = 0.7;
 
-    /** Of the heat of the first round. */
+    /** Of the heat that the first round begins with. */
     private static final double LEAST_HEAT = 0.5;
 
     /** By the clock, at the most: in large seasons the timeline's own moves are few. */
