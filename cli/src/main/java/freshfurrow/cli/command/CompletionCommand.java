@@ -19,7 +19,7 @@ final class CompletionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String script = AutoComplete.bash("freshfurrow", spec.root().commandLine());
+        String script = AutoComplete.bash("freshfurrow", Freshfurrow.commandLine());
         Output.print(spec, script.lines().toList());
         return Freshfurrow.OK;
     }

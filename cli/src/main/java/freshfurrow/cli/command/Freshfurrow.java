@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +31,16 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "130:stopped with Ctrl-C; plan has then written the best plan so far"
         },
         footerHeading = "%nExamples:%n",
-        subcommands = {
+        footer = {
+            "  freshfurrow check scenarios/first-season",
+            "  freshfurrow plan scenarios/first-season",
+            "  freshfurrow plan --help"
+        })
+public final class Freshfurrow implements Runnable {
+    static final int OK = 0;
+    static final int PROBLEM = 1;
+
+    private static final List<Class<?>> COMMANDS = List.of(
             CheckCommand.class,
             WeatherCommand.class,
             PlanCommand.class,
@@ -47,16 +57,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SupplyCommand.class,
             MixCommand.class,
             CalibrateCommand.class,
-            CompletionCommand.class
-        },
-        footer = {
-            "  freshfurrow check scenarios/first-season",
-            "  freshfurrow plan scenarios/first-season",
-            "  freshfurrow plan --help"
-        })
-public final class Freshfurrow implements Runnable {
-    static final int OK = 0;
-    static final int PROBLEM = 1;
+            CompletionCommand.class);
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -67,7 +68,7 @@ public final class Freshfurrow implements Runnable {
      * @return the exit code: 0, 1 or 2
      */
     public static int run(String... args) {
-        CommandLine commandLine = commandLine();
+        CommandLine commandLine = commandLine(args);
         try {
             return commandLine.execute(args);
         } catch (OutOfMemoryError | StackOverflowError e) {
@@ -76,10 +77,30 @@ public final class Freshfurrow implements Runnable {
         }
     }
 
+    /** A command line of all commands. */
     static CommandLine commandLine() {
-        return new CommandLine(new Freshfurrow())
+        return commandLine(COMMANDS);
+    }
+
+    /** A command line of the command that the first word names, or of all: to set up each takes long enough for a grower to notice. */
+    private static CommandLine commandLine(String... args) {
+        return commandLine(COMMANDS.stream()
+                .filter(command -> args.length > 0 && name(command).equals(args[0]))
+                .findAny()
+                .<List<Class<?>>>map(List::of)
+                .orElse(COMMANDS));
+    }
+
+    private static CommandLine commandLine(List<Class<?>> commands) {
+        CommandLine commandLine = new CommandLine(new Freshfurrow());
+        commands.forEach(command -> commandLine.addSubcommand(command));
+        return commandLine
                 .setParameterExceptionHandler(Freshfurrow::onMistake)
                 .setExecutionExceptionHandler(Freshfurrow::onFailure);
+    }
+
+    private static String name(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
     }
 
     private static int onMistake(ParameterException mistake, String[] args) {

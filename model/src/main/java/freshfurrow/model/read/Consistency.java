@@ -13,6 +13,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -118,7 +119,7 @@ final class Consistency {
 
     private void checkPlanter(Planter planter) {
         Keys keys = parts.planterKeys().get(planter.id());
-        Set<Recipe> recipes = recipesOf(field -> field.allows(planter.id()));
+        List<Recipe> recipes = recipesOf(field -> field.allows(planter.id()));
         for (Rig rig : parts.rigs()) {
             for (Recipe recipe : recipes) {
                 double batchMixL = rig.batchCompostKg() / recipe.compostKgPerHa() * recipe.mixLPerHa();
@@ -157,10 +158,9 @@ final class Consistency {
     }
 
     /** The recipes that the fields take. */
-    private Set<Recipe> recipesOf(Predicate<Field> fields) {
-        Set<Recipe> used = new LinkedHashSet<>();
-        parts.fields().stream().filter(fields).forEach(field -> parts.recipe(field.recipe())
-                .ifPresent(used::add));
-        return used;
+    private List<Recipe> recipesOf(Predicate<Field> fields) {
+        Set<String> used = new LinkedHashSet<>();
+        parts.fields().stream().filter(fields).map(Field::recipe).forEach(used::add);
+        return used.stream().flatMap(id -> parts.recipe(id).stream()).toList();
     }
 }

@@ -10,6 +10,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,11 @@ final class RoomInHours {
     private final Map<String, Keys> rigs;
     private final List<FieldSource> sources;
     private final Problems problems;
+
+    /** Of the ways asked for, as machines that stand together ask for the same. */
+    private final Map<Way, Double> metres = new HashMap<>();
+
+    private record Way(String from, String to) {}
 
     RoomInHours(
             Season season,
@@ -107,14 +113,14 @@ final class RoomInHours {
 
     /** The fields that no planter can be driven to; a planter that gets nowhere is told of instead. */
     private void checkPlantersDrives() {
-        Set<Field> reached = new HashSet<>();
+        Set<String> reached = new HashSet<>();
         Set<String> stuck = new HashSet<>();
         for (Planter planter : season.planters()) {
             List<Field> own = season.fields().stream()
                     .filter(field -> field.allows(planter.id()))
                     .toList();
             int longest = longest(planter.hours(), planter.hours());
-            Set<Field> way =
+            Set<String> way =
                     reached(List.of(planter.at()), own, (from, field) -> driveS(planter, from, field) - longest);
             reached.addAll(way);
             if (way.isEmpty() && !own.isEmpty()) {
@@ -127,7 +133,7 @@ final class RoomInHours {
             Field field = season.fields().get(i);
             boolean allowed = season.planters().stream()
                     .anyMatch(planter -> field.allows(planter.id()) && !stuck.contains(planter.id()));
-            if (allowed && !reached.contains(field)) {
+            if (allowed && !reached.contains(field.id())) {
                 problems.add(
                         sources.get(i).keys().place(),
                         "lies too far away: a move to it fits into no planter's hours",
@@ -138,7 +144,7 @@ final class RoomInHours {
 
     /** The fields that no rig can bring water to; a rig that gets to no field is told of instead. */
     private void checkRigsDrives() {
-        Set<Field> reached = new HashSet<>();
+        Set<String> reached = new HashSet<>();
         boolean moving = false;
         for (Rig rig : season.rigs()) {
             int longest = longest(rig.hours(), rig.hours());
@@ -146,7 +152,8 @@ final class RoomInHours {
                     .map(WaterPoint::id)
                     .filter(point -> driveS(rig, rig.at(), point) <= longest)
                     .toList();
-            Set<Field> way = reached(points, season.fields(), (from, field) -> driveS(rig, from, field.id()) - longest);
+            Set<String> way =
+                    reached(points, season.fields(), (from, field) -> driveS(rig, from, field.id()) - longest);
             reached.addAll(way);
             moving |= !way.isEmpty();
             if (way.isEmpty()) {
@@ -158,7 +165,7 @@ final class RoomInHours {
             }
         }
         for (int i = 0; moving && i < sources.size(); i++) {
-            if (!reached.contains(season.fields().get(i))) {
+            if (!reached.contains(season.fields().get(i).id())) {
                 problems.add(
                         sources.get(i).keys().place(),
                         "lies too far away: a drive to it from a water point fits into no rig's hours",
@@ -167,15 +174,15 @@ final class RoomInHours {
         }
     }
 
-    /** Fields reached from the starts, or from one another, by ways that are not too long. */
-    private static Set<Field> reached(
+    /** Ids of fields reached from the starts, or from one another, by ways that are not too long. */
+    private static Set<String> reached(
             List<String> starts, List<Field> fields, ToDoubleBiFunction<String, Field> tooLong) {
-        Set<Field> reached = new HashSet<>();
+        Set<String> reached = new HashSet<>();
         List<String> from = new ArrayList<>(starts);
         for (int i = 0; i < from.size() && reached.size() < fields.size(); i++) {
             for (Field field : fields) {
-                if (!reached.contains(field) && tooLong.applyAsDouble(from.get(i), field) <= 0) {
-                    reached.add(field);
+                if (!reached.contains(field.id()) && tooLong.applyAsDouble(from.get(i), field) <= 0) {
+                    reached.add(field.id());
                     from.add(field.id());
                 }
             }
@@ -184,11 +191,16 @@ final class RoomInHours {
     }
 
     private double driveS(Planter planter, String from, Field to) {
-        return planter.moveTimeS() + season.distances().metres(from, to.id()) / planter.roadSpeedMPerS();
+        return planter.moveTimeS() + metres(from, to.id()) / planter.roadSpeedMPerS();
     }
 
     private double driveS(Rig rig, String from, String to) {
-        return season.distances().metres(from, to) / rig.roadSpeedMPerS();
+        return metres(from, to) / rig.roadSpeedMPerS();
+    }
+
+    private double metres(String from, String to) {
+        return metres.computeIfAbsent(
+                new Way(from, to), way -> season.distances().metres(way.from(), way.to()));
     }
 
     private static double drawS(Rig rig, WaterPoint point) {

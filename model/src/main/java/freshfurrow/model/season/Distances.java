@@ -1,6 +1,6 @@
 package freshfurrow.model.season;
 
-/** Road distances between the ids of fields, places and water points. */
+/** Road distances between the ids of fields, places and water points; may be asked from several threads at once. */
 @FunctionalInterface
 public interface Distances {
     /**
