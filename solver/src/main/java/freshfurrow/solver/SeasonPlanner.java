@@ -57,11 +57,12 @@ public final class SeasonPlanner {
 
     private FieldLists improve(Supplier<FieldLists> begin) {
         long startNs = System.nanoTime();
-        FieldLists first = begin.get();
-        workOutBounds();
-        ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, first);
+        ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, FirstLists.byHand(season));
         ticker.start();
         try {
+            FieldLists first = begin.get();
+            ticker.better(first);
+            workOutBounds();
             return search.improve(first, startNs, options.time(), options.steps(), ticker::better);
         } finally {
             ticker.stop();

@@ -1,18 +1,18 @@
 package freshfurrow.model.quantity;
 
 import static freshfurrow.model.quantity.KnownUnits.ACRE;
+import static freshfurrow.model.quantity.KnownUnits.FAHRENHEIT;
 import static freshfurrow.model.quantity.KnownUnits.FLUID_OUNCE;
+import static freshfurrow.model.quantity.KnownUnits.FOOT;
 import static freshfurrow.model.quantity.KnownUnits.GALLON;
 import static freshfurrow.model.quantity.KnownUnits.HECTARE;
+import static freshfurrow.model.quantity.KnownUnits.INCH;
 import static freshfurrow.model.quantity.KnownUnits.KILOPASCAL;
+import static freshfurrow.model.quantity.KnownUnits.MILE;
+import static freshfurrow.model.quantity.KnownUnits.MILE_PER_HOUR;
 import static freshfurrow.model.quantity.KnownUnits.MILLIMETRE;
 import static freshfurrow.model.quantity.KnownUnits.POUND;
 import static freshfurrow.model.quantity.KnownUnits.PSI;
-import static systems.uom.common.USCustomary.FAHRENHEIT;
-import static systems.uom.common.USCustomary.FOOT;
-import static systems.uom.common.USCustomary.INCH;
-import static systems.uom.common.USCustomary.MILE;
-import static systems.uom.common.USCustomary.MILE_PER_HOUR;
 import static tech.units.indriya.unit.Units.CELSIUS;
 import static tech.units.indriya.unit.Units.CUBIC_METRE;
 import static tech.units.indriya.unit.Units.DAY;

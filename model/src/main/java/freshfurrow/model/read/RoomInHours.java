@@ -33,9 +33,7 @@ final class RoomInHours {
     private final Problems problems;
 
     /** Of the ways asked for, as machines that stand together ask for the same. */
-    private final Map<Way, Double> metres = new HashMap<>();
-
-    private record Way(String from, String to) {}
+    private final Map<String, Map<String, Double>> metres = new HashMap<>();
 
     RoomInHours(
             Season season,
@@ -73,10 +71,11 @@ final class RoomInHours {
     }
 
     private void checkDraws() {
-        Set<WaterPoint> used = new HashSet<>();
+        Set<String> used = new HashSet<>();
         for (Rig rig : season.rigs()) {
-            List<WaterPoint> fitting = season.waterPoints().stream()
+            List<String> fitting = season.waterPoints().stream()
                     .filter(point -> drawS(rig, point) <= longest(rig.hours(), point.hours()))
+                    .map(WaterPoint::id)
                     .toList();
             used.addAll(fitting);
             if (fitting.isEmpty()) {
@@ -88,7 +87,7 @@ final class RoomInHours {
             }
         }
         for (WaterPoint point : season.waterPoints()) {
-            if (!used.isEmpty() && !used.contains(point)) {
+            if (!used.isEmpty() && !used.contains(point.id())) {
                 file.keys("waterPoints")
                         .flatMap(points -> points.keys(point.id()))
                         .ifPresent(keys -> problems.add(
@@ -199,8 +198,8 @@ final class RoomInHours {
     }
 
     private double metres(String from, String to) {
-        return metres.computeIfAbsent(
-                new Way(from, to), way -> season.distances().metres(way.from(), way.to()));
+        return metres.computeIfAbsent(from, start -> new HashMap<>())
+                .computeIfAbsent(to, end -> season.distances().metres(from, end));
     }
 
     private static double drawS(Rig rig, WaterPoint point) {

@@ -135,8 +135,9 @@ public final class CompiledSeason {
         areaDm2 = fields.stream()
                 .mapToLong(field -> Math.max(1, Math.round(field.areaHa() * DM2_PER_HA)))
                 .toArray();
+        List<String> recipeIds = recipes.stream().map(Recipe::id).toList();
         recipeOf = fields.stream()
-                .mapToInt(field -> recipes.indexOf(season.recipe(field.recipe())))
+                .mapToInt(field -> recipeIds.indexOf(field.recipe()))
                 .toArray();
         openS = fields.stream()
                 .mapToInt(field -> Math.max(0, day(field.window().first()) * Calendars.DAY_S))

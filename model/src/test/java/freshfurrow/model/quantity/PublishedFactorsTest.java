@@ -3,9 +3,13 @@ package freshfurrow.model.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
+import javax.measure.IncommensurableException;
+import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import systems.uom.common.USCustomary;
 
 /**
  * Conversion factors of NIST Special Publication 811, Guide for the Use of the International System of Units (2008), appendix B, and
@@ -67,6 +71,27 @@ final class PublishedFactorsTest {
     void anAcreIsTenSquareChains() {
         assertThat(Kind.AREA.toSi(1, "ac") * 10_000).isCloseTo(4046.8564224, within(1e-9));
         assertThat(43_560 * 0.3048 * 0.3048).isCloseTo(4046.8564224, within(1e-9));
+    }
+
+    /** The units of systems.uom, a library of units of the United States. */
+    @Test
+    void customaryUnitsAgreeToTheLastBitWithALibraryOfThem() throws IncommensurableException {
+        Map<Unit<?>, Unit<?>> libraryUnits = Map.of(
+                KnownUnits.FOOT, USCustomary.FOOT,
+                KnownUnits.INCH, USCustomary.INCH,
+                KnownUnits.MILE, USCustomary.MILE,
+                KnownUnits.MILE_PER_HOUR, USCustomary.MILE_PER_HOUR,
+                KnownUnits.ACRE, USCustomary.FOOT.pow(2).multiply(43_560),
+                KnownUnits.GALLON, USCustomary.GALLON_LIQUID,
+                KnownUnits.POUND, USCustomary.POUND,
+                KnownUnits.FAHRENHEIT, USCustomary.FAHRENHEIT);
+        for (Map.Entry<Unit<?>, Unit<?>> units : libraryUnits.entrySet()) {
+            Unit<?> own = units.getKey();
+            assertThat(own.getConverterToAny(own.getSystemUnit()).convert(37.3))
+                    .isEqualTo(units.getValue()
+                            .getConverterToAny(own.getSystemUnit())
+                            .convert(37.3));
+        }
     }
 
     @Test
