@@ -8,7 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A machine on a date.
@@ -20,28 +21,29 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
         activities = List.copyOf(activities);
     }
 
-    public static MachineDay of(Machine machine, LocalDate date) {
-        return new MachineDay(
-                machine,
-                date,
-                machine.activities().stream()
-                        .filter(activity -> touches(activity, date))
-                        .toList());
+    /** The days on which a machine does something or waits. */
+    public static SortedMap<LocalDate, MachineDay> byDate(Machine machine) {
+        SortedMap<LocalDate, List<Activity>> activities = new TreeMap<>();
+        for (Activity activity : machine.activities()) {
+            activity.start()
+                    .toLocalDate()
+                    .datesUntil(lastDate(activity).plusDays(1))
+                    .forEach(date -> activities
+                            .computeIfAbsent(date, none -> new ArrayList<>())
+                            .add(activity));
+        }
+        SortedMap<LocalDate, MachineDay> days = new TreeMap<>();
+        activities.forEach((date, ofDate) -> days.put(date, new MachineDay(machine, date, ofDate)));
+        return days;
     }
 
     /** The days on which a machine has more to do than to wait, by date, on a date in the order of {@link Machine#of}. */
     public static List<MachineDay> allOf(Plan plan) {
-        List<MachineDay> all = new ArrayList<>();
-        for (Machine machine : Machine.of(plan)) {
-            TreeSet<LocalDate> dates = new TreeSet<>();
-            machine.activities().stream().filter(MachineDay::isWork).forEach(work -> work.start()
-                    .toLocalDate()
-                    .datesUntil(lastDate(work).plusDays(1))
-                    .forEach(dates::add));
-            dates.forEach(date -> all.add(of(machine, date)));
-        }
-        all.sort(Comparator.comparing(MachineDay::date));
-        return all;
+        return Machine.of(plan).stream()
+                .flatMap(machine -> byDate(machine).values().stream())
+                .filter(day -> day.activities.stream().anyMatch(MachineDay::isWork))
+                .sorted(Comparator.comparing(MachineDay::date))
+                .toList();
     }
 
     /** When the first work begins, on this date at the earliest; empty on a day without work. */

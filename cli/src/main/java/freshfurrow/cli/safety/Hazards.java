@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 
 /** The hazards of a plan's work. */
 public final class Hazards {
@@ -20,16 +22,20 @@ public final class Hazards {
 
     private final Plan plan;
     private final PlanIndex index;
+    private final List<SortedMap<LocalDate, MachineDay>> days;
 
     public Hazards(PlanIndex index) {
         this.plan = index.plan();
         this.index = index;
+        days = Machine.of(plan).stream().map(MachineDay::byDate).toList();
     }
 
     /** Those of all machines on a date, those of the same kind as one, what is over a limit first. */
     public List<Hazard> on(LocalDate date) {
-        return worstFirst(SharedHazards.of(Machine.of(plan).stream()
-                .flatMap(machine -> of(MachineDay.of(machine, date)).stream())
+        return worstFirst(SharedHazards.of(days.stream()
+                .map(ofMachine -> ofMachine.get(date))
+                .filter(Objects::nonNull)
+                .flatMap(day -> of(day).stream())
                 .toList()));
     }
 

@@ -3,14 +3,16 @@ package freshfurrow.cli.text;
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * A field of which a part is planted after its window.
@@ -25,10 +27,12 @@ record LateField(
 
     /** The late fields in the season's order. */
     static List<LateField> of(Season season, Plan plan) {
+        Map<String, Map<String, List<Activity.Plant>>> plantings = new HashMap<>();
+        plan.planters().forEach((id, planter) -> plantings.put(id, byField(planter)));
         List<LateField> late = new ArrayList<>();
         for (Field field : season.fields()) {
             plan.planters().forEach((id, planter) -> {
-                List<Activity.Plant> after = plantedLate(field, planter);
+                List<Activity.Plant> after = late(field, plantings.get(id).getOrDefault(field.id(), List.of()));
                 if (!after.isEmpty()) {
                     late.add(of(season, field, id, planter, after));
                 }
@@ -70,16 +74,17 @@ record LateField(
                 .orElse(WorkHours.ALWAYS);
     }
 
-    private static List<Activity.Plant> plantedLate(Field field, Plan.PlanterPlan planter) {
-        DateWindow window = field.window();
-        List<Activity.Plant> late = new ArrayList<>();
-        for (Activity activity : planter.activities()) {
-            if (activity instanceof Activity.Plant planting
-                    && planting.field().equals(field.id())
-                    && planting.start().toLocalDate().isAfter(window.last())) {
-                late.add(planting);
-            }
-        }
-        return late;
+    private static Map<String, List<Activity.Plant>> byField(Plan.PlanterPlan planter) {
+        return planter.activities().stream()
+                .filter(Activity.Plant.class::isInstance)
+                .map(Activity.Plant.class::cast)
+                .collect(Collectors.groupingBy(Activity.Plant::field));
+    }
+
+    private static List<Activity.Plant> late(Field field, List<Activity.Plant> plantings) {
+        return plantings.stream()
+                .filter(planting ->
+                        planting.start().toLocalDate().isAfter(field.window().last()))
+                .toList();
     }
 }

@@ -9,7 +9,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.WaitReason;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 final class MachineDayTest {
@@ -26,11 +28,11 @@ final class MachineDayTest {
                 new Activity.Wait(at(MONDAY, "06:00"), at(TUESDAY, "07:00"), "N40", WaitReason.WET),
                 new Activity.Fill(at(TUESDAY, "07:00"), at(TUESDAY, "07:16"), "N40", "L0001"),
                 new Activity.Wait(at(TUESDAY, "07:16"), at(WEDNESDAY, "07:00"), "N40", WaitReason.RIG));
-        MachineDay tuesday = MachineDay.of(planter, TUESDAY);
+        MachineDay tuesday = day(planter, TUESDAY);
         assertThat(tuesday.activities()).hasSize(3);
         assertThat(tuesday.start()).contains(at(TUESDAY, "07:00"));
         assertThat(tuesday.end()).contains(at(TUESDAY, "07:16"));
-        assertThat(MachineDay.of(planter, MONDAY).start()).isEmpty();
+        assertThat(day(planter, MONDAY).start()).isEmpty();
     }
 
     @Test
@@ -38,10 +40,14 @@ final class MachineDayTest {
         Machine planter = planter(
                 new Activity.Plant(at(MONDAY, "23:00"), at(TUESDAY, "01:00"), "N40", "L0001", 1),
                 new Activity.Plant(at(TUESDAY, "22:00"), WEDNESDAY.atStartOfDay(), "N40", "L0001", 1));
-        assertThat(MachineDay.of(planter, MONDAY).end()).contains(TUESDAY.atStartOfDay());
-        assertThat(MachineDay.of(planter, TUESDAY).start()).contains(TUESDAY.atStartOfDay());
-        assertThat(MachineDay.of(planter, TUESDAY).end()).contains(WEDNESDAY.atStartOfDay());
-        assertThat(MachineDay.of(planter, WEDNESDAY).activities()).isEmpty();
+        assertThat(day(planter, MONDAY).end()).contains(TUESDAY.atStartOfDay());
+        assertThat(day(planter, TUESDAY).start()).contains(TUESDAY.atStartOfDay());
+        assertThat(day(planter, TUESDAY).end()).contains(WEDNESDAY.atStartOfDay());
+        assertThat(MachineDay.byDate(planter)).doesNotContainKey(WEDNESDAY);
+    }
+
+    private static MachineDay day(Machine machine, LocalDate date) {
+        return Objects.requireNonNull(MachineDay.byDate(machine).get(date));
     }
 
     private static Machine planter(Activity... activities) {
