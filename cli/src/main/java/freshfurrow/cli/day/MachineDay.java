@@ -72,9 +72,7 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
 
     /** Whether an activity begins on a date or goes on from the day before. */
     public static boolean touches(Activity activity, LocalDate date) {
-        LocalDateTime midnight = date.atStartOfDay();
-        return activity.start().toLocalDate().equals(date)
-                || (activity.start().isBefore(midnight) && activity.end().isAfter(midnight));
+        return !date.isBefore(activity.start().toLocalDate()) && !date.isAfter(lastDate(activity));
     }
 
     private static boolean isWork(Activity activity) {

@@ -9,10 +9,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * A field of which a part is planted after its window.
@@ -27,14 +24,12 @@ record LateField(
 
     /** The late fields in the season's order. */
     static List<LateField> of(Season season, Plan plan) {
-        Map<String, Map<String, List<Activity.Plant>>> plantings = new HashMap<>();
-        plan.planters().forEach((id, planter) -> plantings.put(id, byField(planter)));
         List<LateField> late = new ArrayList<>();
-        for (Field field : season.fields()) {
+        for (FieldWork work : FieldWork.of(season, plan)) {
             plan.planters().forEach((id, planter) -> {
-                List<Activity.Plant> after = late(field, plantings.get(id).getOrDefault(field.id(), List.of()));
+                List<Activity.Plant> after = plantedLate(work, id);
                 if (!after.isEmpty()) {
-                    late.add(of(season, field, id, planter, after));
+                    late.add(of(season, work.field(), id, planter, after));
                 }
             });
         }
@@ -74,17 +69,13 @@ record LateField(
                 .orElse(WorkHours.ALWAYS);
     }
 
-    private static Map<String, List<Activity.Plant>> byField(Plan.PlanterPlan planter) {
-        return planter.activities().stream()
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast)
-                .collect(Collectors.groupingBy(Activity.Plant::field));
-    }
-
-    private static List<Activity.Plant> late(Field field, List<Activity.Plant> plantings) {
-        return plantings.stream()
-                .filter(planting ->
-                        planting.start().toLocalDate().isAfter(field.window().last()))
+    private static List<Activity.Plant> plantedLate(FieldWork work, String planter) {
+        return work.pieces().stream()
+                .filter(piece -> piece.planter().equals(planter))
+                .map(FieldWork.Piece::planting)
+                .filter(planting -> planting.start()
+                        .toLocalDate()
+                        .isAfter(work.field().window().last()))
                 .toList();
     }
 }
