@@ -1,7 +1,10 @@
 package freshfurrow.solver.bounds;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Some of the many spans of days of a season: of one, two, four, eight days and so on, half overlapping, and of all days. */
 final class DaySpans {
@@ -18,5 +21,20 @@ final class DaySpans {
         }
         spans.add(new Span(0, days - 1));
         return spans;
+    }
+
+    /** Those of two days or more, and all of two or more that begin on one day. */
+    static List<Span> ofSeveralDays(int first, int days) {
+        Set<Span> spans = new LinkedHashSet<>();
+        of(days).stream().filter(span -> span.first() < span.last()).forEach(spans::add);
+        fromDay(first, days).stream().filter(span -> span.first() < span.last()).forEach(spans::add);
+        return List.copyOf(spans);
+    }
+
+    /** All that begin on a day. */
+    static List<Span> fromDay(int first, int days) {
+        return IntStream.range(first, days)
+                .mapToObj(last -> new Span(first, last))
+                .toList();
     }
 }

@@ -45,6 +45,15 @@ final class LinearProgram {
         add(sum, -1, -most);
     }
 
+    /** What an expression comes to at the most, whatever the rows. */
+    double largest(Sum sum) {
+        double largest = 0;
+        for (Map.Entry<Integer, Double> term : sum.coefficients.entrySet()) {
+            largest += Math.max(0, term.getValue()) * upper[term.getKey()];
+        }
+        return largest;
+    }
+
     private void add(Sum sum, int sign, double least) {
         List<Term> terms = new ArrayList<>();
         sum.coefficients.forEach((variable, coefficient) -> terms.add(new Term(variable, sign * coefficient)));
@@ -74,10 +83,6 @@ final class LinearProgram {
         Sum plus(double coefficient, int variable) {
             coefficients.merge(variable, coefficient, Double::sum);
             return this;
-        }
-
-        boolean isEmpty() {
-            return coefficients.isEmpty();
         }
     }
 }

@@ -2,7 +2,6 @@ package freshfurrow.solver.bounds;
 
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Planter;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import java.util.BitSet;
@@ -11,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What the planters of a season can plant on a day.
@@ -41,7 +41,8 @@ final class PlanterRoom {
     private final double[] factor;
     private final double[] dm2PerS;
     private final double[] carriedFillS;
-    private final double longestHoldS;
+    private final OvernightLoads overnight;
+    private final Map<Drainage, Integer> samplesOfAll;
 
     PlanterRoom(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
@@ -52,8 +53,9 @@ final class PlanterRoom {
                 .mapToDouble(rig -> 1 / rig.transferLPerS())
                 .min()
                 .orElse(0);
-        longestHoldS =
-                season.season().recipes().stream().mapToInt(Recipe::holdS).max().orElse(0);
+        overnight = new OvernightLoads(season, time);
+        samplesOfAll =
+                samples(IntStream.range(0, relaxation.groups().size()).boxed().toList());
         factor = new double[season.season().recipes().size()];
         for (int r = 0; r < factor.length; r++) {
             factor[r] = rate(0) / rate(r);
@@ -73,11 +75,7 @@ final class PlanterRoom {
     void addRows() {
         for (BitSet planters : setsOfPlanters()) {
             List<Integer> groups = relaxation.groupsWithin(planters);
-            Map<Drainage, Integer> samples = new EnumMap<>(Drainage.class);
-            groups.forEach(g -> {
-                int sample = relaxation.groups().get(g).sample();
-                samples.put(season.season().fields().get(sample).drainage(), sample);
-            });
+            Map<Drainage, Integer> samples = samples(groups);
             for (int day = 0; day < relaxation.days(); day++) {
                 addRows(planters, groups, samples, day);
             }
@@ -102,27 +100,59 @@ final class PlanterRoom {
         }
     }
 
+    /** Of all planters and any soil, in the unit of the rows. */
+    double ofDay(int day) {
+        return room(allPlanters(), samplesOfAll, samplesOfAll.keySet(), day);
+    }
+
+    /** How many planters still work on a day after the last moment at which they may plant anything. */
+    int workingAfterPlanting(int day) {
+        return (int) allPlanters().stream()
+                .filter(p -> time.planterS(
+                                p,
+                                plantableUntil(p, samplesOfAll, samplesOfAll.keySet(), day),
+                                (day + 1) * WorkingTime.DAY_S)
+                        > 0)
+                .count();
+    }
+
+    /** What an area of a recipe counts in the rows. */
+    double factor(int recipe) {
+        return factor[recipe];
+    }
+
+    /** The most that a planter plants in a second, in the unit of the rows. */
+    double dm2PerS(int planter) {
+        return dm2PerS[planter];
+    }
+
+    /** Of each drainage class that the groups have, a field. */
+    private Map<Drainage, Integer> samples(List<Integer> groups) {
+        Map<Drainage, Integer> samples = new EnumMap<>(Drainage.class);
+        groups.forEach(g -> {
+            int sample = relaxation.groups().get(g).sample();
+            samples.put(season.season().fields().get(sample).drainage(), sample);
+        });
+        return samples;
+    }
+
+    private int plantableUntil(int p, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
+        return drainages.stream()
+                .mapToInt(drainage -> time.plantableUntil(p, samples.get(drainage), day))
+                .max()
+                .orElse(day * WorkingTime.DAY_S);
+    }
+
     private double room(BitSet planters, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
         int start = day * WorkingTime.DAY_S;
         return planters.stream()
                 .mapToDouble(p -> {
-                    int until = drainages.stream()
-                            .mapToInt(drainage -> time.plantableUntil(p, samples.get(drainage), day))
-                            .max()
-                            .orElse(start);
-                    double hoursS = time.planterS(p, start, until);
-                    return hoursS == 0 ? 0 : dm2PerS[p] * (hoursS + (mayCarry(p, start) ? carriedFillS[p] : 0));
+                    double hoursS = time.planterS(p, start, plantableUntil(p, samples, drainages, day));
+                    return hoursS == 0
+                            ? 0
+                            : dm2PerS[p] * (hoursS + (overnight.mayBeKept(p, day) ? carriedFillS[p] : 0));
                 })
                 .sum();
-    }
-
-    /** Whether a load filled before a day may still be fresh when the planter's hours of that day begin. */
-    private boolean mayCarry(int p, int dayStart) {
-        if (season.tankDm2(p) > 0 && dayStart < season.tankDeadlineS(p)) {
-            return true;
-        }
-        int until = time.planterUntil(p, dayStart);
-        return until >= 0 && time.planterFrom(p, dayStart) < until - planter(p).fillSetupS() + longestHoldS;
     }
 
     private double secondsPerDm2(int p, int recipe) {
@@ -145,8 +175,7 @@ final class PlanterRoom {
     }
 
     private Set<BitSet> setsOfPlanters() {
-        BitSet all = new BitSet();
-        all.set(0, season.planterCount());
+        BitSet all = allPlanters();
         Set<BitSet> sets = new LinkedHashSet<>();
         sets.add(all);
         for (FieldGroup group : relaxation.groups()) {
@@ -160,5 +189,11 @@ final class PlanterRoom {
             sets.add(group.planters());
         }
         return sets;
+    }
+
+    private BitSet allPlanters() {
+        BitSet all = new BitSet();
+        all.set(0, season.planterCount());
+        return all;
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * <p>L(d) &gt;= due(d) - Y(d) - (area - Y(last day)).
  *
  * <p>An area planted n days after its window is late at the end of n days, so the sum of L over days is the late area-days.
- * What planters, rigs, compost and water allow stands in {@link PlanterRoom}, {@link RigRoom} and {@link Stocks}. No other
+ * What planters, rigs, compost and water allow stands in {@link PlanterRoom}, {@link PlanterMoves}, {@link RigRoom} and {@link Stocks}. No other
  * rule of the season is looked at.
  *
  * <p>Fields with different windows share a group, as of the areas of a group that may be planted on a day it is always
@@ -48,7 +48,9 @@ final class Relaxation {
                 program.addCost(plantedInAll, -aim.costOfUnserved());
             }
         }
-        new PlanterRoom(season, time, this).addRows();
+        PlanterRoom planters = new PlanterRoom(season, time, this);
+        planters.addRows();
+        new PlanterMoves(season, this, planters).addRows();
         new RigRoom(season, time, this).addRows();
         new Stocks(season, time, this).addRows();
     }
@@ -71,6 +73,13 @@ final class Relaxation {
         return days;
     }
 
+    /** The first day on which anything may be planted; the number of days when there is none. */
+    int firstDay() {
+        return (int) IntStream.range(0, days)
+                .takeWhile(day -> IntStream.range(0, groups.size()).allMatch(g -> planted(g, day) < 0))
+                .count();
+    }
+
     /** Area of a group planted from one day to another, both included, as an expression times a factor. */
     void addPlantedFromTo(LinearProgram.Sum sum, double factor, int group, int firstDay, int lastDay) {
         int until = planted(group, lastDay);
@@ -81,9 +90,9 @@ final class Relaxation {
         }
     }
 
-    /** A row, unless the expression is empty. */
+    /** A row, unless the expression never comes to more. */
     void addAtMost(LinearProgram.Sum sum, double most) {
-        if (!sum.isEmpty()) {
+        if (program.largest(sum) > most) {
             program.atMost(sum, most);
         }
     }

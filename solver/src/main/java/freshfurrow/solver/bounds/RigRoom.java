@@ -6,6 +6,9 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What the rigs of a season can bring within some days.
@@ -32,6 +35,8 @@ import freshfurrow.model.timeline.WorkingTime;
  */
 final class RigRoom {
     private static final double ROUNDING = 1 + 1e-9;
+    private static final double[] SHARES = {0.5, 1};
+    private static final int MOST_FLOWS = 3;
     private static final double GRAM_KG = 0.001;
     private static final double MG_PER_KG = 1e6;
 
@@ -41,9 +46,9 @@ final class RigRoom {
     private final LargestLoads loads;
     private final int longestHoldS;
     private final double shortestSetupS;
-    private final double shortestWayM;
-    private final double highestLPerS;
     private final double shortestTreatmentS;
+    private final WaysToWater ways;
+    private final WaterRoom water;
 
     RigRoom(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
@@ -56,54 +61,104 @@ final class RigRoom {
                 .mapToInt(Planter::fillSetupS)
                 .min()
                 .orElse(0);
-        highestLPerS = season.season().waterPoints().stream()
-                .mapToDouble(WaterPoint::flowLPerS)
-                .max()
-                .orElse(Double.MAX_VALUE);
         shortestTreatmentS = season.season().waterPoints().stream()
                 .mapToInt(WaterPoint::treatmentS)
                 .min()
                 .orElse(0);
-        shortestWayM = season.season().waterPoints().stream()
-                .flatMapToDouble(point -> season.season().fields().stream()
-                        .mapToDouble(field -> season.season().distances().metres(point.id(), field.id())))
-                .min()
-                .orElse(0);
+        ways = new WaysToWater(season);
+        water = new WaterRoom(season, time);
     }
 
     void addRows() {
+        List<Double> sPerL = season.season().waterPoints().stream()
+                .map(point -> 1 / point.flowLPerS())
+                .distinct()
+                .sorted()
+                .limit(MOST_FLOWS)
+                .toList();
+        Trips quickest = new Trips(true, ways.within(0), sPerL.isEmpty() ? 0 : sPerL.get(0));
         for (DaySpans.Span span : DaySpans.of(relaxation.days())) {
-            addRow(span, true);
+            addRow(span, quickest);
             if (span.first() == span.last()) {
-                addRow(span, false);
+                addRow(span, Trips.NONE);
+            }
+        }
+        for (double share : SHARES) {
+            for (double ofPoint : sPerL) {
+                Trips trips = new Trips(true, ways.within(share), ofPoint);
+                DaySpans.ofSeveralDays(relaxation.firstDay(), relaxation.days()).forEach(span -> addRow(span, trips));
             }
         }
     }
 
-    private void addRow(DaySpans.Span span, boolean withWater) {
+    private void addRow(DaySpans.Span span, Trips trips) {
         int until = relaxation.plantableUntil(span.last(), time);
         int from = relaxation.plantableFrom(span.first(), time) - longestHoldS;
-        int recipes = season.season().recipes().size();
-        double[] factor = new double[recipes];
-        for (int r = 0; r < recipes; r++) {
-            factor[r] = rate(0, withWater) / rate(r, withWater);
-        }
+        double[] factor = IntStream.range(0, season.season().recipes().size())
+                .mapToDouble(r -> rate(0, trips) / rate(r, trips))
+                .toArray();
+        double[] dm2PerS = season.season().rigs().stream()
+                .mapToDouble(rig -> fastest(rig, factor, trips))
+                .toArray();
+        FieldCosts costs = new FieldCosts(season, costsOfWays(dm2PerS, trips));
         LinearProgram.Sum planted = new LinearProgram.Sum();
-        for (int g = 0; g < relaxation.groups().size(); g++) {
-            relaxation.addPlantedFromTo(
-                    planted, factor[relaxation.groups().get(g).recipe()], g, span.first(), span.last());
-        }
         double room = madeBefore(factor);
-        for (int i = 0; i < season.season().rigs().size(); i++) {
+        for (int g = 0; g < relaxation.groups().size(); g++) {
+            room += costs.addPlanted(
+                    relaxation, planted, factor[relaxation.groups().get(g).recipe()], g, span);
+        }
+        double earliest = Double.MAX_VALUE;
+        for (int i = 0; i < dm2PerS.length; i++) {
             Rig rig = rig(i);
-            double hours = time.rigS(i, Math.max(0, from - rig.batchTimeS()), Math.max(0, until));
-            double fastest = 0;
-            for (int r = 0; r < recipes; r++) {
-                fastest = Math.max(fastest, factor[r] / secondsPerDm2(rig, r, withWater));
-            }
-            room += (hours + missingS(rig, withWater)) * fastest;
+            int rigFrom = Math.max(0, from - rig.batchTimeS());
+            earliest = Math.min(earliest, rigFrom);
+            room += (time.rigS(i, rigFrom, Math.max(0, until)) + missingS(rig, trips)) * dm2PerS[i];
+        }
+        if (trips.counted()) {
+            double sparedS = sparedAtFastPointsS((int) earliest / WorkingTime.DAY_S, span.last(), trips);
+            room += sparedS * Arrays.stream(dm2PerS).max().orElse(0);
         }
         relaxation.addAtMost(planted, room * ROUNDING);
+    }
+
+    /** What draws at points faster than the trips' take less than they are counted with, s. */
+    private double sparedAtFastPointsS(int firstDay, int lastDay, Trips trips) {
+        List<WaterPoint> points = season.season().waterPoints();
+        double seconds = 0;
+        for (int w = 0; w < points.size(); w++) {
+            double saved = trips.sPerL() - 1 / points.get(w).flowLPerS();
+            if (saved > 0) {
+                seconds += saved * water.litres(w, firstDay, lastDay);
+            }
+        }
+        return seconds;
+    }
+
+    /** By field, for each dm2 of it, in the unit of the rows. */
+    private double[] costsOfWays(double[] dm2PerS, Trips trips) {
+        double perLAndM = Double.MAX_VALUE;
+        for (int i = 0; i < dm2PerS.length; i++) {
+            perLAndM = Math.min(perLAndM, dm2PerS[i] / (rig(i).nurseTankL() * rig(i).roadSpeedMPerS()));
+        }
+        double[] costs = new double[season.fieldCount()];
+        for (int field = 0; trips.counted() && field < costs.length; field++) {
+            int recipe = season.recipeIndex(field);
+            double share = season.season().rigs().stream()
+                    .mapToDouble(rig -> loads.drawnShare(rig, recipe))
+                    .min()
+                    .orElse(0);
+            costs[field] =
+                    perLAndM * 2 * Math.min(ways.metres(field), trips.farthestM()) * share * loads.mixLPerDm2(recipe);
+        }
+        return costs;
+    }
+
+    private double fastest(Rig rig, double[] factor, Trips trips) {
+        double fastest = 0;
+        for (int r = 0; r < factor.length; r++) {
+            fastest = Math.max(fastest, factor[r] / secondsPerDm2(rig, r, trips));
+        }
+        return fastest;
     }
 
     private double madeBefore(double[] factor) {
@@ -117,7 +172,7 @@ final class RigRoom {
         return area;
     }
 
-    private double secondsPerDm2(Rig rig, int recipe, boolean withWater) {
+    private double secondsPerDm2(Rig rig, int recipe, Trips trips) {
         double mixL = loads.mixLPerDm2(recipe);
         double largest = 0;
         for (int p = 0; p < season.planterCount(); p++) {
@@ -129,34 +184,41 @@ final class RigRoom {
                         * (rig.batchTimeS() + rig.cleanTimeS())
                 + mixL / rig.transferLPerS()
                 + shortestSetupS / largest;
-        return withWater
+        return trips.counted()
                 ? seconds
-                        + loads.drawnShare(rig, recipe)
-                                * mixL
-                                * (1 / highestLPerS + (shortestTreatmentS + 2 * shortestWayS(rig)) / rig.nurseTankL())
+                        + loads.drawnShare(rig, recipe) * mixL * (trips.sPerL() + shortestTreatmentS / rig.nurseTankL())
                 : seconds;
     }
 
-    private double missingS(Rig rig, boolean withWater) {
+    private double missingS(Rig rig, Trips trips) {
         double seconds = rig.cleanTimeS();
-        return withWater
-                ? seconds + rig.nurseTankL() / highestLPerS + shortestTreatmentS + 3 * shortestWayS(rig)
+        return trips.counted()
+                ? seconds
+                        + rig.nurseTankL() * trips.sPerL()
+                        + shortestTreatmentS
+                        + 3 * trips.farthestM() / rig.roadSpeedMPerS()
                 : seconds;
     }
 
-    private double shortestWayS(Rig rig) {
-        return shortestWayM / rig.roadSpeedMPerS();
-    }
-
-    private double rate(int recipe, boolean withWater) {
+    private double rate(int recipe, Trips trips) {
         double rate = 0;
         for (Rig rig : season.season().rigs()) {
-            rate += 1 / secondsPerDm2(rig, recipe, withWater);
+            rate += 1 / secondsPerDm2(rig, recipe, trips);
         }
         return rate;
     }
 
     private Rig rig(int i) {
         return season.season().rigs().get(i);
+    }
+
+    /**
+     * What of water trips a row counts.
+     *
+     * @param farthestM no way is counted as longer than this
+     * @param sPerL for each litre drawn, less what points save that are faster
+     */
+    private record Trips(boolean counted, double farthestM, double sPerL) {
+        static final Trips NONE = new Trips(false, 0, 0);
     }
 }

@@ -2,10 +2,12 @@ package freshfurrow.solver.bounds;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What compost and water allow.
@@ -14,39 +16,32 @@ import java.time.temporal.ChronoUnit;
  * planted by the end of a day is at most what the lots weigh that are there by then, and what is in mix on board when the season
  * begins to be played out. It is enough to say so for the last day before each
  * delivery and for the season's last day. Water: what is planted from one day to another is mixed
- * with water drawn on these days, or with what the rigs' nurse tanks and the planters' tanks hold when the first of these days
- * begins; on the season's first day they are empty, unless it is already under way. A point gives no more than its daily limit on each
- * day on which a rig works; and no more than its hoses let through while it is open and any rig works, where each draw takes up a hose
- * for its treatment too and is no larger than the largest nurse tank. Rows that would allow all mix of the season are left out.
+ * with water drawn on these days ({@link WaterRoom}), or with what the rigs' nurse tanks hold when the first of these days begins, and the tanks of
+ * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way.
+ * Rows that would allow all mix of the season are left out.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
     private static final double MG_PER_KG = 1e6;
 
-    /** The timeline counts whole mL. */
-    private static final double ROUNDING_L = 0.001;
-
     private final CompiledSeason season;
-    private final WorkingTime time;
+    private final WaterRoom water;
+    private final OvernightLoads overnight;
     private final Relaxation relaxation;
     private final LargestLoads loads;
     private final double mostLPerDm2;
-    private final double largestNurseTankL;
 
     /** Mix of all that the groups have, L. */
     private final double allMixL;
 
     Stocks(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
-        this.time = time;
+        water = new WaterRoom(season, time);
+        overnight = new OvernightLoads(season, time);
         this.relaxation = relaxation;
         this.loads = new LargestLoads(season);
         mostLPerDm2 = relaxation.groups().stream()
                 .mapToDouble(group -> loads.mixLPerDm2(group.recipe()))
-                .max()
-                .orElse(0);
-        largestNurseTankL = season.season().rigs().stream()
-                .mapToDouble(Rig::nurseTankL)
                 .max()
                 .orElse(0);
         allMixL = relaxation.groups().stream()
@@ -64,9 +59,9 @@ final class Stocks {
         for (int lastDay = 0; lastDay < relaxation.days(); lastDay++) {
             addWater(0, lastDay);
         }
-        DaySpans.of(relaxation.days()).stream()
-                .filter(span -> span.first() > 0)
-                .forEach(span -> addWater(span.first(), span.last()));
+        Set<DaySpans.Span> later = new LinkedHashSet<>(DaySpans.of(relaxation.days()));
+        later.addAll(DaySpans.fromDay(relaxation.firstDay(), relaxation.days()));
+        later.stream().filter(span -> span.first() > 0).forEach(span -> addWater(span.first(), span.last()));
     }
 
     private int day(CompostLot lot) {
@@ -94,7 +89,7 @@ final class Stocks {
 
     private void addWater(int firstDay, int lastDay) {
         double litres = drawnL(firstDay, lastDay)
-                + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL());
+                + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL(firstDay));
         if (litres >= allMixL) {
             return;
         }
@@ -110,21 +105,10 @@ final class Stocks {
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);
     }
 
-    /** The most that may be drawn from the start of one day to the end of another, L. */
     private double drawnL(int firstDay, int lastDay) {
-        int workDays = daysWithRig(firstDay, lastDay);
-        double litres = 0;
-        for (int w = 0; w < season.season().waterPoints().size(); w++) {
-            WaterPoint point = season.season().waterPoints().get(w);
-            double hoseS = (double) point.hoses()
-                    * time.drawableS(w, firstDay * WorkingTime.DAY_S, (lastDay + 1) * WorkingTime.DAY_S);
-            double throughHosesL = hoseS / (1 / point.flowLPerS() + point.treatmentS() / largestNurseTankL);
-            double limitL = point.dailyLimitL().isPresent()
-                    ? (point.dailyLimitL().getAsDouble() + ROUNDING_L) * workDays
-                    : Double.MAX_VALUE;
-            litres += Math.min(throughHosesL, limitL);
-        }
-        return litres;
+        return IntStream.range(0, season.season().waterPoints().size())
+                .mapToDouble(point -> water.litres(point, firstDay, lastDay))
+                .sum();
     }
 
     private double onBoardMg() {
@@ -138,23 +122,13 @@ final class Stocks {
         return mg;
     }
 
-    private double tanksL() {
+    /** What rigs and planters may have on board when a day begins, L. */
+    private double tanksL(int day) {
         return season.season().rigs().stream().mapToDouble(Rig::nurseTankL).sum()
-                + season.season().planters().stream()
-                        .mapToDouble(planter -> planter.tankL() + 1)
+                + IntStream.range(0, season.planterCount())
+                        .filter(planter -> overnight.mayBeKept(planter, day))
+                        .mapToDouble(planter ->
+                                season.season().planters().get(planter).tankL() + 1)
                         .sum();
-    }
-
-    private int daysWithRig(int firstDay, int lastDay) {
-        int days = 0;
-        for (int day = firstDay; day <= lastDay; day++) {
-            for (int r = 0; r < season.season().rigs().size(); r++) {
-                if (time.rigS(r, day * WorkingTime.DAY_S, (day + 1) * WorkingTime.DAY_S) > 0) {
-                    days++;
-                    break;
-                }
-            }
-        }
-        return days;
     }
 }

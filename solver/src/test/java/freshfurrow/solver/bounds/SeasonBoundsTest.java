@@ -59,6 +59,51 @@ class SeasonBoundsTest {
         assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isEqualTo(-1200);
     }
 
+    /**
+     * A field takes 2,080 s and the move to it as long, so in two or more days of 4,160 s there is one field a day and, as the planter may have begun
+     * with one, half a field. With two by the first day and then 2 1/2, 3 1/2 and so on, of eight fields due on the first 6, 5 1/2, 4 1/2, 3 1/2,
+     * 2 1/2, 1 1/2 and 1/2 are late at the ends of days: 24 field-days of 2 ha.
+     */
+    @Test
+    void whatMovesLeaveNoTimeForIsLate() {
+        CompiledSeason season = CompiledSeason.of(
+                dueAtOnce(new TwoFieldsADay(1).moveTimeS(2_080), 8).season(10));
+        Plan plan = plantedInOrder(season, 8);
+
+        assertThat(medium(season, plan)).isCloseTo(48, within(0.02));
+    }
+
+    /**
+     * 864 km at 10 m/s are a day. A field takes half of a nurse tank, so a day of driving, and 202 s of the rig. By the end of day d, counted from 0, it has
+     * d days and the 11,960 s from hold time and batch before the first fill to the end of planting, 4 s in which the water it begins with
+     * would have been drawn, and the three ways that may lie outside. That is 86,400 d + 271,164 s, for at the most 5.126 fields by the third day,
+     * 6.124, 7.122, 8.119 and 9.117 by those after. With two and four before, of ten fields 8, 6, 4.874, 3.876, 2.878, 1.881 and 0.883 are late.
+     */
+    @Test
+    void whatARigHasToDriveForIsLate() {
+        CompiledSeason season = CompiledSeason.of(
+                dueAtOnce(new TwoFieldsADay(1).farFromWater(864_000), 10).season(14));
+        Plan plan = plantedInOrder(season, 10);
+
+        assertThat(medium(season, plan)).isCloseTo(2 * 28.392, within(0.05));
+    }
+
+    /**
+     * The 200 L of a field take the rig a day at the well and 2 s at the spring, which gives 100 L a day. A field takes it 86,600 s by the well; by the end of
+     * day d, counted from 0, it has 86,400 d + 11,960 s, a day each for the two fields that a nurse tank of water is for, and 43,199 s a day by
+     * the spring. That is 2.633 + 1.497 d fields: 5.627 by the third day, then 7.123 and 8.62. With two and four before, of ten 8, 6, 4.373, 2.877 and
+     * 1.38 are late.
+     */
+    @Test
+    void whatIsDrawnSlowlyIsLate() {
+        CompiledSeason season =
+                CompiledSeason.of(dueAtOnce(new TwoFieldsADay(1).slowWellAndSpring(200 / 86_400.0, 100), 10)
+                        .season(12));
+        Plan plan = plantedInOrder(season, 10);
+
+        assertThat(medium(season, plan)).isCloseTo(2 * 22.63, within(0.05));
+    }
+
     /** 12 ha at 4 ha a load are 3 loads; their 1,200 L at 800 L a nurse tank are 2 trips. Of half of it, 2 loads and 1 trip. */
     @Test
     void loadsFillTanksAndTripsFillNurseTanks() {
@@ -107,9 +152,19 @@ class SeasonBoundsTest {
     }
 
     private static TwoFieldsADay sixFieldsDueAtOnce() {
-        TwoFieldsADay season = new TwoFieldsADay(1);
-        IntStream.range(0, 6).forEach(i -> season.field(0, 0, 1));
+        return dueAtOnce(new TwoFieldsADay(1), 6);
+    }
+
+    private static TwoFieldsADay dueAtOnce(TwoFieldsADay season, int fields) {
+        IntStream.range(0, fields).forEach(i -> season.field(0, 0, 1));
         return season;
+    }
+
+    /** Weighted late ha-days that no plan is below, and this one is not. */
+    private static double medium(CompiledSeason season, Plan plan) {
+        long medium = SeasonBounds.of(season).forPlan(plan).medium();
+        assertThat(plan.score().medium()).isLessThanOrEqualTo(medium);
+        return medium / -100.0;
     }
 
     /** The first planter plants so many fields in the order of the season. */

@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Seasons in which a planter plants just two fields a day. All places are one. A field has 2 ha, which takes 2,000 s at 10 m2/s.
@@ -42,8 +43,11 @@ final class TwoFieldsADay {
 
     private final int planters;
     private double nurseTankL = 800;
+    private int moveTimeS;
+    private double metresToWater;
     private WaterPoint well =
             new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+    private final List<WaterPoint> morePoints = new ArrayList<>();
     private final List<Field> fields = new ArrayList<>();
 
     TwoFieldsADay(int planters) {
@@ -76,6 +80,28 @@ final class TwoFieldsADay {
         return this;
     }
 
+    /** To move to a field takes so long. */
+    TwoFieldsADay moveTimeS(int seconds) {
+        moveTimeS = seconds;
+        return this;
+    }
+
+    /** The well is so far from all else, and a nurse tank holds no more than a planter's. */
+    TwoFieldsADay farFromWater(double metres) {
+        metresToWater = metres;
+        nurseTankL = 400;
+        return this;
+    }
+
+    /** The well gives no more than that, a spring at the same place much faster but not so much a day; a nurse tank holds no more than a planter's. */
+    TwoFieldsADay slowWellAndSpring(double flowLPerS, double springLADay) {
+        nurseTankL = 400;
+        well = new WaterPoint("well", Optional.empty(), flowLPerS, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+        morePoints.add(new WaterPoint(
+                "spring", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.of(springLADay), 0));
+        return this;
+    }
+
     Season season(int days) {
         return new Season(
                 "two fields a day",
@@ -88,18 +114,18 @@ final class TwoFieldsADay {
                 fields,
                 IntStream.range(0, planters).mapToObj(i -> planter("P" + i)).toList(),
                 IntStream.range(0, planters).mapToObj(i -> rig("R" + i)).toList(),
-                List.of(well),
+                Stream.concat(Stream.of(well), morePoints.stream()).toList(),
                 List.of(new CompostLot("windrow", 1e4, FIRST)),
                 new Drying(0, 0, 0, 0),
                 List.of(),
-                (from, to) -> 0,
+                (from, to) -> from.equals("well") == to.equals("well") ? 0 : metresToWater,
                 Goals.DEFAULT,
                 DisplayUnits.METRIC);
     }
 
-    private static Planter planter(String id) {
+    private Planter planter(String id) {
         WorkHours hours = new WorkHours(List.of(new DaySpan(START_S, START_S + DAY_WORK_S)));
-        return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, 0, "yard", hours);
+        return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, moveTimeS, "yard", hours);
     }
 
     private Rig rig(String id) {

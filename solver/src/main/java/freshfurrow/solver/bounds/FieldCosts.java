@@ -1,0 +1,36 @@
+package freshfurrow.solver.bounds;
+
+import freshfurrow.model.timeline.CompiledSeason;
+import java.util.List;
+
+/**
+ * What each dm2 of a field takes, in a row of the relaxation, beside what any of its recipe takes.
+ *
+ * <p>Proof that the row holds for groups. Of field f, of area A(f), the area x(f) is planted on some days, of its group X. With C the largest cost c(f) of
+ * the fields of the group that may be planted by then, the sum of c(f) x(f) is C X less the sum of (C - c(f)) x(f), and x(f) &lt;= A(f). So it is
+ * at least C X less the sum of (C - c(f)) A(f), which is added to the room of the row. Costs may be capped: that only eases
+ * the row, and where few of the fields can be planted on the days less is spared so.
+ */
+final class FieldCosts {
+    private final CompiledSeason season;
+    private final double[] perDm2;
+
+    /** @param perDm2 by field, 0 or more */
+    FieldCosts(CompiledSeason season, double[] perDm2) {
+        this.season = season;
+        this.perDm2 = perDm2;
+    }
+
+    /** Adds what is planted of a group on some days to the sum, and returns what the row's room grows by. */
+    double addPlanted(Relaxation relaxation, LinearProgram.Sum planted, double factor, int group, DaySpans.Span span) {
+        List<Integer> fields = relaxation.groups().get(group).fields().stream()
+                .filter(field -> season.windowFirstDay(field) <= span.last())
+                .toList();
+        double largest =
+                fields.stream().mapToDouble(field -> perDm2[field]).max().orElse(0);
+        relaxation.addPlantedFromTo(planted, factor + largest, group, span.first(), span.last());
+        return fields.stream()
+                .mapToDouble(field -> (largest - perDm2[field]) * season.areaDm2(field))
+                .sum();
+    }
+}
