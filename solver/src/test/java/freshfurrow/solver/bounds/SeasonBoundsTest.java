@@ -74,6 +74,21 @@ class SeasonBoundsTest {
     }
 
     /**
+     * The planter moves to a field in 2,050 s and plants it in 2,110 s: the first on the first day and, as it rains every day then, one a day from the
+     * third on, for which it has moved in the rain of the day before. Of six fields due on the first day five are late by 2, 3, 4, 5 and 6 days.
+     */
+    @Test
+    void movesInTheRainTakeNoTimeOfPlanting() {
+        CompiledSeason season = CompiledSeason.of(
+                dueAtOnce(new TwoFieldsADay(1).moveTimeS(2_050).rainAfter(2_110, 8), 6)
+                        .season(8));
+        Plan plan = plantedInOrder(season, 6);
+
+        assertThat(plan.totals().lateHaDays()).isEqualTo(40);
+        assertThat(medium(season, plan)).isPositive();
+    }
+
+    /**
      * 864 km at 10 m/s are a day. A field takes half of a nurse tank, so a day of driving, and 202 s of the rig. By the end of day d, counted from 0, it has
      * d days and the 11,960 s from hold time and batch before the first fill to the end of planting, 4 s in which the water it begins with
      * would have been drawn, and the three ways that may lie outside. That is 86,400 d + 271,164 s, for at the most 5.126 fields by the third day,

@@ -12,6 +12,7 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -48,6 +49,7 @@ final class TwoFieldsADay {
     private WaterPoint well =
             new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
     private final List<WaterPoint> morePoints = new ArrayList<>();
+    private final List<Rain> rain = new ArrayList<>();
     private final List<Field> fields = new ArrayList<>();
 
     TwoFieldsADay(int planters) {
@@ -102,6 +104,14 @@ final class TwoFieldsADay {
         return this;
     }
 
+    /** On all days but the first it rains so long after the planters have begun, and for the rest of the day all is wet. */
+    TwoFieldsADay rainAfter(int seconds, int days) {
+        for (int day = 1; day < days; day++) {
+            rain.add(new Rain(FIRST.plusDays(day), START_S + seconds, 20));
+        }
+        return this;
+    }
+
     Season season(int days) {
         return new Season(
                 "two fields a day",
@@ -116,8 +126,8 @@ final class TwoFieldsADay {
                 IntStream.range(0, planters).mapToObj(i -> rig("R" + i)).toList(),
                 Stream.concat(Stream.of(well), morePoints.stream()).toList(),
                 List.of(new CompostLot("windrow", 1e4, FIRST)),
-                new Drying(0, 0, 0, 0),
-                List.of(),
+                new Drying(0, 0.025, 0, 0),
+                rain,
                 (from, to) -> from.equals("well") == to.equals("well") ? 0 : metresToWater,
                 Goals.DEFAULT,
                 DisplayUnits.METRIC);
