@@ -23,15 +23,19 @@ import java.util.stream.IntStream;
  *       batch before, which is allowed for);
  *   <li>the transfers: pumping, and the shortest setup for each load, of which none is larger than {@link LargestLoads};
  *   <li>its water trips: a nurse tank of water or mix may be on board before, all else is drawn in the time, a nurse tank a draw at
- *       the most, at the highest flow; each draw takes the shortest treatment, the shortest way from a point to a field, and all but
- *       the first the way back. These count only in the rows with water.
+ *       the most; each draw takes the shortest treatment, and for each litre what it takes at one of the points, less what is saved on as much as
+ *       faster points may give ({@link WaterRoom}). From one draw to the next a rig serves fields of a nurse tank or less, and drives at
+ *       least to the farthest of them and back ({@link WaysToWater}), so for each field to it and back, times its share of
+ *       the nurse tank. Of these ways three may lie outside: there and back with what is on board before, and back at the end. These count only in the rows with
+ *       water, in some of them no way as longer than that to the field in the middle or the nearest.
  * </ul>
  *
  * <p>What mix planters and rigs have on board when the season begins to be played out takes no time of the rigs, so its area is added to
  * the room of every row.
  *
  * <p>That gives seconds(rig, r) per area and seconds(rig) that may be missing, and with factors of recipes as in {@link
- * PlanterRoom} the rows: sum of w(r) x area(r) &lt;= sum over rigs of (hours + missing) x the largest w(r) / seconds(rig, r).
+ * PlanterRoom} the rows: sum of w(r) x area(r) &lt;= sum over rigs of (hours + missing) x the largest w(r) / seconds(rig, r). The ways of
+ * a field come to its area by {@link FieldCosts}, in the same unit by the rig for which that is least.
  */
 final class RigRoom {
     private static final double ROUNDING = 1 + 1e-9;
@@ -100,9 +104,10 @@ final class RigRoom {
         double[] dm2PerS = season.season().rigs().stream()
                 .mapToDouble(rig -> fastest(rig, factor, trips))
                 .toArray();
-        FieldCosts costs = new FieldCosts(season, costsOfWays(dm2PerS, trips));
+        double[] waysCost = costsOfWays(dm2PerS, trips);
+        FieldCosts costs = new FieldCosts(season, waysCost);
         LinearProgram.Sum planted = new LinearProgram.Sum();
-        double room = madeBefore(factor);
+        double room = madeBefore(factor, Arrays.stream(waysCost).max().orElse(0));
         for (int g = 0; g < relaxation.groups().size(); g++) {
             room += costs.addPlanted(
                     relaxation, planted, factor[relaxation.groups().get(g).recipe()], g, span);
@@ -161,10 +166,11 @@ final class RigRoom {
         return fastest;
     }
 
-    private double madeBefore(double[] factor) {
+    /** Of what is on board when the season begins to be played out, the planters' part takes no drive of a rig either. */
+    private double madeBefore(double[] factor, double largestWayCost) {
         double area = 0;
         for (int p = 0; p < season.planterCount(); p++) {
-            area += factor[season.tankRecipe(p)] * season.tankDm2(p);
+            area += (factor[season.tankRecipe(p)] + largestWayCost) * season.tankDm2(p);
         }
         for (int r = 0; r < season.season().rigs().size(); r++) {
             area += factor[season.rigMixRecipe(r)] * season.rigMixDm2(r);

@@ -32,7 +32,18 @@ class PlansKeepToTheBoundsTest {
 
     @Property(tries = 400)
     void whatAPlanPlantsKeepsToEveryRow(@ForAll long seed) {
-        Season season = RandomSeasons.season(seed, MOST_FIELDS);
+        assertKeepsToEveryRow(RandomSeasons.season(seed, MOST_FIELDS), seed);
+    }
+
+    @Property(tries = 400)
+    void whatAPlanOfWhatIsLeftPlantsKeepsToEveryRow(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.season(seed, MOST_FIELDS), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+
+        assertKeepsToEveryRow(left, seed);
+    }
+
+    private static void assertKeepsToEveryRow(Season season, long seed) {
         CompiledSeason compiled = CompiledSeason.of(season);
         Relaxation relaxation = Relaxation.of(compiled, FieldGroups.of(compiled), Aim.unserved());
 

@@ -6,12 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +106,27 @@ class SeasonBoundsTest {
         Plan plan = plantedInOrder(season, 10);
 
         assertThat(medium(season, plan)).isCloseTo(2 * 28.392, within(0.05));
+    }
+
+    /** Three planters have a load in the tank for two fields each, which they plant at once, however far away the one rig is. */
+    @Test
+    void whatIsInTanksTakesNoDrive() {
+        Season season = dueAtOnce(new TwoFieldsADay(3).farFromWater(864_000), 6).season(5);
+        LocalDateTime now = season.first().atTime(8, 0);
+        Standing.OfPlanter full = new Standing.OfPlanter(
+                "yard",
+                now,
+                Optional.empty(),
+                Optional.of(new Standing.Tank("L", "R0", new Mix("standard", 4, now.plusHours(2), List.of()))));
+        CompiledSeason underWay = CompiledSeason.of(season.change()
+                .rigs(season.rigs().subList(0, 1))
+                .standing(new Standing(
+                        now, Map.of("P0", full, "P1", full, "P2", full), Map.of(), Map.of(), Map.of(), 1, 1))
+                .season());
+        Plan plan = record(underWay, List.of(ids(underWay, 0, 2), ids(underWay, 2, 4), ids(underWay, 4, 6)));
+
+        assertThat(plan.totals().lateHaDays()).isZero();
+        assertThat(medium(underWay, plan)).isZero();
     }
 
     /**
