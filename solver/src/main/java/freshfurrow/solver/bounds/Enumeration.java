@@ -3,6 +3,7 @@ package freshfurrow.solver.bounds;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
+import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.schedule.FieldLists;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;

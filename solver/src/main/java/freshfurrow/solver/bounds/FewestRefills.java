@@ -4,6 +4,8 @@ import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.relaxation.FieldGroups;
+import freshfurrow.solver.relaxation.LargestLoads;
 
 /**
  * Planter fills and water trips that no plan can go below.

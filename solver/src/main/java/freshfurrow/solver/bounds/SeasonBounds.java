@@ -2,6 +2,11 @@ package freshfurrow.solver.bounds;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.linear.ProvenBound;
+import freshfurrow.solver.relaxation.Aim;
+import freshfurrow.solver.relaxation.FieldGroup;
+import freshfurrow.solver.relaxation.FieldGroups;
+import freshfurrow.solver.relaxation.Relaxation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -92,9 +97,10 @@ public final class SeasonBounds {
 
     /** What the aim comes to at the least, in its unit, 0 or more. */
     private BigDecimal least(Aim aim, long unservedAnywayDm2) {
-        LinearProgram program = Relaxation.of(season, groups, aim).program();
         BigDecimal unserved =
                 new BigDecimal(aim.costOfUnserved()).multiply(BigDecimal.valueOf(placeableDm2 + unservedAnywayDm2));
-        return ProvenBound.of(program, RowWeights.of(program)).add(unserved).max(BigDecimal.ZERO);
+        return ProvenBound.of(Relaxation.of(season, groups, aim).program())
+                .add(unserved)
+                .max(BigDecimal.ZERO);
     }
 }

@@ -1,9 +1,10 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
+import freshfurrow.solver.linear.LinearProgram;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashSet;
 import java.util.Set;

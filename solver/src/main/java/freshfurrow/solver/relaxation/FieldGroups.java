@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
@@ -19,7 +19,7 @@ import java.util.TreeSet;
  * the next weight below that is told apart. Where there are few groups then, they are told apart by the opening of their windows
  * too. All that only eases the season, so that what bounds the eased season bounds the season.
  */
-final class FieldGroups {
+public final class FieldGroups {
     private static final int MOST_SETS = 3;
     private static final int MOST_WEIGHTS = 6;
     private static final int MOST_GROUPS = 24;
@@ -38,14 +38,14 @@ final class FieldGroups {
     private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int opens) {}
 
     /** The groups of all fields that some planter may plant. */
-    static List<FieldGroup> of(CompiledSeason season) {
+    public static List<FieldGroup> of(CompiledSeason season) {
         FieldGroups maker = new FieldGroups(season);
         List<FieldGroup> byOpening = maker.groups(true);
         return byOpening.size() <= MOST_GROUPS ? byOpening : maker.groups(false);
     }
 
     /** Planters that may plant a field. */
-    static BitSet planters(CompiledSeason season, int field) {
+    public static BitSet planters(CompiledSeason season, int field) {
         BitSet planters = new BitSet();
         for (int p = 0; p < season.planterCount(); p++) {
             planters.set(p, season.allows(p, field));

@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.linear;
 
 import java.math.BigDecimal;
 
@@ -11,8 +11,13 @@ import java.math.BigDecimal;
  * Weights from a solver that stopped early or rounded give a weaker bound, never a wrong one (weak duality, see for instance
  * Neumaier and Shcherbina, 'Safe bounds in linear and mixed-integer linear programming', Mathematical Programming 2004).
  */
-final class ProvenBound {
+public final class ProvenBound {
     private ProvenBound() {}
+
+    /** By the weights that a solver library proposes. */
+    public static BigDecimal of(LinearProgram program) {
+        return of(program, RowWeights.of(program));
+    }
 
     /** @param weights of the rows; those below 0 count as 0 */
     static BigDecimal of(LinearProgram program, double[] weights) {

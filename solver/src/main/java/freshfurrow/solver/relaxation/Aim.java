@@ -1,31 +1,33 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
+
+import freshfurrow.solver.linear.LinearProgram;
 
 /**
  * What a {@link Relaxation} makes least.
  *
  * @param costOfUnserved of a dm2 that is not planted, in the unit of the aim
  */
-record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
+public record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
     private static final double WEIGHT_ONE = 1000;
 
-    private enum Kind {
+    enum Kind {
         SCORE,
         UNSERVED,
         LATE
     }
 
     /** Late and unserved area as the score weighs them, dm2-days. */
-    static Aim score(double costOfUnserved) {
+    public static Aim score(double costOfUnserved) {
         return new Aim(Kind.SCORE, costOfUnserved, Double.MAX_VALUE);
     }
 
     /** Area not planted, dm2. */
-    static Aim unserved() {
+    public static Aim unserved() {
         return new Aim(Kind.UNSERVED, 1, Double.MAX_VALUE);
     }
 
     /** Unweighted late area, dm2-days, with no more than so much left unplanted. */
-    static Aim late(double mostUnservedDm2) {
+    public static Aim late(double mostUnservedDm2) {
         return new Aim(Kind.LATE, 0, mostUnservedDm2);
     }
 

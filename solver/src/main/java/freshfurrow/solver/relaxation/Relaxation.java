@@ -1,7 +1,8 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
+import freshfurrow.solver.linear.LinearProgram;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -24,7 +25,7 @@ import java.util.stream.IntStream;
  * <p>Fields with different windows share a group, as of the areas of a group that may be planted on a day it is always
  * best to plant what is due first, and the rows ask for no more than that.
  */
-final class Relaxation {
+public final class Relaxation {
     /** Windows that closed earlier than this before the season began add no lateness here. */
     private static final int DAYS_BEFORE_SEASON = 60;
 
@@ -55,13 +56,19 @@ final class Relaxation {
         new Stocks(season, time, this).addRows();
     }
 
-    static Relaxation of(CompiledSeason season, List<FieldGroup> groups, Aim aim) {
+    /**
+     * The program of what an aim makes least.
+     *
+     * @param groups of the fields that may be planted: {@link FieldGroups}
+     */
+    public static Relaxation of(CompiledSeason season, List<FieldGroup> groups, Aim aim) {
         Relaxation relaxation = new Relaxation(season, groups, aim);
         aim.addRows(relaxation);
         return relaxation;
     }
 
-    LinearProgram program() {
+    /** What the aim comes to, but for a constant, at the least: areas in dm2. */
+    public LinearProgram program() {
         return program;
     }
 

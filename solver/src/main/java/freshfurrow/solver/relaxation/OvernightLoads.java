@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.timeline.CompiledSeason;

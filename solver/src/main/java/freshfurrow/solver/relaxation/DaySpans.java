@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

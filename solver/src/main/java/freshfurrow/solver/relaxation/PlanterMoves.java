@@ -1,7 +1,8 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.linear.LinearProgram;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 

@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -8,18 +8,18 @@ import freshfurrow.model.timeline.CompiledSeason;
  * CompiledSeason#largestLoadDm2}) and, as its water or mix comes on one rig, the nurse tank of a rig; the timeline lets a hair
  * of 2 dm2 in beside either.
  */
-final class LargestLoads {
+public final class LargestLoads {
     private static final double DM2_PER_HA = 1e6;
     private static final int ROUNDING_DM2 = 3;
 
     private final CompiledSeason season;
 
-    LargestLoads(CompiledSeason season) {
+    public LargestLoads(CompiledSeason season) {
         this.season = season;
     }
 
     /** Of one load, dm2, above 0. */
-    double dm2(int planter, int recipe) {
+    public double dm2(int planter, int recipe) {
         double nurse = 0;
         for (Rig rig : season.season().rigs()) {
             nurse = Math.max(nurse, rig.nurseTankL() / mixLPerDm2(recipe));
@@ -30,15 +30,17 @@ final class LargestLoads {
     /**
      * The share of a load's mix that is drawn as water: all of it, but for the hair that may come beside a full nurse tank.
      */
-    double drawnShare(Rig rig, int recipe) {
+    public double drawnShare(Rig rig, int recipe) {
         return Math.max(0, 1 - ROUNDING_DM2 * mixLPerDm2(recipe) / rig.nurseTankL());
     }
 
-    double mixLPerDm2(int recipe) {
+    /** Finished mix, L/dm2. */
+    public double mixLPerDm2(int recipe) {
         return season.season().recipes().get(recipe).mixLPerHa() / DM2_PER_HA;
     }
 
-    double compostMgPerDm2(int recipe) {
+    /** Compost, mg/dm2. */
+    public double compostMgPerDm2(int recipe) {
         return season.season().recipes().get(recipe).compostKgPerHa();
     }
 }

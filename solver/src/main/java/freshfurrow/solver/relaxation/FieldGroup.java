@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.BitSet;
@@ -12,9 +12,10 @@ import java.util.List;
  * @param sample one of the fields, for its drainage class
  * @param weight what a late day counts, in thousandths, or less
  */
-record FieldGroup(CompiledSeason season, List<Integer> fields, BitSet planters, int sample, int recipe, long weight) {
+public record FieldGroup(
+        CompiledSeason season, List<Integer> fields, BitSet planters, int sample, int recipe, long weight) {
     /** Area in whole, dm2. */
-    long area() {
+    public long area() {
         return fields.stream().mapToLong(season::areaDm2).sum();
     }
 

@@ -1,6 +1,7 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.linear.LinearProgram;
 import java.util.List;
 
 /**

@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.linear;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,18 +10,20 @@ import java.util.Map;
  * Minimise cost x subject to rows of the form sum of coefficient x &gt;= right side, and 0 &lt;= x &lt;= upper. Every variable is
  * bounded, so that any weights of the rows give a bound: see {@link ProvenBound}.
  */
-final class LinearProgram {
+public final class LinearProgram {
     private final List<Row> rows = new ArrayList<>();
     private double[] cost = new double[64];
     private double[] upper = new double[64];
     private int variables;
 
-    record Term(int variable, double coefficient) {}
+    /** A variable times a coefficient. */
+    public record Term(int variable, double coefficient) {}
 
-    record Row(List<Term> terms, double atLeast) {}
+    /** The terms come to at least so much together. */
+    public record Row(List<Term> terms, double atLeast) {}
 
     /** Adds a variable and returns its index. */
-    int variable(double most) {
+    public int variable(double most) {
         if (!(most >= 0) || Double.isInfinite(most)) {
             throw new IllegalArgumentException("a variable goes from 0 to a finite bound, not to " + most);
         }
@@ -33,20 +35,23 @@ final class LinearProgram {
         return variables++;
     }
 
-    void addCost(int variable, double costPerUnit) {
+    /** Adds to what a unit of a variable costs: 0 to begin with. */
+    public void addCost(int variable, double costPerUnit) {
         cost[variable] += costPerUnit;
     }
 
-    void atLeast(Sum sum, double least) {
+    /** Adds a row. */
+    public void atLeast(Sum sum, double least) {
         add(sum, 1, least);
     }
 
-    void atMost(Sum sum, double most) {
+    /** Adds a row, kept with all signs turned. */
+    public void atMost(Sum sum, double most) {
         add(sum, -1, -most);
     }
 
     /** What an expression comes to at the most, whatever the rows. */
-    double largest(Sum sum) {
+    public double largest(Sum sum) {
         double largest = 0;
         for (Map.Entry<Integer, Double> term : sum.coefficients.entrySet()) {
             largest += Math.max(0, term.getValue()) * upper[term.getKey()];
@@ -60,27 +65,32 @@ final class LinearProgram {
         rows.add(new Row(List.copyOf(terms), least));
     }
 
-    int variables() {
+    /** How many there are; their indices go from 0. */
+    public int variables() {
         return variables;
     }
 
-    double cost(int variable) {
+    /** Of a unit of a variable. */
+    public double cost(int variable) {
         return cost[variable];
     }
 
-    double upper(int variable) {
+    /** The most that a variable may be. */
+    public double upper(int variable) {
         return upper[variable];
     }
 
-    List<Row> rows() {
+    /** In the order in which they were added. */
+    public List<Row> rows() {
         return rows;
     }
 
     /** A linear expression. */
-    static final class Sum {
+    public static final class Sum {
         private final Map<Integer, Double> coefficients = new LinkedHashMap<>();
 
-        Sum plus(double coefficient, int variable) {
+        /** Adds a term, to the one that the variable has already if there is one. */
+        public Sum plus(double coefficient, int variable) {
             coefficients.merge(variable, coefficient, Double::sum);
             return this;
         }

@@ -1,9 +1,10 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
+import freshfurrow.solver.linear.LinearProgram;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;

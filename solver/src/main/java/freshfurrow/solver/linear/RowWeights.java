@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.linear;
 
 import java.util.List;
 import org.ojalgo.optimisation.Expression;

@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.linear;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package freshfurrow.solver.bounds;
+package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
@@ -6,6 +6,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
+import freshfurrow.solver.linear.LinearProgram;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;

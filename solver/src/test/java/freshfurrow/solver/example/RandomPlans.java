@@ -1,0 +1,38 @@
+package freshfurrow.solver.example;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.RandomSeasons;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.construction.FirstLists;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plans of a season that are not all bad. */
+public final class RandomPlans {
+    private RandomPlans() {}
+
+    /** The best of the first lists, and lists at random. */
+    public static List<Plan> of(CompiledSeason compiled, long seed) {
+        List<String> ids =
+                compiled.season().fields().stream().map(field -> field.id()).toList();
+        List<Plan> plans = new ArrayList<>();
+        plans.add(record(
+                compiled,
+                FirstLists.best(compiled).byPlanter().stream()
+                        .map(list -> list.stream().map(ids::get).toList())
+                        .toList()));
+        for (int i = 0; i < 4; i++) {
+            plans.add(record(compiled, RandomSeasons.lists(compiled.season(), seed + i)));
+        }
+        return plans;
+    }
+
+    /** What comes of lists. */
+    public static Plan record(CompiledSeason compiled, List<List<String>> lists) {
+        return PlanRecorder.record(
+                compiled,
+                lists,
+                new Plan.SeasonSource("", "", "", compiled.season().units()));
+    }
+}
