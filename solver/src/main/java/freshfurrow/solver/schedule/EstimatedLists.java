@@ -14,11 +14,23 @@ public final class EstimatedLists implements ListScorer {
     private final CompiledSeason season;
     private final ListEstimate estimate;
     private final GoalSet goals;
+    private final double moreMinPerFill;
     private final boolean[] changed;
     private final int[] fields;
 
+    /** By the goals of the season. */
     public EstimatedLists(CompiledSeason season, SeasonEstimate estimate, Stops stops) {
+        this(season, estimate, stops, 0);
+    }
+
+    /**
+     * By the goals of the season, but for fills, which count for more.
+     *
+     * @param timesMore so many times their weight more, 0 or more
+     */
+    public EstimatedLists(CompiledSeason season, SeasonEstimate estimate, Stops stops, double timesMore) {
         this.season = season;
+        moreMinPerFill = timesMore * season.season().goals().refillMin();
         this.estimate = new ListEstimate(season, estimate, stops);
         this.goals = GoalSet.of(season.season());
         this.changed = new boolean[season.planterCount()];
@@ -66,7 +78,8 @@ public final class EstimatedLists implements ListScorer {
     }
 
     private HardMediumSoftLongScore score() {
-        return HardMediumSoftLongScore.of(goals.hard(estimate), goals.medium(estimate), goals.soft(estimate));
+        long soft = goals.soft(estimate) - Math.round(moreMinPerFill * estimate.fills());
+        return HardMediumSoftLongScore.of(goals.hard(estimate), goals.medium(estimate), soft);
     }
 
     @Override

@@ -21,13 +21,19 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Makes lists better by an estimate, which is much faster than the timeline but has to learn from it how long planters stand: from the
- * lists that it begins with and from those that it finds. So it goes in short passes. Each anneals by the estimate, and what it
- * finds is kept only where the timeline says that it is better.
+ * lists that it begins with and from those that it finds. So it goes in short passes. Each anneals by the estimate, with the goals as
+ * they are and, where nothing is late, with fills counting for more; what it finds is kept only where the timeline says that it is better.
  */
 final class EstimatedSearch {
     private static final long MOVES_PER_FIELD = 30;
     private static final int MOST_PASSES = 30;
     private static final int PASSES_IN_VAIN = 2;
+
+    /**
+     * Where nothing is late or left, so many times its weight more a fill counts in every second annealing of a pass. Measured in 5 and 25 s: a calm season of 200 fields was left with 4 %
+     * less effort, by the weights as they are, and 3 % fewer refills; others of 50 to 200 fields ended the same.
+     */
+    private static final double TIMES_MORE_PER_FILL = 3;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -71,7 +77,7 @@ final class EstimatedSearch {
             }
             inVain++;
             for (Schedule ended :
-                    workers.each(pass(found.lists(), stops, seed + (long) pass * tracks, end.get()), Supplier::get)) {
+                    workers.each(pass(found, stops, seed + (long) pass * tracks, end.get()), Supplier::get)) {
                 Played next = playOut(ended.fields(), stops);
                 if (annealed == null || next.isBetterThan(annealed)) {
                     annealed = next;
@@ -103,14 +109,17 @@ final class EstimatedSearch {
         running.forEach(Annealing::stop);
     }
 
-    private List<Supplier<Schedule>> pass(FieldLists from, Stops stops, long firstSeed, TerminationConfig end) {
+    private List<Supplier<Schedule>> pass(Played best, Stops stops, long firstSeed, TerminationConfig end) {
+        FieldLists from = best.lists();
+        boolean nothingLate = best.score().mediumScore() == 0;
         HardMediumSoftLongScore heat =
                 Temperature.of(new EstimatedLists(season, estimate, stops), near, from, firstSeed);
         List<Annealing> annealings = new ArrayList<>();
         List<Supplier<Schedule>> runs = new ArrayList<>();
         for (int track = 0; track < tracks; track++) {
             Annealing annealing = new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {});
-            EstimatedLists scorer = new EstimatedLists(season, estimate, stops);
+            EstimatedLists scorer = new EstimatedLists(
+                    season, estimate, stops, nothingLate && track % 2 == 1 ? TIMES_MORE_PER_FILL : 0);
             long trackSeed = firstSeed + track;
             annealings.add(annealing);
             runs.add(() -> annealing.run(scorer, from, trackSeed, heat, end));
