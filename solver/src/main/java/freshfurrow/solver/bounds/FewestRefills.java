@@ -101,16 +101,16 @@ final class FewestRefills {
 
     private double drawsPerDm2(int recipe) {
         double largestDrawL = 0;
-        double drawnShare = 1;
         for (Rig rig : season.season().rigs()) {
             largestDrawL = Math.max(largestDrawL, rig.nurseTankL());
-            drawnShare = Math.min(drawnShare, largest.drawnShare(rig, recipe));
         }
         double largestLimitL = season.season().waterPoints().stream()
                 .mapToDouble(FewestRefills::limitL)
                 .max()
                 .orElse(0);
-        return drawnShare * largest.mixLPerDm2(recipe) / (Math.min(largestDrawL, largestLimitL) + 0.001);
+        return largest.drawnShare(recipe)
+                * largest.mixLPerDm2(recipe)
+                / (Math.min(largestDrawL, largestLimitL) + 0.001);
     }
 
     private static double limitL(WaterPoint point) {

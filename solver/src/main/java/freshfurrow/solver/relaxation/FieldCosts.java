@@ -2,7 +2,9 @@ package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.linear.LinearProgram;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What each dm2 of a field takes, in a row of the relaxation, beside what any of its recipe takes.
@@ -20,6 +22,17 @@ final class FieldCosts {
     FieldCosts(CompiledSeason season, double[] perDm2) {
         this.season = season;
         this.perDm2 = perDm2;
+    }
+
+    double largestPerDm2() {
+        return Arrays.stream(perDm2).max().orElse(0);
+    }
+
+    double largestOfField() {
+        return IntStream.range(0, perDm2.length)
+                .mapToDouble(field -> perDm2[field] * season.areaDm2(field))
+                .max()
+                .orElse(0);
     }
 
     /** Adds what is planted of a group on some days to the sum, and returns what the row's room grows by. */

@@ -34,6 +34,14 @@ public final class LargestLoads {
         return Math.max(0, 1 - ROUNDING_DM2 * mixLPerDm2(recipe) / rig.nurseTankL());
     }
 
+    /** The share that is drawn at the least, whichever rig brings the load. */
+    public double drawnShare(int recipe) {
+        return season.season().rigs().stream()
+                .mapToDouble(rig -> drawnShare(rig, recipe))
+                .min()
+                .orElse(0);
+    }
+
     /** Finished mix, L/dm2. */
     public double mixLPerDm2(int recipe) {
         return season.season().recipes().get(recipe).mixLPerHa() / DM2_PER_HA;

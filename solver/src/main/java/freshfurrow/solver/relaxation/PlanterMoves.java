@@ -43,48 +43,48 @@ final class PlanterMoves {
         double[] perDm2 = IntStream.range(0, ofMove.length)
                 .mapToDouble(field -> ofMove[field] / season.areaDm2(field))
                 .toArray();
-        double[] sorted = perDm2.clone();
-        Arrays.sort(sorted);
+        double[] ofDay =
+                IntStream.range(0, relaxation.days()).mapToDouble(room::ofDay).toArray();
+        int[] workingAfterPlanting = IntStream.range(0, relaxation.days())
+                .map(room::workingAfterPlanting)
+                .toArray();
         for (double share : SHARES) {
-            double most = sorted.length == 0 ? 0 : sorted[(int) Math.round(share * (sorted.length - 1))];
-            double[] capped =
-                    Arrays.stream(perDm2).map(cost -> Math.min(cost, most)).toArray();
+            double most = Ranked.within(perDm2, share);
+            FieldCosts costs = new FieldCosts(
+                    season,
+                    Arrays.stream(perDm2).map(cost -> Math.min(cost, most)).toArray());
             for (DaySpans.Span span : DaySpans.ofSeveralDays(relaxation.firstDay(), relaxation.days())) {
-                addRow(span, capped);
+                addRow(span, costs, ofDay, workingAfterPlanting);
             }
         }
     }
 
-    private void addRow(DaySpans.Span span, double[] perDm2) {
-        FieldCosts costs = new FieldCosts(season, perDm2);
+    private void addRow(DaySpans.Span span, FieldCosts costs, double[] ofDay, int[] workingAfterPlanting) {
         LinearProgram.Sum planted = new LinearProgram.Sum();
         double most = 0;
         for (int g = 0; g < relaxation.groups().size(); g++) {
             most += costs.addPlanted(
                     relaxation, planted, room.factor(relaxation.groups().get(g).recipe()), g, span);
         }
-        double largest = IntStream.range(0, perDm2.length)
-                .mapToDouble(field -> perDm2[field] * season.areaDm2(field))
-                .max()
-                .orElse(0);
+        double largest = costs.largestOfField();
         for (int day = span.first(); day <= span.last(); day++) {
-            most += room.ofDay(day);
+            most += ofDay[day];
             if (day < span.last()) {
-                most += largest * room.workingAfterPlanting(day);
+                most += largest * workingAfterPlanting[day];
             }
         }
         relaxation.addAtMost(planted, (most + largest * season.planterCount()) * ROUNDING);
     }
 
     private double ofMove(int field) {
+        int fromOther = IntStream.range(0, season.fieldCount())
+                .filter(from -> from != field)
+                .map(from -> season.metresBetweenFields(from, field))
+                .min()
+                .orElse(Integer.MAX_VALUE);
         double least = Double.MAX_VALUE;
         for (int p = 0; p < season.planterCount(); p++) {
-            int metres = season.metresFromStart(p, field);
-            for (int from = 0; from < season.fieldCount(); from++) {
-                if (from != field) {
-                    metres = Math.min(metres, season.metresBetweenFields(from, field));
-                }
-            }
+            int metres = Math.min(fromOther, season.metresFromStart(p, field));
             Planter planter = season.season().planters().get(p);
             least = Math.min(least, (planter.moveTimeS() + metres / planter.roadSpeedMPerS()) * room.dm2PerS(p));
         }

@@ -81,39 +81,39 @@ final class RigRoom {
                 .sorted()
                 .limit(MOST_FLOWS)
                 .toList();
-        Trips quickest = new Trips(true, ways.within(0), sPerL.isEmpty() ? 0 : sPerL.get(0));
-        for (DaySpans.Span span : DaySpans.of(relaxation.days())) {
-            addRow(span, quickest);
-            if (span.first() == span.last()) {
-                addRow(span, Trips.NONE);
-            }
-        }
+        List<DaySpans.Span> spans = DaySpans.of(relaxation.days());
+        addRows(spans, new Trips(true, ways.within(0), sPerL.isEmpty() ? 0 : sPerL.get(0)));
+        addRows(spans.stream().filter(span -> span.first() == span.last()).toList(), Trips.NONE);
         for (double share : SHARES) {
             for (double ofPoint : sPerL) {
-                Trips trips = new Trips(true, ways.within(share), ofPoint);
-                DaySpans.ofSeveralDays(relaxation.firstDay(), relaxation.days()).forEach(span -> addRow(span, trips));
+                addRows(
+                        DaySpans.ofSeveralDays(relaxation.firstDay(), relaxation.days()),
+                        new Trips(true, ways.within(share), ofPoint));
             }
         }
     }
 
-    private void addRow(DaySpans.Span span, Trips trips) {
-        int until = relaxation.plantableUntil(span.last(), time);
-        int from = relaxation.plantableFrom(span.first(), time) - longestHoldS;
+    private void addRows(List<DaySpans.Span> spans, Trips trips) {
         double[] factor = IntStream.range(0, season.season().recipes().size())
                 .mapToDouble(r -> rate(0, trips) / rate(r, trips))
                 .toArray();
         double[] dm2PerS = season.season().rigs().stream()
                 .mapToDouble(rig -> fastest(rig, factor, trips))
                 .toArray();
-        double[] waysCost = costsOfWays(dm2PerS, trips);
-        FieldCosts costs = new FieldCosts(season, waysCost);
+        FieldCosts ofWays = new FieldCosts(season, costsOfWays(dm2PerS, trips));
+        spans.forEach(span -> addRow(span, trips, factor, dm2PerS, ofWays));
+    }
+
+    private void addRow(DaySpans.Span span, Trips trips, double[] factor, double[] dm2PerS, FieldCosts ofWays) {
+        int until = relaxation.plantableUntil(span.last(), time);
+        int from = relaxation.plantableFrom(span.first(), time) - longestHoldS;
         LinearProgram.Sum planted = new LinearProgram.Sum();
-        double room = madeBefore(factor, Arrays.stream(waysCost).max().orElse(0));
+        double room = madeBefore(factor, ofWays.largestPerDm2());
         for (int g = 0; g < relaxation.groups().size(); g++) {
-            room += costs.addPlanted(
+            room += ofWays.addPlanted(
                     relaxation, planted, factor[relaxation.groups().get(g).recipe()], g, span);
         }
-        double earliest = Double.MAX_VALUE;
+        int earliest = Integer.MAX_VALUE;
         for (int i = 0; i < dm2PerS.length; i++) {
             Rig rig = rig(i);
             int rigFrom = Math.max(0, from - rig.batchTimeS());
@@ -121,7 +121,7 @@ final class RigRoom {
             room += (time.rigS(i, rigFrom, Math.max(0, until)) + missingS(rig, trips)) * dm2PerS[i];
         }
         if (trips.counted()) {
-            double sparedS = sparedAtFastPointsS((int) earliest / WorkingTime.DAY_S, span.last(), trips);
+            double sparedS = sparedAtFastPointsS(earliest / WorkingTime.DAY_S, span.last(), trips);
             room += sparedS * Arrays.stream(dm2PerS).max().orElse(0);
         }
         relaxation.addAtMost(planted, room * ROUNDING);
@@ -149,12 +149,11 @@ final class RigRoom {
         double[] costs = new double[season.fieldCount()];
         for (int field = 0; trips.counted() && field < costs.length; field++) {
             int recipe = season.recipeIndex(field);
-            double share = season.season().rigs().stream()
-                    .mapToDouble(rig -> loads.drawnShare(rig, recipe))
-                    .min()
-                    .orElse(0);
-            costs[field] =
-                    perLAndM * 2 * Math.min(ways.metres(field), trips.farthestM()) * share * loads.mixLPerDm2(recipe);
+            costs[field] = perLAndM
+                    * 2
+                    * Math.min(ways.metres(field), trips.farthestM())
+                    * loads.drawnShare(recipe)
+                    * loads.mixLPerDm2(recipe);
         }
         return costs;
     }

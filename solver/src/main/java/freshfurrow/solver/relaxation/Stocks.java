@@ -19,7 +19,6 @@ import java.util.stream.IntStream;
  * delivery and for the season's last day. Water: what is planted from one day to another is mixed
  * with water drawn on these days ({@link WaterRoom}), or with what the rigs' nurse tanks hold when the first of these days begins, and the tanks of
  * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way.
- * Rows that would allow all mix of the season are left out.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
@@ -32,9 +31,6 @@ final class Stocks {
     private final LargestLoads loads;
     private final double mostLPerDm2;
 
-    /** Mix of all that the groups have, L. */
-    private final double allMixL;
-
     Stocks(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
         water = new WaterRoom(season, time);
@@ -45,9 +41,6 @@ final class Stocks {
                 .mapToDouble(group -> loads.mixLPerDm2(group.recipe()))
                 .max()
                 .orElse(0);
-        allMixL = relaxation.groups().stream()
-                .mapToDouble(group -> group.area() * loads.mixLPerDm2(group.recipe()))
-                .sum();
     }
 
     void addRows() {
@@ -91,17 +84,11 @@ final class Stocks {
     private void addWater(int firstDay, int lastDay) {
         double litres = drawnL(firstDay, lastDay)
                 + (firstDay == 0 && season.season().standing().isEmpty() ? 0 : tanksL(firstDay));
-        if (litres >= allMixL) {
-            return;
-        }
         LinearProgram.Sum used = new LinearProgram.Sum();
         for (int g = 0; g < relaxation.groups().size(); g++) {
             int recipe = relaxation.groups().get(g).recipe();
-            double share = season.season().rigs().stream()
-                    .mapToDouble(rig -> loads.drawnShare(rig, recipe))
-                    .min()
-                    .orElse(0);
-            relaxation.addPlantedFromTo(used, share * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
+            relaxation.addPlantedFromTo(
+                    used, loads.drawnShare(recipe) * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
         }
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);
     }

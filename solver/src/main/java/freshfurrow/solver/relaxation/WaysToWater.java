@@ -2,7 +2,6 @@ package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import java.util.Arrays;
 
 /**
  * How far each field is from water: by the shortest way, over other fields if need be, as a table of roads need not know it. A rig
@@ -40,8 +39,6 @@ final class WaysToWater {
 
     /** So that a share of the fields, 0 to 1, is nearer or as near, m. */
     double within(double share) {
-        double[] sorted = metres.clone();
-        Arrays.sort(sorted);
-        return sorted.length == 0 ? 0 : sorted[(int) Math.round(share * (sorted.length - 1))];
+        return Ranked.within(metres, share);
     }
 }

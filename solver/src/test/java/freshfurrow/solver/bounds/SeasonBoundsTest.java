@@ -10,8 +10,8 @@ import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.example.RandomPlans;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -123,7 +123,8 @@ class SeasonBoundsTest {
                 .standing(new Standing(
                         now, Map.of("P0", full, "P1", full, "P2", full), Map.of(), Map.of(), Map.of(), 1, 1))
                 .season());
-        Plan plan = record(underWay, List.of(ids(underWay, 0, 2), ids(underWay, 2, 4), ids(underWay, 4, 6)));
+        Plan plan =
+                RandomPlans.record(underWay, List.of(ids(underWay, 0, 2), ids(underWay, 2, 4), ids(underWay, 4, 6)));
 
         assertThat(plan.totals().lateHaDays()).isZero();
         assertThat(medium(underWay, plan)).isZero();
@@ -178,12 +179,7 @@ class SeasonBoundsTest {
     @Test
     void theSpringIsLateByTheCompostThatComesLate() {
         CompiledSeason season = CompiledSeason.of(read("spring"));
-        List<String> ids = ids(season, 0, season.fieldCount());
-        Plan plan = record(
-                season,
-                FirstLists.best(season).byPlanter().stream()
-                        .map(list -> list.stream().map(ids::get).toList())
-                        .toList());
+        Plan plan = RandomPlans.record(season, FirstLists.best(season).ids(season.season()));
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
@@ -213,12 +209,7 @@ class SeasonBoundsTest {
         List<List<String>> lists = IntStream.range(0, season.planterCount())
                 .mapToObj(p -> p == 0 ? ids(season, 0, fields) : List.<String>of())
                 .toList();
-        return record(season, lists);
-    }
-
-    private static Plan record(CompiledSeason season, List<List<String>> lists) {
-        return PlanRecorder.record(
-                season, lists, new Plan.SeasonSource("", "", "", season.season().units()));
+        return RandomPlans.record(season, lists);
     }
 
     private static List<String> ids(CompiledSeason season, int from, int to) {

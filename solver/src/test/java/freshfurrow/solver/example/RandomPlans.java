@@ -14,14 +14,8 @@ public final class RandomPlans {
 
     /** The best of the first lists, and lists at random. */
     public static List<Plan> of(CompiledSeason compiled, long seed) {
-        List<String> ids =
-                compiled.season().fields().stream().map(field -> field.id()).toList();
         List<Plan> plans = new ArrayList<>();
-        plans.add(record(
-                compiled,
-                FirstLists.best(compiled).byPlanter().stream()
-                        .map(list -> list.stream().map(ids::get).toList())
-                        .toList()));
+        plans.add(record(compiled, FirstLists.best(compiled).ids(compiled.season())));
         for (int i = 0; i < 4; i++) {
             plans.add(record(compiled, RandomSeasons.lists(compiled.season(), seed + i)));
         }
