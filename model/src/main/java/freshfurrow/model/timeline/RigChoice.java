@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * the season's order. When none can bring its largest load on the day it is asked for, a load of one batch is asked for as well.
  *
  * <p>Few rigs need give a full answer: they are asked in the order of what each could do at best, up to the first that could not be
- * better than the best answer. What a rig could do at best is reckoned without roads at first, and by road when its turn comes.
+ * better than the best answer. What a rig could do at best is reckoned without hoses and hours at first, and with them when its turn
+ * comes.
  */
 final class RigChoice {
     /** After all ranks. */
@@ -141,7 +142,7 @@ final class RigChoice {
         return (long) start << Integer.SIZE | metres;
     }
 
-    /** A rank that the rig's answer is not before, told without reading a road of its own. */
+    /** A rank that the rig's answer is not before, told by a road to the planter or by the shortest ways to water. */
     private long rankAtBest(int rig) {
         AnewLoad load = anewLoads[rig];
         if (mayUseMix(rig)) {
@@ -151,7 +152,8 @@ final class RigChoice {
             return OUT;
         }
         long lackMl = lackMl(load, rig);
-        int way = lackMl > 0 ? season.metresToWater[place(rig)] + season.metresToWater[place] : 0;
+        int from = place(rig);
+        int way = lackMl > 0 ? season.metresToWater[from] + season.metresToWater[place] : season.metres(from, place);
         int drawS = lackMl > 0 ? points.shortestDrawS(lackMl) : 0;
         return rank(Math.max(load.takenFrom, quotes[rig].free(need) + load.chainS + drawS + driveS(way, rig)), way);
     }
