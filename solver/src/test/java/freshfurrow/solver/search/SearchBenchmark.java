@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 class SearchBenchmark {
     private static final String ONLY = System.getProperty("season", "");
+    private static final int SERIES = Integer.getInteger("series", 0);
     private static final int SEEDS = Integer.getInteger("seeds", 3);
     private static final int[] SECONDS = Arrays.stream(
                     System.getProperty("seconds", "5,30,60").split(",", -1))
@@ -38,7 +39,7 @@ class SearchBenchmark {
         print("| season | fields | planters, rigs | plan | late ha-days | unserved ha | fills | trips | wait h"
                 + " | late and unserved, weighted ha-days | effort min | bound: gap | moves/s |");
         print("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
-        BenchmarkSeasons.all().entrySet().stream()
+        BenchmarkSeasons.series(SERIES).entrySet().stream()
                 .filter(season -> season.getKey().contains(ONLY))
                 .forEach(SearchBenchmark::measure);
     }
