@@ -20,6 +20,9 @@ public record Figures(DisplayUnits units) {
     /** From this figure on decimals are of no use to a crew. */
     private static final double WHOLE_FROM = 100;
 
+    /** What the timeline reckons with, 1 dm2; less is left of subtracting figures. */
+    private static final double SMALLEST_HA = 1e-6;
+
     /** An area, as {@code 28.2 ac} or {@code 11.41 ha}. */
     public String area(double hectares) {
         return areaFigure(hectares) + " " + units.area().symbol();
@@ -90,9 +93,13 @@ public record Figures(DisplayUnits units) {
     }
 
     private String areaFigure(double hectares) {
-        return format(
-                units.area() == AreaUnit.HECTARE ? "%,.2f" : "%,.1f",
-                units.area().fromHectares(hectares));
+        boolean metric = units.area() == AreaUnit.HECTARE;
+        String pattern = metric ? "%,.2f" : "%,.1f";
+        String figure = format(pattern, units.area().fromHectares(hectares));
+        if (hectares >= SMALLEST_HA && figure.equals(format(pattern, 0.0))) {
+            return metric ? "<0.01" : "<0.1";
+        }
+        return figure;
     }
 
     /** One decimal where it says something. */

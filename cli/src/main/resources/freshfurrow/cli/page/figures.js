@@ -13,6 +13,15 @@ const figures = (() => {
     return tenths.endsWith(".0") ? tenths.slice(0, -2) : tenths;
   }
 
+  // what the timeline reckons with, 1 dm2; less is left of subtracting figures
+  const smallestHa = 1e-6;
+
+  function area(ha) {
+    const places = plan.units.area.decimals;
+    const figure = decimals(inUnit("area", ha), places);
+    return ha >= smallestHa && figure === decimals(0, places) ? `<${decimals(10 ** -places, places)}` : figure;
+  }
+
   function span(seconds) {
     const minutes = Math.floor(Math.abs(seconds) / 60);
     const text = minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min`;
@@ -27,7 +36,7 @@ const figures = (() => {
     at,
     inUnit,
     symbol: (unit) => plan.units[unit].symbol,
-    area: (ha) => named("area", decimals(inUnit("area", ha), plan.units.area.decimals)),
+    area: (ha) => named("area", area(ha)),
     volume: (litres) => named("volume", shortest(inUnit("volume", litres))),
     mass: (kg) => named("mass", shortest(inUnit("mass", kg))),
     distance: (km) => named("distance", decimals(inUnit("distance", km), 1)),

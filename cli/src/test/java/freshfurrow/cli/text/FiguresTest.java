@@ -37,6 +37,14 @@ final class FiguresTest {
     void whatIsThereIsNeverShownAsNothing() {
         assertThat(METRIC.mass(0.01)).isEqualTo("<0.1 kg");
         assertThat(METRIC.mass(0)).isEqualTo("0 kg");
+        assertThat(US.area(0.01)).isEqualTo("<0.1 ac");
+        assertThat(METRIC.area(0.001)).isEqualTo("<0.01 ha");
+        assertThat(METRIC.area(0)).isEqualTo("0.00 ha");
+    }
+
+    @Test
+    void whatSubtractingLeavesOfAnAreaIsNothing() {
+        assertThat(US.area(0.3 - 0.2 - 0.1 + 1e-9)).isEqualTo("0.0 ac");
     }
 
     @Test

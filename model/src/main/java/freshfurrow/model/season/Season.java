@@ -132,4 +132,9 @@ public record Season(
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no recipe " + id));
     }
+
+    /** The hold time of the recipe that keeps longest, s; 0 without recipes. */
+    public int longestHoldS() {
+        return recipes.stream().mapToInt(Recipe::holdS).max().orElse(0);
+    }
 }

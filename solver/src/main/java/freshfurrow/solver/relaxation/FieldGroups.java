@@ -53,13 +53,19 @@ public final class FieldGroups {
         return planters;
     }
 
+    static BitSet allPlanters(CompiledSeason season) {
+        BitSet planters = new BitSet();
+        planters.set(0, season.planterCount());
+        return planters;
+    }
+
     private List<FieldGroup> groups(boolean byOpening) {
         Map<Kind, List<Integer>> byKind = new LinkedHashMap<>();
         for (int f = 0; f < season.fieldCount(); f++) {
             BitSet planters = planters(season, f);
             if (!planters.isEmpty()) {
                 Kind kind = new Kind(
-                        setsToldApart.contains(planters) ? planters : all(),
+                        setsToldApart.contains(planters) ? planters : allPlanters(season),
                         field(f).drainage(),
                         season.recipeIndex(f),
                         weightsToldApart.floor(weight(f)),
@@ -78,7 +84,7 @@ public final class FieldGroups {
         for (int f = 0; f < season.fieldCount(); f++) {
             area.merge(planters(season, f), season.areaDm2(f), Long::sum);
         }
-        area.remove(all());
+        area.remove(allPlanters(season));
         return area.entrySet().stream()
                 .sorted(Map.Entry.<BitSet, Long>comparingByValue().reversed().thenComparing(entry -> entry.getKey()
                         .toString()))
@@ -107,11 +113,5 @@ public final class FieldGroups {
 
     private Field field(int f) {
         return season.season().fields().get(f);
-    }
-
-    private BitSet all() {
-        BitSet all = new BitSet();
-        all.set(0, season.planterCount());
-        return all;
     }
 }

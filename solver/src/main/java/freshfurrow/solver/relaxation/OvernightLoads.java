@@ -1,6 +1,5 @@
 package freshfurrow.solver.relaxation;
 
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 
@@ -13,8 +12,7 @@ final class OvernightLoads {
     OvernightLoads(CompiledSeason season, WorkingTime time) {
         this.season = season;
         this.time = time;
-        longestHoldS =
-                season.season().recipes().stream().mapToInt(Recipe::holdS).max().orElse(0);
+        longestHoldS = season.season().longestHoldS();
     }
 
     /** Whether a load filled before a day may still be fresh when the planter's hours of that day begin. */

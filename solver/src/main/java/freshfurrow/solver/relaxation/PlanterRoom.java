@@ -103,12 +103,12 @@ final class PlanterRoom {
 
     /** Of all planters and any soil, in the unit of the rows. */
     double ofDay(int day) {
-        return room(allPlanters(), samplesOfAll, samplesOfAll.keySet(), day);
+        return room(FieldGroups.allPlanters(season), samplesOfAll, samplesOfAll.keySet(), day);
     }
 
     /** How many planters still work on a day after the last moment at which they may plant anything. */
     int workingAfterPlanting(int day) {
-        return (int) allPlanters().stream()
+        return (int) FieldGroups.allPlanters(season).stream()
                 .filter(p -> time.planterS(
                                 p,
                                 plantableUntil(p, samplesOfAll, samplesOfAll.keySet(), day),
@@ -176,7 +176,7 @@ final class PlanterRoom {
     }
 
     private Set<BitSet> setsOfPlanters() {
-        BitSet all = allPlanters();
+        BitSet all = FieldGroups.allPlanters(season);
         Set<BitSet> sets = new LinkedHashSet<>();
         sets.add(all);
         for (FieldGroup group : relaxation.groups()) {
@@ -190,11 +190,5 @@ final class PlanterRoom {
             sets.add(group.planters());
         }
         return sets;
-    }
-
-    private BitSet allPlanters() {
-        BitSet all = new BitSet();
-        all.set(0, season.planterCount());
-        return all;
     }
 }

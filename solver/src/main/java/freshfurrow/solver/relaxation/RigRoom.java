@@ -1,7 +1,6 @@
 package freshfurrow.solver.relaxation;
 
 import freshfurrow.model.season.Planter;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -60,8 +59,7 @@ final class RigRoom {
         this.time = time;
         this.relaxation = relaxation;
         loads = new LargestLoads(season);
-        longestHoldS =
-                season.season().recipes().stream().mapToInt(Recipe::holdS).max().orElse(0);
+        longestHoldS = season.season().longestHoldS();
         shortestSetupS = season.season().planters().stream()
                 .mapToInt(Planter::fillSetupS)
                 .min()
