@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Drainage;
@@ -51,7 +50,7 @@ final class SeasonData {
 
     private static void units(ObjectNode units, DisplayUnits shown) {
         unit(units, "area", shown.area().symbol(), shown.area().fromHectares(1))
-                .put("decimals", shown.area() == AreaUnit.HECTARE ? 2 : 1);
+                .put("decimals", shown.area().decimals());
         unit(units, "volume", shown.volume().symbol(), shown.volume().fromLitres(1));
         unit(units, "mass", shown.mass().symbol(), shown.mass().fromKilograms(1));
         unit(units, "distance", shown.distance().symbol(), shown.distance().fromKilometres(1));

@@ -1,5 +1,6 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.Duration;
@@ -19,9 +20,6 @@ public record Figures(DisplayUnits units) {
 
     /** From this figure on decimals are of no use to a crew. */
     private static final double WHOLE_FROM = 100;
-
-    /** What the timeline reckons with, 1 dm2; less is left of subtracting figures. */
-    private static final double SMALLEST_HA = 1e-6;
 
     /** An area, as {@code 28.2 ac} or {@code 11.41 ha}. */
     public String area(double hectares) {
@@ -93,13 +91,10 @@ public record Figures(DisplayUnits units) {
     }
 
     private String areaFigure(double hectares) {
-        boolean metric = units.area() == AreaUnit.HECTARE;
-        String pattern = metric ? "%,.2f" : "%,.1f";
+        String pattern = "%,." + units.area().decimals() + "f";
         String figure = format(pattern, units.area().fromHectares(hectares));
-        if (hectares >= SMALLEST_HA && figure.equals(format(pattern, 0.0))) {
-            return metric ? "<0.01" : "<0.1";
-        }
-        return figure;
+        boolean vanishes = hectares >= Plan.LEAST_HA && figure.equals(format(pattern, 0.0));
+        return vanishes ? "<" + format(pattern, Math.pow(10, -units.area().decimals())) : figure;
     }
 
     /** One decimal where it says something. */

@@ -11,8 +11,6 @@ import java.util.List;
 /** Which fields another plan of the season plants later after their windows, or sooner, and which it leaves or adds. */
 final class FieldChanges {
     private static final int MOST_NAMED = 5;
-    private static final double LEAST_HA = 1e-6;
-
     private final FieldExplanation why;
     private final Figures figures;
 
@@ -37,7 +35,7 @@ final class FieldChanges {
                     before.get(field).field().id(),
                     unservedHa(after.get(field)) - unservedHa(before.get(field)),
                     after.get(field).lateHaDays() - before.get(field).lateHaDays());
-            if (change.size() > LEAST_HA) {
+            if (change.size() > Plan.LEAST_HA) {
                 changes.add(change);
             }
         }
@@ -52,10 +50,10 @@ final class FieldChanges {
 
     private String text(Change change) {
         List<String> parts = new ArrayList<>();
-        if (Math.abs(change.lateHaDays) > LEAST_HA) {
+        if (Math.abs(change.lateHaDays) > Plan.LEAST_HA) {
             parts.add(sign(change.lateHaDays) + figures.areaDays(Math.abs(change.lateHaDays)) + " late");
         }
-        if (Math.abs(change.unservedHa) > LEAST_HA) {
+        if (Math.abs(change.unservedHa) > Plan.LEAST_HA) {
             parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " not planted");
         }
         return change.id + " " + String.join(" and ", parts);

@@ -40,8 +40,7 @@ public record PlantedArea(double fieldHa, double plantedHa, double roundingHa) {
         return isWhole() ? 0 : fieldHa - plantedHa;
     }
 
-    /** Sheets show tenths of an acre and hundredths of a hectare. */
     private static double halfOfLastDecimalHa(AreaUnit unit) {
-        return unit == AreaUnit.HECTARE ? 0.005 : 0.05 / unit.fromHectares(1);
+        return 0.5 * Math.pow(10, -unit.decimals()) / unit.fromHectares(1);
     }
 }

@@ -38,6 +38,9 @@ public record Plan(
         Optional<Bounds> bounds,
         List<Limit> limits,
         Optional<PlanStart> start) {
+    /** Areas are cut in square decimetres: what is less is left of subtracting figures. */
+    public static final double LEAST_HA = 1e-6;
+
     public Plan {
         planters = Collections.unmodifiableMap(new LinkedHashMap<>(planters));
         rigs = Collections.unmodifiableMap(new LinkedHashMap<>(rigs));

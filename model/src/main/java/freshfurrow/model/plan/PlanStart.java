@@ -35,9 +35,6 @@ public record PlanStart(
         List<Outage> outages,
         List<Plan.Batch> batches,
         Optional<String> logSha256) {
-    /** Areas are cut in square decimetres. */
-    private static final double LEAST_HA = 1e-6;
-
     public PlanStart {
         planted = List.copyOf(planted);
         lots = List.copyOf(lots);
@@ -99,7 +96,7 @@ public record PlanStart(
         checkNames(whole);
         Map<String, Double> done = plantedHa();
         List<Field> left = whole.fields().stream()
-                .filter(field -> leftHa(field, done) >= LEAST_HA)
+                .filter(field -> leftHa(field, done) >= Plan.LEAST_HA)
                 .map(field -> done.containsKey(field.id()) ? field.withAreaHa(leftHa(field, done)) : field)
                 .toList();
         done.keySet().stream()
@@ -140,7 +137,7 @@ public record PlanStart(
 
     private static double leftHa(Field field, Map<String, Double> done) {
         double left = field.areaHa() - done.getOrDefault(field.id(), 0.0);
-        if (left < -LEAST_HA) {
+        if (left < -Plan.LEAST_HA) {
             throw new IllegalArgumentException("field " + field.id() + " has " + field.areaHa() + " ha, of which "
                     + done.get(field.id()) + " ha were planted");
         }

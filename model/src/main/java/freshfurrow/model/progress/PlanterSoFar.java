@@ -12,9 +12,6 @@ import java.util.Optional;
 
 /** Follows a planter through what it has begun. */
 final class PlanterSoFar {
-    /** Areas are cut in square decimetres. */
-    private static final double LEAST_HA = 1e-6;
-
     private final PlannedLoads loads;
     private final LocalDateTime now;
     private String at;
@@ -85,7 +82,7 @@ final class PlanterSoFar {
 
     private static Optional<Standing.Tank> tankWith(Plan.Load load, double areaHa) {
         double left = Rounded.hectares(areaHa);
-        return left < LEAST_HA / 2
+        return left < Plan.LEAST_HA / 2
                 ? Optional.empty()
                 : Optional.of(new Standing.Tank(
                         load.id(), load.rig(), new Mix(load.recipe(), left, load.deadline(), load.batches())));

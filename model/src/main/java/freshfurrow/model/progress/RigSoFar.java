@@ -17,9 +17,6 @@ import java.util.Set;
 
 /** Follows a rig through what it has begun. */
 final class RigSoFar {
-    /** Areas are cut in square decimetres. */
-    private static final double LEAST_HA = 1e-6;
-
     /** A plan tells of compost in grams. */
     private static final double GRAM_KG = 0.001;
 
@@ -123,7 +120,7 @@ final class RigSoFar {
     }
 
     private void forgetMixThatIsGone() {
-        if (mixHa < LEAST_HA / 2) {
+        if (mixHa < Plan.LEAST_HA / 2) {
             mixHa = 0;
             begunHa = 0;
             recipe = Optional.empty();

@@ -21,7 +21,6 @@ import java.util.Set;
 /** Adds up what was done in a spring, part by part. */
 final class SpringTally {
     private static final double S_PER_H = 3600;
-    private static final double LEAST_HA = 1e-6;
     /** Less than this is the rounding of batches to grams. */
     private static final double LEAST_KG = 0.1;
 
@@ -125,7 +124,7 @@ final class SpringTally {
         for (Field field : season.fields()) {
             fields.put(field.id(), field);
             double left = field.areaHa() - planted.getOrDefault(field.id(), 0.0);
-            unservedHa += left < LEAST_HA ? 0 : left;
+            unservedHa += left < Plan.LEAST_HA ? 0 : left;
         }
         for (PlanStart.Planted part : done.planted()) {
             Field field = of(fields, part.field());

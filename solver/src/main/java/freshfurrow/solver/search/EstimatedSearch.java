@@ -30,8 +30,9 @@ final class EstimatedSearch {
     private static final int PASSES_IN_VAIN = 2;
 
     /**
-     * Where nothing is late or left, so many times its weight more a fill counts in every second annealing of a pass. Measured in 5 and 25 s: a calm season of 200 fields was left with 2 to 4 %
-     * less effort, by the weights as they are, and 3 % fewer refills; others of 50 to 200 fields ended the same.
+     * Where nothing is late or left, so many times its weight more a fill counts in every second annealing of a pass. Measured in 5 and
+     * 25 s: a calm season of 200 fields was left with 2 to 4 % less effort, by the weights as they are, and 3 % fewer refills; others of
+     * 50 to 200 fields ended the same.
      */
     private static final double TIMES_MORE_PER_FILL = 3;
 
