@@ -2,9 +2,6 @@ package freshfurrow.model.timeline;
 
 /** Compost in lots, used in the order in which they become available. */
 final class CompostLots {
-    /** What is left when a lot is used up but for rounding, mg. */
-    private static final long RESIDUE_MG = 1_000;
-
     private final CompiledSeason season;
     private final State state;
     private final long[] v;
@@ -17,19 +14,19 @@ final class CompostLots {
         this.base = state.lots;
     }
 
-    /** Left in all lots that are there at {@code t}, mg; 0 when it is no more than a residue. */
+    /** Left in all lots that are there at {@code t}, mg; 0 when it is too little for a batch. */
     long available(int t) {
         long mg = 0;
         for (int lot = 0; lot < season.lotCount() && season.lotFromS[lot] <= t; lot++) {
             mg += v[base + lot];
         }
-        return mg > RESIDUE_MG ? mg : 0;
+        return mg > Extraction.LEAST_MG ? mg : 0;
     }
 
-    /** When the first lot with more than a residue is there, s; {@link Calendar#NEVER} when there is none. */
+    /** When the first lot that holds enough for a batch is there, s; {@link Calendar#NEVER} when there is none. */
     int availableFrom() {
         for (int lot = 0; lot < season.lotCount(); lot++) {
-            if (v[base + lot] > RESIDUE_MG) {
+            if (v[base + lot] > Extraction.LEAST_MG) {
                 return season.lotFromS[lot];
             }
         }

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
  * after the transfer and is not part of the chain.
  */
 final class Extraction {
-    /** So much less than a full batch (mg) is left out rather than made in a batch of its own: one gram. */
-    private static final long ROUNDING_MG = 1_000;
+    /** One gram, the least that a plan file tells: there is no batch of less, and no lot of no more (mg). */
+    static final long LEAST_MG = 1_000;
 
     private final CompiledSeason season;
 
@@ -29,9 +29,9 @@ final class Extraction {
         this.season = season;
     }
 
-    /** No batches at all when the compost that is still to be extracted is no more than rounding leaves out. */
+    /** No batches at all when the compost that is still to be extracted is too little for one. */
     void planRest(int rig, long mg) {
-        if (mg <= ROUNDING_MG) {
+        if (mg <= LEAST_MG) {
             batches = 0;
             compostMg = 0;
         } else {
@@ -43,9 +43,9 @@ final class Extraction {
         hours = season.rigHours[rig];
         batchS = season.batchS[rig];
         cleanS = season.cleanS[rig];
-        compostMg = mg;
-        batches = batches(rig, mg);
-        lastS = lastS(rig, mg, batches);
+        compostMg = Math.max(LEAST_MG, mg);
+        batches = batches(rig, compostMg);
+        lastS = lastS(rig, compostMg, batches);
         firstS = batches == 1 ? lastS : batchS;
     }
 
@@ -61,7 +61,7 @@ final class Extraction {
     }
 
     private int batches(int rig, long mg) {
-        long needed = mg - ROUNDING_MG;
+        long needed = mg - LEAST_MG;
         int count = Math.max(1, (int) (needed * season.batchesPerMg[rig]));
         return count * season.batchMg[rig] < needed ? count + 1 : count;
     }

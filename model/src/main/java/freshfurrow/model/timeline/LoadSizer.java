@@ -90,7 +90,8 @@ final class LoadSizer {
      */
     long size(Quote quote, boolean onlyWorthwhile) {
         double capacity = season.capacityDm2PerS[quote.planter];
-        smallest = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : CRUMB_DM2;
+        long setupDm2 = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : 0;
+        smallest = Math.max(CRUMB_DM2, setupDm2);
         lastStart = NEVER;
         long ceiling = ceiling(quote);
         long size = fitAroundBreaks(quote, ceiling);

@@ -51,6 +51,12 @@ class PlayedSeasonsTest {
                 .isEmpty();
     }
 
+    /** What is left of a field takes less than half a gram of compost. */
+    @Example
+    void aBatchTakesNoLessThanAPlanFileCanTell() throws Exception {
+        aPlanReadBackFromItsFileHoldsToo(125233);
+    }
+
     @Property(tries = 300)
     void noPlanHoweverBrokenMakesTheAuditFail(@ForAll long seed) throws IOException {
         Season season = RandomSeasons.season(seed);

@@ -46,4 +46,28 @@ class BatchesTest {
                 .extracting(batch -> batch.waterL())
                 .containsExactly(160.0, 160.0, 160.0, 160.0, 80.0);
     }
+
+    @Test
+    void thereIsNoBatchOfLessThanAGram() {
+        // 0.00004 ha at 10 kg/ha ask for 0.4 g
+        WorkedPlan garden = new WorkedSeason().field("A", 0.000_04).plan("A");
+
+        assertThat(garden.plan().batches())
+                .extracting(batch -> batch.compostKg())
+                .containsExactly(0.001);
+    }
+
+    @Test
+    void beforeRainAPlanterTakesNoEverSmallerLoads() {
+        // the rain of 08:56 stops planting; with no setup a last load of 100 m2 and more is worth while, smaller ones
+        // are not
+        WorkedPlan rained = new WorkedSeason()
+                .rain(1, "08:56", 10)
+                .planter("P1", planter -> planter.fillSetup(0))
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(rained.plan().loads())
+                .allSatisfy(load -> assertThat(load.litres()).isGreaterThanOrEqualTo(2));
+    }
 }

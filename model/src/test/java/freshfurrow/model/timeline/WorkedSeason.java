@@ -285,32 +285,38 @@ final class WorkedSeason {
             double speedMPerS,
             double fieldEfficiency,
             double tankL,
+            int fillSetupS,
             int moveTimeS,
             String at,
             WorkHours hours) {
         static final PlanterChoice STANDARD =
-                new PlanterChoice(10, 2, 0.5, 1000, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+                new PlanterChoice(10, 2, 0.5, 1000, 300, 600, "yard", WorkedSeason.hours("07:00/19:00"));
 
         PlanterChoice capacity(double width, double speed, double efficiency) {
-            return new PlanterChoice(width, speed, efficiency, tankL, moveTimeS, at, hours);
+            return new PlanterChoice(width, speed, efficiency, tankL, fillSetupS, moveTimeS, at, hours);
         }
 
         PlanterChoice tank(double litres) {
-            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, litres, moveTimeS, at, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, litres, fillSetupS, moveTimeS, at, hours);
+        }
+
+        PlanterChoice fillSetup(int seconds) {
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, seconds, moveTimeS, at, hours);
         }
 
         /** Stands in its field when the season begins, and changes fields in no time. */
         PlanterChoice unfoldedAt(String field) {
-            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, 0, field, hours);
+            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, fillSetupS, 0, field, hours);
         }
 
         PlanterChoice hours(String... spans) {
             return new PlanterChoice(
-                    widthM, speedMPerS, fieldEfficiency, tankL, moveTimeS, at, WorkedSeason.hours(spans));
+                    widthM, speedMPerS, fieldEfficiency, tankL, fillSetupS, moveTimeS, at, WorkedSeason.hours(spans));
         }
 
         Planter planter(String id) {
-            return new Planter(id, widthM, 0.75, speedMPerS, fieldEfficiency, tankL, 5, 300, moveTimeS, at, hours);
+            return new Planter(
+                    id, widthM, 0.75, speedMPerS, fieldEfficiency, tankL, 5, fillSetupS, moveTimeS, at, hours);
         }
     }
 
