@@ -132,7 +132,7 @@ public final class Steps {
         return switch (why) {
             case RIG -> " for the rig";
             case WET -> ", too wet to plant";
-            case WINDOW -> ", its window is not open";
+            case WINDOW -> " for a window to open";
             case HOURS -> " for working hours";
             case COMPOST -> " for compost";
             case WATER -> " for water";

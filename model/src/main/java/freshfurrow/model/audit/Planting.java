@@ -39,7 +39,7 @@ final class Planting {
             }
             capacity(done);
         }
-        evidence.all(Activity.Wait.class).forEach(this::waitReason);
+        evidence.plan.planters().forEach((planter, its) -> waitReasons(planter, its.activities()));
     }
 
     private void listOrder(String planter, Plan.PlanterPlan its) {
@@ -115,12 +115,21 @@ final class Planting {
         }
     }
 
-    private void waitReason(Evidence.Done<Activity.Wait> done) {
-        Activity.Wait wait = done.activity();
-        Field field = evidence.fields.get(wait.at());
-        if (field == null) {
-            return;
+    /** A planter may wait where it stands for the field to which it then takes its load. */
+    private void waitReasons(String planter, List<Activity> activities) {
+        Field next = null;
+        for (int i = activities.size() - 1; i >= 0; i--) {
+            Activity activity = activities.get(i);
+            if (activity instanceof Activity.Plant plant) {
+                next = evidence.fields.get(plant.field());
+            } else if (activity instanceof Activity.Wait wait && next != null) {
+                waitReason(new Evidence.Done<>(planter, wait), next);
+            }
         }
+    }
+
+    private void waitReason(Evidence.Done<Activity.Wait> done, Field field) {
+        Activity.Wait wait = done.activity();
         long start = evidence.start(wait);
         if (wait.why() == WaitReason.WET
                 && evidence.calendar.wet(field.drainage()).stream().noneMatch(wet -> wet.contains(start, start))) {

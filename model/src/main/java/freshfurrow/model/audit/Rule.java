@@ -29,7 +29,7 @@ public enum Rule {
     WINDOW_OPENING("No field is planted before its window opens."),
     RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
     WAIT_REASON(
-            "A wait for a wet field begins while rain or wet ground closes it, a wait for a window before it opens."),
+            "A wait for dry ground begins while rain or wet ground closes the field that is planted next, a wait for a window before it opens."),
     FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
 
     LOAD_ON_BOARD("A planter plants from the load that it took last, and from no other."),

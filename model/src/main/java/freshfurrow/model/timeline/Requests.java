@@ -148,18 +148,27 @@ final class Requests {
         v[base + NEED] = NEVER;
     }
 
-    /** Records how long the planter stood at its field before that could be planted. */
-    void standBy(int p, int base) {
-        if (state.journal == null || v[base + FRESH] == 0 || v[base + AWAITS_COMPOST] == 1) {
+    /** The first moment from when the planter stands still at which planting of its next field could start, if it had a load. */
+    int couldPlantFrom(int p) {
+        int field = planting.field(p, (int) v[state.planter(p) + INDEX]);
+        return season.plantable(p, field).next(Math.max(standsFrom(p), season.openS[field]));
+    }
+
+    /** Records how long the planter stood, up to {@code until}, before its next field could be planted. */
+    void standBy(int p, int until) {
+        if (state.journal == null) {
             return;
         }
-        int field = planting.field(p, (int) v[base + INDEX]);
-        int open = season.openS[field];
-        int from = season.planterHours[p].next((int) v[base + TIME]);
-        int until = season.plantable(p, field).next(Math.max(from, open));
+        int base = state.planter(p);
+        int from = standsFrom(p);
         if (from < until) {
-            state.journal.waited(p, field, from, until, from < open ? WaitReason.WINDOW : WaitReason.WET);
+            boolean closed = from < season.openS[planting.field(p, (int) v[base + INDEX])];
+            state.journal.waited(p, (int) v[base + PLACE], from, until, closed ? WaitReason.WINDOW : WaitReason.WET);
         }
+    }
+
+    private int standsFrom(int p) {
+        return season.planterHours[p].next((int) v[state.planter(p) + TIME]);
     }
 
     /** No compost is there before {@code lotFrom}: the request is made again from then on. */

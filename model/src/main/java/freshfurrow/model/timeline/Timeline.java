@@ -8,7 +8,6 @@ import static freshfurrow.model.timeline.State.INDEX;
 import static freshfurrow.model.timeline.State.NEED;
 import static freshfurrow.model.timeline.State.PLACE;
 import static freshfurrow.model.timeline.State.POSTPONED;
-import static freshfurrow.model.timeline.State.TIME;
 import static freshfurrow.model.timeline.State.UNSERVED_DM2;
 import static freshfurrow.model.timeline.State.WAIT_FROM;
 
@@ -166,7 +165,6 @@ public final class Timeline implements Counters {
         int p = quote.planter;
         int base = state.planter(p);
         long loadDm2 = sizer.loadOf(quote, mixDm2);
-        requests.standBy(p, base);
         waitFor(quote, base);
         state.add(State.FILLS, 1);
         int start = quote.transferStart;
@@ -188,19 +186,21 @@ public final class Timeline implements Counters {
         v[margin] = Math.min(v[margin], deadline - planting.time);
     }
 
+    /** A wait counts from when planting of the planter's next field could start. */
     private void waitFor(Quote quote, int base) {
         int p = quote.planter;
-        int need = quote.need;
         int start = quote.transferStart;
         boolean compost = v[base + AWAITS_COMPOST] == 1;
-        int from = compost ? (int) Math.max(v[base + WAIT_FROM], v[base + TIME]) : need;
         v[base + AWAITS_COMPOST] = 0;
+        int couldPlant = requests.couldPlantFrom(p);
+        requests.standBy(p, Math.min(couldPlant, start));
+        int from = Math.max(compost ? (int) v[base + WAIT_FROM] : quote.need, couldPlant);
         if (start <= from) {
             return;
         }
         WaitReason why = compost
                 ? WaitReason.COMPOST
-                : quote.rigReady <= need ? WaitReason.HOURS : quote.waitedForWater ? WaitReason.WATER : WaitReason.RIG;
+                : quote.rigReady <= from ? WaitReason.HOURS : quote.waitedForWater ? WaitReason.WATER : WaitReason.RIG;
         if (why != WaitReason.HOURS) {
             state.add(State.WAIT_S, season.planterHours[p].work(from, start));
         }
