@@ -8,6 +8,7 @@ import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -65,8 +66,9 @@ public final class ChangesReport {
         rows.add(List.of("Compost", figures.mass(before.compostKg()), figures.mass(after.compostKg())));
         rows.add(List.of("Dumped", figures.volume(before.dumpedL()), figures.volume(after.dumpedL())));
         rows.add(List.of("Compost out", day(before.firstStockOut()), day(after.firstStockOut())));
-        lines.add("%-14s %18s %18s".formatted("From now on", "before", "now"));
-        rows.forEach(row -> lines.add("%-14s %18s %18s".formatted(row.get(0), row.get(1), row.get(2))));
+        lines.add(String.format(Locale.ROOT, "%-14s %18s %18s", "From now on", "before", "now"));
+        rows.forEach(
+                row -> lines.add(String.format(Locale.ROOT, "%-14s %18s %18s", row.get(0), row.get(1), row.get(2))));
     }
 
     private static String day(Optional<LocalDateTime> time) {

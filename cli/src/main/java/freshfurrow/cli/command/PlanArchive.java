@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -87,7 +88,7 @@ final class PlanArchive {
 
     private Path next(Path kept) throws IOException {
         int last = kept().stream().mapToInt(PlanArchive::number).max().orElse(0);
-        return kept.resolve("%03d.json".formatted(last + 1));
+        return kept.resolve(String.format(Locale.ROOT, "%03d.json", last + 1));
     }
 
     private static int number(Path file) {

@@ -17,18 +17,18 @@ public final class AuditReport {
     public static List<String> lines(Season season, Plan plan, List<Finding> findings) {
         return findings.isEmpty()
                 ? List.of(
-                        "Nothing found. Checked: %d of %d fields, %d loads, %d batches, %d planters and %d rigs, by %d rules:"
-                                .formatted(
-                                        plan.planters().values().stream()
-                                                .mapToInt(planter ->
-                                                        planter.fields().size())
-                                                .sum(),
-                                        season.fields().size(),
-                                        plan.loads().size(),
-                                        plan.batches().size(),
-                                        plan.planters().size(),
-                                        plan.rigs().size(),
-                                        Rule.values().length),
+                        String.format(
+                                Locale.ROOT,
+                                "Nothing found. Checked: %d of %d fields, %d loads, %d batches, %d planters and %d rigs, by %d rules:",
+                                plan.planters().values().stream()
+                                        .mapToInt(planter -> planter.fields().size())
+                                        .sum(),
+                                season.fields().size(),
+                                plan.loads().size(),
+                                plan.batches().size(),
+                                plan.planters().size(),
+                                plan.rigs().size(),
+                                Rule.values().length),
                         Arrays.stream(Rule.values()).map(AuditReport::name).collect(Collectors.joining(", ")) + ".")
                 : findings.stream().map(AuditReport::line).toList();
     }

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -87,15 +88,16 @@ public final class DaySheet {
         return PlanDay.of(plan).stream()
                 .filter(day -> day.date().equals(date))
                 .findFirst()
-                .map(day -> "%s to plant, %s, %s, %s of compost, %s"
-                        .formatted(
-                                figures.area(day.areaHaByField().values().stream()
-                                        .mapToDouble(area -> area)
-                                        .sum()),
-                                Figures.count(day.fills(), "fill", "fills"),
-                                Figures.count(day.batches(), "batch", "batches"),
-                                figures.mass(day.compostKg()),
-                                Figures.count(day.waterTrips(), "water trip", "water trips")))
+                .map(day -> String.format(
+                        Locale.ROOT,
+                        "%s to plant, %s, %s, %s of compost, %s",
+                        figures.area(day.areaHaByField().values().stream()
+                                .mapToDouble(area -> area)
+                                .sum()),
+                        Figures.count(day.fills(), "fill", "fills"),
+                        Figures.count(day.batches(), "batch", "batches"),
+                        figures.mass(day.compostKg()),
+                        Figures.count(day.waterTrips(), "water trip", "water trips")))
                 .orElse("No planting and no fill.");
     }
 
@@ -114,19 +116,19 @@ public final class DaySheet {
     }
 
     private void step(Steps.Step step) {
-        lines.add("[ ] %s  %-9s %s"
-                .formatted(step.clock(), step.verb(), step.text())
+        lines.add(String.format(Locale.ROOT, "[ ] %s  %-9s %s", step.clock(), step.verb(), step.text())
                 .stripTrailing());
         step.note().ifPresent(note -> lines.add(INDENT + note));
     }
 
     private String fromTheDayBefore(OnBoard left) {
-        return "In the tank from the day before: %s of %s for %s, use by %s"
-                .formatted(
-                        figures.volume(left.litres()),
-                        left.load().id(),
-                        figures.area(left.areaHa()),
-                        Figures.clock(left.load().deadline(), date));
+        return String.format(
+                Locale.ROOT,
+                "In the tank from the day before: %s of %s for %s, use by %s",
+                figures.volume(left.litres()),
+                left.load().id(),
+                figures.area(left.areaHa()),
+                Figures.clock(left.load().deadline(), date));
     }
 
     private void cautions(List<Hazard> hazards) {

@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
@@ -101,7 +102,7 @@ public final class PlanReport {
     }
 
     private void total(String name, String what) {
-        lines.add("%-12s %s".formatted(name, what));
+        lines.add(String.format(Locale.ROOT, "%-12s %s", name, what));
     }
 
     private static Duration minutes(double minutes) {

@@ -2,6 +2,7 @@ package freshfurrow.cli.text;
 
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 
 /** How far planning is, in a line short enough for a terminal of 80 columns. */
@@ -26,6 +27,6 @@ public final class ProgressText {
     }
 
     private static String clock(Duration left) {
-        return "%d:%02d".formatted(left.toMinutes(), left.toSecondsPart());
+        return String.format(Locale.ROOT, "%d:%02d", left.toMinutes(), left.toSecondsPart());
     }
 }

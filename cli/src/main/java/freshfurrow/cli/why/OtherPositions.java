@@ -70,7 +70,7 @@ final class OtherPositions {
     }
 
     private void part(String name, String what) {
-        lines.add("  %-15s%s".formatted(name, what));
+        lines.add(String.format(Locale.ROOT, "  %-15s%s", name, what));
     }
 
     private String comparison(Outcome outcome) {

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -168,7 +169,8 @@ final class ActivityJournal implements Journal {
     @Override
     public void extracted(int rig, int place, int start, int end, long compostMg, long waterMl) {
         int number = standing.map(Standing::batches).orElse(0) + batches.size() + 1;
-        BatchNote batch = new BatchNote("B%04d".formatted(number), rig, start, end, compostMg, waterMl);
+        BatchNote batch =
+                new BatchNote(String.format(Locale.ROOT, "B%04d", number), rig, start, end, compostMg, waterMl);
         batches.add(batch);
         inMix.get(rig).add(batch.id);
         rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.placeIds[place], batch.id));
@@ -223,7 +225,7 @@ final class ActivityJournal implements Journal {
         for (LoadNote load : ordered) {
             if (!load.carried) {
                 number++;
-                load.id = "L%04d".formatted(number);
+                load.id = String.format(Locale.ROOT, "L%04d", number);
             }
         }
         return ordered;
