@@ -8,6 +8,7 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,15 +39,19 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         Reading.Valid read = season.read();
         Plan planned = PlanArgument.read(plan);
-        if (!planned.season().sha256().equals(read.sha256())) {
-            Output.warn(
+        Path file = PlanArgument.file(plan);
+        Optional<String> other = PlanOrigin.otherThan(read, planned).map(why -> file + " " + why);
+        try {
+            Season madeFor = SeasonOfPlan.whatItWasMadeFor(file, planned, read.season());
+            List<Finding> findings = Audit.check(madeFor, planned);
+            Output.print(
                     spec,
-                    "Note: the plan was made from " + planned.season().file()
-                            + " with other content than the season has now; plan again, or expect findings.");
+                    other.map(why -> AuditReport.ofAnotherSeason(why, madeFor, planned, findings))
+                            .orElseGet(() -> AuditReport.lines(madeFor, planned, findings)));
+            return findings.isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
+        } catch (Refusal refusal) {
+            throw other.map(why -> new Refusal(AuditReport.ofAnotherSeason(why)))
+                    .orElse(refusal);
         }
-        Season madeFor = SeasonOfPlan.whatItWasMadeFor(PlanArgument.file(plan), planned, read.season());
-        List<Finding> findings = Audit.check(madeFor, planned);
-        Output.print(spec, AuditReport.lines(madeFor, planned, findings));
-        return findings.isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
     }
 }

@@ -8,6 +8,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.LogReader;
 import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.write.LogWriter;
 import freshfurrow.model.write.LogWriting;
@@ -48,20 +49,28 @@ final class LogArguments {
     private Optional<LocalDateTime> now = Optional.empty();
 
     /** @throws Refusal with every problem, when the season cannot be used */
-    Season season() {
-        return season.read().season();
+    Reading.Valid season() {
+        return season.read();
     }
 
-    /** @throws Refusal with every problem, when season or log cannot be used */
-    SeasonLog read(Season read) {
+    /** @throws Refusal with every problem, when the log cannot be used, or the plan of its loads is of another season */
+    SeasonLog read(Reading.Valid read) {
         return valid(LogReader.read(path(), context(read, true)));
     }
 
-    /** The plan, when there is one. */
-    Optional<Plan> plan() {
-        return Files.exists(PlanArgument.file(planPath())) || plan.isPresent()
-                ? Optional.of(PlanArgument.read(planPath()))
-                : Optional.empty();
+    /**
+     * The plan, when there is one.
+     *
+     * @throws Refusal when it cannot be read or is of another season
+     */
+    Optional<Plan> plan(Reading.Valid read) {
+        Path planFile = PlanArgument.file(planPath());
+        if (!Files.exists(planFile) && plan.isEmpty()) {
+            return Optional.empty();
+        }
+        Plan its = PlanArgument.read(planPath());
+        PlanOrigin.mustBeOf(read, planFile, its);
+        return Optional.of(its);
     }
 
     /**
@@ -71,9 +80,10 @@ final class LogArguments {
      * @throws Refusal with every problem, when season, log or line is wrong
      */
     List<String> add(Map<Column, String> cells) {
-        Season read = season();
+        Reading.Valid valid = season();
+        Season read = valid.season();
         cells.computeIfAbsent(Column.AT, column -> time(read, cells).toString());
-        LogContext context = context(read, cells.containsKey(Column.LOAD));
+        LogContext context = context(valid, cells.containsKey(Column.LOAD));
         try {
             LogWriting writing = new LogWriter(path(), context).add(cells);
             if (writing instanceof LogWriting.Refused refused) {
@@ -94,10 +104,11 @@ final class LogArguments {
         return ((LogReading.Valid) reading).log();
     }
 
-    private LogContext context(Season read, boolean checkLoads) {
+    private LogContext context(Reading.Valid valid, boolean checkLoads) {
+        Season read = valid.season();
         LocalDateTime latest =
                 now.or(() -> clock.inSeason(read)).orElse(LogContext.of(read).latest());
-        Optional<Set<String>> loads = checkLoads ? Optional.of(PlannedLoads.of(planPath())) : Optional.empty();
+        Optional<Set<String>> loads = checkLoads ? Optional.of(PlannedLoads.of(valid, planPath())) : Optional.empty();
         return new LogContext(read, loads, latest);
     }
 

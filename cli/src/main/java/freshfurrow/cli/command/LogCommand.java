@@ -2,7 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.text.LogText;
 import freshfurrow.model.log.Column;
-import freshfurrow.model.season.Season;
+import freshfurrow.model.read.Reading;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,8 +30,8 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season season = log.season();
-        Output.print(spec, LogText.list(season, log.read(season)));
+        Reading.Valid season = log.season();
+        Output.print(spec, LogText.list(season.season(), log.read(season)));
         return Freshfurrow.OK;
     }
 

@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.Reading;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -15,21 +16,23 @@ final class PlannedLoads {
     private PlannedLoads() {}
 
     /**
-     * Their ids; none when there is no plan.
+     * Their ids; none when there is no plan. Plans that are kept may be of the season as it was before.
      *
      * @param plan a plan file, or a folder that holds plan.json
-     * @throws Refusal when a plan cannot be read
+     * @throws Refusal when a plan cannot be read, or the plan is of another season
      */
-    static Set<String> of(Path plan) {
+    static Set<String> of(Reading.Valid season, Path plan) {
         Path file = PlanArgument.file(plan);
         Set<String> ids = new HashSet<>();
         if (Files.exists(file)) {
-            add(file, ids);
+            Plan current = PlanArgument.read(file);
+            PlanOrigin.mustBeOf(season, file, current);
+            add(current, ids);
         }
         Path kept = file.resolveSibling(KEPT);
         if (Files.isDirectory(kept)) {
             try (DirectoryStream<Path> plans = Files.newDirectoryStream(kept, "*.json")) {
-                plans.forEach(one -> add(one, ids));
+                plans.forEach(one -> add(PlanArgument.read(one), ids));
             } catch (IOException e) {
                 throw new Refusal(kept + ": cannot be read (" + Failures.reason(e) + ")");
             }
@@ -37,7 +40,7 @@ final class PlannedLoads {
         return ids;
     }
 
-    private static void add(Path file, Set<String> ids) {
-        PlanArgument.read(file).loads().stream().map(Plan.Load::id).forEach(ids::add);
+    private static void add(Plan plan, Set<String> ids) {
+        plan.loads().stream().map(Plan.Load::id).forEach(ids::add);
     }
 }

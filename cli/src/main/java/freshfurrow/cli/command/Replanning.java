@@ -47,11 +47,7 @@ final class Replanning {
         this.news = news;
         this.onlyLogged = onlyLogged;
         this.options = options;
-        if (!read.sha256().equals(before.season().sha256())) {
-            throw new Refusal(planFile + ": this is no plan of " + read.file()
-                    + " as it is now (its checksum is another); name the plan that was made from it, or its variants with"
-                    + " --variant FILE, or plan anew with 'freshfurrow plan'");
-        }
+        PlanOrigin.mustBeOf(read, planFile, before);
     }
 
     /** Makes the plan and writes it; returns what to print. */

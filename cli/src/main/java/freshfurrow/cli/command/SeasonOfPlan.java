@@ -36,7 +36,7 @@ final class SeasonOfPlan {
     Season read(Path planFile, Plan plan) {
         Path file = season.orElseGet(() -> find(planFile, plan.season().file()));
         Reading.Valid read = SeasonArgument.valid(SeasonFiles.read(file, variants));
-        if (!read.sha256().equals(plan.season().sha256())) {
+        if (!PlanOrigin.isOf(read, plan)) {
             throw new Refusal(file + ": this is not what " + planFile + " was made from (its checksum is another);"
                     + " plan again, or name that season with --season SEASON, and its variants with --variant FILE");
         }

@@ -2,6 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.text.TraceText;
 import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -41,13 +42,14 @@ final class TraceCommand implements Callable<Integer> {
         if (field.isPresent() == lot.isPresent()) {
             throw new ParameterException(spec.commandLine(), "Trace what? Give either --field or --lot.");
         }
-        Season season = log.season();
+        Reading.Valid valid = log.season();
+        Season season = valid.season();
         field.ifPresent(id -> Chosen.among(
                 "field", field, season.fields().stream().map(Field::id).toList()));
         lot.ifPresent(id -> Chosen.among(
                 "lot", lot, season.compost().stream().map(CompostLot::id).toList()));
-        SeasonLog read = log.read(season);
-        TraceText trace = new TraceText(season, read, log.plan());
+        SeasonLog read = log.read(valid);
+        TraceText trace = new TraceText(season, read, log.plan(valid));
         Output.print(spec, field.map(trace::field).orElseGet(() -> trace.lot(lot.orElseThrow())));
         return Freshfurrow.OK;
     }

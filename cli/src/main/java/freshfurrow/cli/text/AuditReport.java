@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What an audit found, a line each; or what it looked at when it found nothing. */
 public final class AuditReport {
@@ -31,6 +32,30 @@ public final class AuditReport {
                                 Rule.values().length),
                         Arrays.stream(Rule.values()).map(AuditReport::name).collect(Collectors.joining(", ")) + ".")
                 : findings.stream().map(AuditReport::line).toList();
+    }
+
+    /**
+     * The report on a plan that was not made from the season it is held against. What it breaks would fill pages and say nothing but
+     * that, so it is only counted.
+     *
+     * @param why what the plan is, a sentence without its stop
+     */
+    public static List<String> ofAnotherSeason(String why, Season season, Plan plan, List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            long rules = findings.stream().map(Finding::rule).distinct().count();
+            return List.of(ofAnotherSeason(why) + " Held against this season it breaks "
+                    + (rules == 1 ? "1 rule" : rules + " rules") + " in "
+                    + (findings.size() == 1 ? "1 place." : findings.size() + " places."));
+        }
+        return Stream.concat(
+                        Stream.of(ofAnotherSeason(why) + " It keeps the rules of this season all the same."),
+                        lines(season, plan, findings).stream())
+                .toList();
+    }
+
+    /** That a plan was not made from the season it is held against, and what to do. */
+    public static String ofAnotherSeason(String why) {
+        return why + "; name the season and the variants that it was made from, or plan again.";
     }
 
     /** A finding as one line. */

@@ -4,19 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.read.Reading;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PlannedLoadsTest {
+    private static final Reading.Valid SEASON = seasonOf(ExamplePlan.plan());
+
     @TempDir
     private Path folder = Path.of("");
 
     @Test
     void withoutAPlanThereAreNone() {
-        assertThat(PlannedLoads.of(folder.resolve("plan"))).isEmpty();
+        assertThat(PlannedLoads.of(SEASON, folder.resolve("plan"))).isEmpty();
     }
 
     @Test
@@ -27,7 +33,7 @@ class PlannedLoadsTest {
         Files.writeString(kept.resolve("001.json"), plan.replace("\"L0001\"", "\"L0009\""));
         Files.writeString(kept.resolve("notes.txt"), "no plan");
 
-        assertThat(PlannedLoads.of(folder)).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
+        assertThat(PlannedLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
     }
 
     @Test
@@ -35,7 +41,31 @@ class PlannedLoadsTest {
         Files.writeString(folder.resolve("plan.json"), "{");
 
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> PlannedLoads.of(folder))
+                .isThrownBy(() -> PlannedLoads.of(SEASON, folder))
                 .withMessageContaining("plan.json");
+    }
+
+    @Test
+    void thePlanHasToBeOfTheSeasonAsItIsAndKeptOnesMayBeOfAnEarlierOne() throws Exception {
+        Plan plan = ExamplePlan.plan();
+        Path kept = Files.createDirectory(folder.resolve("plans"));
+        Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan));
+        Files.writeString(kept.resolve("001.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
+        assertThat(PlannedLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002");
+
+        Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
+        assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> PlannedLoads.of(SEASON, folder))
+                .withMessageContainingAll("plan.json: this is no plan of season.yaml as it is now", "--variant FILE");
+    }
+
+    /** The season that the plan says it was made from. */
+    private static Reading.Valid seasonOf(Plan plan) {
+        return new Reading.Valid(
+                ExampleSeason.season(),
+                plan.season().file(),
+                plan.season().sha256(),
+                Optional.empty(),
+                Optional.empty());
     }
 }
