@@ -11,6 +11,7 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Leeway;
 import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -132,7 +133,7 @@ public final class MixingCard {
     }
 
     private static boolean tooMuch(double wantedL, double thereL) {
-        return wantedL > thereL * (1 + 1e-6);
+        return wantedL > thereL * (1 + Leeway.SHARE);
     }
 
     private void section(String heading, List<String> content) {

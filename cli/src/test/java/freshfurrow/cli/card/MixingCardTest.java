@@ -83,6 +83,13 @@ final class MixingCardTest {
     }
 
     @Test
+    void aLoadOfAThousandthMoreThanATankIsNotTooLarge() {
+        // 2,000 L at 200 L/ha are 10 ha
+        assertThat(card(order(10.009, Optional.empty(), Optional.empty()))).doesNotContain("takes at once");
+        assertThat(card(order(10.02, Optional.empty(), Optional.empty()))).contains("takes at once");
+    }
+
+    @Test
     void aCountIsFollowedIntoTheFurrow() {
         // 2 kg/ha x 1000 g x 4e8 = 8e11 a hectare; / 200 L = 4e9; / 10,000 m2 = 8e7
         assertThat(card(order(9, Optional.empty(), Optional.of(new LabCount(5e8, 0.8)))))

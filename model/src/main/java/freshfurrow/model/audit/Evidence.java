@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 final class Evidence {
     /** Half the last decimal that a plan file keeps of litres, kilograms and kilometres, and a little for sums. */
     static final double ROUNDING = 0.000_6;
+    /** A load may be so much larger than tank, water and compost allow: less than any tank, scale or meter in the field tells. */
+    static final double LEEWAY = 0.001;
     /** One square decimetre in hectares, the unit in which areas are cut, and a little for sums. */
     static final double AREA_ROUNDING_HA = 1.01e-6;
     /** Times are whole seconds. */

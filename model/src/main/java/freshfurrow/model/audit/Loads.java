@@ -47,7 +47,9 @@ final class Loads {
                             + " L and dumped " + Evidence.show(load.dumpedL()) + " L");
         }
         var planter = evidence.planters.get(load.planter());
-        if (planter != null && !(load.litres() > 0 && load.litres() <= planter.tankL() + 2 * Evidence.ROUNDING)) {
+        if (planter != null
+                && !(load.litres() > 0
+                        && load.litres() <= planter.tankL() * (1 + Evidence.LEEWAY) + 2 * Evidence.ROUNDING)) {
             report(
                     Rule.TANK_CAPACITY,
                     load,

@@ -36,7 +36,7 @@ public enum Rule {
     RECIPE("The recipe of a load is the recipe of every field planted from it."),
     MIX_RATE("What is applied of a load is the planted area times the mix rate of its recipe."),
     LOAD_BALANCE("What is transferred of a load is what is applied and what is dumped."),
-    TANK_CAPACITY("A load is above zero and at most the planter's tank."),
+    TANK_CAPACITY("A load is above zero and at most the planter's tank and 0.1 % of it."),
     FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
     TRANSFER_TIME("A transfer takes the planter's fill setup and the litres over the rig's transfer rate."),
     DEADLINE("The deadline of a load is the end of its oldest batch plus the hold time of its recipe."),
@@ -56,7 +56,7 @@ public enum Rule {
     LOT_DATE("No lot is used before it is there."),
     LOT_STOCK("No lot gives more than it has."),
 
-    WATER_ON_BOARD("A rig never passes on or dumps more than it has drawn."),
+    WATER_ON_BOARD("A rig passes on and dumps no more than it has, and 0.1 % of what it did since its last draw."),
     NURSE_TANK("A rig never has more on board than its nurse tank holds."),
     DRAW_PLACE("Water is drawn at water points."),
     DRAW_TIME("A draw takes at least the treatment time and the litres over the point's flow."),

@@ -87,13 +87,13 @@ final class RigSoFar {
             cleanDue = false;
         } else if (activity instanceof Activity.Transfer transfer) {
             at = transfer.at();
-            onBoardL -= transfer.litres();
+            onBoardL = Math.max(0, onBoardL - transfer.litres());
             mixHa -= loads.plantedHa(transfer.load());
             begunHa = mixHa;
             forgetMixThatIsGone();
         } else if (activity instanceof Activity.Dump dump) {
             at = dump.at();
-            onBoardL -= dump.litres();
+            onBoardL = Math.max(0, onBoardL - dump.litres());
             mixHa = 0;
             forgetMixThatIsGone();
         }

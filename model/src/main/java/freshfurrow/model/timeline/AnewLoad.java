@@ -14,6 +14,9 @@ final class AnewLoad {
     /** Of its mix, what the nurse tank holds, mL. */
     long waterMl;
 
+    /** Water that it is not made without, mL. */
+    long leastMl;
+
     /** To extract it in one go, s. */
     int chainS;
 
@@ -35,6 +38,7 @@ final class AnewLoad {
         quote.request(planter, place, recipe, need);
         dm2 = sizer.ceiling(quote, oneBatch);
         waterMl = Math.min(season.mixMl(dm2, recipe), season.nurseMl[rig]);
+        leastMl = season.mixMl(Leeway.least(dm2), recipe);
         chainS = quote.extraction.chainS(rig, season.compostMg(dm2, recipe));
         transferS = quote.transferS(sizer.loadOf(quote, dm2));
         takenFrom = season.planterHours[planter].earliest(need, transferS);

@@ -407,6 +407,11 @@ public final class CompiledSeason {
      * than the transfer, moves and breaks make loads smaller.
      */
     public long largestLoadDm2(int planter, int recipe) {
+        return Math.min(tankDm2[planter][recipe], RefillBound.withinHold(this, planter, recipe));
+    }
+
+    /** No load is larger, dm2: {@link #largestLoadDm2} with a tank that lets in a thousandth more where that saves a fill. */
+    public long mostOfALoadDm2(int planter, int recipe) {
         return RefillBound.largestLoad(this, planter, recipe);
     }
 

@@ -23,6 +23,14 @@ final class CompostLots {
         return mg > Extraction.LEAST_MG ? mg : 0;
     }
 
+    /**
+     * Whether a load is made of what there is: it may lack a gram, lest the rounding of lots and areas leave the last of a field
+     * unplanted.
+     */
+    static boolean isEnough(long thereMg, long askedMg) {
+        return askedMg <= thereMg + Extraction.LEAST_MG;
+    }
+
     /** When the first lot that holds enough for a batch is there, s; {@link Calendar#NEVER} when there is none. */
     int availableFrom() {
         for (int lot = 0; lot < season.lotCount(); lot++) {

@@ -17,9 +17,6 @@ final class LoadSizer {
     /** A quarter. */
     private static final int GOOD_PART = 4;
 
-    /** So little more than a tank is taken to fit in, lest the rounding of areas and tanks ask for another fill. */
-    static final int ROUNDING_DM2 = 2;
-
     /** A hundred square metres. */
     static final int CRUMB_DM2 = 10_000;
 
@@ -58,8 +55,8 @@ final class LoadSizer {
         if (quote.source != Quote.Source.AT_WATER) {
             bound = Math.min(bound, tank(quote));
         }
-        long run = runDm2(quote, bound + ROUNDING_DM2);
-        if (run <= bound + ROUNDING_DM2) {
+        long run = runDm2(quote, Leeway.most(bound));
+        if (run <= Leeway.most(bound)) {
             bound = run;
         }
         if (quote.source == Quote.Source.ON_BOARD) {
@@ -67,7 +64,7 @@ final class LoadSizer {
         }
         long compostMg = lots.available(NEVER);
         long begunDm2 = begunDm2(quote);
-        return season.compostMg(bound - begunDm2, quote.recipe) <= compostMg
+        return CompostLots.isEnough(compostMg, season.compostMg(bound - begunDm2, quote.recipe))
                 ? bound
                 : begunDm2 + season.areaOfCompost(compostMg, quote.recipe);
     }
@@ -76,10 +73,18 @@ final class LoadSizer {
         return quote.source == Quote.Source.BEGUN ? state.v[state.rig(quote.rig) + MIX_DM2] : 0;
     }
 
-    /** Area of one load out of a mix of that area. */
+    /**
+     * Area of one load out of a mix of that area: all that a tank lets in, else a tank, and so much more that the loads to come can
+     * be used up to the last of the mix.
+     */
     long loadOf(Quote quote, long mixDm2) {
         long tank = tank(quote);
-        return mixDm2 <= tank + ROUNDING_DM2 ? mixDm2 : tank;
+        long most = Leeway.most(tank);
+        if (mixDm2 <= most) {
+            return mixDm2;
+        }
+        long loadsToCome = (mixDm2 - 1) / most;
+        return Math.max(tank, mixDm2 - loadsToCome * most);
     }
 
     /**
@@ -104,7 +109,7 @@ final class LoadSizer {
         }
         long whole = fieldsEnd(quote, size);
         if (whole > size
-                && whole <= ceiling
+                && whole <= Leeway.most(ceiling)
                 && whole - size <= tank(quote) / TOLERANCE_SHARE + CRUMB_DM2
                 && size > 0
                 && applied(quote, whole, whole) >= whole) {
@@ -227,7 +232,7 @@ final class LoadSizer {
         if (quote.extraction.batches > 0) {
             brokenByRest |= quote.acrossBreak;
             long available = lots.available(quote.extraction.start);
-            if (quote.extraction.compostMg > available) {
+            if (!CompostLots.isEnough(available, quote.extraction.compostMg)) {
                 compostLimited = true;
                 return Math.min(mixDm2 - 1, begunDm2(quote) + season.areaOfCompost(available, quote.recipe));
             }
@@ -241,7 +246,7 @@ final class LoadSizer {
         int rigFree = quote.transferStart + quote.transferS;
         int rigPlace = quote.place;
         while (done >= load && done < capDm2) {
-            long next = Math.min(tank(quote), capDm2 - done);
+            long next = loadOf(quote, capDm2 - done);
             int duration = quote.transferS(next);
             int ready = quote.arrival(rigPlace, planting.place, rigFree);
             int start = quote.fitTransfer(Math.max(ready, planting.time), duration);

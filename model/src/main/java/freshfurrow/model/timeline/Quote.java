@@ -172,20 +172,21 @@ final class Quote {
             extraction.plan(rig, season.compostMg(mixDm2, recipe));
         }
         long waterMl = Math.max(0, Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig]) - begunMl);
+        long leastMl = season.mixMl(Leeway.least(mixDm2), recipe) - begunMl;
         int ready;
         int drive = 0;
         if (source == Source.AT_WATER) {
-            choosePoint(from, waterMl, waterMl);
+            choosePoint(from, leastMl, waterMl);
             if (point < 0) {
                 return;
             }
             ready = drawStart + drawS;
             drive = onwardS;
-        } else if (v[base + WATER_ML] >= waterMl) {
+        } else if (v[base + WATER_ML] >= leastMl) {
             metres = season.metres(from, place);
             ready = arrival(from, place, dumpEnd);
         } else {
-            choosePoint(from, waterMl - v[base + WATER_ML], season.nurseMl[rig] - begunMl - v[base + WATER_ML]);
+            choosePoint(from, leastMl - v[base + WATER_ML], season.nurseMl[rig] - begunMl - v[base + WATER_ML]);
             if (point < 0) {
                 return;
             }
@@ -281,6 +282,11 @@ final class Quote {
     private void layBatches(Calendar hours, int drive) {
         depart = drive == 0 ? transferStart : hours.latest(transferStart, drive) - drive;
         extraction.backward(depart, null);
+        long thereMg = lots.available(extraction.start);
+        if (extraction.compostMg > thereMg && CompostLots.isEnough(thereMg, extraction.compostMg)) {
+            extraction.plan(rig, thereMg);
+            extraction.backward(depart, null);
+        }
         acrossBreak = extraction.start < hours.startBefore(transferStart);
     }
 

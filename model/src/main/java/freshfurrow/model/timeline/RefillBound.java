@@ -3,8 +3,8 @@ package freshfurrow.model.timeline;
 /**
  * A number of planter fills that no plan can go below if it plants every field.
  *
- * <p>Proof: every load is of one recipe and planted from by one planter. It is at most that planter's tank and the hair of
- * rounding that the load sizer lets in with it. Its last drop is in the ground before its oldest batch's hold time is over;
+ * <p>Proof: every load is of one recipe and planted from by one planter. It is at most that planter's tank and the {@link
+ * Leeway} that it is let in with. Its last drop is in the ground before its oldest batch's hold time is over;
  * that batch was extracted when the transfer began at the latest, so of the hold time the planter loses at least its fill setup
  * and the pumping at the fastest rig's rate, and plants at its field capacity at best in what is left: area x (1 / capacity +
  * mix rate / transfer rate) is at most hold time - setup. So a recipe's whole volume takes at least its ratio to the largest
@@ -27,15 +27,14 @@ final class RefillBound {
         for (int recipe = 0; recipe < recipes; recipe++) {
             long largest = largestLoad(season, recipe);
             if (area[recipe] > 0 && largest > 0) {
-                long withRounding = largest + LoadSizer.ROUNDING_DM2;
-                bound += (int) ((area[recipe] + withRounding - 1) / withRounding);
+                bound += (int) ((area[recipe] + largest - 1) / largest);
             }
         }
         return bound;
     }
 
     /** The largest area that any planter can plant out of one load of the recipe, dm2, rounded up. */
-    static long largestLoad(CompiledSeason season, int recipe) {
+    private static long largestLoad(CompiledSeason season, int recipe) {
         long largest = 0;
         for (int p = 0; p < season.planterCount(); p++) {
             largest = Math.max(largest, largestLoad(season, p, recipe));
@@ -45,12 +44,17 @@ final class RefillBound {
 
     /** The largest area that the planter can plant out of one load of the recipe, dm2, rounded up. */
     static long largestLoad(CompiledSeason season, int planter, int recipe) {
+        return Math.min(Leeway.most(season.tankDm2[planter][recipe]), withinHold(season, planter, recipe));
+    }
+
+    /** The largest area that the planter can plant in a recipe's hold time, dm2, rounded up. */
+    static long withinHold(CompiledSeason season, int planter, int recipe) {
         double fastest = Double.MAX_VALUE;
         for (double sPerMl : season.transferSPerMl) {
             fastest = Math.min(fastest, sPerMl);
         }
         double secondsPerDm2 = 1 / season.capacityDm2PerS[planter] + season.mlPerDm2[recipe] * fastest;
         double withinHold = Math.max(0, season.holdS[recipe] - season.fillSetupS[planter]) / secondsPerDm2;
-        return Math.min(season.tankDm2[planter][recipe], (long) Math.ceil(withinHold));
+        return (long) Math.ceil(withinHold);
     }
 }

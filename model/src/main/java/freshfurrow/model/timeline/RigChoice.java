@@ -179,7 +179,8 @@ final class RigChoice {
             way = season.metres(from, place);
             there = free + driveS(way, rig);
         } else {
-            long roomMl = season.extractsAtWater[rig] ? lackMl : season.nurseMl[rig] - v[state.rig(rig) + WATER_ML];
+            long roomMl =
+                    season.extractsAtWater[rig] ? load.waterMl : season.nurseMl[rig] - v[state.rig(rig) + WATER_ML];
             for (int point = 0; point < season.pointCount(); point++) {
                 int at = season.pointAt[point];
                 int to = season.metres(from, at);
@@ -203,7 +204,7 @@ final class RigChoice {
     }
 
     private long lackMl(AnewLoad load, int rig) {
-        return load.waterMl - (season.extractsAtWater[rig] ? 0 : v[state.rig(rig) + WATER_ML]);
+        return load.leastMl - (season.extractsAtWater[rig] ? 0 : v[state.rig(rig) + WATER_ML]);
     }
 
     /** Finds the source of the rig's mix and the largest load out of it. */
@@ -252,10 +253,9 @@ final class RigChoice {
         return isWorthAFill(rig) && v[state.rig(rig) + MIX_RECIPE] == recipe;
     }
 
-    /** A remainder that rounding leaves beside a field is none. */
+    /** A remainder that rounding leaves is none. */
     private boolean isWorthAFill(int rig) {
-        long mix = v[state.rig(rig) + MIX_DM2];
-        return season.extractsAtWater[rig] ? mix > 0 : mix >= LoadSizer.CRUMB_DM2;
+        return v[state.rig(rig) + MIX_DM2] >= LoadSizer.CRUMB_DM2;
     }
 
     /** Where a rig makes mix anew. */

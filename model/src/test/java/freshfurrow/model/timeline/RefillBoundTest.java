@@ -6,11 +6,16 @@ import org.junit.jupiter.api.Test;
 
 class RefillBoundTest {
     @Test
-    void noPlanHasFewerFillsThanTheBoundWhereRoundingLetsALoadBeAHairLargerThanTheTank() {
-        // 1,000 L at 200 L/ha are 5 ha; 2 dm2 more are let into the same load
-        WorkedPlan plan = new WorkedSeason().field("A", 5.000002).plan("A");
+    void noPlanHasFewerFillsThanTheBoundWhereALoadMayBeAThousandthLargerThanTheTank() {
+        // 1,000 L at 200 L/ha are 5 ha, with a thousandth 5.005 ha
+        assertFillsAndBound(5.005, 1);
+        assertFillsAndBound(5.005_001, 2);
+    }
 
-        assertThat(plan.plan().totals().planterFills()).isOne();
-        assertThat(plan.plan().totals().refillLowerBound()).isOne();
+    private static void assertFillsAndBound(double areaHa, int fills) {
+        WorkedPlan plan = new WorkedSeason().field("A", areaHa).plan("A");
+
+        assertThat(plan.plan().totals().planterFills()).isEqualTo(fills);
+        assertThat(plan.plan().totals().refillLowerBound()).isEqualTo(fills);
     }
 }

@@ -14,8 +14,8 @@ import freshfurrow.solver.relaxation.LargestLoads;
  * LargestLoads}. So each area of a field takes at least its share of the largest load of any planter that may plant
  * the field; loads of different recipes are different, so the sum of shares of each recipe is rounded up.
  *
- * <p>Proof for water trips. Nurse tanks are empty when the season begins. All mix is drawn as water, but for the hair that
- * {@link LargestLoads#drawnShare} allows for, and a draw is at most the largest nurse tank and the largest daily limit. Where all
+ * <p>Proof for water trips. Nurse tanks are empty when the season begins. Of all mix {@link LargestLoads#LEAST_SHARE}
+ * is drawn as water at the least, and a draw is at most the largest nurse tank and the largest daily limit. Where all
  * rigs extract at the water, a draw is for one recipe, so that the draws of each are rounded up.
  *
  * <p>What is on board when the season begins to be played out, if it is already under way, takes no fill or no draw: as much area as
@@ -108,9 +108,7 @@ final class FewestRefills {
                 .mapToDouble(FewestRefills::limitL)
                 .max()
                 .orElse(0);
-        return largest.drawnShare(recipe)
-                * largest.mixLPerDm2(recipe)
-                / (Math.min(largestDrawL, largestLimitL) + 0.001);
+        return LargestLoads.LEAST_SHARE * largest.mixLPerDm2(recipe) / (Math.min(largestDrawL, largestLimitL) + 0.001);
     }
 
     private static double limitL(WaterPoint point) {

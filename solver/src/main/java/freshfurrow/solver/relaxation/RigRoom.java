@@ -20,14 +20,14 @@ import java.util.stream.IntStream;
  *
  * <ul>
  *   <li>compost / full batch x (batch time + clean), but for the clean after its last batch (a load leaves up to a gram to the
- *       batch before, which is allowed for);
+ *       batch before, and the last of each lot may lack another, which is allowed for);
  *   <li>the transfers: pumping, and the shortest setup for each load, of which none is larger than {@link LargestLoads};
  *   <li>its water trips: a nurse tank of water or mix may be on board before, all else is drawn in the time, a nurse tank a draw at
  *       the most; each draw takes the shortest treatment, and for each litre what it takes at one of the points, less what is saved on as much as
  *       faster points may give ({@link WaterRoom}). From one draw to the next a rig serves fields of a nurse tank or less, and drives at
  *       least to the farthest of them and back ({@link WaysToWater}), so for each field to it and back, times its share of
  *       the nurse tank. Of these ways three may lie outside: there and back with what is on board before, and back at the end. These count only in the rows with
- *       water, in some of them no way as longer than that to the field in the middle or the nearest.
+ *       water, of which a load takes {@link LargestLoads#LEAST_SHARE} at the least, in some of them no way as longer than that to the field in the middle or the nearest.
  * </ul>
  *
  * <p>What mix planters and rigs have on board when the season begins to be played out takes no time of the rigs, so its area is added to
@@ -150,7 +150,7 @@ final class RigRoom {
             costs[field] = perLAndM
                     * 2
                     * Math.min(ways.metres(field), trips.farthestM())
-                    * loads.drawnShare(recipe)
+                    * LargestLoads.LEAST_SHARE
                     * loads.mixLPerDm2(recipe);
         }
         return costs;
@@ -189,13 +189,13 @@ final class RigRoom {
                 + mixL / rig.transferLPerS()
                 + shortestSetupS / largest;
         return trips.counted()
-                ? seconds
-                        + loads.drawnShare(rig, recipe) * mixL * (trips.sPerL() + shortestTreatmentS / rig.nurseTankL())
+                ? seconds + LargestLoads.LEAST_SHARE * mixL * (trips.sPerL() + shortestTreatmentS / rig.nurseTankL())
                 : seconds;
     }
 
     private double missingS(Rig rig, Trips trips) {
-        double seconds = rig.cleanTimeS();
+        double lackingKg = GRAM_KG * season.season().compost().size();
+        double seconds = rig.cleanTimeS() + lackingKg / rig.batchCompostKg() * (rig.batchTimeS() + rig.cleanTimeS());
         return trips.counted()
                 ? seconds
                         + rig.nurseTankL() * trips.sPerL()

@@ -3,6 +3,7 @@ package freshfurrow.solver.relaxation;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Leeway;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
 import java.time.temporal.ChronoUnit;
@@ -18,11 +19,15 @@ import java.util.stream.IntStream;
  * begins to be played out. It is enough to say so for the last day before each
  * delivery and for the season's last day. Water: what is planted from one day to another is mixed
  * with water drawn on these days ({@link WaterRoom}), or with what the rigs' nurse tanks hold when the first of these days begins, and the tanks of
- * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way.
+ * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way. A load may
+ * lack a gram of compost where it takes all that there is, so once a lot at the most; and it takes at least {@link
+ * LargestLoads#LEAST_SHARE} of its water.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
     private static final double MG_PER_KG = 1e6;
+    /** A gram, and the timeline counts whole mg. */
+    private static final double LACKING_MG = 1_001;
 
     private final CompiledSeason season;
     private final WaterRoom water;
@@ -76,7 +81,7 @@ final class Stocks {
         }
         double thereMg = season.season().compost().stream()
                 .filter(lot -> day(lot) <= lastDay)
-                .mapToDouble(lot -> lot.massKg() * MG_PER_KG + 1)
+                .mapToDouble(lot -> lot.massKg() * MG_PER_KG + LACKING_MG)
                 .sum();
         relaxation.addAtMost(used, (thereMg + onBoardMg()) / mostMgPerDm2 * ROUNDING);
     }
@@ -88,7 +93,7 @@ final class Stocks {
         for (int g = 0; g < relaxation.groups().size(); g++) {
             int recipe = relaxation.groups().get(g).recipe();
             relaxation.addPlantedFromTo(
-                    used, loads.drawnShare(recipe) * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
+                    used, LargestLoads.LEAST_SHARE * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
         }
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);
     }
@@ -116,7 +121,7 @@ final class Stocks {
                 + IntStream.range(0, season.planterCount())
                         .filter(planter -> overnight.mayBeKept(planter, day))
                         .mapToDouble(planter ->
-                                season.season().planters().get(planter).tankL() + 1)
+                                season.season().planters().get(planter).tankL() * (1 + Leeway.SHARE) + 1)
                         .sum();
     }
 }

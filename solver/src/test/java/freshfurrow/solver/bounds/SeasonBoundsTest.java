@@ -24,7 +24,10 @@ import org.junit.jupiter.api.Test;
 class SeasonBoundsTest {
     private static final double HA_PER_ACRE = 0.404_685_642_24;
 
-    /** Six fields of 2 ha due on the first day: two on it, two a day late, two two days late: 4 + 8 = 12 ha-days. */
+    /**
+     * Six fields of 2 ha due on the first day: two on it, two a day late, two two days late: 4 + 8 = 12 ha-days. As a load may be 4.004 ha, a
+     * field may take 29.97 s of the 60 s of a setup instead of 30, so that a day holds 4.000,058 ha: three times so much may be less late.
+     */
     @Test
     void whatOneDayCannotHoldIsLate() {
         CompiledSeason season = CompiledSeason.of(sixFieldsDueAtOnce().season(5));
@@ -33,7 +36,9 @@ class SeasonBoundsTest {
         assertThat(plan.totals().lateHaDays()).isEqualTo(12);
         assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
             assertThat(bounds.medium()).isEqualTo(-1200).isEqualTo(plan.score().medium());
-            assertThat(bounds.lateHaDays()).isCloseTo(12, within(1e-4)).isLessThanOrEqualTo(12);
+            assertThat(bounds.lateHaDays())
+                    .isCloseTo(12 - 0.000_173, within(1e-5))
+                    .isLessThanOrEqualTo(12);
             assertThat(bounds.provedBest()).isFalse();
         });
     }
@@ -46,13 +51,18 @@ class SeasonBoundsTest {
 
         assertThat(plan.totals().unservedHa()).isEqualTo(4);
         assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
-            assertThat(bounds.unservedHa()).isCloseTo(4, within(1e-4)).isLessThanOrEqualTo(4);
+            assertThat(bounds.unservedHa())
+                    .isCloseTo(4 - 0.000_116, within(1e-5))
+                    .isLessThanOrEqualTo(4);
             assertThat(bounds.medium()).isEqualTo(-1600).isEqualTo(plan.score().medium());
             assertThat(bounds.lateHaDays()).isCloseTo(4, within(1e-4)).isLessThanOrEqualTo(4);
         });
     }
 
-    /** 25 L/s x 8 s = 200 L a day are one field of 2 ha: of four due on the first day three are late, by 1, 2 and 3 days: 12 ha-days. */
+    /**
+     * 25 L/s x 8 s = 200 L a day are one field of 2 ha: of four due on the first day three are late, by 1, 2 and 3 days: 12 ha-days. As a load is made
+     * although a thousandth of its water lacks, it may be 2.002 ha a day: 8 x 3 - 2.002 x (1 + 2 + 3) = 11.988 ha-days.
+     */
     @Test
     void whatAHoseCannotFillInADayIsLate() {
         TwoFieldsADay fields = new TwoFieldsADay(1).waterForOneFieldADay();
@@ -61,7 +71,7 @@ class SeasonBoundsTest {
         Plan plan = plantedInOrder(season, 4);
 
         assertThat(plan.score().medium()).isEqualTo(-1200);
-        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isEqualTo(-1200);
+        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isEqualTo(-1199);
     }
 
     /**
@@ -94,10 +104,10 @@ class SeasonBoundsTest {
     }
 
     /**
-     * 864 km at 10 m/s are a day. A field takes half of a nurse tank, so a day of driving, and 202 s of the rig. By the end of day d, counted from 0, it has
+     * 864 km at 10 m/s are a day. A field takes half of a nurse tank less a thousandth, so 86,314 s of driving, and 202 s of the rig. By the end of day d, counted from 0, it has
      * d days and the 11,960 s from hold time and batch before the first fill to the end of planting, 4 s in which the water it begins with
-     * would have been drawn, and the three ways that may lie outside. That is 86,400 d + 271,164 s, for at the most 5.126 fields by the third day,
-     * 6.124, 7.122, 8.119 and 9.117 by those after. With two and four before, of ten fields 8, 6, 4.874, 3.876, 2.878, 1.881 and 0.883 are late.
+     * would have been drawn, and the three ways that may lie outside. That is 86,400 d + 271,164 s, for at the most 5.132 fields by the third day,
+     * 6.130, 7.129, 8.128 and 9.126 by those after. With two and four before, of ten fields 8, 6, 4.868, 3.870, 2.871, 1.872 and 0.874 are late.
      */
     @Test
     void whatARigHasToDriveForIsLate() {
@@ -105,7 +115,7 @@ class SeasonBoundsTest {
                 dueAtOnce(new TwoFieldsADay(1).farFromWater(864_000), 10).season(14));
         Plan plan = plantedInOrder(season, 10);
 
-        assertThat(medium(season, plan)).isCloseTo(2 * 28.392, within(0.05));
+        assertThat(medium(season, plan)).isCloseTo(2 * 28.355, within(0.05));
     }
 
     /** Three planters have a load in the tank for two fields each, which they plant at once, however far away the one rig is. */
@@ -131,10 +141,10 @@ class SeasonBoundsTest {
     }
 
     /**
-     * The 200 L of a field take the rig a day at the well and 2 s at the spring, which gives 100 L a day. A field takes it 86,600 s by the well; by the end of
+     * The 200 L of a field, less a thousandth, take the rig 86,314 s at the well and 2 s at the spring, which gives 100 L a day. A field takes it 86,514 s by the well; by the end of
      * day d, counted from 0, it has 86,400 d + 11,960 s, a day each for the two fields that a nurse tank of water is for, and 43,199 s a day by
-     * the spring. That is 2.633 + 1.497 d fields: 5.627 by the third day, then 7.123 and 8.62. With two and four before, of ten 8, 6, 4.373, 2.877 and
-     * 1.38 are late.
+     * the spring. That is 2.635 + 1.498 d fields: 5.631 by the third day, then 7.129 and 8.627. With two and four before, of ten 8, 6, 4.369, 2.871 and
+     * 1.373 are late.
      */
     @Test
     void whatIsDrawnSlowlyIsLate() {
@@ -143,7 +153,7 @@ class SeasonBoundsTest {
                         .season(12));
         Plan plan = plantedInOrder(season, 10);
 
-        assertThat(medium(season, plan)).isCloseTo(2 * 22.63, within(0.05));
+        assertThat(medium(season, plan)).isCloseTo(2 * 22.613, within(0.05));
     }
 
     /** 12 ha at 4 ha a load are 3 loads; their 1,200 L at 800 L a nurse tank are 2 trips. Of half of it, 2 loads and 1 trip. */
@@ -162,6 +172,21 @@ class SeasonBoundsTest {
         });
     }
 
+    /** 8.004 ha are loads of 4 ha and of 4.004 ha, a thousandth more than a tank serves, and 1 trip: a nurse tank is for two loads. */
+    @Test
+    void aThousandthMoreThanTanksHoldTakesNoMoreRefills() {
+        TwoFieldsADay larger = dueAtOnce(new TwoFieldsADay(1), 2).aThousandthLarger();
+        CompiledSeason season = CompiledSeason.of(dueAtOnce(larger, 2).season(5));
+        Plan plan = plantedInOrder(season, 4);
+
+        assertThat(plan.totals().planterFills()).isEqualTo(2);
+        assertThat(plan.totals().waterTrips()).isEqualTo(1);
+        assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
+            assertThat(bounds.planterFills()).isEqualTo(2);
+            assertThat(bounds.waterTrips()).isEqualTo(1);
+        });
+    }
+
     /** Three fields only P0 may plant, due on the first day: it plants two then and one a day late, however idle P1 is. */
     @Test
     void fieldsOfOnePlanterWaitForIt() {
@@ -175,7 +200,10 @@ class SeasonBoundsTest {
                 .isEqualTo(-200);
     }
 
-    /** Corn on 1,860 ac takes 3,720 lb; 3,600 lb are there before the day after its window: 60 ac are a day late at least. */
+    /**
+     * Corn on 1,860 ac takes 3,720 lb; 3,600 lb are there before the day after its window: 60 ac are a day late at least, less the 0.0011 ac of
+     * the gram that a load may lack.
+     */
     @Test
     void theSpringIsLateByTheCompostThatComesLate() {
         CompiledSeason season = CompiledSeason.of(read("spring"));
@@ -183,7 +211,7 @@ class SeasonBoundsTest {
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
-            assertThat(bounds.lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(1e-5));
+            assertThat(bounds.lateHaDays() / HA_PER_ACRE).isCloseTo(60 - 0.0011, within(1e-4));
             assertThat(bounds.medium()).isEqualTo((long) -Math.ceil(60 * HA_PER_ACRE * 1.5 * 100));
         });
     }

@@ -43,6 +43,8 @@ final class TwoFieldsADay {
     private static final int DAY_WORK_S = 4_160;
 
     private final int planters;
+    private double fieldHa = FIELD_HA;
+    private int dayWorkS = DAY_WORK_S;
     private double nurseTankL = 800;
     private int moveTimeS;
     private double metresToWater;
@@ -62,7 +64,7 @@ final class TwoFieldsADay {
         fields.add(new Field(
                 id,
                 id,
-                FIELD_HA,
+                fieldHa,
                 Optional.empty(),
                 List.of(),
                 "corn",
@@ -79,6 +81,13 @@ final class TwoFieldsADay {
         nurseTankL = 200;
         WorkHours hours = new WorkHours(List.of(new DaySpan(START_S - 3600, START_S - 3600 + 8)));
         well = new WaterPoint("well", Optional.empty(), 25, 1, hours, OptionalDouble.empty(), 0);
+        return this;
+    }
+
+    /** Fields added after are a thousandth larger, and a day is long enough to plant two of them. */
+    TwoFieldsADay aThousandthLarger() {
+        fieldHa = FIELD_HA * 1.001;
+        dayWorkS = DAY_WORK_S + 5;
         return this;
     }
 
@@ -134,7 +143,7 @@ final class TwoFieldsADay {
     }
 
     private Planter planter(String id) {
-        WorkHours hours = new WorkHours(List.of(new DaySpan(START_S, START_S + DAY_WORK_S)));
+        WorkHours hours = new WorkHours(List.of(new DaySpan(START_S, START_S + dayWorkS)));
         return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, moveTimeS, "yard", hours);
     }
 
