@@ -11,12 +11,10 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.Leeway;
 import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -41,13 +39,16 @@ public final class MixingCard {
         load = OneLoad.forArea(compiled, order.planter(), order.rig(), order.recipe(), order.areaHa());
     }
 
-    /** Why the rig cannot make the recipe at all, and what would help; empty when it can. */
-    public static Optional<String> whyNot(Season season, MixingOrder order) {
-        DrumStrength strength = strength(season, order);
-        return strength.enough() ? Optional.empty() : Optional.of(strength.refusal());
+    /** Why there can be no such load, and what would help, a line each; empty when there can. */
+    public static List<String> whyNot(CompiledSeason season, MixingOrder order) {
+        DrumStrength strength = strength(season.season(), order);
+        if (!strength.enough()) {
+            return List.of(strength.refusal());
+        }
+        return new LoadRoom(season, order.planter(), order.rig(), order.recipe()).refusals(order.areaHa());
     }
 
-    /** The card, a line an entry, of a load that the rig can make: see {@link #whyNot}. */
+    /** The card, a line an entry, of a load that there can be: see {@link #whyNot}. */
     public static List<String> lines(CompiledSeason season, MixingOrder order) {
         MixingCard card = new MixingCard(season, order);
         card.head();
@@ -107,17 +108,6 @@ public final class MixingCard {
 
     private void lookOut() {
         List<String> notes = new ArrayList<>();
-        int planted = load.drumS() + load.transferS() + load.plantS();
-        if (planted > load.useByS()) {
-            notes.add("Too large a load: the last of it is in the ground " + time(planted - load.useByS())
-                    + " after its hold time is over.");
-        }
-        if (tooMuch(load.mixL(), planter.tankL())) {
-            notes.add("More than " + planter.id() + "'s tank of " + volume(planter.tankL()) + " takes at once.");
-        }
-        if (tooMuch(load.mixL(), rig.nurseTankL())) {
-            notes.add("More water than " + rig.id() + "'s nurse tank of " + volume(rig.nurseTankL()) + " carries.");
-        }
         Cautions cautions = new Cautions(new Figures(units.units()));
         Stream.of(
                         new Hazard.Backflow(List.of()),
@@ -130,10 +120,6 @@ public final class MixingCard {
                 .forEach(notes::add);
         notes.add(Cautions.FIRST);
         section("Look out", notes.stream().map(note -> "  " + note).toList());
-    }
-
-    private static boolean tooMuch(double wantedL, double thereL) {
-        return wantedL > thereL * (1 + Leeway.SHARE);
     }
 
     private void section(String heading, List<String> content) {

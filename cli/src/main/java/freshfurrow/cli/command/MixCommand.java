@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.card.CardUnits;
+import freshfurrow.cli.card.LoadRoom;
 import freshfurrow.cli.card.MixingCard;
 import freshfurrow.cli.card.MixingOrder;
 import freshfurrow.model.mixing.LabCount;
@@ -12,6 +13,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.OneLoad;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -28,12 +30,11 @@ import picocli.CommandLine.Spec;
                 "%nEvery figure comes with its arithmetic. The load is for an area, or for a volume of finished mix, or else the largest that the planter's tank and the hold time allow. A quantity carries its unit as in a season file; one without a unit is taken in the season's, and with --acres in acres.%n",
         footer = {
             "  freshfurrow mix scenarios/first-season",
-            "  freshfurrow mix scenarios/first-season --acres 42 --start 07:00",
+            "  freshfurrow mix scenarios/first-season --acres 28 --start 07:00",
             "  freshfurrow mix season.yaml --tank '450 gal' --rig R1 --recipe strong",
             "  freshfurrow mix season.yaml --count 3.6e8 --extraction-share 0.8"
         })
 final class MixCommand implements Callable<Integer> {
-    private static final double DM2_PER_HA = 1e6;
     private static final double SMALLEST_HA = 0.01;
     private static final double LARGEST_HA = 100_000;
     private static final String COUNT_REMEDY = "write them like --count 3.6e8 --extraction-share 0.8";
@@ -98,7 +99,7 @@ final class MixCommand implements Callable<Integer> {
         int recipeIndex = Chosen.among(
                 "recipe", recipe, read.recipes().stream().map(Recipe::id).toList());
         CardUnits units = new CardUnits(read.units());
-        Wanted wanted = wanted(compiled, planterIndex, recipeIndex, units);
+        Wanted wanted = wanted(compiled, planterIndex, rigIndex, recipeIndex, units);
         MixingOrder order = new MixingOrder(
                 planterIndex,
                 rigIndex,
@@ -108,16 +109,17 @@ final class MixCommand implements Callable<Integer> {
                 bucketKg(read.rigs().get(rigIndex), units),
                 start,
                 labCount());
-        MixingCard.whyNot(read, order).ifPresent(why -> {
-            throw new Refusal(why);
-        });
+        List<String> whyNot = MixingCard.whyNot(compiled, order);
+        if (!whyNot.isEmpty()) {
+            throw new Refusal(whyNot);
+        }
         Output.print(spec, MixingCard.lines(compiled, order));
         return Freshfurrow.OK;
     }
 
     private record Wanted(double areaHa, String from) {}
 
-    private Wanted wanted(CompiledSeason compiled, int planterIndex, int recipeIndex, CardUnits units) {
+    private Wanted wanted(CompiledSeason compiled, int planterIndex, int rigIndex, int recipeIndex, CardUnits units) {
         if (Stream.of(area, acres, tank).filter(Optional::isPresent).count() > 1) {
             throw new Refusal("--area, --acres and --tank exclude one another; give one of them");
         }
@@ -142,12 +144,12 @@ final class MixCommand implements Callable<Integer> {
                     new Wanted(QuantityText.si("--acres", acres.get(), Kind.AREA, "ac"), "as asked for"));
         }
         String id = compiled.season().planters().get(planterIndex).id();
-        double largest = compiled.largestLoadDm2(planterIndex, recipeIndex) / DM2_PER_HA;
+        double largest = new LoadRoom(compiled, planterIndex, rigIndex, recipeIndex).largestHa();
         if (largest == 0) {
             throw new Refusal("The hold time is over before " + id
                     + " is filled; give an area with --area, or a longer hold time");
         }
-        return new Wanted(largest, "no load of " + id + " can be larger, by tank and hold time");
+        return new Wanted(largest, "no load of " + id + " can be larger, by tanks and hold time");
     }
 
     private static Wanted inRange(String option, String text, Wanted wanted) {

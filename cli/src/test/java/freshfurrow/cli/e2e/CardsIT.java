@@ -53,10 +53,21 @@ final class CardsIT {
 
     @Test
     void anAreaMayBeInTheSeasonsUnitInAcresOrInItsOwn() throws Exception {
-        assertThat(card("mix", "--area|42")).contains("One load for 42 ac (as asked for)");
-        assertThat(card("mix", "--acres|42")).contains("One load for 42 ac (as asked for)");
+        assertThat(card("mix", "--area|28")).contains("One load for 28 ac (as asked for)");
+        assertThat(card("mix", "--acres|28")).contains("One load for 28 ac (as asked for)");
         assertThat(card("mix", "--area|10 ha")).contains("One load for 24.71 ac (as asked for)");
         assertThat(card("mix", "")).contains("One load for 30 ac (no load of P1 can be larger");
+    }
+
+    @Test
+    void aLoadThatDoesNotFitTheTankIsRefused() throws Exception {
+        Launcher.Result result = run("mix", "--acres|42");
+
+        assertThat(result.exitCode()).isEqualTo(1);
+        assertThat(result.out()).isEmpty();
+        assertThat(result.err())
+                .isEqualTo(
+                        "A load for 42 ac takes 840 gal of mix, more than P1's tank of 600 gal holds; ask for 30 ac or less\n");
     }
 
     /** Common practice, no source: about 6 million a square foot at 2 lb/ac; 2.9e8 a gram delivered. */
