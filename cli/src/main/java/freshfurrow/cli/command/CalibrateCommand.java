@@ -25,9 +25,12 @@ import picocli.CommandLine.Spec;
                 "%nEvery figure comes with its arithmetic, in US units when the season's water goes by the gallon, else in metric ones. A quantity carries its unit as in a season file; one without a unit is taken in the card's.%n",
         footer = {
             "  freshfurrow calibrate scenarios/first-season --planter P1",
-            "  freshfurrow calibrate season.yaml --planter P1 --pressure '40 psi' --rate '15 gal/ac'",
-            "  freshfurrow calibrate season.yaml --planter P1 --jar-time 30s --caught '31 floz, 33 floz, 28 floz'",
-            "  freshfurrow calibrate season.yaml --planter P1 --caught '19 floz' --over '136 ft'"
+            "  freshfurrow calibrate season.yaml --planter P1 \\",
+            "      --pressure '40 psi' --rate '15 gal/ac'",
+            "  freshfurrow calibrate season.yaml --planter P1 \\",
+            "      --jar-time 30s --caught '31 floz, 33 floz, 28 floz'",
+            "  freshfurrow calibrate season.yaml --planter P1 \\",
+            "      --caught '19 floz' --over '136 ft'"
         })
 final class CalibrateCommand implements Callable<Integer> {
     private static final Duration LONGEST_JAR = Duration.ofHours(1);

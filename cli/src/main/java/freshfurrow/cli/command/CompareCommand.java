@@ -30,8 +30,10 @@ import picocli.CommandLine.Spec;
                 "%nPlans the season and each variant, lives each plan through the same springs by people who know the weather so far, and sets side by side when they finish, what is late or left, refills, waiting, hours, roads and money. The same --seed, --steps and springs give the same file, byte for byte, with any number of threads.%n",
         footer = {
             "  freshfurrow compare season.yaml --variant two-rigs.yaml",
-            "  freshfurrow compare season.yaml --variant two-rigs.yaml --variant two-rigs.yaml,long-hold.yaml",
-            "  freshfurrow compare season.yaml --variant two-rigs.yaml --springs 1-500 --out part1",
+            "  freshfurrow compare season.yaml --variant two-rigs.yaml \\",
+            "      --variant two-rigs.yaml,long-hold.yaml",
+            "  freshfurrow compare season.yaml --variant two-rigs.yaml \\",
+            "      --springs 1-500 --out part1",
             "  freshfurrow compare --merge part1 part2 --out both"
         })
 final class CompareCommand implements Callable<Integer> {

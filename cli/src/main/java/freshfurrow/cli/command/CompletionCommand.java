@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
         header = "Print a script that completes commands and options in bash and zsh.",
         footer = {
             "  source <(./freshfurrow completion)",
-            "  freshfurrow completion > ~/.local/share/bash-completion/completions/freshfurrow"
+            "  freshfurrow completion \\",
+            "      > ~/.local/share/bash-completion/completions/freshfurrow"
         })
 final class CompletionCommand implements Callable<Integer> {
     @Spec

@@ -31,8 +31,10 @@ import picocli.CommandLine.Spec;
                 "%nTakes the plan as carried out until now, or until something happened that it did not know of, except where the log says otherwise, and plans the rest from where machines stand. The next days stay as they were unless that costs. Without anything new the plan stays as it is.%n",
         footer = {
             "  freshfurrow replan scenarios/spring --plan plan --rain 2027-04-30T10:00=0.8in",
-            "  freshfurrow replan season.yaml --plan plan --down R1=2027-05-04T00:00/2027-05-05T12:00",
-            "  freshfurrow replan season.yaml --plan plan --now 2027-05-04T06:00 --spoiled windrow"
+            "  freshfurrow replan season.yaml --plan plan \\",
+            "      --down R1=2027-05-04T00:00/2027-05-05T12:00",
+            "  freshfurrow replan season.yaml --plan plan \\",
+            "      --now 2027-05-04T06:00 --spoiled windrow"
         })
 final class ReplanCommand implements Callable<Integer> {
     static final Duration USUAL_TIME = Duration.ofSeconds(5);

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
                 "%nPlans the season, lives the plan through the springs of its weather record by people who know the weather so far, and counts what they use: compost to have by lot and date, the last day to order it, the first day on which it runs out, water by point and day against its limit.%n",
         footer = {
             "  freshfurrow supply season.yaml",
-            "  freshfurrow supply season.yaml --springs 500 --sure 90% --lead 14"
+            "  freshfurrow supply season.yaml --springs 500 --sure 90%% --lead 14"
         })
 final class SupplyCommand implements Callable<Integer> {
     @Spec
