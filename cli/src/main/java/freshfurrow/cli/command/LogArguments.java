@@ -8,6 +8,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.LogReader;
 import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.ProblemLines;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.write.LogWriter;
@@ -87,8 +88,7 @@ final class LogArguments {
         try {
             LogWriting writing = new LogWriter(path(), context).add(cells);
             if (writing instanceof LogWriting.Refused refused) {
-                throw new Refusal(
-                        refused.problems().stream().map(Object::toString).toList());
+                throw new Refusal(ProblemLines.of(refused.problems()));
             }
             LogWriting.Added added = (LogWriting.Added) writing;
             return LogText.added(read, added.log(), added.entry());
@@ -99,7 +99,7 @@ final class LogArguments {
 
     private static SeasonLog valid(LogReading reading) {
         if (reading instanceof LogReading.Invalid invalid) {
-            throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
+            throw new Refusal(ProblemLines.of(invalid.problems()));
         }
         return ((LogReading.Valid) reading).log();
     }

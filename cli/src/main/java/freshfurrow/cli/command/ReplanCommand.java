@@ -5,6 +5,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.read.LogReader;
 import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.ProblemLines;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.PlanningOptions;
@@ -161,7 +162,7 @@ final class ReplanCommand implements Callable<Integer> {
         }
         LogReading reading = LogReader.read(file, LogContext.of(whole));
         if (reading instanceof LogReading.Invalid invalid) {
-            throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
+            throw new Refusal(ProblemLines.of(invalid.problems()));
         }
         return (LogReading.Valid) reading;
     }

@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.model.read.ProblemLines;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import java.nio.file.Files;
@@ -28,7 +29,7 @@ final class SeasonArgument {
     /** @throws Refusal with every problem, when the season cannot be used */
     static Reading.Valid valid(Reading reading) {
         if (reading instanceof Reading.Invalid invalid) {
-            throw new Refusal(invalid.problems().stream().map(Object::toString).toList());
+            throw new Refusal(ProblemLines.of(invalid.problems()));
         }
         return (Reading.Valid) reading;
     }

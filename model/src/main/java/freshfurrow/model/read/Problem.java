@@ -26,10 +26,14 @@ public record Problem(String file, OptionalInt line, String path, String reason,
         line.ifPresent(number -> text.append(':').append(number));
         text.append(": ");
         if (!path.isEmpty()) {
-            text.append(cut(path, LONGEST_PATH)).append(": ");
+            text.append(shownPath()).append(": ");
         }
         text.append(cut(reason, LONGEST_REASON)).append("; ").append(remedy);
         return UNSEEN.matcher(text).replaceAll("?");
+    }
+
+    String shownPath() {
+        return UNSEEN.matcher(cut(path, LONGEST_PATH)).replaceAll("?");
     }
 
     /** The text without its middle when it is too long: a message ends with what is wrong. */
