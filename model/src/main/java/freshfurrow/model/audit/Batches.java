@@ -13,6 +13,9 @@ import java.util.Set;
 
 /** Every batch: what goes into the drum, how long it takes, where it is made, and the cleaning after it. */
 final class Batches {
+    /** So little is left to a full batch rather than made in one of its own. */
+    private static final double GRAM_KG = 0.001;
+
     private final Evidence evidence;
 
     Batches(Evidence evidence) {
@@ -86,7 +89,7 @@ final class Batches {
     }
 
     private void drum(Plan.Batch batch, Rig rig) {
-        if (!(batch.compostKg() > 0 && batch.compostKg() <= rig.batchCompostKg() + 2 * Evidence.ROUNDING)) {
+        if (!(batch.compostKg() > 0 && batch.compostKg() <= rig.batchCompostKg() + GRAM_KG + 2 * Evidence.ROUNDING)) {
             report(
                     Rule.BATCH_COMPOST,
                     batch,

@@ -44,7 +44,7 @@ public enum Rule {
     LAST_DROP("The last drop of a load is the end of the last planting from it."),
     BATCH_BEFORE_LOAD("The batches of a load are made by its rig and have ended when its transfer starts."),
 
-    BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost."),
+    BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost and a gram."),
     BATCH_WATER("A batch takes its share of the drum's water, at most the drum."),
     BATCH_TIME("A batch takes at least its share of the rig's batch time."),
     BATCH_RECORD("A batch starts and ends as its rig extracts it."),

@@ -12,7 +12,7 @@ import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,6 +20,8 @@ import java.util.Optional;
 
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
+    private static final double G_PER_KG = 1e3;
+
     private final CompiledSeason season;
     private final LocalDateTime midnight;
     private final List<List<Activity>> planters;
@@ -71,16 +73,25 @@ final class ActivityJournal implements Journal {
     }
 
     List<Plan.Batch> batches() {
+        LotShares shares = new LotShares(season);
+        Map<BatchNote, Map<String, Double>> lotsOf = new HashMap<>();
+        batches.stream()
+                .sorted(Comparator.comparingInt(batch -> batch.start))
+                .forEach(batch -> lotsOf.put(batch, shares.next(batch.compostMg)));
         return batches.stream()
-                .map(batch -> new Plan.Batch(
-                        batch.id,
-                        season.season().rigs().get(batch.rig).id(),
-                        at(batch.start),
-                        at(batch.end),
-                        kilograms(batch.compostMg),
-                        batch.waterMl / ML_PER_L,
-                        lots(batch)))
+                .map(batch -> batch(batch, lotsOf.getOrDefault(batch, Map.of())))
                 .toList();
+    }
+
+    private Plan.Batch batch(BatchNote batch, Map<String, Double> lots) {
+        return new Plan.Batch(
+                batch.id,
+                season.season().rigs().get(batch.rig).id(),
+                at(batch.start),
+                at(batch.end),
+                Math.round(lots.values().stream().mapToDouble(kg -> kg).sum() * G_PER_KG) / G_PER_KG,
+                batch.waterMl / ML_PER_L,
+                lots);
     }
 
     List<PlanRecorder.Left> unserved() {
@@ -177,11 +188,6 @@ final class ActivityJournal implements Journal {
     }
 
     @Override
-    public void tookCompost(int rig, int lot, long mg) {
-        batches.get(batches.size() - 1).lots.merge(lot, mg, Long::sum);
-    }
-
-    @Override
     public void cleaned(int rig, int place, int start, int end) {
         rigs.get(rig).add(new Activity.Clean(at(start), at(end), season.placeIds[place]));
     }
@@ -208,12 +214,6 @@ final class ActivityJournal implements Journal {
 
     private LocalDateTime at(int s) {
         return midnight.plusSeconds(s);
-    }
-
-    private Map<String, Double> lots(BatchNote batch) {
-        Map<String, Double> byId = new LinkedHashMap<>();
-        batch.lots.forEach((lot, mg) -> byId.put(season.lotIds[lot], kilograms(mg)));
-        return byId;
     }
 
     private List<LoadNote> ordered() {
@@ -295,7 +295,6 @@ final class ActivityJournal implements Journal {
         final int end;
         final long compostMg;
         final long waterMl;
-        final Map<Integer, Long> lots = new LinkedHashMap<>();
 
         BatchNote(String id, int rig, int start, int end, long compostMg, long waterMl) {
             this.id = id;

@@ -41,17 +41,14 @@ final class CompostLots {
         return Calendar.NEVER;
     }
 
-    /** Takes compost for the rig's latest batch out of lots that hold enough. */
-    void take(long mg, int rig) {
+    /** Takes compost out of lots that hold enough. */
+    void take(long mg) {
         long wanted = mg;
         for (int lot = 0; wanted > 0 && lot < season.lotCount(); lot++) {
             long taken = Math.min(wanted, v[base + lot]);
             if (taken > 0) {
                 v[base + lot] -= taken;
                 wanted -= taken;
-                if (state.journal != null) {
-                    state.journal.tookCompost(rig, lot, taken);
-                }
             }
         }
         if (wanted > 0) {

@@ -26,11 +26,7 @@ interface Journal {
     /** The rig begins to make something new: batches from here on do not mix with those before. */
     void newMix(int rig);
 
-    /** A batch was extracted; {@link #tookCompost} says from where. */
     void extracted(int rig, int place, int start, int end, long compostMg, long waterMl);
-
-    /** Compost of the rig's latest batch came from a lot. */
-    void tookCompost(int rig, int lot, long mg);
 
     void cleaned(int rig, int place, int start, int end);
 

@@ -146,8 +146,8 @@ final class RigWork {
         }
         state.add(BATCHES, extraction.batches);
         state.add(COMPOST_MG, extraction.compostMg);
+        lots.take(extraction.compostMg);
         if (state.journal == null) {
-            lots.take(extraction.compostMg, rig);
             return;
         }
         if (quote.source != Quote.Source.BEGUN) {
@@ -165,7 +165,6 @@ final class RigWork {
             int end = start + extraction.durationOf(batch);
             state.journal.extracted(
                     rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
-            lots.take(extraction.compostOf(batch, rig), rig);
             int clean = season.cleanS[rig];
             if (batch < extraction.batches && clean > 0) {
                 int cleanStart = hours.earliest(end, clean);

@@ -70,4 +70,18 @@ class BatchesTest {
         assertThat(rained.plan().loads())
                 .allSatisfy(load -> assertThat(load.litres()).isGreaterThanOrEqualTo(2));
     }
+
+    @Test
+    void aBatchToWhichAGramIsLeftHoldsHoweverItIsRounded() {
+        // a tank of 5 ha takes 50.000,45 kg, 0.99 g more than a batch; of two such one is told as 50.001 kg
+        WorkedPlan loads = new WorkedSeason()
+                .recipe("standard", 200, 10.000_09, 5 * 3600)
+                .rig("R1", rig -> rig.batchCompost(49.999_46))
+                .field("A", 20)
+                .plan("A");
+
+        assertThat(loads.plan().batches())
+                .extracting(batch -> batch.compostKg())
+                .containsExactly(50.0, 50.001, 50.0, 50.001);
+    }
 }

@@ -1,0 +1,42 @@
+package freshfurrow.model.timeline;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * What each batch takes from which lot, in whole grams. Batches that are made one after the other use the lots up one after the
+ * other: as planters are served in the order in which they ask, a batch may be reckoned after one that is made later. It is the sum of all
+ * batches that is rounded, so that no parts of a gram add up to what no batch takes.
+ */
+final class LotShares {
+    private static final long MG_PER_G = 1_000;
+    private static final double G_PER_KG = 1e3;
+
+    private final CompiledSeason season;
+    private long takenMg;
+
+    LotShares(CompiledSeason season) {
+        this.season = season;
+    }
+
+    /** Of the batch that is made next, kg by lot. */
+    Map<String, Double> next(long mg) {
+        Map<String, Double> kilograms = new LinkedHashMap<>();
+        long untilMg = takenMg + mg;
+        long lotFrom = 0;
+        for (int lot = 0; lot < season.lotCount(); lot++) {
+            long lotUntil = lotFrom + season.lotMg[lot];
+            long grams = grams(Math.min(untilMg, lotUntil)) - grams(Math.max(takenMg, lotFrom));
+            if (grams > 0) {
+                kilograms.put(season.lotIds[lot], grams / G_PER_KG);
+            }
+            lotFrom = lotUntil;
+        }
+        takenMg = untilMg;
+        return kilograms;
+    }
+
+    private static long grams(long mg) {
+        return (mg + MG_PER_G / 2) / MG_PER_G;
+    }
+}
