@@ -30,7 +30,7 @@ public final class ProblemLines {
             List<Problem> all = alike.getOrDefault(Kind.of(problem), List.of());
             if (all.size() <= TOLD_ONE_BY_ONE) {
                 lines.add(problem.toString());
-            } else if (all.get(0) == problem) {
+            } else if (all.get(0).equals(problem)) {
                 lines.add(problem + " (" + all.size() + " alike: " + places(all) + " and "
                         + (all.size() - TOLD_ONE_BY_ONE) + " more)");
             }
