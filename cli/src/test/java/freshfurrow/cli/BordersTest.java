@@ -2,10 +2,14 @@ package freshfurrow.cli;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.regex.Pattern;
 
 /** The borders of the solver and of the command line; those of the model are held beside it. */
 @AnalyzeClasses(packages = "freshfurrow", importOptions = DoNotIncludeTests.class)
@@ -51,4 +55,28 @@ class BordersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "picocli..", "java.nio.file..");
+
+    /** The methods of {@code Files} that change what is on the disk begin so. */
+    private static final Pattern CHANGING =
+            Pattern.compile("(write|create|new(Output|BufferedWriter|ByteChannel)|copy|move|delete|set).*");
+
+    private static final DescribedPredicate<JavaCall<?>> CHANGE_FILES = new DescribedPredicate<>("change files") {
+        @Override
+        public boolean test(JavaCall<?> call) {
+            String owner = call.getTargetOwner().getName();
+            return owner.equals("java.nio.file.Files")
+                            && CHANGING.matcher(call.getName()).matches()
+                    || owner.equals("java.nio.channels.FileChannel")
+                            && call.getName().equals("open")
+                    || List.of("java.io.FileOutputStream", "java.io.FileWriter", "java.io.RandomAccessFile")
+                            .contains(owner);
+        }
+    };
+
+    @ArchTest
+    static final ArchRule FILES_ARE_WRITTEN_IN_ONE_PLACE = noClasses()
+            .that()
+            .resideOutsideOfPackage("freshfurrow.model.files")
+            .should()
+            .callCodeUnitWhere(CHANGE_FILES);
 }

@@ -5,6 +5,8 @@ import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.model.compare.ComparedSprings;
 import freshfurrow.model.compare.LivingRules;
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
@@ -126,13 +128,13 @@ final class CompareCommand implements Callable<Integer> {
         refuseNonsense();
         Path folder = out.orElseGet(this::usualFolder);
         List<Path> files = List.of(folder.resolve(FILE_NAME), folder.resolve(PAGE_NAME));
-        NewFile.refuseThoseThere(files, force);
+        IfThere ifThere = IfThere.replaceIf(force);
+        OutFiles.WRITTEN.refuseObstructed(files, ifThere);
+        OutFiles.WRITTEN.tryOut(folder);
         ComparedSprings compared = parts.isEmpty() ? compare() : Slices.join(parts);
-        NewFile.writeAll(
-                List.of(
-                        new NewFile(files.get(0), ComparisonFile.toJson(compared)),
-                        new NewFile(files.get(1), ComparisonPage.html(compared))),
-                force);
+        OutFiles.WRITTEN.writeAll(List.of(
+                NewFile.of(files.get(0), ComparisonFile.toJson(compared), ifThere),
+                NewFile.of(files.get(1), ComparisonPage.html(compared), ifThere)));
         List<String> lines = new ArrayList<>(ComparisonReport.lines(compared));
         lines.add("");
         lines.add("Written to " + files.get(0) + ", with " + PAGE_NAME + " beside it for a browser");

@@ -4,11 +4,14 @@ import freshfurrow.cli.export.CalendarBefore;
 import freshfurrow.cli.export.CalendarFile;
 import freshfurrow.cli.export.MapFile;
 import freshfurrow.cli.export.TableFiles;
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -67,21 +70,22 @@ final class ExportCommand implements Callable<Integer> {
         Plan planned = PlanArgument.read(plan);
         Path planFile = PlanArgument.file(plan);
         Season read = season.read(planFile, planned);
+        IfThere ifThere = IfThere.replaceIf(force);
         List<NewFile> files = new ArrayList<>();
         if (only.contains(Kind.calendar)) {
             Path file = in(planFile, "plan.ics");
-            files.add(new NewFile(file, CalendarFile.text(read, planned, before(file))));
+            files.add(NewFile.of(file, CalendarFile.text(read, planned, before(file)), ifThere));
         }
         if (only.contains(Kind.tables)) {
             TableFiles tables = new TableFiles(read, planned);
-            files.add(new NewFile(in(planFile, "fields.csv"), tables.fields()));
-            files.add(new NewFile(in(planFile, "loads.csv"), tables.loads()));
-            files.add(new NewFile(in(planFile, "batches.csv"), tables.batches()));
+            files.add(NewFile.of(in(planFile, "fields.csv"), tables.fields(), ifThere));
+            files.add(NewFile.of(in(planFile, "loads.csv"), tables.loads(), ifThere));
+            files.add(NewFile.of(in(planFile, "batches.csv"), tables.batches(), ifThere));
         }
         if (only.contains(Kind.map)) {
-            files.add(new NewFile(in(planFile, "plan.geojson"), MapFile.text(read, planned)));
+            files.add(NewFile.of(in(planFile, "plan.geojson"), MapFile.text(read, planned), ifThere));
         }
-        NewFile.writeAll(files, force);
+        OutFiles.WRITTEN.writeAll(files);
         Output.print(
                 spec, files.stream().map(file -> "Written to " + file.path()).toList());
         return Freshfurrow.OK;
@@ -92,7 +96,8 @@ final class ExportCommand implements Callable<Integer> {
     }
 
     private Optional<CalendarBefore> before(Path file) {
-        if (!force || !Files.exists(file)) {
+        OutFiles.WRITTEN.refuseObstructed(List.of(file), IfThere.replaceIf(force));
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.empty();
         }
         try {

@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.text.LogText;
+import freshfurrow.model.files.ObstructedFile;
 import freshfurrow.model.log.Column;
 import freshfurrow.model.log.FactKind;
 import freshfurrow.model.log.LogContext;
@@ -92,6 +93,9 @@ final class LogArguments {
             }
             LogWriting.Added added = (LogWriting.Added) writing;
             return LogText.added(read, added.log(), added.entry());
+        } catch (ObstructedFile e) {
+            throw new Refusal(
+                    path() + ": " + e.getReason() + ", so nothing was added; name the log itself with --log FILE");
         } catch (IOException e) {
             throw new Refusal(path() + ": cannot be written (" + Failures.reason(e) + "), so nothing was added");
         }

@@ -1,6 +1,8 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.cli.page.SeasonPage;
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
 import freshfurrow.model.plan.Plan;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +48,7 @@ final class PageCommand implements Callable<Integer> {
         Plan planned = PlanArgument.read(planFile);
         String page = SeasonPage.html(season.read(planFile, planned), planned);
         Path file = out.orElseGet(() -> planFile.resolveSibling(FILE_NAME));
-        NewFile.writeAll(List.of(new NewFile(file, page)), force);
+        OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, page, IfThere.replaceIf(force))));
         Output.print(spec, List.of("Written to " + file + "; open it in a browser."));
         return Freshfurrow.OK;
     }

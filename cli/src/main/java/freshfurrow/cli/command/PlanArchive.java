@@ -1,14 +1,18 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.PlanFile;
-import freshfurrow.model.plan.WholeFile;
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
+import freshfurrow.model.files.Obstacle;
+import freshfurrow.model.files.WriteTurn;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -21,10 +25,18 @@ final class PlanArchive {
     private static final String KEPT = "plans";
     private static final Pattern NAME = Pattern.compile("(\\d{3,9})\\.json");
 
-    private final Path folder;
+    private static final OutFiles BEFORE = new OutFiles("nothing was planned", "write elsewhere with --out DIR");
+    private static final OutFiles AFTER =
+            new OutFiles("the plan that was there still is", "replan again with another --out DIR");
 
-    private PlanArchive(Path folder) {
+    private final Path folder;
+    private final Path followed;
+    private final boolean force;
+
+    private PlanArchive(Path folder, Path followed, boolean force) {
         this.folder = folder;
+        this.followed = followed;
+        this.force = force;
     }
 
     /** The folder of a plan file, whether that is the newest plan or one of those kept. */
@@ -38,35 +50,92 @@ final class PlanArchive {
         return name != null && name.toString().equals(KEPT) && above != null ? above : folder;
     }
 
-    static PlanArchive in(Path folder) {
-        return new PlanArchive(folder);
+    /**
+     * A folder that a new plan is to come into.
+     *
+     * @param followed the plan file that was followed
+     * @param force whether whatever is there may be replaced
+     */
+    static PlanArchive in(Path folder, Path followed, boolean force) {
+        return new PlanArchive(folder, followed, force);
     }
 
     Path newest() {
         return folder.resolve(PlanArgument.FILE_NAME);
     }
 
+    private Path page() {
+        return folder.resolve(PageCommand.FILE_NAME);
+    }
+
     /**
-     * Keeps a plan and makes it the newest. A plan that is there and not kept yet is kept first.
+     * Makes sure, before time goes into planning, that a plan can be added.
      *
-     * @return where it is kept
-     * @throws Refusal when it cannot be written; then the newest plan is the one it was
+     * @param withPage whether a page comes with the plan
+     * @throws Refusal when it cannot
      */
-    Path add(Plan plan) {
-        Path kept = folder.resolve(KEPT);
+    void refuseObstructed(boolean withPage) {
+        BEFORE.refuseObstructed(List.of(newest()), newestIfThere());
+        if (withPage) {
+            BEFORE.refuseObstructed(List.of(page()), pageIfThere());
+        }
+        refuseLinkedFolder();
+        BEFORE.tryOut(folder);
+    }
+
+    /**
+     * Keeps a plan and makes it the newest. A plan that is there and not kept yet is kept first. All is written or nothing.
+     *
+     * @param plan the text of its file
+     * @return where it is kept
+     * @throws Refusal when it cannot be written; then all is as it was
+     */
+    Path add(String plan, Optional<String> page) {
         try {
-            Files.createDirectories(kept);
-            if (Files.exists(newest()) && !isKept(newest())) {
-                WholeFile.write(next(kept), Files.readAllBytes(newest()));
-            }
-            Path file = next(kept);
-            String text = PlanFile.toJson(plan);
-            WholeFile.write(file, text);
-            WholeFile.write(newest(), text);
-            return file;
+            return WriteTurn.in(List.of(folder, folder.resolve(KEPT)), WriteTurn.PATIENCE, turn -> {
+                refuseLinkedFolder();
+                List<NewFile> files = new ArrayList<>();
+                int number = lastNumber() + 1;
+                if (Files.isRegularFile(newest(), LinkOption.NOFOLLOW_LINKS) && !isKept(newest())) {
+                    files.add(NewFile.of(kept(number), Files.readAllBytes(newest()), IfThere.KEEP));
+                    number++;
+                }
+                files.add(NewFile.of(kept(number), plan, IfThere.KEEP));
+                files.add(NewFile.of(newest(), plan, newestIfThere()));
+                page.ifPresent(text -> files.add(NewFile.of(page(), text, pageIfThere())));
+                turn.write(files);
+                return kept(number);
+            });
         } catch (IOException e) {
-            throw new Refusal(newest() + ": cannot be written (" + Failures.reason(e)
-                    + "), so the plan that was there still is; choose another folder with --out DIR");
+            throw AFTER.refusal(newest(), e);
+        }
+    }
+
+    /** In the folder of the plan that was followed, the newest plan and its page are replaced unasked, as that plan is kept. */
+    private IfThere newestIfThere() {
+        return IfThere.replaceIf(force || isOwn() && (isSame(newest(), followed) || OwnFile.isPlan(newest())));
+    }
+
+    private IfThere pageIfThere() {
+        return IfThere.replaceIf(force || isOwn() && OwnFile.isPage(page()));
+    }
+
+    private boolean isOwn() {
+        return isSame(folderOf(followed), folder);
+    }
+
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException e) {
+            return false; // one is not there
+        }
+    }
+
+    private void refuseLinkedFolder() {
+        Path kept = folder.resolve(KEPT);
+        if (Files.isSymbolicLink(kept)) {
+            throw BEFORE.refusal(kept, Obstacle.LINK);
         }
     }
 
@@ -82,13 +151,17 @@ final class PlanArchive {
 
     private List<Path> kept() throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve(KEPT))) {
-            return files.filter(file -> number(file) > 0).toList();
+            return files.filter(file -> number(file) > 0 && Files.isRegularFile(file))
+                    .toList();
         }
     }
 
-    private Path next(Path kept) throws IOException {
-        int last = kept().stream().mapToInt(PlanArchive::number).max().orElse(0);
-        return kept.resolve(String.format(Locale.ROOT, "%03d.json", last + 1));
+    private int lastNumber() throws IOException {
+        return kept().stream().mapToInt(PlanArchive::number).max().orElse(0);
+    }
+
+    private Path kept(int number) {
+        return folder.resolve(KEPT).resolve(String.format(Locale.ROOT, "%03d.json", number));
     }
 
     private static int number(Path file) {

@@ -24,6 +24,19 @@ final class PlanArgument {
         }
     }
 
+    /**
+     * A plan as the file that is to hold it will have it, so that a page made of it is the one that {@code page} makes.
+     *
+     * @throws Refusal when it could not be read
+     */
+    static Plan asWritten(Path file, String text) {
+        try {
+            return PlanFile.fromJson(file, text);
+        } catch (PlanFileException e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+    }
+
     /** The plan file that is meant by a plan file or a folder that holds plan.json. */
     static Path file(Path plan) {
         return Files.isDirectory(plan) ? plan.resolve(FILE_NAME) : plan;

@@ -2,7 +2,9 @@ package freshfurrow.cli.command;
 
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.PlanReport;
+import freshfurrow.model.files.IfThere;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -77,7 +79,7 @@ final class PlanCommand implements Callable<Integer> {
         Reading.Valid read = season.read();
         PlanTarget target = PlanTarget.in(
                 out.orElseGet(() -> season.folder().resolve("plan")),
-                force,
+                IfThere.replaceIf(force),
                 noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
         CompiledSeason compiled = CompiledSeason.of(read.season());
         Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
@@ -98,15 +100,15 @@ final class PlanCommand implements Callable<Integer> {
         PlanningRun.Finished finished = run.finished(found, record);
         Plan plan = finished.plan();
         OwnAudit.pass(planned, plan, "season file");
-        target.write(plan);
+        String text = PlanFile.toJson(plan);
+        target.write(
+                text,
+                noPage
+                        ? Optional.empty()
+                        : Optional.of(SeasonPage.html(planned, PlanArgument.asWritten(target.file(), text))));
         List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
         lines.add("");
         finished.stopped().ifPresent(lines::add);
-        if (!noPage) {
-            // from the plan as the file has it, so that `page` makes the same again
-            Plan written = PlanArgument.read(target.file());
-            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(planned, written));
-        }
         lines.add("Written to " + target.file()
                 + (noPage ? "" : ", with " + PageCommand.FILE_NAME + " beside it for a browser"));
         Output.print(spec, lines);

@@ -107,13 +107,18 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(names = "--no-page", description = "write no plan.html, the page for a browser")
     private boolean noPage;
 
+    @Option(
+            names = "--force",
+            description = "replace a plan.json or plan.html in DIR that is not of the plan that was followed")
+    private boolean force;
+
     @Override
     public Integer call() {
         PlanningOptions options = options();
         Reading.Valid read = season.read();
         LogReading.Valid logged = log(read.season());
         List<String> lines = new Replanning(read, plan, logged, news(read.season()), onlyLogged, options)
-                .run(moment(read.season(), logged.log()), out, !noPage);
+                .run(moment(read.season(), logged.log()), out, !noPage, force);
         Output.print(spec, lines);
         return Freshfurrow.OK;
     }

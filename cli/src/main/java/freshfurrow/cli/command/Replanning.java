@@ -4,6 +4,7 @@ import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.HeldBack;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.progress.Promises;
@@ -51,7 +52,7 @@ final class Replanning {
     }
 
     /** Makes the plan and writes it; returns what to print. */
-    List<String> run(PlanningMoment moment, Optional<Path> out, boolean page) {
+    List<String> run(PlanningMoment moment, Optional<Path> out, boolean page, boolean force) {
         Season whole = read.season();
         Season plannedBefore = SeasonOfPlan.whatItWasMadeFor(planFile, before, whole);
         LocalDateTime now = moment.now();
@@ -65,7 +66,8 @@ final class Replanning {
                 .withLog(log.sha256());
         Season left = start.remaining(whole);
         Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
-        PlanTarget target = PlanTarget.in(folder, true);
+        PlanArchive archive = PlanArchive.in(folder, planFile, force);
+        archive.refuseObstructed(page);
 
         PlanningRun.Finished finished = plan(CompiledSeason.of(left), start);
         Plan plan = finished.plan();
@@ -77,11 +79,12 @@ final class Replanning {
         lines.addAll(HeldBack.lines(plan));
         lines.add("");
         finished.stopped().ifPresent(lines::add);
-        Path kept = PlanArchive.in(folder).add(plan);
-        if (page) {
-            Plan written = PlanArgument.read(kept);
-            target.writeCompanion(PageCommand.FILE_NAME, SeasonPage.html(left, written, changes));
-        }
+        String text = PlanFile.toJson(plan);
+        Path kept = archive.add(
+                text,
+                page
+                        ? Optional.of(SeasonPage.html(left, PlanArgument.asWritten(archive.newest(), text), changes))
+                        : Optional.empty());
         lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
         return lines;
     }

@@ -3,6 +3,8 @@ package freshfurrow.cli.command;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.sheets.CrewSheets;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
 import freshfurrow.model.plan.Plan;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -64,7 +66,7 @@ final class SheetsCommand implements Callable<Integer> {
         }
         Path file = out.orElseGet(() -> PlanArgument.file(plan)
                 .resolveSibling("sheets" + day.map(date -> "-" + date).orElse("") + ".html"));
-        NewFile.writeAll(List.of(new NewFile(file, CrewSheets.html(read, days))), force);
+        OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, CrewSheets.html(read, days), IfThere.replaceIf(force))));
         Output.print(
                 spec,
                 List.of(Figures.count(days.size(), "sheet", "sheets") + " written to " + file

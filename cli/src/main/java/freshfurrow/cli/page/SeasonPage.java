@@ -8,7 +8,17 @@ import java.util.Map;
 
 /** A plan as one file of HTML that needs no network and nothing beside it. */
 public final class SeasonPage {
+    /** A page tells by this many bytes of its beginning that it is one. */
+    public static final int BEGINNING_BYTES = 4096;
+
     private SeasonPage() {}
+
+    /** Whether a file that begins so is a page of a plan, not something of the user's own. */
+    public static boolean isBegunBy(String beginning) {
+        String template = PageFiles.template();
+        String title = template.substring(template.indexOf("<title>"), template.indexOf("[[title]]"));
+        return beginning.startsWith("<!doctype html>") && beginning.contains(title);
+    }
 
     /**
      * The whole page, ending in a newline. The same season and plan always give the same text.

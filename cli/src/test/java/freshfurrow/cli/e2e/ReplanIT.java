@@ -103,6 +103,44 @@ final class ReplanIT {
     }
 
     @Test
+    void fourReplansAtOnceAreAllKept() throws Exception {
+        List<Process> replans = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            replans.add(Launcher.start(
+                    folder,
+                    Map.of(),
+                    List.of(
+                            Launcher.path().toString(),
+                            "replan",
+                            season,
+                            "--plan",
+                            planned.toString(),
+                            "--now",
+                            "2027-04-20T1" + i + ":00")));
+        }
+        List<String> kept = new ArrayList<>();
+        for (Process replan : replans) {
+            Launcher.Result result = Launcher.result(replan);
+            assertThat(result.exitCode()).isZero();
+            kept.add(result.out().strip().replaceFirst("(?s).*, kept as .*/", ""));
+        }
+
+        assertThat(kept).containsExactlyInAnyOrder("002.json", "003.json", "004.json", "005.json");
+        List<String> beginnings = new ArrayList<>();
+        for (String name : kept) {
+            beginnings.add(read(planned.resolve("plans").resolve(name))
+                    .start()
+                    .orElseThrow()
+                    .now()
+                    .toString());
+        }
+        assertThat(beginnings)
+                .containsExactlyInAnyOrder(
+                        "2027-04-20T10:00", "2027-04-20T11:00", "2027-04-20T12:00", "2027-04-20T13:00");
+        assertThat(planned.toFile().list()).containsExactlyInAnyOrder("plan.json", "plan.html", "plans");
+    }
+
+    @Test
     void whatIsLoggedCountsInsteadOfThePlan() throws Exception {
         Files.writeString(folder.resolve("log.csv"), """
                 entry,at,fact,place,machine,load,lot,amount,until,takesBack,note

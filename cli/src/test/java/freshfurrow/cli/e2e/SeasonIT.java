@@ -120,7 +120,7 @@ final class SeasonIT {
         Path file = Files.writeString(out.resolve("plan.json"), "mine");
         Launcher.Result refused = Launcher.run("plan", season, "--time", "10min", "--out", out.toString());
         assertThat(refused.exitCode()).isEqualTo(1);
-        assertThat(refused.err()).contains("there is a plan already, so nothing was planned", "--force");
+        assertThat(refused.err()).contains("there is such a file already, so nothing was planned", "--force");
         assertThat(file).hasContent("mine");
 
         Launcher.Result forced = Launcher.run("plan", season, "--steps", "0", "--out", out.toString(), "--force");

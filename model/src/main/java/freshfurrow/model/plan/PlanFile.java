@@ -21,6 +21,16 @@ public final class PlanFile {
     }
 
     /**
+     * The plan that the text of a plan file says, as {@link #read} would have it of a file that holds the text.
+     *
+     * @param file what is to hold the text, for problems to name
+     * @throws PlanFileException when it is no plan file in whole
+     */
+    public static Plan fromJson(Path file, String text) throws PlanFileException {
+        return PlanFromJson.read(file, text);
+    }
+
+    /**
      * A plan as the text of a plan file, ending in a newline: one activity, load, batch and unserved field a line, areas
      * in ha to 6 decimals, all other figures to 3. The same plan always gives the same text.
      *

@@ -54,7 +54,20 @@ final class PlanFromJson {
     private PlanFromJson() {}
 
     static Plan read(Path file) throws PlanFileException {
-        JsonPlace top = new JsonPlace(file, "", parse(file));
+        return read(file, parse(file));
+    }
+
+    /** @param file what the text is for, to name it in problems */
+    static Plan read(Path file, String text) throws PlanFileException {
+        try {
+            return read(file, MAPPER.readTree(text));
+        } catch (JsonProcessingException e) {
+            throw new PlanFileException(file, "", "is no JSON: " + e.getOriginalMessage(), REMEDY);
+        }
+    }
+
+    private static Plan read(Path file, JsonNode tree) throws PlanFileException {
+        JsonPlace top = new JsonPlace(file, "", tree);
         String format = top.text("format");
         if (!format.equals(PlanFile.FORMAT)) {
             throw new PlanFileException(

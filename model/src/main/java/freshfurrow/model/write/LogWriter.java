@@ -1,9 +1,12 @@
 package freshfurrow.model.write;
 
+import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.NewFile;
+import freshfurrow.model.files.ObstructedFile;
+import freshfurrow.model.files.WriteTurn;
 import freshfurrow.model.log.Column;
 import freshfurrow.model.log.LogContext;
 import freshfurrow.model.log.SeasonLog;
-import freshfurrow.model.plan.WholeFile;
 import freshfurrow.model.read.LogReader;
 import freshfurrow.model.read.LogReading;
 import freshfurrow.model.read.Problem;
@@ -12,11 +15,10 @@ import freshfurrow.model.read.tree.TextFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -26,7 +28,6 @@ import java.util.OptionalInt;
  * one and put in its place, so that whoever looks, and whatever happens, the line is there in whole or not at all.
  */
 public final class LogWriter {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
     private static final int MOST_MIB = 8;
 
     /** Begins a new log, as without it some spreadsheets misread letters beyond ASCII. */
@@ -38,9 +39,9 @@ public final class LogWriter {
     private final String name;
     private final LogContext context;
 
-    /** @param file the log, which may be a link, or not there yet; its folder has to be */
-    public LogWriter(Path file, LogContext context) throws IOException {
-        this.file = Files.isSymbolicLink(file) ? file.toRealPath() : file.toAbsolutePath();
+    /** @param file the log, or where it is to be; no link */
+    public LogWriter(Path file, LogContext context) {
+        this.file = file.toAbsolutePath();
         this.name = String.valueOf(file.getFileName());
         this.context = context;
     }
@@ -53,16 +54,21 @@ public final class LogWriter {
      * @throws IOException when the log cannot be written; then it is as it was
      */
     public LogWriting add(Map<Column, String> cells) throws IOException {
-        return FileLock.holding(file, PATIENCE, () -> {
+        ObstructedFile.refuse(file, IfThere.REPLACE);
+        Path folder = WriteTurn.folder(file);
+        if (!Files.isDirectory(folder)) {
+            throw new NoSuchFileException(folder.toString());
+        }
+        return WriteTurn.in(List.of(folder), WriteTurn.PATIENCE, turn -> {
             try {
-                return addAlone(cells);
+                return addAlone(turn, cells);
             } catch (FileProblem e) {
                 return new LogWriting.Refused(List.of(problem(e)));
             }
         });
     }
 
-    private LogWriting addAlone(Map<Column, String> cells) throws IOException, FileProblem {
+    private LogWriting addAlone(WriteTurn turn, Map<Column, String> cells) throws IOException, FileProblem {
         TextFile before = Files.exists(file, LinkOption.NOFOLLOW_LINKS)
                 ? TextFile.read(file, name, MOST_MIB)
                 : TextFile.of(name, "");
@@ -74,25 +80,9 @@ public final class LogWriter {
                     .map(problem -> named(problem, text.newLine()))
                     .toList());
         }
-        sweep();
-        WholeFile.write(file, joined(before.bytes(), addition));
+        turn.write(List.of(NewFile.of(file, joined(before.bytes(), addition), IfThere.REPLACE)));
         SeasonLog log = ((LogReading.Valid) reading).log();
         return new LogWriting.Added(log.entries().get(log.entries().size() - 1), log);
-    }
-
-    /** What a writer that was killed has left behind; none is at work now. */
-    private void sweep() throws IOException {
-        String start = "." + file.getFileName() + ".";
-        try (DirectoryStream<Path> left = Files.newDirectoryStream(
-                file.resolveSibling("."), path -> isTemporary(path.getFileName().toString(), start))) {
-            for (Path path : left) {
-                Files.deleteIfExists(path);
-            }
-        }
-    }
-
-    private static boolean isTemporary(String name, String start) {
-        return name.startsWith(start) && name.endsWith(".tmp");
     }
 
     private static byte[] joined(byte[] before, String addition) {

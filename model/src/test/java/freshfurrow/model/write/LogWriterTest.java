@@ -1,8 +1,9 @@
 package freshfurrow.model.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import freshfurrow.model.files.ObstructedFile;
 import freshfurrow.model.log.Column;
 import freshfurrow.model.log.LogContext;
 import freshfurrow.model.season.RandomSeasons;
@@ -10,7 +11,7 @@ import freshfurrow.model.season.Season;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
@@ -20,6 +21,8 @@ import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LogWriterTest {
     private static final Season SEASON = RandomSeasons.season(1);
@@ -94,25 +97,47 @@ class LogWriterTest {
     }
 
     @Test
-    void theLogMayBeALink() throws IOException {
+    void aLinkIsNotFollowedAndNothingIsLeftWhereItLeads() throws IOException {
         Path real = Files.createDirectory(folder.resolve("real")).resolve("season-log.csv");
         Files.createFile(real);
         Files.createSymbolicLink(file(), real);
 
+        assertThatThrownBy(() -> add(note("08:00", "sun")))
+                .isInstanceOf(ObstructedFile.class)
+                .hasMessageContaining("is a link, and links are not followed");
+
+        assertThat(real).isEmptyFile();
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("real", "log.csv");
+        assertThat(real.getParent().toFile().list()).containsExactly("season-log.csv");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rw-------", "r--------", "rw-rw----"})
+    void theLogKeepsItsMode(String mode) throws IOException {
+        Files.createFile(file());
+        Files.setPosixFilePermissions(file(), PosixFilePermissions.fromString(mode));
+
         add(note("08:00", "sun"));
 
-        assertThat(file()).isSymbolicLink();
-        assertThat(real).content().contains("sun");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file())))
+                .isEqualTo(mode);
+    }
+
+    @Test
+    void aLineThatIsRefusedLeavesNothingBehind() throws IOException {
+        assertThat(problems(Map.of(Column.AT, DAY + "T08:00", Column.FACT, "picnic")))
+                .isNotEmpty();
+        assertThat(folder).isEmptyDirectory();
     }
 
     @Test
     void whatAKilledWriterLeftIsSweptAway() throws IOException {
-        Files.writeString(folder.resolve(".log.csv.0b9d.tmp"), "half a l");
+        Files.writeString(folder.resolve(".freshfurrow.0b9d0b9d-0b9d-0b9d-0b9d-0b9d0b9d0b9d.tmp"), "half a l");
         Files.writeString(folder.resolve("log.csv.tmp"), "somebody's own");
 
         add(note("08:00", "sun"));
 
-        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("log.csv", ".log.csv.lock", "log.csv.tmp");
+        assertThat(folder.toFile().list()).containsExactlyInAnyOrder("log.csv", "log.csv.tmp");
     }
 
     @Test
@@ -133,16 +158,6 @@ class LogWriterTest {
         pool.shutdown();
 
         assertThat(Files.readAllLines(file())).hasSize(1 + writers);
-    }
-
-    @Test
-    void aLockHeldTooLongIsSaid() throws IOException {
-        assertThatIOException()
-                .isThrownBy(() -> FileLock.holding(
-                        file(),
-                        Duration.ofSeconds(5),
-                        () -> FileLock.holding(file(), Duration.ofMillis(30), () -> "never")))
-                .withMessage("another program has been writing it for 30 ms");
     }
 
     private Path file() {

@@ -1,0 +1,39 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.cli.page.SeasonPage;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.PlanFileException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+
+/** Tells files that freshfurrow has written from those that merely have such a name. */
+final class OwnFile {
+    private OwnFile() {}
+
+    static boolean isPlan(Path file) {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
+        try {
+            PlanFile.read(file);
+            return true;
+        } catch (PlanFileException e) {
+            return false;
+        }
+    }
+
+    static boolean isPage(Path file) {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return SeasonPage.isBegunBy(new String(in.readNBytes(SeasonPage.BEGINNING_BYTES), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+}
