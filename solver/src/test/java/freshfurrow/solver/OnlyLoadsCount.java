@@ -63,9 +63,12 @@ final class OnlyLoadsCount {
                 List.of(new CompostLot("windrow", 1e6, FIRST)),
                 new Drying(0, 0, 0, 0),
                 List.of(),
+                Optional.empty(),
                 (from, to) -> 0,
-                new Goals(30, 0, 0, 0, 0, 0),
-                DisplayUnits.METRIC);
+                new Goals(30, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private static Field field(String id, List<String> planterIds, Random random) {
@@ -92,6 +95,18 @@ final class OnlyLoadsCount {
 
     private static Rig rig(String id) {
         return new Rig(
-                id, 150, 15, 600, 0, 5_000, 5, 10, OptionalDouble.empty(), ExtractAt.FIELD, "yard", WorkHours.ALWAYS);
+                id,
+                150,
+                15,
+                600,
+                0,
+                5_000,
+                5,
+                10,
+                OptionalDouble.empty(),
+                Rig.USUAL_BUCKET_KG,
+                ExtractAt.FIELD,
+                "yard",
+                WorkHours.ALWAYS);
     }
 }

@@ -146,35 +146,14 @@ class SeasonWalkTest {
     }
 
     private Planter paced(Planter planter) {
-        return new Planter(
-                planter.id(),
-                planter.widthM(),
-                planter.rowSpacingM(),
-                planter.speedMPerS() * offByAFifth(),
-                planter.fieldEfficiency(),
-                planter.tankL(),
-                planter.roadSpeedMPerS(),
-                planter.fillSetupS(),
-                planter.moveTimeS(),
-                planter.at(),
-                planter.hours());
+        return planter.change().speedMPerS(planter.speedMPerS() * offByAFifth()).planter();
     }
 
     private Rig paced(Rig rig) {
-        return new Rig(
-                rig.id(),
-                rig.drumL(),
-                rig.batchCompostKg(),
-                (int) (rig.batchTimeS() * offByAFifth()),
-                rig.cleanTimeS(),
-                rig.nurseTankL(),
-                rig.transferLPerS() * offByAFifth(),
-                rig.roadSpeedMPerS(),
-                rig.payloadKg(),
-                rig.bucketKg(),
-                rig.extractAt(),
-                rig.at(),
-                rig.hours());
+        return rig.change()
+                .batchTimeS((int) (rig.batchTimeS() * offByAFifth()))
+                .transferLPerS(rig.transferLPerS() * offByAFifth())
+                .rig();
     }
 
     private double offByAFifth() {

@@ -49,9 +49,7 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             return from.planter() + " is down";
         }
         boolean rigDown = left.outages().stream()
-                .anyMatch(
-                        outage -> left.rigs().stream().anyMatch(rig -> rig.id().equals(outage.machine()))
-                                && overlaps(outage.from(), outage.until(), day));
+                .anyMatch(outage -> left.hasRig(outage.machine()) && overlaps(outage.from(), outage.until(), day));
         if (rigDown) {
             return "a rig is down";
         }

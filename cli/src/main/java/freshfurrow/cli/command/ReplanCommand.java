@@ -135,15 +135,14 @@ final class ReplanCommand implements Callable<Integer> {
                 down.stream().map(NewsText::down).toList(),
                 new LinkedHashSet<>(spoiled));
         news.outages().forEach(outage -> {
-            boolean known = whole.planters().stream().anyMatch(one -> one.id().equals(outage.machine()))
-                    || whole.rigs().stream().anyMatch(one -> one.id().equals(outage.machine()));
+            boolean known = whole.hasPlanter(outage.machine()) || whole.hasRig(outage.machine());
             if (!known) {
                 throw new Refusal("--down: there is no planter or rig '" + outage.machine() + "'; the season has "
                         + machines(whole));
             }
         });
         spoiled.forEach(lot -> {
-            if (whole.compost().stream().noneMatch(one -> one.id().equals(lot))) {
+            if (whole.lot(lot).isEmpty()) {
                 throw new Refusal("--spoiled: there is no lot '" + lot + "'; the season has "
                         + String.join(
                                 ", ",

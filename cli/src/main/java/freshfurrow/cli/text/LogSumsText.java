@@ -10,7 +10,6 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -105,10 +104,7 @@ final class LogSumsText {
     }
 
     private Field seasonField(String id) {
-        return season.fields().stream()
-                .filter(field -> field.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no field " + id));
+        return season.field(id);
     }
 
     private String load(String id) {
@@ -124,10 +120,7 @@ final class LogSumsText {
     }
 
     private String water(String id, LocalDate date) {
-        String limit = season.waterPoints().stream()
-                .filter(point -> point.id().equals(id))
-                .map(WaterPoint::dailyLimitL)
-                .flatMapToDouble(limitL -> limitL.stream())
+        String limit = season.waterPoint(id).dailyLimitL().stream()
                 .mapToObj(limitL -> ", of " + figures.volume(limitL) + " a day")
                 .findFirst()
                 .orElse("");

@@ -78,9 +78,8 @@ public final class TraceText {
     public List<String> lot(String id) {
         List<String> lines = new ArrayList<>();
         lines.add("Lot of compost " + sums.lot(id));
-        season.compost().stream()
-                .filter(lot -> lot.id().equals(id))
-                .forEach(lot -> lines.add("Season " + season.name() + ": its file has " + figures.mass(lot.massKg())
+        season.lot(id)
+                .ifPresent(lot -> lines.add("Season " + season.name() + ": its file has " + figures.mass(lot.massKg())
                         + " from " + lot.from() + "."));
         lines.add("");
         int before = lines.size();

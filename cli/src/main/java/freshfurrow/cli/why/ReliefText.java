@@ -87,11 +87,7 @@ final class ReliefText {
     }
 
     private LocalDate from(String lot) {
-        return why.season().compost().stream()
-                .filter(own -> own.id().equals(lot))
-                .map(CompostLot::from)
-                .findFirst()
-                .orElse(why.season().first());
+        return why.season().lot(lot).map(CompostLot::from).orElse(why.season().first());
     }
 
     private static String minutes(int minutes) {

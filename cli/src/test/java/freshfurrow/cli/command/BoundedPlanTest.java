@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -40,8 +41,8 @@ final class BoundedPlanTest {
     void aBetterPlanThatBreaksAPromiseIsNotTaken() {
         LocalDateTime begins = SEASON.first().atStartOfDay();
         Standing promised =
-                Standing.at(begins).withPromises(Promises.of(record(SEASON, FIELDS), begins, SEASON.days()));
-        Season underWay = SEASON.change().standing(promised).season();
+                Standing.at(begins).withPromised(Promises.of(record(SEASON, FIELDS), begins, SEASON.days()));
+        Season underWay = SEASON.change().standing(Optional.of(promised)).season();
         Plan found = record(underWay, FIELDS);
         assertThat(Promises.kept(promised, found)).isEqualTo(FIELDS.size());
 

@@ -110,7 +110,7 @@ final class ReplanSpringIT {
     }
 
     private static long kept(Plan plan, Map<String, Standing.Promise> promised) {
-        return Promises.kept(plan.start().orElseThrow().standing().withPromises(promised), plan);
+        return Promises.kept(plan.start().orElseThrow().standing().withPromised(promised), plan);
     }
 
     private static Map<String, Standing.Promise> dryPromises(Season left, Map<String, Standing.Promise> promised) {
@@ -134,18 +134,11 @@ final class ReplanSpringIT {
         return left.change()
                 .fields(left.fields().stream()
                         .map(field -> Optional.ofNullable(promised.get(field.id()))
-                                .map(promise -> new Field(
-                                        field.id(),
-                                        field.name(),
-                                        field.areaHa(),
-                                        field.at(),
-                                        field.outline(),
-                                        field.crop(),
-                                        new DateWindow(promise.day(), promise.day()),
-                                        field.recipe(),
-                                        field.drainage(),
-                                        muchMoreThanAnyOther,
-                                        Set.of(promise.planter())))
+                                .map(promise -> field.change()
+                                        .window(new DateWindow(promise.day(), promise.day()))
+                                        .lateWeight(muchMoreThanAnyOther)
+                                        .planters(Set.of(promise.planter()))
+                                        .field())
                                 .orElse(field))
                         .toList())
                 .season();

@@ -63,14 +63,30 @@ public final class ExampleSeason {
                 List.of(new Recipe("standard", 200, 2, 5 * 3600)),
                 fields,
                 planters,
-                List.of(new Rig("R1", 150, 16, 900, 180, 3_000, 2.5, 15, payloadKg, ExtractAt.FIELD, "yard", hours)),
+                List.of(new Rig(
+                        "R1",
+                        150,
+                        16,
+                        900,
+                        180,
+                        3_000,
+                        2.5,
+                        15,
+                        payloadKg,
+                        Rig.USUAL_BUCKET_KG,
+                        ExtractAt.FIELD,
+                        "yard",
+                        hours)),
                 List.of(new WaterPoint("well", Optional.empty(), 2, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
                 compost,
                 new Drying(2, 0.04, 0.08, 0.12),
                 List.of(),
+                Optional.empty(),
                 (from, to) -> from.equals(to) ? 0 : 5_000,
                 Goals.DEFAULT,
-                DisplayUnits.METRIC);
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     public static Field field(String id, double areaHa, String crop, LocalDate first, LocalDate last) {

@@ -1,7 +1,6 @@
 package freshfurrow.cli.example;
 
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import java.util.List;
 import java.util.Map;
@@ -54,23 +53,10 @@ public final class HostileNames {
         return season.change()
                 .name(name)
                 .fields(season.fields().stream()
-                        .map(field -> field.id().equals("N40") ? named(field, name) : field)
+                        .map(field -> field.id().equals("N40")
+                                ? field.change().name(name).field()
+                                : field)
                         .toList())
                 .season();
-    }
-
-    private static Field named(Field field, String name) {
-        return new Field(
-                field.id(),
-                name,
-                field.areaHa(),
-                field.at(),
-                field.outline(),
-                field.crop(),
-                field.window(),
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                field.planters());
     }
 }

@@ -59,7 +59,7 @@ public record PlanStart(
 
     /** This start with the promises that a plan made before has given for the days ahead. */
     public PlanStart withPromises(Map<String, Standing.Promise> promised) {
-        return new PlanStart(standing.withPromises(promised), planted, lots, rain, outages, batches, logSha256);
+        return new PlanStart(standing.withPromised(promised), planted, lots, rain, outages, batches, logSha256);
     }
 
     /** This start of a season whose log had that checksum. */
@@ -97,21 +97,19 @@ public record PlanStart(
         Map<String, Double> done = plantedHa();
         List<Field> left = whole.fields().stream()
                 .filter(field -> leftHa(field, done) >= Plan.LEAST_HA)
-                .map(field -> done.containsKey(field.id()) ? field.withAreaHa(leftHa(field, done)) : field)
+                .map(field -> done.containsKey(field.id())
+                        ? field.change().areaHa(leftHa(field, done)).field()
+                        : field)
                 .toList();
-        done.keySet().stream()
-                .filter(id ->
-                        whole.fields().stream().noneMatch(field -> field.id().equals(id)))
-                .findFirst()
-                .ifPresent(id -> {
-                    throw new IllegalArgumentException("there is no field " + id);
-                });
+        done.keySet().stream().filter(id -> !whole.hasField(id)).findFirst().ifPresent(id -> {
+            throw new IllegalArgumentException("there is no field " + id);
+        });
         return whole.change()
                 .fields(left)
                 .compost(lots)
                 .rain(Stream.concat(whole.rain().stream(), rain.stream()).toList())
                 .outages(outages)
-                .standing(standing)
+                .standing(Optional.of(standing))
                 .season();
     }
 

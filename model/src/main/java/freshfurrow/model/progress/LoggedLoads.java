@@ -70,7 +70,7 @@ final class LoggedLoads {
     /** Mix on board with the age that its batches really have. */
     Mix mix(Mix mix) {
         return mix.batches().stream().anyMatch(batchEnds::containsKey)
-                ? new Mix(mix.recipe(), mix.areaHa(), deadline(mix.recipe(), mix.batches()), mix.batches())
+                ? mix.withDeadline(deadline(mix.recipe(), mix.batches()))
                 : mix;
     }
 
@@ -94,7 +94,7 @@ final class LoggedLoads {
                 .filter(full -> !planted(full.load()).isEmpty())
                 .map(this::left)
                 .orElse(expected);
-        return tank.map(its -> new Standing.Tank(its.load(), its.rig(), mix(its.mix())));
+        return tank.map(its -> its.withMix(mix(its.mix())));
     }
 
     private Optional<Standing.Tank> left(Standing.Tank full) {
@@ -104,16 +104,7 @@ final class LoggedLoads {
                     ((Fact.Planted) entry.fact()).areaHa(), whole.units().area());
         }
         double leftHa = Rounded.hectares(area.leftHa());
-        return leftHa > 0
-                ? Optional.of(new Standing.Tank(
-                        full.load(),
-                        full.rig(),
-                        new Mix(
-                                full.mix().recipe(),
-                                leftHa,
-                                full.mix().deadline(),
-                                full.mix().batches())))
-                : Optional.empty();
+        return leftHa > 0 ? Optional.of(full.withMix(full.mix().withAreaHa(leftHa))) : Optional.empty();
     }
 
     /** Lines since the plan began; what was planted before, it knew of, or took as planned. */

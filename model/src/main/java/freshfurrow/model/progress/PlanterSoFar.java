@@ -22,11 +22,7 @@ final class PlanterSoFar {
     PlanterSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.loads = loads;
         this.now = now;
-        at = season.planters().stream()
-                .filter(planter -> planter.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no planter " + id))
-                .at();
+        at = season.planter(id).at();
         freeFrom = now;
         season.standing()
                 .ifPresent(standing -> Optional.ofNullable(standing.planters().get(id))

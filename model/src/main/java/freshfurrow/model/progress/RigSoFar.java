@@ -37,10 +37,7 @@ final class RigSoFar {
     RigSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.season = season;
         this.loads = loads;
-        rig = season.rigs().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no rig " + id));
+        rig = season.rig(id);
         at = rig.at();
         freeFrom = now;
         season.standing()

@@ -202,11 +202,7 @@ public final class SoFar {
     private Standing.OfPlanter planter(String id, Standing.OfPlanter planter, LocalDateTime until) {
         Optional<LastSeen> seen = seen(id, until);
         if (onlyLogged) {
-            String home = whole.planters().stream()
-                    .filter(one -> one.id().equals(id))
-                    .findFirst()
-                    .orElseThrow()
-                    .at();
+            String home = whole.planter(id).at();
             return new Standing.OfPlanter(
                     seen.map(LastSeen::place).orElse(home), now, Optional.empty(), Optional.empty());
         }
@@ -220,11 +216,7 @@ public final class SoFar {
     private Standing.OfRig rig(String id, Standing.OfRig rig, LocalDateTime until) {
         Optional<LastSeen> seen = seen(id, until);
         if (onlyLogged) {
-            String home = whole.rigs().stream()
-                    .filter(one -> one.id().equals(id))
-                    .findFirst()
-                    .orElseThrow()
-                    .at();
+            String home = whole.rig(id).at();
             return new Standing.OfRig(seen.map(LastSeen::place).orElse(home), now, 0, Optional.empty(), false);
         }
         return new Standing.OfRig(

@@ -170,7 +170,7 @@ public final class StandingAt {
                 .forEach((lot, kg) -> used.merge(lot, kg, Double::sum)));
         return season.compost().stream()
                 .filter(lot -> leftKg(lot, used) > LEAST_KG)
-                .map(lot -> new CompostLot(lot.id(), leftKg(lot, used), lot.from()))
+                .map(lot -> lot.withMassKg(leftKg(lot, used)))
                 .toList();
     }
 

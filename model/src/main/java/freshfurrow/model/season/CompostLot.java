@@ -14,4 +14,14 @@ public record CompostLot(String id, double massKg, LocalDate from) {
             throw new IllegalArgumentException("compost lot " + id + " needs a mass above 0");
         }
     }
+
+    /** This lot with another mass. */
+    public CompostLot withMassKg(double other) {
+        return new CompostLot(id, other, from);
+    }
+
+    /** This lot, there from another date on. */
+    public CompostLot withFrom(LocalDate other) {
+        return new CompostLot(id, massKg, other);
+    }
 }

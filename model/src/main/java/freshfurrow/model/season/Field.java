@@ -35,9 +35,9 @@ public record Field(
         }
     }
 
-    /** What is left of this field. */
-    public Field withAreaHa(double left) {
-        return new Field(id, name, left, at, outline, crop, window, recipe, drainage, lateWeight, planters);
+    /** A field like this one, but for what is changed. */
+    public FieldChange change() {
+        return new FieldChange(this);
     }
 
     public boolean allows(String planter) {

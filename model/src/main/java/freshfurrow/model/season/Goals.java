@@ -35,23 +35,4 @@ public record Goals(
             throw new IllegalArgumentException("goal weights are 0 or more");
         }
     }
-
-    /** Weights of a season in which the usual is promised. */
-    public Goals(
-            double refillMin,
-            double waterTripMin,
-            double waitMinPerMin,
-            double driveMinPerMin,
-            double dumpMinPerKg,
-            double earlyMinPerHaDay) {
-        this(
-                refillMin,
-                waterTripMin,
-                waitMinPerMin,
-                driveMinPerMin,
-                dumpMinPerKg,
-                earlyMinPerHaDay,
-                DEFAULT.movedMin(),
-                DEFAULT.steadyDays());
-    }
 }

@@ -26,6 +26,11 @@ public record GroundRecord(String origin, Map<LocalDate, Double> rainMm, Map<Dra
         wet.values().forEach(GroundRecord::refuseDisorder);
     }
 
+    /** This record with other wet days. */
+    public GroundRecord withWet(Map<Drainage, List<WetDay>> other) {
+        return new GroundRecord(origin, rainMm, other);
+    }
+
     /** The days on which no field of that drainage class is planted, in order. */
     public List<WetDay> wetDays(Drainage drainage) {
         return wet.getOrDefault(drainage, List.of());

@@ -18,4 +18,14 @@ public record Mix(String recipe, double areaHa, LocalDateTime deadline, List<Str
             throw new IllegalArgumentException("mix for " + areaHa + " ha, expected above 0");
         }
     }
+
+    /** This mix for another area. */
+    public Mix withAreaHa(double other) {
+        return new Mix(recipe, other, deadline, batches);
+    }
+
+    /** This mix with another deadline. */
+    public Mix withDeadline(LocalDateTime other) {
+        return new Mix(recipe, areaHa, other, batches);
+    }
 }

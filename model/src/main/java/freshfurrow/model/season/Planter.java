@@ -42,4 +42,9 @@ public record Planter(
     public double fieldCapacityM2PerS() {
         return widthM * speedMPerS * fieldEfficiency;
     }
+
+    /** A planter like this one, but for what is changed. */
+    public PlanterChange change() {
+        return new PlanterChange(this);
+    }
 }

@@ -14,4 +14,9 @@ public record Recipe(String id, double mixLPerHa, double compostKgPerHa, int hol
                     "recipe " + id + " needs a mix rate, a compost rate and a hold time above 0");
         }
     }
+
+    /** This recipe with another hold time. */
+    public Recipe withHoldS(int other) {
+        return new Recipe(id, mixLPerHa, compostKgPerHa, other);
+    }
 }

@@ -42,51 +42,8 @@ public record Rig(
         }
     }
 
-    /** A rig with buckets of the usual weight. */
-    public Rig(
-            String id,
-            double drumL,
-            double batchCompostKg,
-            int batchTimeS,
-            int cleanTimeS,
-            double nurseTankL,
-            double transferLPerS,
-            double roadSpeedMPerS,
-            OptionalDouble payloadKg,
-            ExtractAt extractAt,
-            String at,
-            WorkHours hours) {
-        this(
-                id,
-                drumL,
-                batchCompostKg,
-                batchTimeS,
-                cleanTimeS,
-                nurseTankL,
-                transferLPerS,
-                roadSpeedMPerS,
-                payloadKg,
-                USUAL_BUCKET_KG,
-                extractAt,
-                at,
-                hours);
-    }
-
-    /** Another rig like this one. */
-    public Rig named(String otherId) {
-        return new Rig(
-                otherId,
-                drumL,
-                batchCompostKg,
-                batchTimeS,
-                cleanTimeS,
-                nurseTankL,
-                transferLPerS,
-                roadSpeedMPerS,
-                payloadKg,
-                bucketKg,
-                extractAt,
-                at,
-                hours);
+    /** A rig like this one, but for what is changed. */
+    public RigChange change() {
+        return new RigChange(this);
     }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One planting season: everything the timeline needs to play out lists of fields. Lists keep the order of the season
@@ -64,48 +65,6 @@ public record Season(
         }
     }
 
-    /** A season that has not begun, without a weather record and without outages. */
-    public Season(
-            String name,
-            LocalDate first,
-            LocalDate last,
-            ZoneId timezone,
-            ClosedDays closed,
-            Map<String, GeoPoint> places,
-            List<Recipe> recipes,
-            List<Field> fields,
-            List<Planter> planters,
-            List<Rig> rigs,
-            List<WaterPoint> waterPoints,
-            List<CompostLot> compost,
-            Drying drying,
-            List<Rain> rain,
-            Distances distances,
-            Goals goals,
-            DisplayUnits units) {
-        this(
-                name,
-                first,
-                last,
-                timezone,
-                closed,
-                places,
-                recipes,
-                fields,
-                planters,
-                rigs,
-                waterPoints,
-                compost,
-                drying,
-                rain,
-                Optional.empty(),
-                distances,
-                goals,
-                units,
-                List.of(),
-                Optional.empty());
-    }
-
     /** The same season in another spring: with that ground, and no other rain. */
     public Season inSpring(GroundRecord spring) {
         return change().rain(List.of()).ground(Optional.of(spring)).season();
@@ -127,10 +86,68 @@ public record Season(
      * @throws IllegalArgumentException when the season has no such recipe
      */
     public Recipe recipe(String id) {
-        return recipes.stream()
-                .filter(recipe -> recipe.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no recipe " + id));
+        return named(recipes, Recipe::id, id).orElseThrow(() -> new IllegalArgumentException("no recipe " + id));
+    }
+
+    /**
+     * The field of that id.
+     *
+     * @throws IllegalArgumentException when the season has no such field
+     */
+    public Field field(String id) {
+        return named(fields, Field::id, id).orElseThrow(() -> new IllegalArgumentException("no field " + id));
+    }
+
+    /**
+     * The planter of that id.
+     *
+     * @throws IllegalArgumentException when the season has no such planter
+     */
+    public Planter planter(String id) {
+        return named(planters, Planter::id, id).orElseThrow(() -> new IllegalArgumentException("no planter " + id));
+    }
+
+    /**
+     * The rig of that id.
+     *
+     * @throws IllegalArgumentException when the season has no such rig
+     */
+    public Rig rig(String id) {
+        return named(rigs, Rig::id, id).orElseThrow(() -> new IllegalArgumentException("no rig " + id));
+    }
+
+    /**
+     * The water point of that id.
+     *
+     * @throws IllegalArgumentException when the season has no such water point
+     */
+    public WaterPoint waterPoint(String id) {
+        return named(waterPoints, WaterPoint::id, id)
+                .orElseThrow(() -> new IllegalArgumentException("no water point " + id));
+    }
+
+    /** The lot of compost of that id; empty when there is none, as when it is used up. */
+    public Optional<CompostLot> lot(String id) {
+        return named(compost, CompostLot::id, id);
+    }
+
+    /** Whether there is a field of that id. */
+    public boolean hasField(String id) {
+        return named(fields, Field::id, id).isPresent();
+    }
+
+    /** Whether there is a planter of that id. */
+    public boolean hasPlanter(String id) {
+        return named(planters, Planter::id, id).isPresent();
+    }
+
+    /** Whether there is a rig of that id. */
+    public boolean hasRig(String id) {
+        return named(rigs, Rig::id, id).isPresent();
+    }
+
+    private static <T> Optional<T> named(List<T> all, Function<T, String> name, String id) {
+        return all.stream().filter(one -> name.apply(one).equals(id)).findFirst();
     }
 
     /** The hold time of the recipe that keeps longest, s; 0 without recipes. */

@@ -1,148 +1,183 @@
 package freshfurrow.model.season;
 
+import freshfurrow.model.quantity.DisplayUnits;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A season to be made out of another one, of which all stays as it was but for what is said. */
 public final class SeasonChange {
-    private final Season from;
     private String name;
     private LocalDate first;
+    private LocalDate last;
     private ZoneId timezone;
+    private ClosedDays closed;
+    private Map<String, GeoPoint> places;
     private List<Recipe> recipes;
     private List<Field> fields;
     private List<Planter> planters;
     private List<Rig> rigs;
     private List<WaterPoint> waterPoints;
     private List<CompostLot> compost;
+    private Drying drying;
     private List<Rain> rain;
     private Optional<GroundRecord> ground;
     private Distances distances;
     private Goals goals;
+    private DisplayUnits units;
     private List<Outage> outages;
     private Optional<Standing> standing;
 
     SeasonChange(Season from) {
-        this.from = from;
         name = from.name();
         first = from.first();
+        last = from.last();
         timezone = from.timezone();
+        closed = from.closed();
+        places = from.places();
         recipes = from.recipes();
         fields = from.fields();
         planters = from.planters();
         rigs = from.rigs();
         waterPoints = from.waterPoints();
         compost = from.compost();
+        drying = from.drying();
         rain = from.rain();
         ground = from.ground();
         distances = from.distances();
         goals = from.goals();
+        units = from.units();
         outages = from.outages();
         standing = from.standing();
     }
 
-    public SeasonChange name(String text) {
-        name = text;
+    public SeasonChange name(String other) {
+        name = other;
         return this;
     }
 
-    public SeasonChange first(LocalDate date) {
-        first = date;
+    public SeasonChange first(LocalDate other) {
+        first = other;
         return this;
     }
 
-    public SeasonChange timezone(ZoneId zone) {
-        timezone = zone;
+    public SeasonChange last(LocalDate other) {
+        last = other;
         return this;
     }
 
-    public SeasonChange recipes(List<Recipe> all) {
-        recipes = all;
+    public SeasonChange timezone(ZoneId other) {
+        timezone = other;
         return this;
     }
 
-    public SeasonChange fields(List<Field> all) {
-        fields = all;
+    public SeasonChange closed(ClosedDays other) {
+        closed = other;
         return this;
     }
 
-    public SeasonChange planters(List<Planter> all) {
-        planters = all;
+    public SeasonChange places(Map<String, GeoPoint> other) {
+        places = other;
         return this;
     }
 
-    public SeasonChange rigs(List<Rig> all) {
-        rigs = all;
+    public SeasonChange recipes(List<Recipe> other) {
+        recipes = other;
         return this;
     }
 
-    public SeasonChange waterPoints(List<WaterPoint> all) {
-        waterPoints = all;
+    public SeasonChange fields(List<Field> other) {
+        fields = other;
         return this;
     }
 
-    public SeasonChange compost(List<CompostLot> all) {
-        compost = all;
+    public SeasonChange planters(List<Planter> other) {
+        planters = other;
         return this;
     }
 
-    public SeasonChange rain(List<Rain> all) {
-        rain = all;
+    public SeasonChange rigs(List<Rig> other) {
+        rigs = other;
         return this;
     }
 
-    public SeasonChange ground(Optional<GroundRecord> record) {
-        ground = record;
+    public SeasonChange waterPoints(List<WaterPoint> other) {
+        waterPoints = other;
         return this;
     }
 
-    public SeasonChange distances(Distances roads) {
-        distances = roads;
+    public SeasonChange compost(List<CompostLot> other) {
+        compost = other;
         return this;
     }
 
-    public SeasonChange goals(Goals weights) {
-        goals = weights;
+    public SeasonChange drying(Drying other) {
+        drying = other;
         return this;
     }
 
-    public SeasonChange outages(List<Outage> all) {
-        outages = all;
+    public SeasonChange rain(List<Rain> other) {
+        rain = other;
         return this;
     }
 
-    public SeasonChange standing(Standing machines) {
-        standing = Optional.of(machines);
+    public SeasonChange ground(Optional<GroundRecord> other) {
+        ground = other;
+        return this;
+    }
+
+    public SeasonChange distances(Distances other) {
+        distances = other;
+        return this;
+    }
+
+    public SeasonChange goals(Goals other) {
+        goals = other;
+        return this;
+    }
+
+    public SeasonChange units(DisplayUnits other) {
+        units = other;
+        return this;
+    }
+
+    public SeasonChange outages(List<Outage> other) {
+        outages = other;
+        return this;
+    }
+
+    public SeasonChange standing(Optional<Standing> other) {
+        standing = other;
         return this;
     }
 
     /**
      * The season as it now is.
      *
-     * @throws IllegalArgumentException when the parts do not make a season
+     * @throws IllegalArgumentException when the parts do not make one
      */
     public Season season() {
         return new Season(
                 name,
                 first,
-                from.last(),
+                last,
                 timezone,
-                from.closed(),
-                from.places(),
+                closed,
+                places,
                 recipes,
                 fields,
                 planters,
                 rigs,
                 waterPoints,
                 compost,
-                from.drying(),
+                drying,
                 rain,
                 ground,
                 distances,
                 goals,
-                from.units(),
+                units,
                 outages,
                 standing);
     }

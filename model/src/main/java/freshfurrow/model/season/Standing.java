@@ -46,7 +46,7 @@ public record Standing(
     }
 
     /** This standing with these promises in place of those it had. */
-    public Standing withPromises(Map<String, Promise> promises) {
+    public Standing withPromised(Map<String, Promise> promises) {
         return new Standing(now, planters, rigs, drawnL, promises, loads, batches);
     }
 
@@ -66,7 +66,12 @@ public record Standing(
      * @param load its name
      * @param rig id of the rig that brought it
      */
-    public record Tank(String load, String rig, Mix mix) {}
+    public record Tank(String load, String rig, Mix mix) {
+        /** This tank with another mix in it. */
+        public Tank withMix(Mix other) {
+            return new Tank(load, rig, other);
+        }
+    }
 
     /**
      * Where a rig stands.

@@ -26,4 +26,9 @@ public record WaterPoint(
             throw new IllegalArgumentException("water point " + id + " has a figure out of range");
         }
     }
+
+    /** A water point like this one, but for what is changed. */
+    public WaterPointChange change() {
+        return new WaterPointChange(this);
+    }
 }

@@ -26,7 +26,7 @@ public record WetDay(LocalDate date, int fromS, double topsoilMm, double limitMm
     }
 
     /** The same day, wet from another time on. */
-    public WetDay from(int otherFromS) {
+    public WetDay withFromS(int otherFromS) {
         return new WetDay(date, otherFromS, topsoilMm, limitMm, rainMm);
     }
 

@@ -315,7 +315,7 @@ class AuditTest {
     void aPlanThatBeginsOtherwiseThanItsSeasonStandsIsFound() throws Exception {
         Season season = WorkedDay.season(day -> {});
         Season underWay = season.change()
-                .standing(Standing.at(season.first().plusDays(1).atTime(12, 0)))
+                .standing(Optional.of(Standing.at(season.first().plusDays(1).atTime(12, 0))))
                 .season();
 
         assertThat(rulesBroken(underWay, WorkedDay.PLAN_AT_THE_FIELD)).contains(Rule.START, Rule.WORK_HOURS);

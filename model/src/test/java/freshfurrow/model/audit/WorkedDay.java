@@ -98,6 +98,7 @@ final class WorkedDay {
                         4,
                         10,
                         OptionalDouble.empty(),
+                        Rig.USUAL_BUCKET_KG,
                         day.extractAt,
                         "yard",
                         RIG_HOURS)),
@@ -109,9 +110,12 @@ final class WorkedDay {
                 List.of(
                         new Rain(FIRST, 8 * 3600, day.rainOnThe19thMm),
                         new Rain(LocalDate.of(2027, 4, 20), 0, day.rainOnThe20thMm)),
+                Optional.empty(),
                 WorkedDay::metres,
-                new Goals(30, 20, 1, 0.5, 10, 0.05),
-                DisplayUnits.METRIC);
+                new Goals(30, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private static double metres(String from, String to) {

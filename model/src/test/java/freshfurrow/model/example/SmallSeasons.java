@@ -69,6 +69,7 @@ public final class SmallSeasons {
                         2,
                         10,
                         OptionalDouble.empty(),
+                        Rig.USUAL_BUCKET_KG,
                         random.nextInt(3) == 0 ? ExtractAt.WATER : ExtractAt.FIELD,
                         "yard",
                         day))
@@ -101,9 +102,12 @@ public final class SmallSeasons {
                         new CompostLot("delivery", 1000, FIRST.plusDays(between(1, 3)))),
                 new Drying(2, 0.02, 0.05, 0.1),
                 List.of(new Rain(FIRST.plusDays(between(0, 3)), between(6, 11) * 3600, between(5, 25))),
+                Optional.empty(),
                 this::metres,
                 Goals.DEFAULT,
-                DisplayUnits.METRIC);
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private Field field(int number) {

@@ -186,9 +186,12 @@ class GoalSetTest {
                 List.of(),
                 new Drying(0, 0, 0, 0),
                 List.of(),
+                Optional.empty(),
                 (from, to) -> 0,
                 goals,
-                DisplayUnits.METRIC);
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private record Played(

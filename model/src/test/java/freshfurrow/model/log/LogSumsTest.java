@@ -42,9 +42,12 @@ class LogSumsTest {
             List.of(new CompostLot("pile", 100, FIRST.minusDays(20)), new CompostLot("truck", 80, FIRST.plusDays(10))),
             new Drying(2, 0, 0, 0),
             List.of(),
+            Optional.empty(),
             (from, to) -> 0,
             Goals.DEFAULT,
-            DisplayUnits.METRIC);
+            DisplayUnits.METRIC,
+            List.of(),
+            Optional.empty());
 
     private final List<Entry> entries = new ArrayList<>();
 

@@ -106,6 +106,7 @@ public final class RandomSeasons {
                         oneOf(1.0, 3.785),
                         oneOf(8.0, 15.6464),
                         OptionalDouble.empty(),
+                        Rig.USUAL_BUCKET_KG,
                         oneOf(ExtractAt.values()),
                         place("shed" + i),
                         oneOf(hours(), new WorkHours(List.of(new DaySpan(5 * 3600, 21 * 3600))))));
@@ -126,9 +127,12 @@ public final class RandomSeasons {
                 several(3, i -> new CompostLot("lot" + i, between(5, 400), FIRST.plusDays(between(-5, 6)))),
                 new Drying(2, 0.02, 0.05, 0.1),
                 several(3, i -> new Rain(FIRST.plusDays(between(-2, 12)), between(0, 86_399), between(0, 40))),
+                Optional.empty(),
                 this::metres,
                 Goals.DEFAULT,
-                oneOf(DisplayUnits.US, DisplayUnits.METRIC));
+                oneOf(DisplayUnits.US, DisplayUnits.METRIC),
+                List.of(),
+                Optional.empty());
     }
 
     private Field field(String id, LocalDate last, List<Recipe> recipes, List<Planter> planters) {

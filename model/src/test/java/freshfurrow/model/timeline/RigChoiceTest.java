@@ -42,7 +42,7 @@ class RigChoiceTest {
     private static Season withTwins(Season season) {
         List<Rig> rigs = new ArrayList<>();
         season.rigs().forEach(rig -> Stream.of("", " second", " third")
-                .forEach(name -> rigs.add(rig.named(rig.id() + name))));
+                .forEach(name -> rigs.add(rig.change().id(rig.id() + name).rig())));
         return season.change().rigs(rigs).season();
     }
 

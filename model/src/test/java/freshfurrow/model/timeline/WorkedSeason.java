@@ -162,9 +162,12 @@ final class WorkedSeason {
                         compost,
                         drying,
                         rain,
+                        Optional.empty(),
                         this::metres,
-                        new Goals(30, 20, 1, 1, 10, 1),
-                        DisplayUnits.METRIC)
+                        new Goals(30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                        DisplayUnits.METRIC,
+                        List.of(),
+                        Optional.empty())
                 .change()
                 .ground(
                         wetDays.isEmpty()
@@ -360,6 +363,7 @@ final class WorkedSeason {
                     2,
                     10,
                     OptionalDouble.empty(),
+                    Rig.USUAL_BUCKET_KG,
                     extractAt,
                     at,
                     hours);

@@ -64,66 +64,39 @@ public final class FreedSeason {
 
     private static Field openFrom(LocalDate first, Field field) {
         DateWindow window = field.window();
-        return new Field(
-                field.id(),
-                field.name(),
-                field.areaHa(),
-                field.at(),
-                field.outline(),
-                field.crop(),
-                window.first().isAfter(first) ? new DateWindow(first, window.last()) : window,
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                field.planters());
+        return window.first().isAfter(first)
+                ? field.change().window(new DateWindow(first, window.last())).field()
+                : field;
     }
 
     private static Planter instant(Planter planter) {
-        return new Planter(
-                planter.id(),
-                planter.widthM(),
-                planter.rowSpacingM(),
-                AT_ONCE,
-                planter.fieldEfficiency(),
-                planter.tankL(),
-                AT_ONCE,
-                0,
-                0,
-                planter.at(),
-                planter.hours());
+        return planter.change()
+                .speedMPerS(AT_ONCE)
+                .roadSpeedMPerS(AT_ONCE)
+                .fillSetupS(0)
+                .moveTimeS(0)
+                .planter();
     }
 
     private static Rig instant(Rig rig) {
-        return new Rig(
-                rig.id(),
-                rig.drumL(),
-                rig.batchCompostKg(),
-                1,
-                0,
-                rig.nurseTankL(),
-                AT_ONCE,
-                AT_ONCE,
-                rig.payloadKg(),
-                rig.bucketKg(),
-                rig.extractAt(),
-                rig.at(),
-                rig.hours());
+        return rig.change()
+                .batchTimeS(1)
+                .cleanTimeS(0)
+                .transferLPerS(AT_ONCE)
+                .roadSpeedMPerS(AT_ONCE)
+                .rig();
     }
 
     private static WaterPoint instant(WaterPoint point, int rigs) {
-        return new WaterPoint(
-                point.id(), point.at(), AT_ONCE, Math.max(point.hoses(), rigs), point.hours(), point.dailyLimitL(), 0);
+        return point.change()
+                .flowLPerS(AT_ONCE)
+                .hoses(Math.max(point.hoses(), rigs))
+                .treatmentS(0)
+                .waterPoint();
     }
 
     private static WaterPoint withoutLimit(WaterPoint point) {
-        return new WaterPoint(
-                point.id(),
-                point.at(),
-                point.flowLPerS(),
-                point.hoses(),
-                point.hours(),
-                OptionalDouble.empty(),
-                point.treatmentS());
+        return point.change().dailyLimitL(OptionalDouble.empty()).waterPoint();
     }
 
     private static <T> List<T> each(List<T> things, boolean freed, UnaryOperator<T> change) {

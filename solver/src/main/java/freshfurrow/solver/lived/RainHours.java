@@ -38,12 +38,12 @@ public final class RainHours {
             LocalDate wetUntil = first;
             for (WetDay day : ground.wetDays(drainage)) {
                 boolean goesOn = !day.date().isAfter(wetUntil);
-                days.add(goesOn ? day : day.from(fromS(spring, day.date())));
+                days.add(goesOn ? day : day.withFromS(fromS(spring, day.date())));
                 wetUntil = day.date().plusDays(1);
             }
             wet.put(drainage, days);
         }
-        return new GroundRecord(ground.origin(), ground.rainMm(), wet);
+        return ground.withWet(wet);
     }
 
     private int fromS(int spring, LocalDate date) {

@@ -1,8 +1,10 @@
 package freshfurrow.solver.why;
 
 import freshfurrow.model.season.CompostLot;
-import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WaterPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -10,8 +12,8 @@ import java.util.function.UnaryOperator;
 
 /** More of one thing that a season is planted with, all else as it is. */
 public sealed interface Relief {
-    /** The means of the season, and this much more. */
-    Means addedTo(Means means);
+    /** The season with this much more. */
+    Season addedTo(Season season);
 
     /**
      * More compost in one lot.
@@ -19,16 +21,9 @@ public sealed interface Relief {
      * @param kg more in the lot than there is, above 0
      */
     record MoreCompost(String lot, double kg) implements Relief {
-        /** So that no whole kilogram or pound more is asked for where the timeline rounds milligrams up. */
-        private static final double ROUNDING_KG = 0.001;
-
         @Override
-        public Means addedTo(Means means) {
-            return means.withCompost(each(
-                    means.compost(),
-                    own -> own.id().equals(lot)
-                            ? new CompostLot(own.id(), own.massKg() + kg + ROUNDING_KG, own.from())
-                            : own));
+        public Season addedTo(Season season) {
+            return changed(season, lot, own -> own.withMassKg(own.massKg() + kg));
         }
     }
 
@@ -39,12 +34,8 @@ public sealed interface Relief {
      */
     record CompostSooner(String lot, int days) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withCompost(each(
-                    means.compost(),
-                    own -> own.id().equals(lot)
-                            ? new CompostLot(own.id(), own.massKg(), own.from().minusDays(days))
-                            : own));
+        public Season addedTo(Season season) {
+            return changed(season, lot, own -> own.withFrom(own.from().minusDays(days)));
         }
     }
 
@@ -55,10 +46,10 @@ public sealed interface Relief {
      */
     record LongerDay(String planter, int minutes) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withPlanters(each(
-                    means.planters(),
-                    own -> own.id().equals(planter) ? Copies.with(own, LongerHours.of(own.hours(), minutes)) : own));
+        public Season addedTo(Season season) {
+            return season.change()
+                    .planters(each(season.planters(), own -> own.id().equals(planter) ? longer(own, minutes) : own))
+                    .season();
         }
     }
 
@@ -69,12 +60,13 @@ public sealed interface Relief {
      */
     record LongerDayForAll(int minutes) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withPlanters(
-                            each(means.planters(), own -> Copies.with(own, LongerHours.of(own.hours(), minutes))))
-                    .withRigs(each(
-                            means.rigs(),
-                            own -> Copies.with(own, own.batchTimeS(), LongerHours.of(own.hours(), minutes))));
+        public Season addedTo(Season season) {
+            return season.change()
+                    .planters(each(season.planters(), own -> longer(own, minutes)))
+                    .rigs(each(season.rigs(), own -> own.change()
+                            .hours(LongerHours.of(own.hours(), minutes))
+                            .rig()))
+                    .season();
         }
     }
 
@@ -85,14 +77,12 @@ public sealed interface Relief {
      */
     record MoreRigs(String like, int count) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            List<Rig> rigs = new ArrayList<>(means.rigs());
-            means.rigs().stream().filter(rig -> rig.id().equals(like)).forEach(rig -> {
-                for (int i = 1; i <= count; i++) {
-                    rigs.add(rig.named(rig.id() + "+" + i));
-                }
-            });
-            return means.withRigs(rigs);
+        public Season addedTo(Season season) {
+            List<Rig> rigs = new ArrayList<>(season.rigs());
+            for (int i = 1; i <= count; i++) {
+                rigs.add(season.rig(like).change().id(like + "+" + i).rig());
+            }
+            return season.change().rigs(rigs).season();
         }
     }
 
@@ -103,13 +93,12 @@ public sealed interface Relief {
      */
     record FasterBatches(int percent) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withRigs(each(
-                    means.rigs(),
-                    rig -> Copies.with(
-                            rig,
-                            Math.max(1, (int) Math.round(rig.batchTimeS() * (100 - percent) / 100.0)),
-                            rig.hours())));
+        public Season addedTo(Season season) {
+            return season.change()
+                    .rigs(each(season.rigs(), own -> own.change()
+                            .batchTimeS(Math.max(1, (int) Math.round(own.batchTimeS() * (100 - percent) / 100.0)))
+                            .rig()))
+                    .season();
         }
     }
 
@@ -120,11 +109,10 @@ public sealed interface Relief {
      */
     record FasterWater(int percent) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withWaterPoints(each(
-                    means.waterPoints(),
-                    point -> Copies.with(
-                            point, point.flowLPerS() * share(percent), point.hoses(), point.dailyLimitL())));
+        public Season addedTo(Season season) {
+            return changed(season, own -> own.change()
+                    .flowLPerS(own.flowLPerS() * share(percent))
+                    .waterPoint());
         }
     }
 
@@ -135,10 +123,9 @@ public sealed interface Relief {
      */
     record MoreHoses(int count) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withWaterPoints(each(
-                    means.waterPoints(),
-                    point -> Copies.with(point, point.flowLPerS(), point.hoses() + count, point.dailyLimitL())));
+        public Season addedTo(Season season) {
+            return changed(
+                    season, own -> own.change().hoses(own.hoses() + count).waterPoint());
         }
     }
 
@@ -149,16 +136,15 @@ public sealed interface Relief {
      */
     record HigherDailyLimit(int percent) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withWaterPoints(each(
-                    means.waterPoints(),
-                    point -> Copies.with(
-                            point,
-                            point.flowLPerS(),
-                            point.hoses(),
-                            point.dailyLimitL().isPresent()
-                                    ? OptionalDouble.of(point.dailyLimitL().getAsDouble() * share(percent))
-                                    : OptionalDouble.empty())));
+        public Season addedTo(Season season) {
+            return changed(
+                    season,
+                    own -> own.dailyLimitL().isEmpty()
+                            ? own
+                            : own.change()
+                                    .dailyLimitL(
+                                            OptionalDouble.of(own.dailyLimitL().getAsDouble() * share(percent)))
+                                    .waterPoint());
         }
     }
 
@@ -169,17 +155,31 @@ public sealed interface Relief {
      */
     record LongerHold(String recipe, int minutes) implements Relief {
         @Override
-        public Means addedTo(Means means) {
-            return means.withRecipes(each(
-                    means.recipes(),
-                    own -> own.id().equals(recipe)
-                            ? new Recipe(own.id(), own.mixLPerHa(), own.compostKgPerHa(), own.holdS() + 60 * minutes)
-                            : own));
+        public Season addedTo(Season season) {
+            return season.change()
+                    .recipes(each(
+                            season.recipes(),
+                            own -> own.id().equals(recipe) ? own.withHoldS(own.holdS() + 60 * minutes) : own))
+                    .season();
         }
     }
 
     private static double share(int percentMore) {
         return 1 + percentMore / 100.0;
+    }
+
+    private static Planter longer(Planter planter, int minutes) {
+        return planter.change().hours(LongerHours.of(planter.hours(), minutes)).planter();
+    }
+
+    private static Season changed(Season season, String lot, UnaryOperator<CompostLot> change) {
+        return season.change()
+                .compost(each(season.compost(), own -> own.id().equals(lot) ? change.apply(own) : own))
+                .season();
+    }
+
+    private static Season changed(Season season, UnaryOperator<WaterPoint> change) {
+        return season.change().waterPoints(each(season.waterPoints(), change)).season();
     }
 
     private static <T> List<T> each(List<T> things, UnaryOperator<T> change) {

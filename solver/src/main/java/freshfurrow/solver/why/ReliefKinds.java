@@ -6,6 +6,7 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,10 +49,12 @@ final class ReliefKinds {
                 .sum();
         int most = (int) Math.ceil(unit.fromKilograms(needKg));
         double stepKg = 1 / unit.fromKilograms(1);
+        LocalDate earliest =
+                season.standing().map(standing -> standing.now().toLocalDate()).orElse(season.first());
         for (CompostLot lot : season.compost()) {
             add(most, steps -> new Relief.MoreCompost(lot.id(), steps * stepKg));
             add(
-                    (int) ChronoUnit.DAYS.between(season.first(), lot.from()),
+                    (int) ChronoUnit.DAYS.between(earliest, lot.from()),
                     steps -> new Relief.CompostSooner(lot.id(), steps));
         }
     }

@@ -10,10 +10,8 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.schedule.FieldLists;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * How much more of each one thing has a field planted whole and within its window, with lists as they are.
@@ -29,7 +27,7 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
     /**
      * A relief that suffices.
      *
-     * @param plan the season played out with it, fields that stand in no list left out
+     * @param plan the season played out with it
      */
     public record Enough(Relief relief, Plan plan) {}
 
@@ -65,7 +63,6 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
         private final Season season;
         private final Distances roads;
         private final List<List<String>> lists;
-        private final Set<String> listed = new HashSet<>();
         private final Field field;
         private final Plan.SeasonSource source;
 
@@ -73,7 +70,6 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
             this.season = compiled.season();
             this.roads = compiled.roads();
             this.lists = lists.ids(season);
-            this.lists.forEach(listed::addAll);
             this.field = field;
             this.source = source;
         }
@@ -123,7 +119,7 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
         }
 
         private Optional<Enough> inTime(Relief relief) {
-            Season relieved = relief.addedTo(Means.of(season)).in(season, listed, roads);
+            Season relieved = relief.addedTo(season).change().distances(roads).season();
             Plan plan = PlanRecorder.record(CompiledSeason.of(relieved), lists, source);
             return Reliefs.inTime(plan, field) ? Optional.of(new Enough(relief, plan)) : Optional.empty();
         }

@@ -130,8 +130,8 @@ class SeasonBoundsTest {
                 Optional.of(new Standing.Tank("L", "R0", new Mix("standard", 4, now.plusHours(2), List.of()))));
         CompiledSeason underWay = CompiledSeason.of(season.change()
                 .rigs(season.rigs().subList(0, 1))
-                .standing(new Standing(
-                        now, Map.of("P0", full, "P1", full, "P2", full), Map.of(), Map.of(), Map.of(), 1, 1))
+                .standing(Optional.of(new Standing(
+                        now, Map.of("P0", full, "P1", full, "P2", full), Map.of(), Map.of(), Map.of(), 1, 1)))
                 .season());
         Plan plan =
                 RandomPlans.record(underWay, List.of(ids(underWay, 0, 2), ids(underWay, 2, 4), ids(underWay, 4, 6)));

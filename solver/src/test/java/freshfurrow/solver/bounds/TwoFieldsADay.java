@@ -137,9 +137,12 @@ final class TwoFieldsADay {
                 List.of(new CompostLot("windrow", 1e4, FIRST)),
                 new Drying(0, 0.025, 0, 0),
                 rain,
+                Optional.empty(),
                 (from, to) -> from.equals("well") == to.equals("well") ? 0 : metresToWater,
                 Goals.DEFAULT,
-                DisplayUnits.METRIC);
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private Planter planter(String id) {
@@ -158,6 +161,7 @@ final class TwoFieldsADay {
                 4,
                 10,
                 OptionalDouble.empty(),
+                Rig.USUAL_BUCKET_KG,
                 ExtractAt.FIELD,
                 "yard",
                 WorkHours.ALWAYS);

@@ -132,18 +132,13 @@ class ListEstimateTest {
         List<Field> fields = new ArrayList<>();
         for (int i = 0; i < ha.length; i++) {
             Field field = season.fields().get(i);
-            fields.add(new Field(
-                    field.id(),
-                    field.name(),
-                    ha[i],
-                    field.at(),
-                    field.outline(),
-                    field.crop(),
-                    window,
-                    "standard",
-                    field.drainage(),
-                    1,
-                    Set.of()));
+            fields.add(field.change()
+                    .areaHa(ha[i])
+                    .window(window)
+                    .recipe("standard")
+                    .lateWeight(1)
+                    .planters(Set.of())
+                    .field());
         }
         return InventedSeason.withRain(InventedSeason.withFields(season, fields), List.of());
     }

@@ -46,7 +46,10 @@ public final class InventedSeason {
         return withFields(
                 season,
                 season.fields().stream()
-                        .map(field -> changed(field, 4 + random.nextInt(140) / 10.0, window(random), field.planters()))
+                        .map(field -> field.change()
+                                .areaHa(4 + random.nextInt(140) / 10.0)
+                                .window(window(random))
+                                .field())
                         .toList());
     }
 
@@ -57,22 +60,21 @@ public final class InventedSeason {
         return withFields(
                 season,
                 season.fields().stream()
-                        .map(field -> changed(field, 10 + random.nextInt(120) / 10.0, field.window(), field.planters()))
+                        .map(field -> field.change()
+                                .areaHa(10 + random.nextInt(120) / 10.0)
+                                .field())
                         .toList());
     }
 
     private static Season withHoses(Season season, int hoses) {
-        List<WaterPoint> points = season.waterPoints().stream()
-                .map(point -> new WaterPoint(
-                        point.id(),
-                        point.at(),
-                        point.flowLPerS(),
-                        hoses,
-                        point.hours(),
-                        OptionalDouble.empty(),
-                        point.treatmentS()))
-                .toList();
-        return changed(season, season.fields(), points, season.compost(), season.rain());
+        return season.change()
+                .waterPoints(season.waterPoints().stream()
+                        .map(point -> point.change()
+                                .hoses(hoses)
+                                .dailyLimitL(OptionalDouble.empty())
+                                .waterPoint())
+                        .toList())
+                .season();
     }
 
     private static DateWindow window(Random random) {
@@ -85,52 +87,23 @@ public final class InventedSeason {
         Season season = of(fields, planters, 1, 10_000, 1);
         Field first = season.fields().get(0);
         List<Field> list = new ArrayList<>(season.fields());
-        list.set(0, changed(first, first.areaHa(), first.window(), Set.of(planter)));
+        list.set(0, first.change().planters(Set.of(planter)).field());
         return withFields(season, list);
     }
 
     /** The season with other fields. */
     public static Season withFields(Season season, List<Field> fields) {
-        return changed(season, fields, season.waterPoints(), season.compost(), season.rain());
+        return season.change().fields(fields).season();
     }
 
     /** The season with other compost. */
     public static Season withCompost(Season season, List<CompostLot> compost) {
-        return changed(season, season.fields(), season.waterPoints(), compost, season.rain());
+        return season.change().compost(compost).season();
     }
 
     /** The season with other rain. */
     public static Season withRain(Season season, List<Rain> rain) {
-        return changed(season, season.fields(), season.waterPoints(), season.compost(), rain);
-    }
-
-    private static Season changed(
-            Season season,
-            List<Field> fields,
-            List<WaterPoint> waterPoints,
-            List<CompostLot> compost,
-            List<Rain> rain) {
-        return season.change()
-                .fields(fields)
-                .waterPoints(waterPoints)
-                .compost(compost)
-                .rain(rain)
-                .season();
-    }
-
-    private static Field changed(Field field, double areaHa, DateWindow window, Set<String> planters) {
-        return new Field(
-                field.id(),
-                field.name(),
-                areaHa,
-                field.at(),
-                field.outline(),
-                field.crop(),
-                window,
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                planters);
+        return season.change().rain(rain).season();
     }
 
     /**
@@ -184,6 +157,7 @@ public final class InventedSeason {
                     3.8,
                     15.6,
                     OptionalDouble.empty(),
+                    Rig.USUAL_BUCKET_KG,
                     ExtractAt.FIELD,
                     "yard",
                     new WorkHours(List.of(new DaySpan(6 * 3600, 21 * 3600)))));
@@ -207,12 +181,15 @@ public final class InventedSeason {
                         new CompostLot("bought", totalHa * 1.6, FIRST.plusDays(14))),
                 new Drying(2.5, 0.04, 0.08, 0.12),
                 List.of(new Rain(FIRST.plusDays(8), 14 * 3600, 20), new Rain(FIRST.plusDays(20), 4 * 3600, 12)),
+                Optional.empty(),
                 (from, to) -> {
                     double[] a = at.get(from);
                     double[] b = at.get(to);
                     return 1.3 * Math.hypot(a[0] - b[0], a[1] - b[1]);
                 },
                 Goals.DEFAULT,
-                DisplayUnits.US);
+                DisplayUnits.US,
+                List.of(),
+                Optional.empty());
     }
 }

@@ -141,6 +141,7 @@ final class HeldBackSeason {
                         2,
                         10,
                         OptionalDouble.empty(),
+                        Rig.USUAL_BUCKET_KG,
                         ExtractAt.FIELD,
                         "yard",
                         hours(6, 20))),
@@ -148,9 +149,12 @@ final class HeldBackSeason {
                 lots.isEmpty() ? List.of(new CompostLot("heap", 10_000, FIRST)) : lots,
                 new Drying(0, 1, 1, 1),
                 rain,
+                Optional.empty(),
                 HeldBackSeason::metres,
                 Goals.DEFAULT,
-                DisplayUnits.METRIC);
+                DisplayUnits.METRIC,
+                List.of(),
+                Optional.empty());
     }
 
     private static Planter planter(String id, String at) {

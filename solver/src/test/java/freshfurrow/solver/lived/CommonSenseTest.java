@@ -11,7 +11,6 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.CompostLot;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.weather.SeasonWeather;
@@ -111,19 +110,7 @@ class CommonSenseTest {
     private static Season withRigs(int count) {
         Rig one = SEASON.rigs().get(0);
         List<Rig> rigs = IntStream.rangeClosed(1, count)
-                .mapToObj(i -> new Rig(
-                        "R" + i,
-                        one.drumL(),
-                        one.batchCompostKg(),
-                        one.batchTimeS(),
-                        one.cleanTimeS(),
-                        one.nurseTankL(),
-                        one.transferLPerS(),
-                        one.roadSpeedMPerS(),
-                        one.payloadKg(),
-                        one.extractAt(),
-                        one.at(),
-                        one.hours()))
+                .mapToObj(i -> one.change().id("R" + i).rig())
                 .toList();
         return SEASON.change().rigs(rigs).season();
     }
@@ -131,15 +118,14 @@ class CommonSenseTest {
     private static Season withHold(int hours) {
         return SEASON.change()
                 .recipes(SEASON.recipes().stream()
-                        .map(recipe ->
-                                new Recipe(recipe.id(), recipe.mixLPerHa(), recipe.compostKgPerHa(), hours * 3600))
+                        .map(recipe -> recipe.withHoldS(hours * 3600))
                         .toList())
                 .season();
     }
 
     private static List<CompostLot> scaled(double factor) {
         return SEASON.compost().stream()
-                .map(lot -> new CompostLot(lot.id(), lot.massKg() * factor, lot.from()))
+                .map(lot -> lot.withMassKg(lot.massKg() * factor))
                 .toList();
     }
 

@@ -73,17 +73,6 @@ class PassOverTest {
     }
 
     private static Field withWindow(Field field, LocalDate opens) {
-        return new Field(
-                field.id(),
-                field.name(),
-                field.areaHa(),
-                field.at(),
-                field.outline(),
-                field.crop(),
-                new DateWindow(opens, opens),
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                field.planters());
+        return field.change().window(new DateWindow(opens, opens)).field();
     }
 }

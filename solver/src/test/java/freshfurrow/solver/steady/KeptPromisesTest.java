@@ -15,6 +15,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -28,9 +29,9 @@ class KeptPromisesTest {
         Plan promised = PlanRecorder.record(
                 plain, first.ids(season), Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));
         Standing standing = Standing.at(season.first().atStartOfDay())
-                .withPromises(Promises.of(promised, season.first().atStartOfDay(), 9));
-        CompiledSeason underWay =
-                CompiledSeason.of(season.change().standing(standing).season());
+                .withPromised(Promises.of(promised, season.first().atStartOfDay(), 9));
+        CompiledSeason underWay = CompiledSeason.of(
+                season.change().standing(Optional.of(standing)).season());
         ListPlayer player = new ListPlayer(underWay);
         FieldLists shuffled = shuffled(first, new Random(seed));
         int movedBefore = player.play(shuffled).movedFields();

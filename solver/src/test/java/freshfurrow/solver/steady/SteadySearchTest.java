@@ -150,8 +150,9 @@ class SteadySearchTest {
         List<Rain> rain = new ArrayList<>(season.rain());
         rain.add(new Rain(season.first().plusDays(1), 6 * 3600, 15));
         Standing standing = Standing.at(season.first().atStartOfDay())
-                .withPromises(Promises.of(told, season.first().atStartOfDay(), 9));
-        return CompiledSeason.of(season.change().rain(rain).standing(standing).season());
+                .withPromised(Promises.of(told, season.first().atStartOfDay(), 9));
+        return CompiledSeason.of(
+                season.change().rain(rain).standing(Optional.of(standing)).season());
     }
 
     private static FieldLists steady(CompiledSeason season, FieldLists start) {

@@ -8,7 +8,6 @@ import freshfurrow.model.goals.Goal;
 import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.goals.Level;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
@@ -105,22 +104,9 @@ class FieldPositionsTest {
         Season season = InventedSeason.hurried(FIELDS, PLANTERS, seed);
         return CompiledSeason.of(InventedSeason.withFields(
                 season,
-                season.fields().stream().map(FieldPositionsTest::forAllPlanters).toList()));
-    }
-
-    private static Field forAllPlanters(Field field) {
-        return new Field(
-                field.id(),
-                field.name(),
-                field.areaHa(),
-                field.at(),
-                field.outline(),
-                field.crop(),
-                field.window(),
-                field.recipe(),
-                field.drainage(),
-                field.lateWeight(),
-                Set.of());
+                season.fields().stream()
+                        .map(field -> field.change().planters(Set.of()).field())
+                        .toList()));
     }
 
     private static Plan.Score recorded(CompiledSeason season, FieldLists lists) {

@@ -122,6 +122,7 @@ final class WhySeason {
                         2,
                         10,
                         OptionalDouble.empty(),
+                        Rig.USUAL_BUCKET_KG,
                         ExtractAt.FIELD,
                         "yard",
                         hours(6, 20))),
@@ -129,9 +130,12 @@ final class WhySeason {
                 lots.isEmpty() ? List.of(new CompostLot("heap", 10_000, FIRST)) : lots,
                 new Drying(0, 1, 1, 1),
                 rain,
+                Optional.empty(),
                 WhySeason::metres,
                 Goals.DEFAULT,
-                units);
+                units,
+                List.of(),
+                Optional.empty());
     }
 
     private static WorkHours hours(int from, int to) {

@@ -1,0 +1,123 @@
+package freshfurrow.model.season;
+
+import java.util.OptionalDouble;
+
+/** A rig to be made out of another one, of which all stays as it was but for what is said. */
+public final class RigChange {
+    private String id;
+    private double drumL;
+    private double batchCompostKg;
+    private int batchTimeS;
+    private int cleanTimeS;
+    private double nurseTankL;
+    private double transferLPerS;
+    private double roadSpeedMPerS;
+    private OptionalDouble payloadKg;
+    private double bucketKg;
+    private ExtractAt extractAt;
+    private String at;
+    private WorkHours hours;
+
+    RigChange(Rig from) {
+        id = from.id();
+        drumL = from.drumL();
+        batchCompostKg = from.batchCompostKg();
+        batchTimeS = from.batchTimeS();
+        cleanTimeS = from.cleanTimeS();
+        nurseTankL = from.nurseTankL();
+        transferLPerS = from.transferLPerS();
+        roadSpeedMPerS = from.roadSpeedMPerS();
+        payloadKg = from.payloadKg();
+        bucketKg = from.bucketKg();
+        extractAt = from.extractAt();
+        at = from.at();
+        hours = from.hours();
+    }
+
+    public RigChange id(String other) {
+        id = other;
+        return this;
+    }
+
+    public RigChange drumL(double other) {
+        drumL = other;
+        return this;
+    }
+
+    public RigChange batchCompostKg(double other) {
+        batchCompostKg = other;
+        return this;
+    }
+
+    public RigChange batchTimeS(int other) {
+        batchTimeS = other;
+        return this;
+    }
+
+    public RigChange cleanTimeS(int other) {
+        cleanTimeS = other;
+        return this;
+    }
+
+    public RigChange nurseTankL(double other) {
+        nurseTankL = other;
+        return this;
+    }
+
+    public RigChange transferLPerS(double other) {
+        transferLPerS = other;
+        return this;
+    }
+
+    public RigChange roadSpeedMPerS(double other) {
+        roadSpeedMPerS = other;
+        return this;
+    }
+
+    public RigChange payloadKg(OptionalDouble other) {
+        payloadKg = other;
+        return this;
+    }
+
+    public RigChange bucketKg(double other) {
+        bucketKg = other;
+        return this;
+    }
+
+    public RigChange extractAt(ExtractAt other) {
+        extractAt = other;
+        return this;
+    }
+
+    public RigChange at(String other) {
+        at = other;
+        return this;
+    }
+
+    public RigChange hours(WorkHours other) {
+        hours = other;
+        return this;
+    }
+
+    /**
+     * The rig as it now is.
+     *
+     * @throws IllegalArgumentException when the parts do not make one
+     */
+    public Rig rig() {
+        return new Rig(
+                id,
+                drumL,
+                batchCompostKg,
+                batchTimeS,
+                cleanTimeS,
+                nurseTankL,
+                transferLPerS,
+                roadSpeedMPerS,
+                payloadKg,
+                bucketKg,
+                extractAt,
+                at,
+                hours);
+    }
+}
