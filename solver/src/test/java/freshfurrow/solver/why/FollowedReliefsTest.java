@@ -1,0 +1,210 @@
+package freshfurrow.solver.why;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.progress.News;
+import freshfurrow.model.progress.SoFar;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WetDay;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.construction.FollowedLists;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+
+/** Advice is followed as users follow it: written into the season file, which is read and played out again. */
+class FollowedReliefsTest {
+    private static final LocalDateTime NOON = LocalDate.of(2027, 4, 22).atTime(12, 0);
+
+    @Property(tries = 25)
+    void whatIsSaidToBeEnoughIsAndAStepLessIsNot(
+            @ForAll @LongRange(min = 1, max = 100_000) long seed, @ForAll boolean weather) throws IOException {
+        Following following = new Following(seed, weather);
+
+        following.check(season -> season);
+    }
+
+    @Property(tries = 25)
+    void soItIsAfterARainAndABreakdownInTheMiddleOfTheSeason(
+            @ForAll @LongRange(min = 1, max = 100_000) long seed, @ForAll boolean weather) throws IOException {
+        Following following = new Following(seed, weather);
+        Plan before = following.first();
+        News news = new News(
+                List.of(new Rain(NOON.toLocalDate(), 11 * 3600, 6)),
+                List.of(
+                        new Outage("R0", NOON, NOON.plusHours(5)),
+                        new Outage("P0", NOON.plusDays(1), NOON.plusHours(30))),
+                Set.of());
+
+        following.check(whole -> {
+            PlanStart start =
+                    SoFar.of(whole, before, NOON, news, SeasonLog.EMPTY, false).start();
+            return start.remaining(whole);
+        });
+    }
+
+    /** What is left of a season. */
+    private interface Left {
+        Season of(Season whole);
+    }
+
+    /** A season in its file, and the lists that it is planned with. */
+    private static final class Following {
+        private final SeasonText text;
+        private final Optional<GroundRecord> ground;
+        private final Season whole;
+
+        Following(long seed, boolean weather) throws IOException {
+            Path folder = Files.createTempDirectory("season");
+            text = new SeasonText(seed, folder);
+            text.write();
+            Season read = text.read();
+            ground = weather ? Optional.of(wet(read, new Random(seed))) : Optional.empty();
+            whole = inItsSpring(read);
+        }
+
+        Plan first() {
+            CompiledSeason compiled = CompiledSeason.of(whole);
+            return record(whole, FirstLists.best(compiled).ids(whole));
+        }
+
+        void check(Left left) throws IOException {
+            Season season = left.of(whole);
+            CompiledSeason compiled = CompiledSeason.of(season);
+            List<List<String>> lists = FollowedLists.left(
+                            compiled, FirstLists.best(CompiledSeason.of(whole)).ids(whole))
+                    .ids(season);
+            Plan plan = record(season, lists);
+            for (Field field : season.fields()) {
+                FieldExplanation why = FieldExplanation.of(compiled, plan, field);
+                if (why.positions().own().isPresent() && why.reliefs().isPresent()) {
+                    for (Reliefs.Enough enough : why.reliefs().get().enough()) {
+                        check(left, lists, field, enough.relief());
+                        if (enough.relief() instanceof Relief.MoreCompost) {
+                            assertThat(lacksCompost(why.plan()))
+                                    .as("compost is short where more of it helps")
+                                    .isTrue();
+                        }
+                    }
+                }
+            }
+        }
+
+        private void check(Left left, List<List<String>> lists, Field field, Relief relief) throws IOException {
+            assertThat(isInTime(left, lists, field, relief))
+                    .as(relief + " for " + field.id())
+                    .isTrue();
+            Optional<Relief> less = aStepLess(relief);
+            if (less.isPresent()) {
+                assertThat(isInTime(left, lists, field, less.get()))
+                        .as(less.get() + ", a step less, for " + field.id())
+                        .isFalse();
+            }
+            if (relief instanceof Relief.CompostSooner sooner) {
+                Season season = left.of(whole);
+                assertThat(season.lot(sooner.lot()).orElseThrow().from().minusDays(sooner.days()))
+                        .isAfterOrEqualTo(season.standing()
+                                .map(standing -> standing.now().toLocalDate())
+                                .orElse(season.first()));
+            }
+        }
+
+        private boolean isInTime(Left left, List<List<String>> lists, Field field, Relief relief) throws IOException {
+            Season changed = left.of(inItsSpring(text.patched(ReliefPatch.of(whole, relief))));
+            Plan plan = record(changed, lists);
+            return plan.unserved().stream().noneMatch(one -> one.field().equals(field.id()))
+                    && plantings(plan, field).noneMatch(planting -> planting.start()
+                            .toLocalDate()
+                            .isAfter(field.window().last()));
+        }
+
+        private Season inItsSpring(Season season) {
+            return season.change().ground(ground).season();
+        }
+    }
+
+    private static Optional<Relief> aStepLess(Relief relief) {
+        Relief less = relief;
+        if (relief instanceof Relief.MoreCompost it) {
+            less = it.kg() > 1.5 ? new Relief.MoreCompost(it.lot(), it.kg() - 1) : relief;
+        } else if (relief instanceof Relief.CompostSooner it) {
+            less = it.days() > 1 ? new Relief.CompostSooner(it.lot(), it.days() - 1) : relief;
+        } else if (relief instanceof Relief.LongerDay it) {
+            less = it.minutes() > 5 ? new Relief.LongerDay(it.planter(), it.minutes() - 5) : relief;
+        } else if (relief instanceof Relief.LongerDayForAll it) {
+            less = it.minutes() > 5 ? new Relief.LongerDayForAll(it.minutes() - 5) : relief;
+        } else if (relief instanceof Relief.MoreRigs it) {
+            less = it.count() > 1 ? new Relief.MoreRigs(it.like(), it.count() - 1) : relief;
+        } else if (relief instanceof Relief.FasterBatches it) {
+            less = it.percent() > 5 ? new Relief.FasterBatches(it.percent() - 5) : relief;
+        } else if (relief instanceof Relief.FasterWater it) {
+            less = it.percent() > 5 ? new Relief.FasterWater(it.percent() - 5) : relief;
+        } else if (relief instanceof Relief.MoreHoses it) {
+            less = it.count() > 1 ? new Relief.MoreHoses(it.count() - 1) : relief;
+        } else if (relief instanceof Relief.HigherDailyLimit it) {
+            less = it.percent() > 5 ? new Relief.HigherDailyLimit(it.percent() - 5) : relief;
+        } else if (relief instanceof Relief.LongerHold it) {
+            less = it.minutes() > 5 ? new Relief.LongerHold(it.recipe(), it.minutes() - 5) : relief;
+        }
+        return less.equals(relief) ? Optional.empty() : Optional.of(less);
+    }
+
+    private static boolean lacksCompost(Plan plan) {
+        return plan.unserved().stream().anyMatch(left -> left.why().contains("compost"))
+                || plan.planters().values().stream()
+                        .flatMap(planter -> planter.activities().stream())
+                        .anyMatch(
+                                activity -> activity instanceof Activity.Wait wait && wait.why() == WaitReason.COMPOST);
+    }
+
+    private static Stream<Activity> plantings(Plan plan, Field field) {
+        return plan.planters().values().stream()
+                .flatMap(planter -> planter.activities().stream())
+                .filter(activity -> activity instanceof Activity.Plant planting
+                        && planting.field().equals(field.id()));
+    }
+
+    private static GroundRecord wet(Season season, Random random) {
+        Map<Drainage, List<WetDay>> wet = new EnumMap<>(Drainage.class);
+        for (Drainage drainage : Drainage.values()) {
+            List<WetDay> days = new ArrayList<>();
+            for (int day = 0; day < season.days(); day++) {
+                if (random.nextInt(4) == 0) {
+                    days.add(new WetDay(season.first().plusDays(day), 30, 25, 5));
+                }
+            }
+            wet.put(drainage, days);
+        }
+        return new GroundRecord("made up", Map.of(), wet);
+    }
+
+    private static Plan record(Season season, List<List<String>> lists) {
+        return PlanRecorder.record(
+                CompiledSeason.of(season), lists, Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));
+    }
+}
