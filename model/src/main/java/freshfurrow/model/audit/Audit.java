@@ -16,10 +16,14 @@ public final class Audit {
         var evidence = new Evidence(season, plan);
         new SeasonFacts(evidence).check();
         new References(evidence).check();
+        new StartRecords(evidence).check();
+        new Numbers(evidence).check();
         new Machines(evidence).check();
         new Fields(evidence).check();
         new Planting(evidence).check();
+        new Waits(evidence).check();
         new Loads(evidence).check();
+        new MixBatches(evidence).check();
         new Batches(evidence).check();
         new Compost(evidence).check();
         new Water(evidence).check();

@@ -36,7 +36,7 @@ final class Batches {
         }
         for (Plan.Batch batch : evidence.batches.values()) {
             Rig rig = evidence.rigs.get(batch.rig());
-            if (rig != null && !evidence.carried.isBatch(batch.id())) {
+            if (rig != null) {
                 drum(batch, rig);
             }
         }

@@ -1,9 +1,11 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Recipe;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +16,9 @@ import java.util.Set;
 
 /** Where compost comes from, and that mix is as strong as its recipe says. */
 final class Compost {
+    /** Batches are told in whole grams, so that a lot that is used up may seem to have one left. */
+    private static final double LEFT_IN_LOT_KG = 0.001 + Evidence.ROUNDING;
+
     private final Evidence evidence;
 
     Compost(Evidence evidence) {
@@ -22,6 +27,7 @@ final class Compost {
 
     void check() {
         lots();
+        lotsInTurn();
         strength();
     }
 
@@ -62,6 +68,37 @@ final class Compost {
                         "it has " + Evidence.show(lot.massKg()) + " kg, taken are " + Evidence.show(sum) + " kg");
             }
         });
+    }
+
+    /** Batches that begin at one time may take of their lots in either order. */
+    private void lotsInTurn() {
+        List<Plan.Batch> inOrder = evidence.batches.values().stream()
+                .filter(batch -> !evidence.carried.isBatch(batch.id()))
+                .sorted(Comparator.comparing(Plan.Batch::start))
+                .toList();
+        List<CompostLot> lots = evidence.lots.values().stream()
+                .sorted(Comparator.comparing(CompostLot::from))
+                .toList();
+        Map<String, Double> taken = new HashMap<>();
+        int counted = 0;
+        for (Plan.Batch batch : inOrder) {
+            for (; counted < inOrder.size() && !inOrder.get(counted).start().isAfter(batch.start()); counted++) {
+                inOrder.get(counted).lots().forEach((lot, kg) -> taken.merge(lot, kg, Double::sum));
+            }
+            for (CompostLot lot : lots) {
+                if (lots.stream().dropWhile(one -> one != lot).skip(1).anyMatch(later -> batch.lots()
+                        .containsKey(later.id()))) {
+                    double left = lot.massKg() - taken.getOrDefault(lot.id(), 0.0);
+                    if (left > LEFT_IN_LOT_KG) {
+                        evidence.report(
+                                Rule.LOT_ORDER,
+                                "batch " + batch.id(),
+                                "it takes of a later lot, in lot " + lot.id() + " " + Evidence.show(left)
+                                        + " kg are left");
+                    }
+                }
+            }
+        }
     }
 
     /** Loads that share a batch are made of one mix; each such mix is judged as a whole. */

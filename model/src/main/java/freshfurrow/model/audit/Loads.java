@@ -146,7 +146,7 @@ final class Loads {
                 .max()
                 .orElse(Long.MIN_VALUE);
         if (last == Long.MIN_VALUE && evidence.carried.tank(load.id()).isPresent()) {
-            return;
+            last = evidence.carried.now().map(evidence.calendar::seconds).orElse(last);
         }
         if (last != evidence.calendar.seconds(load.lastDrop())) {
             report(

@@ -2,7 +2,6 @@ package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Standing;
 import java.util.List;
@@ -39,7 +38,6 @@ final class Planting {
             }
             capacity(done);
         }
-        evidence.plan.planters().forEach((planter, its) -> waitReasons(planter, its.activities()));
     }
 
     private void listOrder(String planter, Plan.PlanterPlan its) {
@@ -112,33 +110,6 @@ final class Planting {
                                 + evidence.season.first().atStartOfDay().plusSeconds(wet.start()) + " to "
                                 + evidence.season.first().atStartOfDay().plusSeconds(wet.end()));
             }
-        }
-    }
-
-    /** A planter may wait where it stands for the field to which it then takes its load. */
-    private void waitReasons(String planter, List<Activity> activities) {
-        Field next = null;
-        for (int i = activities.size() - 1; i >= 0; i--) {
-            Activity activity = activities.get(i);
-            if (activity instanceof Activity.Plant plant) {
-                next = evidence.fields.get(plant.field());
-            } else if (activity instanceof Activity.Wait wait && next != null) {
-                waitReason(new Evidence.Done<>(planter, wait), next);
-            }
-        }
-    }
-
-    private void waitReason(Evidence.Done<Activity.Wait> done, Field field) {
-        Activity.Wait wait = done.activity();
-        long start = evidence.start(wait);
-        if (wait.why() == WaitReason.WET
-                && evidence.calendar.wet(field.drainage()).stream().noneMatch(wet -> wet.contains(start, start))) {
-            evidence.report(Rule.WAIT_REASON, done.where(), "it waits for a wet field, but " + field.id() + " is not");
-        }
-        if (wait.why() == WaitReason.WINDOW
-                && start >= evidence.calendar.midnight(field.window().first())) {
-            evidence.report(
-                    Rule.WAIT_REASON, done.where(), "it waits for a window, but that of " + field.id() + " is open");
         }
     }
 

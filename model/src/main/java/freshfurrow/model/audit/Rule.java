@@ -12,6 +12,16 @@ public enum Rule {
     MACHINE_WORK("Planters move, wait, fill and plant; rigs move, draw, extract, clean, transfer and dump."),
 
     START("A plan of what is left of a season begins where its machines stand, with what is in their tanks."),
+    DONE_BEFORE(
+            "What was done before a plan begins lies between the season's first day and that moment, once each; machines are"
+                    + " free from then on, and promises are for the days ahead."),
+    CARRIED_BATCHES(
+            "Batches made before a plan begins are told once and again the same, made of their lots before their rig is"
+                    + " free."),
+    CARRIED_MIX(
+            "Mix on board when a plan begins is of batches made before, keeps as long as the oldest of them and asks for no"
+                    + " more compost than they took; in a tank it is the load that the plan names."),
+    NUMBERS("Loads and batches are numbered in the plan's order, on from those made before."),
 
     ONE_AT_A_TIME("A machine does one thing after the other."),
     SEASON_DAYS("Nothing is done before the season's first day or after its last."),
@@ -29,7 +39,14 @@ public enum Rule {
     WINDOW_OPENING("No field is planted before its window opens."),
     RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
     WAIT_REASON(
-            "A wait for dry ground begins while rain or wet ground closes the field that is planted next, a wait for a window before it opens."),
+            "A wait for dry ground begins while rain or wet ground closes the field that is planted next, a wait for a window"
+                    + " before it opens, a wait for compost on the day on which a lot of the load comes, or before; and after a wait for hours the fill fits the"
+                    + " hours of both machines no earlier."),
+    WAIT_BEGINNING(
+            "A wait for a rig, water, compost or hours begins when the field that is planted next is open and dry."),
+    WAIT_END(
+            "A wait for the field that is planted next ends when that is open and dry or the planter is filled, any other when it is"
+                    + " filled."),
     FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
 
     LOAD_ON_BOARD("A planter plants from the load that it took last, and from no other."),
@@ -41,7 +58,9 @@ public enum Rule {
     TRANSFER_TIME("A transfer takes the planter's fill setup and the litres over the rig's transfer rate."),
     DEADLINE("The deadline of a load is the end of its oldest batch plus the hold time of its recipe."),
     FRESHNESS("Nothing of a load is planted after its deadline."),
-    LAST_DROP("The last drop of a load is the end of the last planting from it."),
+    LAST_DROP(
+            "The last drop of a load is the end of the last planting from it, or where the plan begins when nothing is planted from it."),
+    MIX_BATCHES("A load names all batches of the mix that it is from, in the order in which they were made."),
     BATCH_BEFORE_LOAD("The batches of a load are made by its rig and have ended when its transfer starts."),
 
     BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost and a gram."),
@@ -55,6 +74,7 @@ public enum Rule {
     LOT_SUM("What a batch takes from lots adds up to its compost."),
     LOT_DATE("No lot is used before it is there."),
     LOT_STOCK("No lot gives more than it has."),
+    LOT_ORDER("A lot that came first is used up, to a gram, before the next is begun."),
 
     WATER_ON_BOARD("A rig passes on and dumps no more than it has, and 0.1 % of what it did since its last draw."),
     NURSE_TANK("A rig never has more on board than its nurse tank holds."),

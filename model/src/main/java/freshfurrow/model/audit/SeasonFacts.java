@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Whether what a plan tells of its season is so. */
@@ -21,7 +22,7 @@ final class SeasonFacts {
         }
         evidence.planters.forEach(this::planter);
         evidence.rigs.forEach(this::rig);
-        evidence.plan.season().names().forEach(this::fieldName);
+        names();
         if (!evidence.plan.start().map(PlanStart::standing).equals(evidence.season.standing())) {
             evidence.report(Rule.START, "start", "machines stand otherwise than the plan says when it begins");
         }
@@ -36,7 +37,25 @@ final class SeasonFacts {
         }
     }
 
-    /** A plan made before rigs had figures has none, which is right. */
+    /** A plan made before rigs had figures and fields had names has neither, which is right. */
+    private boolean tellsFigures() {
+        return evidence.plan.rigs().values().stream()
+                .anyMatch(rig -> rig.nurseTankL().isPresent()
+                        || rig.payloadKg().isPresent()
+                        || rig.bucketKg().isPresent());
+    }
+
+    private void names() {
+        Map<String, String> names = evidence.plan.season().names();
+        names.forEach(this::fieldName);
+        if (tellsFigures() || !names.isEmpty()) {
+            evidence.fields.values().stream()
+                    .filter(field -> !field.name().equals(field.id()) && !names.containsKey(field.id()))
+                    .forEach(field -> report(
+                            "field " + field.id(), "the season calls it '" + field.name() + "', the plan does not"));
+        }
+    }
+
     private void rig(String id, Rig rig) {
         Plan.RigPlan its = evidence.plan.rigs().get(id);
         if (its == null) {
@@ -49,7 +68,9 @@ final class SeasonFacts {
     }
 
     private void same(String where, String what, String unit, OptionalDouble season, OptionalDouble plan) {
-        if (plan.isPresent()
+        if (plan.isEmpty() && season.isPresent() && tellsFigures()) {
+            report(where, what + " " + Evidence.show(season.getAsDouble()) + unit + ", the plan does not say");
+        } else if (plan.isPresent()
                 && (season.isEmpty() || !Evidence.same(plan.getAsDouble(), season.getAsDouble(), Evidence.ROUNDING))) {
             String known = season.isPresent() ? Evidence.show(season.getAsDouble()) + unit : "not known";
             report(where, what + " " + known + ", the plan says " + Evidence.show(plan.getAsDouble()) + unit);

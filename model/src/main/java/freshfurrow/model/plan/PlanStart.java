@@ -35,6 +35,11 @@ public record PlanStart(
         List<Outage> outages,
         List<Plan.Batch> batches,
         Optional<String> logSha256) {
+    /** Of no bytes: the checksum of a log that is not there yet. */
+    private static final String NO_LOG = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
+
+    private static final double GRAM_KG = 0.001;
+
     public PlanStart {
         planted = List.copyOf(planted);
         lots = List.copyOf(lots);
@@ -84,8 +89,8 @@ public record PlanStart(
      * and the machines where they stand.
      *
      * @param whole the season as its file tells it
-     * @throws IllegalArgumentException when this is not of that season: a field, place or recipe unknown, more of a field planted
-     *     than its area, or a beginning outside of the season
+     * @throws IllegalArgumentException when this is not of that season: a field, place, recipe or lot unknown, more of a field planted
+     *     than its area, more of a lot left than it had, or a beginning outside of the season
      */
     public Season remaining(Season whole) {
         if (now().isBefore(whole.first().atStartOfDay())
@@ -94,6 +99,7 @@ public record PlanStart(
                     now() + " is not in the season, which goes from " + whole.first() + " to " + whole.last());
         }
         checkNames(whole);
+        checkLots(whole);
         Map<String, Double> done = plantedHa();
         List<Field> left = whole.fields().stream()
                 .filter(field -> leftHa(field, done) >= Plan.LEAST_HA)
@@ -111,6 +117,27 @@ public record PlanStart(
                 .outages(outages)
                 .standing(Optional.of(standing))
                 .season();
+    }
+
+    private void checkLots(Season whole) {
+        Set<String> seen = new HashSet<>();
+        for (CompostLot lot : lots) {
+            CompostLot known = whole.compost().stream()
+                    .filter(one -> one.id().equals(lot.id()))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("there is no lot " + lot.id()));
+            if (!seen.add(lot.id())) {
+                throw new IllegalArgumentException("lot " + lot.id() + " stands there twice");
+            }
+            if (!lot.from().equals(known.from())) {
+                throw new IllegalArgumentException(
+                        "lot " + lot.id() + " is there from " + lot.from() + " on, in the season from " + known.from());
+            }
+            if (logSha256.filter(NO_LOG::equals).isPresent() && lot.massKg() > known.massKg() + GRAM_KG) {
+                throw new IllegalArgumentException("lot " + lot.id() + " has " + lot.massKg() + " kg left of "
+                        + known.massKg() + " kg, and no delivery was logged");
+            }
+        }
     }
 
     private void checkNames(Season whole) {

@@ -59,6 +59,7 @@ final class WorkedDay {
         int holdS = 4 * 3600;
         LocalDate first = FIRST;
         LocalDate opensA = LocalDate.of(2027, 4, 20);
+        LocalDate opensB = FIRST;
         LocalDate closed = LocalDate.of(2027, 4, 22);
         String planterOfB = "P1";
         double rainOnThe19thMm = 20;
@@ -86,7 +87,7 @@ final class WorkedDay {
                 List.of(new Recipe("standard", 200, 2, day.holdS), new Recipe("strong", 200, 4, day.holdS)),
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
-                        field("B", 6, FIRST, FIRST, 2, Drainage.WELL, day.planterOfB)),
+                        field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),
                 List.of(new Planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
                 List.of(new Rig(
                         "R1",

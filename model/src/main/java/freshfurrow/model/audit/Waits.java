@@ -1,0 +1,151 @@
+package freshfurrow.model.audit;
+
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Field;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
+
+/** Whether planters wait for what they say, from when and until when they say. */
+final class Waits {
+    private final Evidence evidence;
+
+    Waits(Evidence evidence) {
+        this.evidence = evidence;
+    }
+
+    void check() {
+        evidence.plan.planters().forEach((planter, its) -> {
+            List<Activity> activities = its.activities();
+            @Nullable Field next = null;
+            for (int i = activities.size() - 1; i >= 0; i--) {
+                @Nullable Activity after = i + 1 < activities.size() ? activities.get(i + 1) : null;
+                if (activities.get(i) instanceof Activity.Plant plant) {
+                    next = evidence.fields.get(plant.field());
+                } else if (activities.get(i) instanceof Activity.Wait wait) {
+                    var done = new Evidence.Done<>(planter, wait);
+                    end(done, after);
+                    if (after instanceof Activity.Fill fill) {
+                        hours(done, fill);
+                        compost(done, fill);
+                    }
+                    if (next != null) {
+                        field(done, after, next);
+                    }
+                }
+            }
+        });
+    }
+
+    private static boolean isForField(Activity.Wait wait) {
+        return wait.why() == WaitReason.WET || wait.why() == WaitReason.WINDOW;
+    }
+
+    private boolean isFilledAt(@Nullable Activity after, long time) {
+        return after instanceof Activity.Fill && evidence.start(after) == time;
+    }
+
+    private boolean isWet(Field field, long time) {
+        return evidence.calendar.wet(field.drainage()).stream()
+                .anyMatch(closed -> closed.start() <= time && time < closed.end());
+    }
+
+    private void end(Evidence.Done<Activity.Wait> done, @Nullable Activity after) {
+        Activity.Wait wait = done.activity();
+        if (!isForField(wait)
+                && !(after instanceof Activity.Fill && after.start().equals(wait.end()))) {
+            evidence.report(Rule.WAIT_END, done.where(), "it waits until " + wait.end() + ", but is not filled then");
+        }
+    }
+
+    /** A planter may wait where it stands for the field to which it then takes its load. */
+    private void field(Evidence.Done<Activity.Wait> done, @Nullable Activity after, Field field) {
+        long start = evidence.start(done.activity());
+        long opens = evidence.calendar.midnight(field.window().first());
+        boolean wet = isWet(field, start);
+        long end = evidence.end(done.activity());
+        if (isForField(done.activity()) && !isFilledAt(after, end) && (end < opens || isWet(field, end))) {
+            evidence.report(
+                    Rule.WAIT_END,
+                    done.where(),
+                    "it waits until " + done.activity().end() + ", but " + field.id() + " cannot be planted then");
+        }
+        switch (done.activity().why()) {
+            case WET -> {
+                if (!wet) {
+                    reason(done, "it waits for a wet field, but " + field.id() + " is not");
+                }
+            }
+            case WINDOW -> {
+                if (start >= opens) {
+                    reason(done, "it waits for a window, but that of " + field.id() + " is open");
+                }
+            }
+            default -> {
+                if (start < opens || wet) {
+                    evidence.report(
+                            Rule.WAIT_BEGINNING,
+                            done.where(),
+                            "it waits with its field, but " + field.id() + (wet ? " is wet" : " is not open yet"));
+                }
+            }
+        }
+    }
+
+    private void hours(Evidence.Done<Activity.Wait> done, Activity.Fill fill) {
+        if (done.activity().why() != WaitReason.HOURS) {
+            return;
+        }
+        OptionalLong fits = firstFit(done, fill);
+        if (fits.isPresent() && fits.getAsLong() < evidence.start(fill)) {
+            reason(
+                    done,
+                    "it waits for hours, but both machines could work on the fill from "
+                            + evidence.season.first().atStartOfDay().plusSeconds(fits.getAsLong()) + " on");
+        }
+    }
+
+    /** The first moment from the beginning of a wait at which a fill fits one working period of each machine. */
+    private OptionalLong firstFit(Evidence.Done<Activity.Wait> done, Activity.Fill fill) {
+        Plan.Load load = evidence.loads.get(fill.load());
+        var planter = evidence.planters.get(done.machine());
+        var rig = load == null ? null : evidence.rigs.get(load.rig());
+        if (planter == null || rig == null) {
+            return OptionalLong.empty();
+        }
+        long from = evidence.start(done.activity());
+        long lasts = evidence.lasts(fill);
+        return evidence.calendar.work(planter.id(), planter.hours()).stream()
+                .flatMapToLong(its -> evidence.calendar.work(rig.id(), rig.hours()).stream()
+                        .filter(rigs -> {
+                            long start = Math.max(from, Math.max(its.start(), rigs.start()));
+                            return start + lasts <= Math.min(its.end(), rigs.end());
+                        })
+                        .mapToLong(rigs -> Math.max(from, Math.max(its.start(), rigs.start()))))
+                .min();
+    }
+
+    /** Compost that a planter waits for has come since, and its load is made of it. */
+    private void compost(Evidence.Done<Activity.Wait> done, Activity.Fill fill) {
+        Plan.Load load = evidence.loads.get(fill.load());
+        if (done.activity().why() != WaitReason.COMPOST || load == null) {
+            return;
+        }
+        LocalDate begun = done.activity().start().toLocalDate();
+        boolean came = load.batches().stream()
+                .filter(evidence.batches::containsKey)
+                .flatMap(batch -> evidence.batches.get(batch).lots().keySet().stream())
+                .filter(evidence.lots::containsKey)
+                .anyMatch(lot -> !evidence.lots.get(lot).from().isBefore(begun));
+        if (!came) {
+            reason(done, "it waits for compost, but all of load " + load.id() + " was there");
+        }
+    }
+
+    private void reason(Evidence.Done<Activity.Wait> done, String what) {
+        evidence.report(Rule.WAIT_REASON, done.where(), what);
+    }
+}
