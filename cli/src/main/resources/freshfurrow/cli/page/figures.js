@@ -47,6 +47,7 @@ const figures = (() => {
     longDay: (index) => d3.utcFormat("%A %-d %B %Y")(at(index * DAY_S)),
     clock,
     time: (time) => `${day(dayOf(time))} ${clock(time)}`,
+    shortTime: (time) => d3.utcFormat("%a %-d %b %H:%M")(at(time)),
     // midnight at the day's end is called 24:00
     clockOn: (time, index) => (time === (index + 1) * DAY_S ? "24:00" : dayOf(time) === index ? clock(time) : `${clock(time)} on ${day(dayOf(time))}`),
   };

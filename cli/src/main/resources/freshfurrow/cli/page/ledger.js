@@ -12,6 +12,10 @@ const ledger = (() => {
     const limits = d3.select("#limits");
     limits.append("h3").text(plan.limiting);
     if (plan.limits.length > 0) {
+      // beside the table, not in it: on a phone the table is wider than the screen
+      limits.append("p").attr("class", "aside").attr("id", "limits-how")
+        .text("Short searches from this plan, each with one thing made free: late, left and waited for then, and the share "
+          + "that goes away next to a search as short with nothing free. Shares overlap, and longer searches may gain more.");
       evidence(limits.append("div").attr("class", "wide").attr("tabindex", 0).attr("role", "region")
         .attr("aria-label", "What each thing made free would change"));
     }
@@ -21,9 +25,7 @@ const ledger = (() => {
   }
 
   function evidence(parent) {
-    const table = parent.append("table").attr("class", "evidence");
-    table.append("caption").text("Short searches from this plan, each with one thing made free: late, left and waited for then, and the share "
-      + "that goes away next to a search as short with nothing free. Shares overlap, and longer searches may gain more.");
+    const table = parent.append("table").attr("class", "evidence").attr("aria-describedby", "limits-how");
     const heads = ["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"];
     table.append("thead").append("tr").selectAll("th").data(heads)
       .join("th").attr("scope", "col").text((d) => d);

@@ -71,9 +71,9 @@ const groundMap = (() => {
       .attr("aria-label", (d) => sayField(d.field))
       .on("click", (event, d) => choice.choose("field", d.index));
     mark.append("path").attr("fill-rule", "evenodd").attr("d", (d) => outline(d.field, to, shown)).attr("fill", (d) => fieldFill(d.field));
-    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), mark.data(), to, shown);
+    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), mark.data(), to, shown, width);
     ways(svg.append("g").attr("class", "ways").attr("aria-hidden", "true"), to);
-    spots(svg.append("g").attr("aria-hidden", "true"), to);
+    spots(svg.append("g").attr("aria-hidden", "true"), to, width);
     scaleBar(svg, shown, height);
     controls.tells(mark, "#map-readout", (d) => sayField(d.field));
     controls.rove([d3.sort(mark.nodes(), (node) => { const { from } = d3.select(node).datum().field; return from === undefined ? Infinity : from; })]);
@@ -84,17 +84,22 @@ const groundMap = (() => {
     highlight();
   }
 
-  /** Names of as many fields as have room, the largest first. */
-  function names(group, fields, to, scale) {
+  const spotWidth = (spot) => 7.5 * spot.id.length;
+  const leftward = (spot, x, width) => x <= width && x + 14 + spotWidth(spot) > width;
+
+  /** Names of as many fields as have room, the largest first; none is cut off by the map's edge while its field is on the map. */
+  function names(group, fields, to, scale, width) {
     const taken = plan.points.concat(plan.places).filter((spot) => spot.at).map((spot) => {
       const [x, y] = to(spot.at);
-      return [x - 10, y - 11, x + 14 + 7.5 * spot.id.length, y + 10];
+      const end = 14 + spotWidth(spot);
+      return leftward(spot, x, width) ? [x - end, y - 11, x + 10, y + 10] : [x - 10, y - 11, x + end, y + 10];
     });
     const free = (box) => taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
     fields.forEach(({ field, index }) => {
-      const [x, y] = labelAt(field, to, scale);
+      const [centre, y] = labelAt(field, to, scale);
       const when = field.from === undefined ? "not planted" : figures.shortDay(dayOf(field.from));
       const half = Math.max(field.id.length * 4.2, when.length * 3.1);
+      const x = centre < 0 || centre > width ? centre : Math.max(half + 2, Math.min(width - half - 2, centre));
       const box = [x - half, y - 11, x + half, y + 14];
       if (!free(box)) return;
       taken.push(box);
@@ -126,13 +131,14 @@ const groundMap = (() => {
     return `M${x1},${y1}Q${mx},${my} ${x2},${y2}${head(0.45)}${head(-0.45)}`;
   }
 
-  function spots(group, to) {
+  function spots(group, to, width) {
     const points = plan.points.filter((point) => point.at);
     const water = group.selectAll("g.water").data(points).join("g").attr("class", "water").attr("transform", (d) => `translate(${to(d.at)})`);
     water.append("path").attr("d", DROP);
     const place = group.selectAll("g.place").data(plan.places.filter((spot) => spot.at)).join("g").attr("class", "place").attr("transform", (d) => `translate(${to(d.at)})`);
     place.append("path").attr("d", "M-7,7V-2L0,-8L7,-2V7z");
-    group.selectAll("g").append("text").attr("x", 11).attr("y", 5).text((d) => d.id);
+    group.selectAll("g").append("text").attr("x", (d) => (leftward(d, to(d.at)[0], width) ? -11 : 11)).attr("y", 5)
+      .style("text-anchor", (d) => (leftward(d, to(d.at)[0], width) ? "end" : "start")).text((d) => d.id);
   }
 
   function scaleBar(svg, scale, height) {

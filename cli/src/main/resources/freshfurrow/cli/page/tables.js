@@ -105,7 +105,7 @@ const tables = (() => {
   function loads() {
     table("#loads", "loads", [
       { name: "load", text: (d) => d.id, sort: (d) => d.index, choose: "load" },
-      { name: "filled", text: (d) => figures.time(d.start), sort: (d) => d.start },
+      { name: "filled", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
       { name: "planter", text: (d) => d.planter, sort: (d) => d.planter },
       { name: "rig", text: (d) => d.rig, sort: (d) => d.rig },
       { name: "recipe", text: (d) => d.recipe, sort: (d) => d.recipe },
@@ -113,8 +113,8 @@ const tables = (() => {
       { name: "area", text: (d) => figures.area(d.ha), sort: (d) => d.ha, number: true },
       { name: "batches", text: (d) => d.batches.map((i) => plan.batches[i].id).join(", "), sort: (d) => d.batches.length },
       { name: "fields", text: (d) => Array.from(d.haByField.keys(), (i) => plan.fields[i].id).join(", "), sort: (d) => d.haByField.size },
-      { name: "last drop", text: (d) => figures.time(d.lastDrop), sort: (d) => d.lastDrop },
-      { name: "use by", text: (d) => figures.time(d.useBy), sort: (d) => d.useBy },
+      { name: "last drop", text: (d) => figures.shortTime(d.lastDrop), sort: (d) => d.lastDrop },
+      { name: "use by", text: (d) => figures.shortTime(d.useBy), sort: (d) => d.useBy },
       { name: "margin", text: (d) => figures.span(d.useBy - d.lastDrop), sort: (d) => d.useBy - d.lastDrop, number: true },
       { name: "dumped", text: (d) => (d.dumpedL ? figures.volume(d.dumpedL) : "-"), sort: (d) => d.dumpedL || 0, number: true },
     ], numbered(plan.loads));
@@ -123,7 +123,7 @@ const tables = (() => {
   function batches() {
     table("#batches", "batches", [
       { name: "batch", text: (d) => d.id, sort: (d) => d.index, choose: "batch" },
-      { name: "begun", text: (d) => figures.time(d.start), sort: (d) => d.start },
+      { name: "begun", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
       { name: "ready", text: (d) => figures.clock(d.end), sort: (d) => d.end },
       { name: "rig", text: (d) => d.rig, sort: (d) => d.rig },
       { name: "compost", text: (d) => figures.mass(d.kg), sort: (d) => d.kg, number: true },

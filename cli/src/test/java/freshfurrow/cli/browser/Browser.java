@@ -85,9 +85,13 @@ final class Browser implements AutoCloseable {
     /** Opens a page from its file and waits until all of it is drawn. */
     Browser open(Path page) {
         driver.get(page.toUri().toString());
-        new WebDriverWait(driver, PATIENCE)
-                .until(any -> Boolean.TRUE.equals(js("return 'drawn' in document.documentElement.dataset")));
+        await("'drawn' in document.documentElement.dataset");
         return this;
+    }
+
+    /** Waits until a condition, an expression of the page's script, holds. */
+    void await(String condition) {
+        new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(js("return " + condition)));
     }
 
     void size(int width, int height) {

@@ -51,6 +51,42 @@ final class ReadersIT {
     }
 
     @Test
+    void onAPhoneNoTextOfTheMapIsCutOffByItsEdge() {
+        browser.size(400, 800);
+        browser.open(wet);
+        browser.js("""
+                plan.fields.forEach((field) => { field.id += ' by the river'; });
+                plan.points.concat(plan.places).forEach((spot) => { spot.id += ' behind the mill'; });
+                return true""");
+        browser.size(390, 800);
+        browser.await("document.querySelector('#map-chart').textContent.includes('mill')");
+        assertThat(browser.js("""
+                const map = document.querySelector('#map-chart').getBoundingClientRect();
+                return [...document.querySelectorAll('#map-chart text')]
+                    .filter((text) => { const box = text.getBoundingClientRect(); return box.left < map.left || box.right > map.right; })
+                    .map((text) => text.textContent)""")).isEqualTo(List.of());
+    }
+
+    @Test
+    void onAPhoneTheWordsBesideWhatLimitsTheSeasonAreWhole() {
+        browser.size(390, 800);
+        browser.open(wet);
+        assertThat((Boolean) browser.js("""
+                const words = document.querySelector('#limits-how');
+                return words.textContent.startsWith('Short searches')
+                    && words.getBoundingClientRect().right <= document.documentElement.clientWidth""")).isTrue();
+    }
+
+    @Test
+    void onAWideScreenEveryColumnOfTheTablesShows() {
+        browser.size(1400, 800);
+        browser.open(wet);
+        assertThat(browser.js("""
+                return [...document.querySelectorAll('#fields .wide, #loads .wide, #batches .wide')]
+                    .map((box) => box.scrollWidth - box.clientWidth)""")).isEqualTo(List.of(0L, 0L, 0L));
+    }
+
+    @Test
     void onAPhoneTheDayMovesToWhatIsChosen() {
         browser.size(360, 800);
         browser.open(page);
