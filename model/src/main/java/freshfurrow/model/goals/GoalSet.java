@@ -93,7 +93,7 @@ public final class GoalSet {
                         "early",
                         Level.SOFT,
                         "ha-days",
-                        "Area planted, times the days since the season began: a small push to plant early.",
+                        "Area planted, times the days since the season began: of plans that are else alike the one that plants earlier.",
                         counters -> counters.earlyDm2Days() / 1e6,
                         weights.earlyMinPerHaDay())));
     }

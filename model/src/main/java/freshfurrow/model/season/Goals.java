@@ -8,7 +8,7 @@ package freshfurrow.model.season;
  * @param waitMinPerMin minutes that a minute of a waiting planter is worth
  * @param driveMinPerMin minutes that a minute of driving is worth, planters and rigs alike
  * @param dumpMinPerKg minutes that a kilogram of compost dumped with its mix is worth
- * @param earlyMinPerHaDay minutes that planting one hectare one day later is worth: the small push to plant early
+ * @param earlyMinPerHaDay minutes that planting one hectare one day later is worth: a tie-break by default
  * @param movedMin minutes that it is worth not to move a field of the days ahead to another planter or day than was promised
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  */
@@ -21,7 +21,7 @@ public record Goals(
         double earlyMinPerHaDay,
         double movedMin,
         int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.25, 60, 2);
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.01, 60, 2);
 
     public Goals {
         if (!(refillMin >= 0

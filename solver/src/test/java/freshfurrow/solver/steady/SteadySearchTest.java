@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.progress.Promises;
+import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
@@ -30,6 +31,9 @@ class SteadySearchTest {
     private static final int FIELDS = 20;
     private static final long MOVES = 9_000;
     private static final long FREE_MOVES = 6_000;
+    /** So that effort tells days apart, and what is free and what is promised part company. */
+    private static final Goals EARLY_DAYS_COUNT = new Goals(30, 20, 1, 0.5, 10, 0.25, 60, 2);
+
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 
     @ParameterizedTest
@@ -151,8 +155,11 @@ class SteadySearchTest {
         rain.add(new Rain(season.first().plusDays(1), 6 * 3600, 15));
         Standing standing = Standing.at(season.first().atStartOfDay())
                 .withPromised(Promises.of(told, season.first().atStartOfDay(), 9));
-        return CompiledSeason.of(
-                season.change().rain(rain).standing(Optional.of(standing)).season());
+        return CompiledSeason.of(season.change()
+                .rain(rain)
+                .standing(Optional.of(standing))
+                .goals(EARLY_DAYS_COUNT)
+                .season());
     }
 
     private static FieldLists steady(CompiledSeason season, FieldLists start) {
