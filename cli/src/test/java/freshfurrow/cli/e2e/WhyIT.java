@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,6 +73,43 @@ final class WhyIT {
     }
 
     @Test
+    void aFieldThatIsLateForWetGroundIsNotSaidToLackCompost() throws Exception {
+        // compost is never short; days on which the ground bears a planter are
+        String late = lastLateField(planned("scenarios/weather-spring", "3000"));
+
+        Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
+
+        assertThat(why.exitCode()).isZero();
+        assertThat(why.out()).contains("late by ", "Its ground is too wet from ", "What would have it in time");
+        assertThat(enough(why)).doesNotContain("compost").doesNotContain("lot ");
+    }
+
+    @Test
+    void afterAReplanNoCompostIsWishedForOnDaysThatAreGone() throws Exception {
+        // the delivery of 3 May is there on 8 May
+        String late = lastLateField(planned("scenarios/weather-spring", "3000"));
+        Launcher.Result replan = Launcher.run(
+                "replan",
+                "scenarios/weather-spring",
+                "--plan",
+                plan,
+                "--out",
+                plan,
+                "--now",
+                "2027-05-08T12:00",
+                "--steps",
+                "0",
+                "--no-page");
+        assertThat(replan.err()).isEmpty();
+
+        Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
+
+        assertThat(why.exitCode()).isZero();
+        assertThat(why.out()).contains("late by ", "What would have it in time").doesNotContain(" sooner, on ");
+        assertThat(enough(why)).doesNotContain("compost");
+    }
+
+    @Test
     void aFieldThatIsNotThereIsRefusedWithTheNearestOne() throws Exception {
         plan(SeasonOnDisk.in(folder).toString(), "0");
 
@@ -118,6 +156,29 @@ final class WhyIT {
     private void plan(String season, String steps) throws Exception {
         assertThat(Launcher.run("plan", season, "--steps", steps, "--out", plan).exitCode())
                 .isZero();
+    }
+
+    private String planned(String season, String steps) throws Exception {
+        Launcher.Result planned = Launcher.run("plan", season, "--steps", steps, "--out", plan);
+        assertThat(planned.exitCode()).isZero();
+        return planned.out();
+    }
+
+    /** The last field that a plan's text tells to be late. */
+    private static String lastLateField(String planned) {
+        return Pattern.compile("(?m)^ +(F\\d+): .* ac after ")
+                .matcher(planned)
+                .results()
+                .map(late -> late.group(1))
+                .reduce((before, after) -> after)
+                .orElseThrow();
+    }
+
+    /** What is said to be enough. */
+    private static String enough(Launcher.Result why) {
+        String advice = why.out().substring(why.out().indexOf("What would have it in time"));
+        int inVain = advice.indexOf("Not enough by itself");
+        return inVain < 0 ? advice : advice.substring(0, inVain);
     }
 
     private Launcher.Result why(String field, String... options) throws Exception {

@@ -3,13 +3,11 @@ package freshfurrow.model.timeline;
 /** Compost in lots, used in the order in which they become available. */
 final class CompostLots {
     private final CompiledSeason season;
-    private final State state;
     private final long[] v;
     private final int base;
 
     CompostLots(CompiledSeason season, State state) {
         this.season = season;
-        this.state = state;
         this.v = state.v;
         this.base = state.lots;
     }
