@@ -96,6 +96,12 @@ public final class CompiledSeason {
     final int[] lotFromS;
     final String[] lotIds;
 
+    /** What a fill, a draw and a minute of waiting weigh, minutes. */
+    final double refillMin;
+
+    final double waterTripMin;
+    final double waitMinPerMin;
+
     final Beginning beginning;
     final Promised promised;
 
@@ -262,6 +268,9 @@ public final class CompiledSeason {
                 .mapToInt(lot -> Math.max(0, Math.min(days, day(lot.from()))) * Calendars.DAY_S)
                 .toArray();
         lotIds = lots.stream().map(CompostLot::id).toArray(String[]::new);
+        refillMin = season.goals().refillMin();
+        waterTripMin = season.goals().waterTripMin();
+        waitMinPerMin = season.goals().waitMinPerMin();
         beginning = new Beginning(season, placeOf);
         promised = new Promised(season);
     }

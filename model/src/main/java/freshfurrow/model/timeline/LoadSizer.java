@@ -25,7 +25,6 @@ final class LoadSizer {
     private final CompostLots lots;
     private final Planting planting;
 
-    /** The last size was held down by age, not by tank, fields, water or compost. */
     private boolean timeLimited;
 
     private boolean compostLimited;
@@ -41,6 +40,11 @@ final class LoadSizer {
         this.state = state;
         this.lots = lots;
         this.planting = planting;
+    }
+
+    /** Whether the last size was held down by age, and not by tank, fields, water or compost. */
+    boolean isHeldDownByAge() {
+        return timeLimited;
     }
 
     /** The ceiling, or of one batch what it comes to at the most, dm2. */
@@ -106,6 +110,12 @@ final class LoadSizer {
         }
         if (onlyWorthwhile && timeLimited && !worthwhile(quote, loadOf(quote, size))) {
             return 0;
+        }
+        if (quote.source == Quote.Source.AT_WATER) {
+            long tanks = withoutRest(quote, size);
+            if (tanks < size && applied(quote, tanks, tanks) >= tanks) {
+                size = tanks;
+            }
         }
         long whole = fieldsEnd(quote, size);
         if (whole > size
@@ -238,16 +248,21 @@ final class LoadSizer {
             }
         }
         planting.begin(quote.planter, quote.transferStart + quote.transferS);
-        long load = loadOf(quote, mixDm2);
         if (quote.source != Quote.Source.AT_WATER) {
             return planting.walk(quote.planter, quote.recipe, capDm2, quote.deadline);
         }
-        long done = planting.walk(quote.planter, quote.recipe, load, quote.deadline);
+        return appliedInFills(quote, mixDm2, capDm2);
+    }
+
+    /** The same of a mix for several fills; its last may be larger, and more may follow, as if there were more of the mix. */
+    private long appliedInFills(Quote quote, long mixDm2, long capDm2) {
+        long filled = most(quote, mixDm2, capDm2);
+        long done = planting.walk(quote.planter, quote.recipe, filled, quote.deadline);
         int rigFree = quote.transferStart + quote.transferS;
         int rigPlace = quote.place;
-        while (done >= load && done < capDm2) {
-            long next = loadOf(quote, capDm2 - done);
-            int duration = quote.transferS(next);
+        while (done >= filled && done < capDm2) {
+            boolean ofMix = done < mixDm2;
+            int duration = quote.transferS(loadOf(quote, (ofMix ? mixDm2 : capDm2) - done));
             int ready = quote.arrival(rigPlace, planting.place, rigFree);
             int start = quote.fitTransfer(Math.max(ready, planting.time), duration);
             if (start + duration >= quote.deadline) {
@@ -256,14 +271,21 @@ final class LoadSizer {
             planting.time = start + duration;
             rigFree = planting.time;
             rigPlace = planting.place;
-            long more = planting.walk(quote.planter, quote.recipe, next, quote.deadline);
+            long most = most(quote, ofMix ? mixDm2 - done : 0, capDm2 - done);
+            long more = planting.walk(quote.planter, quote.recipe, most, quote.deadline);
             if (more == 0) {
                 break;
             }
             done += more;
-            load += next;
+            filled += most;
         }
         return done;
+    }
+
+    /** What is planted at the most after a fill out of what is left of a mix: the last fill might be larger. */
+    private long most(Quote quote, long leftOfMixDm2, long leftOfCapDm2) {
+        long load = loadOf(quote, leftOfMixDm2);
+        return load < leftOfMixDm2 ? load : loadOf(quote, leftOfCapDm2);
     }
 
     private long tank(Quote quote) {
@@ -290,6 +312,26 @@ final class LoadSizer {
                         quote.recipe);
             }
         };
+    }
+
+    /**
+     * A mix for whole tanks only, unless it is the last of a run of fields: where what is then left of the run takes one fill, and
+     * where the part of a fill that the rest would not use weighs more than the share of a water trip that the rest saves.
+     */
+    private long withoutRest(Quote quote, long size) {
+        long tank = tank(quote);
+        long rest = size % tank;
+        long whole = size - rest;
+        if (size <= Leeway.most(whole) || whole == 0) {
+            return size;
+        }
+        long run = Math.min(runDm2(quote, whole + tank + 1), season.areaOfCompost(lots.available(NEVER), quote.recipe));
+        if (run <= Leeway.most(size)) {
+            return size;
+        }
+        double unusedFill = season.refillMin * (tank - rest) / tank;
+        double shareOfTrip = season.waterTripMin * rest / size;
+        return run <= whole + tank || unusedFill > shareOfTrip ? whole : size;
     }
 
     /** A size that does not leave so little of a field that it might take a fill of its own for nothing. */

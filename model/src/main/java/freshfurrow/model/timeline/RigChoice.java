@@ -227,6 +227,21 @@ final class RigChoice {
         }
     }
 
+    /** Whether age may hold down less what another rig brings: not when it makes a load anew like the first, and comes later. */
+    boolean mayBringMore(int rig, Quote first) {
+        return season.firstAlike[rig] != season.firstAlike[first.rig]
+                || first.source != anew(season, first.rig)
+                || mayUseMix(rig);
+    }
+
+    /** The quote of a rig that was not chosen, with the source of its mix. */
+    Quote askedAgain(int rig, int planterIndex, int placeIndex, int recipeIndex, int needS) {
+        Quote quote = quotes[rig];
+        quote.request(planterIndex, placeIndex, recipeIndex, needS);
+        quote.source = source(quote);
+        return quote;
+    }
+
     private Quote.Source source(Quote quote) {
         if (mayUseMix(quote.rig)) {
             quote.source = season.extractsAtWater[quote.rig] ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;

@@ -29,6 +29,7 @@ public final class Timeline implements Counters {
     private final LoadSizer sizer;
     private final RigWork rigWork;
     private final RigChoice rigChoice;
+    private final LoadChoice loadChoice;
     private final Requests requests;
     private final FieldOrder order;
     private final Checkpoints checkpoints;
@@ -45,6 +46,7 @@ public final class Timeline implements Counters {
         sizer = new LoadSizer(season, state, lots, planting);
         rigWork = new RigWork(season, state, points, lots);
         rigChoice = new RigChoice(season, state, points, lots, sizer);
+        loadChoice = new LoadChoice(season, rigChoice, sizer, planting);
         requests = new Requests(season, state, planting);
         checkpoints = new Checkpoints(season, state);
         goals = GoalSet.of(season.season());
@@ -139,19 +141,13 @@ public final class Timeline implements Counters {
             requests.awaitCompost(p, lotFrom);
             return;
         }
-        Quote quote = rigChoice.choose(p, (int) v[base + PLACE], recipe, need);
+        boolean standing = v[base + FRESH] == 0;
+        Quote quote = loadChoice.choose(p, (int) v[base + PLACE], recipe, need, standing);
         if (quote == null) {
             requests.giveUp(p, lots.availableFrom() >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
             return;
         }
-        planting.forget();
-        boolean standing = v[base + FRESH] == 0;
-        boolean made = quote.source == Quote.Source.ON_BOARD || quote.source == Quote.Source.BEGUN;
-        long mixDm2 = sizer.size(quote, standing || made);
-        if (made && mixDm2 == 0) {
-            quote.source = RigChoice.anew(season, quote.rig);
-            mixDm2 = sizer.size(quote, standing);
-        }
+        long mixDm2 = loadChoice.mixDm2;
         if (mixDm2 == 0) {
             requests.postpone(p);
             return;

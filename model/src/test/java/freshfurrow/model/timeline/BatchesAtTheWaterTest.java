@@ -15,6 +15,10 @@ class BatchesAtTheWaterTest {
         return new WorkedSeason().rig("R1", rig -> rig.atTheWater());
     }
 
+    private static WorkedSeason season(double nurseTankL) {
+        return new WorkedSeason().rig("R1", rig -> rig.atTheWater().nurseTank(nurseTankL));
+    }
+
     @Test
     void oneTripServesTwoFills() {
         // 10 ha: 2000 L and 100 kg, two batches of 900 s with 180 s between: 06:43:40 to 06:58:40, 07:01:40 to 07:16:40
@@ -92,6 +96,43 @@ class BatchesAtTheWaterTest {
         assertThat(plan.plan().totals().dumpedL()).isEqualTo(1000, within(1e-6));
         // 3 fills x 30 + 3 trips x 20 + waiting 44 + driving (2 x 600 + 100 + 5 x 200 s) 38.33 + 50 kg x 10
         assertThat(plan.plan().score().soft()).isEqualTo(-732);
+    }
+
+    @Test
+    void aLargerNurseTankAsksForNoMoreFills() {
+        // 30 ha are six tanks of 1,000 L. A fill of 30 min for each rest of 300 L outweighs the share of a trip of 20
+        // min that it saves
+        WorkedPlan plan = season(1300).field("A", 30).plan("A");
+
+        assertThat(season(1000).field("A", 30).plan("A").plan().loads().size()).isEqualTo(6);
+        assertThat(plan.plan().loads().size()).isEqualTo(6);
+        assertThat(plan.rig("R1", "draw")).hasSize(6).allMatch(draw -> draw.endsWith(" 1000.000 L"));
+    }
+
+    @Test
+    void theRestOfAMixIsMadeWhereTheTripThatItSavesOutweighsWhatTheTankLacks() {
+        // 1,900 L: the second fill lacks 10 %, 3 min of 30, and saves 9/19 of 20 min
+        WorkedPlan plan = season(1900).field("A", 19).plan("A");
+
+        assertThat(plan.rig("R1", "draw")).hasSize(2).allMatch(draw -> draw.endsWith(" 1900.000 L"));
+    }
+
+    @Test
+    void theRestOfAFieldIsMadeWithTheLastMix() {
+        // 6.5 ha: 1,300 L, as little more water as two fills
+        WorkedPlan plan = season(1300).field("A", 6.5).plan("A");
+
+        assertThat(plan.plan().totals().waterTrips()).isEqualTo(1);
+        assertThat(plan.plan().loads().size()).isEqualTo(2);
+    }
+
+    @Test
+    void aMixForLessThanATankIsAsLargeAsItsAgeAllows() {
+        // hold 3,000 s: a batch made at the well ends 200 s before the transfer; 200 + 300 + 0.11 s a m2 = 3,000 s give
+        // 22,727 m2
+        WorkedPlan plan = season(4000).hold(3000).field("A", 20).plan("A");
+
+        assertThat(plan.load(1).litres()).isBetween(450.0, 454.55);
     }
 
     @Test
