@@ -71,7 +71,7 @@ final class WriterProcess {
                 });
                 System.out.println("made " + i + " by " + name);
             } catch (ObstructedFile e) {
-                continue;
+                System.out.println("there was " + i);
             }
         }
     }
