@@ -4,19 +4,21 @@ rem After a change of the sources, delete the folder cli\target to have it built
 setlocal
 set "HOME_DIR=%~dp0"
 set "JAR=%HOME_DIR%cli\target\freshfurrow.jar"
+set "READY=%HOME_DIR%cli\target\freshfurrow.ready"
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 
-if not exist "%JAR%" (
-    echo Building freshfurrow; this happens once and takes a minute or two. 1>&2
-    pushd "%HOME_DIR%"
-    call mvn -q -B -DskipTests -Dspotless.check.skip package 1>&2
-    if errorlevel 1 (
-        popd
-        echo freshfurrow could not be built; see above. 1>&2
-        exit /b 1
-    )
-    popd
+rem The file ready holds the size of the jar that was found good.
+set "SIZE="
+set "GOOD="
+if exist "%JAR%" for %%I in ("%JAR%") do set "SIZE=%%~zI"
+if exist "%READY%" set /p GOOD=<"%READY%"
+set "BUILD="
+if not defined SIZE set "BUILD=1"
+if not "%SIZE%"=="%GOOD%" set "BUILD=1"
+if defined BUILD (
+    "%JAVA%" "%HOME_DIR%launcher\Build.java" "%HOME_DIR%." 1>&2
+    if errorlevel 1 exit /b 1
 )
 "%JAVA%" -XX:+UseParallelGC -jar "%JAR%" %*
 exit /b %errorlevel%
