@@ -86,7 +86,7 @@ final class Compost {
                 inOrder.get(counted).lots().forEach((lot, kg) -> taken.merge(lot, kg, Double::sum));
             }
             for (CompostLot lot : lots) {
-                if (lots.stream().dropWhile(one -> one != lot).skip(1).anyMatch(later -> batch.lots()
+                if (lots.stream().dropWhile(one -> !one.equals(lot)).skip(1).anyMatch(later -> batch.lots()
                         .containsKey(later.id()))) {
                     double left = lot.massKg() - taken.getOrDefault(lot.id(), 0.0);
                     if (left > LEFT_IN_LOT_KG) {
