@@ -9,4 +9,14 @@ public interface Distances {
      * @throws IllegalArgumentException when an id is unknown or the pair has no distance
      */
     double metres(String from, String to);
+
+    /** No more than {@link #metres}, where that can be told sooner. */
+    default double atLeast(String from, String to) {
+        return metres(from, to);
+    }
+
+    /** No less than {@link #metres}, where that can be told sooner. */
+    default double atMost(String from, String to) {
+        return metres(from, to);
+    }
 }

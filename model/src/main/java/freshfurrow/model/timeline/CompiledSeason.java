@@ -11,6 +11,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.travel.RoadTable;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -19,7 +20,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -39,7 +39,7 @@ public final class CompiledSeason {
     final int days;
     final int places;
     final String[] placeIds;
-    final int[] metres;
+    private final RoadTable roads;
 
     final long[] areaDm2;
     final int[] recipeOf;
@@ -127,7 +127,7 @@ public final class CompiledSeason {
         for (int i = 0; i < places; i++) {
             placeOf.put(placeIds[i], i);
         }
-        metres = measured(season.distances());
+        roads = RoadTable.of(ids, season.distances());
 
         List<Recipe> recipes = season.recipes();
         mlPerDm2 = recipes.stream()
@@ -294,19 +294,6 @@ public final class CompiledSeason {
                 .forEach(ids::add);
     }
 
-    /** From every place to every other, in whole metres, rounded up. On all cores: a thousand places are half a million geodesics. */
-    private int[] measured(Distances distances) {
-        int[] measured = new int[places * places];
-        IntStream.range(0, places).parallel().forEach(a -> {
-            for (int b = 0; b < a; b++) {
-                int m = (int) Math.ceil(distances.metres(placeIds[a], placeIds[b]));
-                measured[a * places + b] = m;
-                measured[b * places + a] = m;
-            }
-        });
-        return measured;
-    }
-
     private boolean alike(int rig, int other) {
         return batchMg[rig] == batchMg[other]
                 && batchS[rig] == batchS[other]
@@ -336,18 +323,7 @@ public final class CompiledSeason {
 
     /** All distances by road as they are played, in whole metres, without measuring any of them again. */
     public Distances roads() {
-        Map<String, Integer> placeOf = new HashMap<>();
-        for (int i = 0; i < places; i++) {
-            placeOf.put(placeIds[i], i);
-        }
-        return (from, to) -> {
-            Integer a = placeOf.get(from);
-            Integer b = placeOf.get(to);
-            if (a == null || b == null) {
-                throw new IllegalArgumentException("no road from " + from + " to " + to);
-            }
-            return metres(a, b);
-        };
+        return roads;
     }
 
     /** Distance by road between two fields, m, rounded up. */
@@ -471,9 +447,9 @@ public final class CompiledSeason {
         return lotMg.length;
     }
 
-    /** Distance by road, m; of water points and places, which come last, from a row that is read often. */
+    /** Distance by road, m; water points and places come last. */
     int metres(int from, int to) {
-        return metres[Math.max(from, to) * places + Math.min(from, to)];
+        return roads.metres(from, to);
     }
 
     /** When a planter may plant a field, window apart. */
