@@ -1,6 +1,7 @@
 package freshfurrow.model.read;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
+import freshfurrow.model.read.WaysBetweenFields.Drive;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
@@ -9,13 +10,12 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleBiFunction;
 
 /**
  * Whether what a machine does in one go has room in its hours: a batch, a clean, a draw, a transfer and a drive each have to fit
@@ -31,9 +31,6 @@ final class RoomInHours {
     private final Map<String, Keys> rigs;
     private final List<FieldSource> sources;
     private final Problems problems;
-
-    /** Of the ways asked for, as machines that stand together ask for the same. */
-    private final Map<String, Map<String, Double>> metres = new HashMap<>();
 
     RoomInHours(
             Season season,
@@ -112,15 +109,17 @@ final class RoomInHours {
 
     /** The fields that no planter can be driven to; a planter that gets nowhere is told of instead. */
     private void checkPlantersDrives() {
+        Map<PlantersDrive, WaysBetweenFields> ways = new HashMap<>();
         Set<String> reached = new HashSet<>();
         Set<String> stuck = new HashSet<>();
         for (Planter planter : season.planters()) {
-            List<Field> own = season.fields().stream()
-                    .filter(field -> field.allows(planter.id()))
-                    .toList();
-            int longest = longest(planter.hours(), planter.hours());
-            Set<String> way =
-                    reached(List.of(planter.at()), own, (from, field) -> driveS(planter, from, field) - longest);
+            BitSet own = own(planter);
+            Drive drive =
+                    new Drive(planter.moveTimeS(), planter.roadSpeedMPerS(), longest(planter.hours(), planter.hours()));
+            Set<String> way = ways.computeIfAbsent(
+                            new PlantersDrive(drive, own),
+                            alike -> new WaysBetweenFields(ids(own), drive, season.distances()))
+                    .from(planter.at());
             reached.addAll(way);
             if (way.isEmpty() && !own.isEmpty()) {
                 stuck.add(planter.id());
@@ -141,19 +140,38 @@ final class RoomInHours {
         }
     }
 
+    /** Planters that drive alike and may plant the same fields. */
+    private record PlantersDrive(Drive drive, BitSet fields) {}
+
+    private BitSet own(Planter planter) {
+        BitSet own = new BitSet();
+        for (int i = 0; i < season.fields().size(); i++) {
+            own.set(i, season.fields().get(i).allows(planter.id()));
+        }
+        return own;
+    }
+
+    private List<String> ids(BitSet fields) {
+        return fields.stream().mapToObj(i -> season.fields().get(i).id()).toList();
+    }
+
     /** The fields that no rig can bring water to; a rig that gets to no field is told of instead. */
     private void checkRigsDrives() {
+        List<String> fields = season.fields().stream().map(Field::id).toList();
+        Map<Drive, WaysBetweenFields> ways = new HashMap<>();
         Set<String> reached = new HashSet<>();
         boolean moving = false;
         for (Rig rig : season.rigs()) {
-            int longest = longest(rig.hours(), rig.hours());
-            List<String> points = season.waterPoints().stream()
+            Drive drive = new Drive(0, rig.roadSpeedMPerS(), longest(rig.hours(), rig.hours()));
+            WaysBetweenFields alike =
+                    ways.computeIfAbsent(drive, one -> new WaysBetweenFields(fields, one, season.distances()));
+            List<Set<String>> way = season.waterPoints().stream()
                     .map(WaterPoint::id)
-                    .filter(point -> driveS(rig, rig.at(), point) <= longest)
+                    .filter(point -> alike.isOneDrive(rig.at(), point))
+                    .map(alike::from)
+                    .filter(fromPoint -> !fromPoint.isEmpty())
                     .toList();
-            Set<String> way =
-                    reached(points, season.fields(), (from, field) -> driveS(rig, from, field.id()) - longest);
-            reached.addAll(way);
+            way.stream().filter(fromPoint -> reached.size() < fields.size()).forEach(reached::addAll);
             moving |= !way.isEmpty();
             if (way.isEmpty()) {
                 rigs.get(rig.id())
@@ -171,35 +189,6 @@ final class RoomInHours {
                         CHECK_WAYS);
             }
         }
-    }
-
-    /** Ids of fields reached from the starts, or from one another, by ways that are not too long. */
-    private static Set<String> reached(
-            List<String> starts, List<Field> fields, ToDoubleBiFunction<String, Field> tooLong) {
-        Set<String> reached = new HashSet<>();
-        List<String> from = new ArrayList<>(starts);
-        for (int i = 0; i < from.size() && reached.size() < fields.size(); i++) {
-            for (Field field : fields) {
-                if (!reached.contains(field.id()) && tooLong.applyAsDouble(from.get(i), field) <= 0) {
-                    reached.add(field.id());
-                    from.add(field.id());
-                }
-            }
-        }
-        return reached;
-    }
-
-    private double driveS(Planter planter, String from, Field to) {
-        return planter.moveTimeS() + metres(from, to.id()) / planter.roadSpeedMPerS();
-    }
-
-    private double driveS(Rig rig, String from, String to) {
-        return metres(from, to) / rig.roadSpeedMPerS();
-    }
-
-    private double metres(String from, String to) {
-        return metres.computeIfAbsent(from, start -> new HashMap<>())
-                .computeIfAbsent(to, end -> season.distances().metres(from, end));
     }
 
     private static double drawS(Rig rig, WaterPoint point) {

@@ -3,9 +3,11 @@ package freshfurrow.model.travel;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.GeoPoint;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicMask;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The geodesic distance on the WGS84 ellipsoid times a road factor (Karney 2013, Algorithms for geodesics, as computed by
@@ -54,6 +56,18 @@ public final class GeodesicDistances implements Distances {
         GeoPoint a = from.geo();
         GeoPoint b = to.geo();
         return Geodesic.WGS84.Inverse(a.lat(), a.lon(), b.lat(), b.lon(), GeodesicMask.DISTANCE).s12 * roadFactor;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof GeodesicDistances roads
+                && points.equals(roads.points)
+                && roadFactor == roads.roadFactor;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(points, roadFactor);
     }
 
     private SurfacePoint point(String id) {
