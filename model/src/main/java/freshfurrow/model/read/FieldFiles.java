@@ -21,6 +21,9 @@ final class FieldFiles {
     private static final List<String> COLUMNS = List.of(
             "id", "name", "area", "lat", "lon", "crop", "window", "recipe", "drainage", "lateWeight", "planters");
 
+    /** Of which a plan is still found, written and shown in less than a minute, with the memory of an ordinary machine. */
+    private static final int MOST_FIELDS = 10_000;
+
     private final SeasonFolder folder;
     private final Problems problems;
 
@@ -38,6 +41,17 @@ final class FieldFiles {
         List<FieldSource> sources = node.get() instanceof Node.Text text ? file(text) : map(node.get());
         if (sources.isEmpty() && problems.count() == before) {
             season.problem("fields", "there is no field", "write at least one field");
+        }
+        if (sources.size() > MOST_FIELDS) {
+            problems.add(
+                    node.get() instanceof Node.Text name ? new Place(name.text(), 0, "") : node.get().place(),
+                    String.format(
+                            Locale.ROOT,
+                            "has %,d fields, more than the %,d that are planned",
+                            sources.size(),
+                            MOST_FIELDS),
+                    "plan them as several seasons, by the machines that work there");
+            return List.of();
         }
         return sources;
     }

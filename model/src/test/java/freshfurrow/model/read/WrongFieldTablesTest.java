@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +59,16 @@ final class WrongFieldTablesTest {
         assertThat(withFields(FIELDS.replaceFirst(java.util.regex.Pattern.quote(before), after == null ? "" : after))
                         .problems())
                 .containsExactly(line);
+    }
+
+    @Test
+    void moreFieldsThanArePlannedAreOneProblem() {
+        String rows = IntStream.rangeClosed(1, 10_001)
+                .mapToObj(i -> "F" + i + ",,40,41,-97,corn\n")
+                .collect(Collectors.joining());
+        assertThat(withFields("id,name,area (ac),lat,lon,crop\n" + rows).problems())
+                .containsExactly("fields.csv: has 10,001 fields, more than the 10,000 that are planned;"
+                        + " plan them as several seasons, by the machines that work there");
     }
 
     @Test
