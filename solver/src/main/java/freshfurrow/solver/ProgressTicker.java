@@ -4,8 +4,8 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
-import java.util.Optional;
 
 /** Plays the best lists out now and then, away from the searching thread, and tells a listener. */
 final class ProgressTicker {
@@ -14,18 +14,22 @@ final class ProgressTicker {
     private static final double DM2_PER_HA = 1e6;
 
     private final ListPlayer player;
-    private final Optional<Duration> time;
+    private final StopSignal time;
     private final ProgressListener listener;
     private final Thread thread = new Thread(this::tickUntilStopped, "planning progress");
-    private final long startNs = System.nanoTime();
     private volatile FieldLists best;
+    private FieldLists told;
+    private Timeline played;
 
-    /** @param time how long planning takes at the most */
-    ProgressTicker(CompiledSeason season, Optional<Duration> time, ProgressListener listener, FieldLists first) {
-        this.player = new ListPlayer(season);
+    /** @param time set when planning ends at the latest */
+    ProgressTicker(CompiledSeason season, StopSignal time, ProgressListener listener, FieldLists first) {
+        ListPlayer player = new ListPlayer(season);
+        this.player = player;
         this.time = time;
         this.listener = listener;
         this.best = first;
+        this.told = first;
+        this.played = player.play(first);
         thread.setDaemon(true);
     }
 
@@ -59,9 +63,14 @@ final class ProgressTicker {
     }
 
     private void tick() {
-        Timeline played = player.play(best);
+        FieldLists lists = best;
+        if (lists != told) {
+            // large seasons take long to play out, and cores are wanted for the search
+            played = player.play(lists);
+            told = lists;
+        }
         listener.at(new Progress(
-                time.map(limit -> atLeastZero(limit.minusNanos(System.nanoTime() - startNs))),
+                time.left().map(ProgressTicker::atLeastZero),
                 played.fills(),
                 played.lateDm2Days() / DM2_PER_HA,
                 played.unservedDm2() / DM2_PER_HA));

@@ -7,41 +7,66 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.limits.SeasonLimits;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.search.SearchLimits;
 import freshfurrow.solver.steady.SteadySearch;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** Chooses which fields each planter plants, and in what order. A planner makes one plan. */
 public final class SeasonPlanner {
+    /** Of the time until the end, for the search; the rest is for what holds the plan back. */
+    private static final double TIME_OF_SEARCH = 5.0 / 6;
+
     private final CompiledSeason season;
     private final PlanningOptions options;
     private final ProgressListener listener;
+    private final StopSignal stop;
     private final SteadySearch search;
     private final SeasonLimits limits;
     private final CompletableFuture<SeasonBounds> bounds = new CompletableFuture<>();
 
     /**
-     * A planner for one season.
+     * A planner for one season, from now on.
      *
      * @param listener told how far planning is while {@link #plan} runs
      */
     public SeasonPlanner(CompiledSeason season, PlanningOptions options, ProgressListener listener) {
-        this.season = season;
-        this.options = options;
-        this.listener = listener;
-        this.search = new SteadySearch(season, options.seed(), options.threads());
-        this.limits = new SeasonLimits(season, options.seed(), options.threads());
+        this(season, options, listener, untilTimeIsOver(options));
+    }
+
+    private static StopSignal untilTimeIsOver(PlanningOptions options) {
+        StopSignal untilTold = StopSignal.untilTold();
+        return options.time()
+                .map(time -> untilTold.noLaterThan(System.nanoTime() + time.toNanos()))
+                .orElse(untilTold);
     }
 
     /**
-     * The best lists found: ids of fields for each planter, in the season's order. Blocks until a limit of the options, or
-     * until nothing got better for a while, or until {@link #stop}. A field that the season cannot hold may be in no list. Fields
-     * promised for the days ahead stay where that costs next to nothing.
+     * A planner for one season.
+     *
+     * @param options of which the time is not looked at
+     * @param listener told how far planning is while {@link #plan} runs
+     * @param stop ends planning and {@link #limits} soon, with the best so far
+     */
+    public SeasonPlanner(CompiledSeason season, PlanningOptions options, ProgressListener listener, StopSignal stop) {
+        this.season = season;
+        this.options = options;
+        this.listener = listener;
+        this.stop = stop;
+        this.search = new SteadySearch(season, options.seed(), options.threads());
+        this.limits = new SeasonLimits(season, options.seed(), options.threads(), stop);
+    }
+
+    /**
+     * The best lists found: ids of fields for each planter, in the season's order. Blocks until the moves of the options are tried, or
+     * most of the time is over, or until nothing got better for a while, or until the signal is set. A field that the season cannot hold
+     * may be in no list. Fields promised for the days ahead stay where that costs next to nothing.
      */
     public List<List<String>> plan() {
-        return improve(() -> FirstLists.best(season)).ids(season.season());
+        return improve(time -> FirstLists.best(season, time)).ids(season.season());
     }
 
     /**
@@ -52,18 +77,18 @@ public final class SeasonPlanner {
      * @see #plan
      */
     public List<List<String>> planFrom(List<List<String>> followed) {
-        return improve(() -> FollowedLists.orBetter(season, followed)).ids(season.season());
+        return improve(time -> FollowedLists.orBetter(season, followed, time)).ids(season.season());
     }
 
-    private FieldLists improve(Supplier<FieldLists> begin) {
-        long startNs = System.nanoTime();
-        ProgressTicker ticker = new ProgressTicker(season, options.time(), listener, FirstLists.byHand(season));
+    private FieldLists improve(Function<StopSignal, FieldLists> begin) {
+        StopSignal time = stop.within(TIME_OF_SEARCH);
+        ProgressTicker ticker = new ProgressTicker(season, time, listener, FirstLists.byHand(season));
         ticker.start();
         try {
-            FieldLists first = begin.get();
+            FieldLists first = begin.apply(time);
             ticker.better(first);
             workOutBounds();
-            return search.improve(first, startNs, options.time(), options.steps(), ticker::better);
+            return search.improve(first, new SearchLimits(time, options.steps()), ticker::better);
         } finally {
             ticker.stop();
         }
@@ -75,18 +100,12 @@ public final class SeasonPlanner {
     }
 
     /**
-     * What holds a plan of the season back, by short searches after {@link #plan}. Blocks; empty soon after {@link #stop}.
+     * What holds a plan of the season back, by short searches after {@link #plan}. Blocks; empty when the signal was set before.
      *
      * @param plan as the timeline plays it out
      */
     public Optional<List<Plan.Limit>> limits(Plan plan) {
         return limits.of(plan, SeasonLimits.moves(search.movesTried()));
-    }
-
-    /** Ends planning soon, with the best so far; from any thread, at any time. */
-    public void stop() {
-        search.stop();
-        limits.stop();
     }
 
     private void workOutBounds() {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -63,22 +65,24 @@ class SeasonPlannerTest {
     @Timeout(10)
     void stopEndsPlanningSoonWithAPlan() throws Exception {
         CountDownLatch begun = new CountDownLatch(1);
-        SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), progress -> begun.countDown());
+        StopSignal stop = StopSignal.untilTold();
+        SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), progress -> begun.countDown(), stop);
         CompletableFuture<List<List<String>>> plan = CompletableFuture.supplyAsync(planner::plan);
         assertThat(begun.await(5, TimeUnit.SECONDS)).isTrue();
 
-        planner.stop();
+        stop.set();
 
         assertThat(plan.get(3, TimeUnit.SECONDS).stream().flatMap(List::stream)).isNotEmpty();
     }
 
     @Test
     @Timeout(10)
-    void stopBeforePlanningLeavesTheFirstLists() {
-        SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), ProgressListener.SILENT);
-        planner.stop();
+    void stopBeforePlanningLeavesTheListsMadeByHand() {
+        StopSignal stop = StopSignal.untilTold();
+        SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), ProgressListener.SILENT, stop);
+        stop.set();
 
-        assertThat(planner.plan()).isEqualTo(plan(steps(0, 1)));
+        assertThat(planner.plan()).isEqualTo(FirstLists.byHand(COMPILED).ids(COMPILED.season()));
     }
 
     @Test

@@ -26,9 +26,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all is well",
-            "1:a problem in what was read, or findings of an audit, or a file that cannot be written",
+            "1:a problem in what was read, or findings of an audit, or a file or standard output that cannot be written",
             "2:a command line that makes no sense",
-            "130:stopped with Ctrl-C; plan has then written the best plan so far"
+            "130:stopped with Ctrl-C; plan and replan then say what they have written"
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -70,7 +70,8 @@ public final class Freshfurrow implements Runnable {
     public static int run(String... args) {
         CommandLine commandLine = commandLine(args);
         try {
-            return commandLine.execute(args);
+            int exitCode = commandLine.execute(args);
+            return Output.isComplete() ? exitCode : onLostOutput(commandLine, exitCode);
         } catch (OutOfMemoryError | StackOverflowError e) {
             Output.print(commandLine.getErr(), Failures.lines(e));
             return PROBLEM;
@@ -101,6 +102,14 @@ public final class Freshfurrow implements Runnable {
 
     private static String name(Class<?> command) {
         return command.getAnnotation(Command.class).name();
+    }
+
+    private static int onLostOutput(CommandLine commandLine, int exitCode) {
+        Output.print(
+                commandLine.getErr(),
+                List.of("Standard output was closed or is full, so not all of this could be printed;"
+                        + " any files are written all the same."));
+        return exitCode == OK ? PROBLEM : exitCode;
     }
 
     private static int onMistake(ParameterException mistake, String[] args) {

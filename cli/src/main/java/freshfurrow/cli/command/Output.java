@@ -14,6 +14,11 @@ final class Output {
 
     private Output() {}
 
+    /** Whether all that was printed so far reached standard output. */
+    static boolean isComplete() {
+        return !System.out.checkError();
+    }
+
     static void print(CommandSpec spec, List<String> lines) {
         print(spec.commandLine().getOut(), lines);
     }

@@ -4,19 +4,17 @@ import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.PlanReport;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.read.Reading;
-import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.PlanningOptions;
+import freshfurrow.solver.SeasonPlanner;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,7 +26,7 @@ import picocli.CommandLine.Spec;
         name = "plan",
         header = "Plan a season, audit the plan, write it with its page, and print the season by day.",
         description =
-                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The same --seed and --steps give the same plan, byte for byte, on every run and any number of threads; with --time that is not certain.%n",
+                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The time is that of all, from the start to the files written; thousands of fields may take longer than a short time. The same --seed and --steps give the same plan, byte for byte, on every run and any number of threads; with --time that is not certain.%n",
         footer = {
             "  freshfurrow plan scenarios/first-season",
             "  freshfurrow plan season.yaml --variant two-rigs.yaml --out two-rigs",
@@ -53,7 +51,8 @@ final class PlanCommand implements Callable<Integer> {
             names = "--time",
             paramLabel = "TIME",
             converter = TimeConverter.class,
-            description = "how long to plan at most, as 30s, 5min or 1h (default: 30s, unless --steps is given)")
+            description =
+                    "how long all may take, reading and writing too, as 30s, 5min or 1h (default: 30s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
     @Mixin
@@ -75,17 +74,48 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return Interruption.outlivedBy(spec, this::plan);
+    }
+
+    private int plan(Interruption interruption) {
+        TimeTaken taken = new TimeTaken();
         PlanningOptions options = options();
         Reading.Valid read = season.read();
         PlanTarget target = PlanTarget.in(
                 out.orElseGet(() -> season.folder().resolve("plan")),
                 IfThere.replaceIf(force),
                 noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
+        interruption.keep();
         CompiledSeason compiled = CompiledSeason.of(read.season());
+        taken.endOf("reading");
         Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
-        PlanningRun run = new PlanningRun(compiled, options);
-        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(compiled, lists, source);
-        return run.keepBestOnInterrupt(lists -> finish(read.season(), target, run, record.apply(lists), record));
+        PlanningRun.Finished finished = new PlanningRun(compiled, options, interruption, taken)
+                .plan(SeasonPlanner::plan, lists -> PlanRecorder.record(compiled, lists, source));
+        Plan plan = finished.plan();
+        OwnAudit.pass(read.season(), plan, "season file");
+        taken.endOf("audit");
+        String text = PlanText.of(plan);
+        // from the plan as the file has it, so that `page` makes the same again
+        Optional<String> page = noPage
+                ? Optional.empty()
+                : PlanPage.inTime(
+                        interruption,
+                        compiled.fieldCount(),
+                        () -> SeasonPage.html(read.season(), PlanArgument.asWritten(target.file(), text)));
+        taken.endOf("page");
+        target.write(text, page);
+        taken.endOf("writing");
+        List<String> lines = new ArrayList<>(PlanReport.lines(read.season(), plan));
+        lines.add("");
+        finished.stopped().ifPresent(lines::add);
+        if (!noPage && page.isEmpty()) {
+            lines.add(PlanPage.missing(target.file()));
+        }
+        lines.add("Written to " + target.file()
+                + (page.isPresent() ? ", with " + PageCommand.FILE_NAME + " beside it for a browser" : ""));
+        lines.add(taken.line());
+        Output.print(spec, lines);
+        return Freshfurrow.OK;
     }
 
     private PlanningOptions options() {
@@ -93,25 +123,5 @@ final class PlanCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--threads is 1 or more, not " + threads);
         }
         return new PlanningOptions(time, search.steps(), search.seed(), threads);
-    }
-
-    private int finish(
-            Season planned, PlanTarget target, PlanningRun run, Plan found, Function<List<List<String>>, Plan> record) {
-        PlanningRun.Finished finished = run.finished(found, record);
-        Plan plan = finished.plan();
-        OwnAudit.pass(planned, plan, "season file");
-        String text = PlanFile.toJson(plan);
-        target.write(
-                text,
-                noPage
-                        ? Optional.empty()
-                        : Optional.of(SeasonPage.html(planned, PlanArgument.asWritten(target.file(), text))));
-        List<String> lines = new ArrayList<>(PlanReport.lines(planned, plan));
-        lines.add("");
-        finished.stopped().ifPresent(lines::add);
-        lines.add("Written to " + target.file()
-                + (noPage ? "" : ", with " + PageCommand.FILE_NAME + " beside it for a browser"));
-        Output.print(spec, lines);
-        return Freshfurrow.OK;
     }
 }

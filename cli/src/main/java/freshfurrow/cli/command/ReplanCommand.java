@@ -98,7 +98,8 @@ final class ReplanCommand implements Callable<Integer> {
             names = "--time",
             paramLabel = "TIME",
             converter = TimeConverter.class,
-            description = "how long to plan at most, as 5s or 1min (default: 5s, unless --steps is given)")
+            description =
+                    "how long all may take, reading and writing too, as 5s or 1min (default: 5s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
     @Mixin
@@ -114,10 +115,16 @@ final class ReplanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return Interruption.outlivedBy(spec, this::replan);
+    }
+
+    private int replan(Interruption interruption) {
+        TimeTaken taken = new TimeTaken();
         PlanningOptions options = options();
         Reading.Valid read = season.read();
         LogReading.Valid logged = log(read.season());
-        List<String> lines = new Replanning(read, plan, logged, news(read.season()), onlyLogged, options)
+        List<String> lines = new Replanning(
+                        read, plan, logged, news(read.season()), onlyLogged, options, interruption, taken)
                 .run(moment(read.season(), logged.log()), out, !noPage, force);
         Output.print(spec, lines);
         return Freshfurrow.OK;

@@ -4,7 +4,6 @@ import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.HeldBack;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.progress.Promises;
@@ -32,6 +31,8 @@ final class Replanning {
     private final News news;
     private final boolean onlyLogged;
     private final PlanningOptions options;
+    private final Interruption interruption;
+    private final TimeTaken taken;
 
     /** @throws Refusal when the plan cannot be read or is of another season */
     Replanning(
@@ -40,7 +41,9 @@ final class Replanning {
             LogReading.Valid log,
             News news,
             boolean onlyLogged,
-            PlanningOptions options) {
+            PlanningOptions options,
+            Interruption interruption,
+            TimeTaken taken) {
         this.read = read;
         this.planFile = PlanArgument.file(plan);
         this.before = PlanArgument.read(plan);
@@ -48,6 +51,8 @@ final class Replanning {
         this.news = news;
         this.onlyLogged = onlyLogged;
         this.options = options;
+        this.interruption = interruption;
+        this.taken = taken;
         PlanOrigin.mustBeOf(read, planFile, before);
     }
 
@@ -68,45 +73,56 @@ final class Replanning {
         Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
         PlanArchive archive = PlanArchive.in(folder, planFile, force);
         archive.refuseObstructed(page);
+        interruption.keep();
 
         PlanningRun.Finished finished = plan(CompiledSeason.of(left), start);
         Plan plan = finished.plan();
         OwnAudit.pass(left, plan, "season file, plan and log");
+        taken.endOf("audit");
         List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
         lines.add("");
         List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
         lines.addAll(changes);
         lines.addAll(HeldBack.lines(plan));
         lines.add("");
+        taken.endOf("changes");
         finished.stopped().ifPresent(lines::add);
-        String text = PlanFile.toJson(plan);
-        Path kept = archive.add(
-                text,
-                page
-                        ? Optional.of(SeasonPage.html(left, PlanArgument.asWritten(archive.newest(), text), changes))
-                        : Optional.empty());
+        String text = PlanText.of(plan);
+        Optional<String> html = page
+                ? PlanPage.inTime(
+                        interruption,
+                        left.fields().size(),
+                        () -> SeasonPage.html(left, PlanArgument.asWritten(archive.newest(), text), changes))
+                : Optional.empty();
+        taken.endOf("page");
+        Path kept = archive.add(text, html);
+        taken.endOf("writing");
+        if (page && html.isEmpty()) {
+            lines.add(PlanPage.missing(archive.newest()));
+        }
         lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
+        lines.add(taken.line());
         return lines;
     }
 
     private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {
+        taken.endOf("reading");
         Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
         List<List<String>> followed = before.planters().values().stream()
                 .map(Plan.PlanterPlan::fields)
                 .toList();
         if (isNothingNew()) {
             return new PlanningRun.Finished(
-                    PlanRecorder.record(left, FollowedLists.left(left, followed).ids(left.season()), source, start),
+                    PlanRecorder.record(
+                            left,
+                            FollowedLists.left(left, followed, interruption.stop())
+                                    .ids(left.season()),
+                            source,
+                            start),
                     Optional.empty());
         }
         Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
-        List<PlanningRun.Finished> plans = new ArrayList<>();
-        PlanningRun run = new PlanningRun(left, options, planner -> planner.planFrom(followed));
-        run.keepBestOnInterrupt(lists -> {
-            plans.add(run.finished(record.apply(lists), record));
-            return Freshfurrow.OK;
-        });
-        return plans.get(0);
+        return new PlanningRun(left, options, interruption, taken).plan(planner -> planner.planFrom(followed), record);
     }
 
     private boolean isNothingNew() {

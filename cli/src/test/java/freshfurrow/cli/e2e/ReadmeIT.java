@@ -29,6 +29,6 @@ final class ReadmeIT {
         arguments.add("--out");
         arguments.add(folder.resolve("plan").toString());
         String printed = Launcher.run(arguments.toArray(String[]::new)).out();
-        assertThat(shown.group(2)).isEqualTo(printed.replaceFirst("\nWritten to .*\n$", ""));
+        assertThat(shown.group(2)).isEqualTo(printed.replaceFirst("(?s)\nWritten to .*$", ""));
     }
 }

@@ -33,6 +33,6 @@ final class ReplanDocumentIT {
 
         String printed = Launcher.run(arguments.toArray(String[]::new)).out();
 
-        assertThat(shown.group(2)).isEqualTo(printed.replaceFirst("\nWritten to .*\n$", ""));
+        assertThat(shown.group(2)).isEqualTo(printed.replaceFirst("(?s)\nWritten to .*$", ""));
     }
 }

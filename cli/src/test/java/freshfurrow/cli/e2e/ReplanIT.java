@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Planning again what is left of a season of four fields. */
 final class ReplanIT {
@@ -38,6 +40,36 @@ final class ReplanIT {
         planned = folder.resolve("plan");
         assertThat(Launcher.run("plan", season, "--steps", "300", "--no-page").exitCode())
                 .isZero();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"INT,130", "TERM,143"})
+    void aStopKeepsTheBestPlanSoFarAndSaysSo(String signal, int exitCode) throws Exception {
+        Process process = Launcher.start(
+                folder,
+                Map.of("JAVA_TOOL_OPTIONS", "-Dfreshfurrow.terminal=true"),
+                List.of(
+                        // a shell in the background hands down that the signal is ignored
+                        "env",
+                        "--default-signal=" + signal,
+                        Launcher.path().toString(),
+                        "replan",
+                        season,
+                        "--plan",
+                        planned.toString(),
+                        "--rain",
+                        RAIN,
+                        "--steps",
+                        "1000000000000"));
+        Launcher.awaitOnErr(process, "fills");
+        Launcher.start(folder, Map.of(), List.of("kill", "-" + signal, Long.toString(process.pid())))
+                .waitFor();
+        Launcher.Result stopped = Launcher.result(process);
+
+        assertThat(stopped.exitCode()).isEqualTo(exitCode);
+        assertThat(stopped.out()).contains("Stopped", "Written to ", "kept as ");
+        assertThat(Files.readString(planned.resolve("plans/002.json")))
+                .isEqualTo(Files.readString(planned.resolve("plan.json")));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package freshfurrow.model.plan;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** The plan file: JSON of the format {@value #FORMAT}, SI numbers, local date-times with seconds. */
@@ -18,6 +19,11 @@ public final class PlanFile {
      */
     public static Plan read(Path file) throws PlanFileException {
         return PlanFromJson.read(file);
+    }
+
+    /** Whether a text that {@link #toJson} gave is not so long that {@link #read} would refuse it. */
+    public static boolean isReadable(String json) {
+        return json.getBytes(StandardCharsets.UTF_8).length < PlanFromJson.LARGEST_MB << 20;
     }
 
     /**

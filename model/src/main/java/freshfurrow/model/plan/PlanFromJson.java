@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 final class PlanFromJson {
     static final String REMEDY = "mend it there or make the plan again with 'freshfurrow plan'";
 
-    private static final long LARGEST_MB = 64;
+    static final long LARGEST_MB = 64;
     private static final int DEEPEST = 32;
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

@@ -44,7 +44,9 @@ final class FieldFiles {
         }
         if (sources.size() > MOST_FIELDS) {
             problems.add(
-                    node.get() instanceof Node.Text name ? new Place(name.text(), 0, "") : node.get().place(),
+                    node.get() instanceof Node.Text name
+                            ? new Place(name.text(), 0, "")
+                            : node.get().place(),
                     String.format(
                             Locale.ROOT,
                             "has %,d fields, more than the %,d that are planned",

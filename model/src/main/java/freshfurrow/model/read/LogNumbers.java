@@ -14,14 +14,11 @@ final class LogNumbers {
     private final Map<Integer, Integer> takenBackBy = new HashMap<>();
 
     void check(List<LoggedLine> lines) {
+        int next =
+                1 + lines.stream().mapToInt(one -> one.entry().number()).max().orElse(0);
         for (LoggedLine line : lines) {
             int number = line.entry().number();
             if (byNumber.putIfAbsent(number, line) != null) {
-                int next = 1
-                        + lines.stream()
-                                .mapToInt(one -> one.entry().number())
-                                .max()
-                                .orElse(0);
                 line.cells().problem(ENTRY, "another entry has the number " + number, "number this one " + next);
             }
         }

@@ -70,17 +70,40 @@ public final class Timeline implements Counters {
      *     the figures are those up to there
      */
     public void rerun(int[][] fieldLists, int[] listSizes, long leastMedium) {
-        state.journal = null;
-        order.take(fieldLists, listSizes);
-        if (!checkpoints.restart(order)) {
-            begin();
-        }
+        restart(fieldLists, listSizes);
         while (serveNext()) {
             if (checkpoints.served() && medium() < leastMedium) {
                 return;
             }
         }
         end();
+    }
+
+    /**
+     * Plays the season out like {@link #rerun}.
+     *
+     * @param mostMoved as soon as more fields have been moved from where they were promised to be, which nothing later takes back, no
+     *     more is played
+     * @return whether all was played
+     */
+    public boolean rerunUnlessMoved(int[][] fieldLists, int[] listSizes, int mostMoved) {
+        restart(fieldLists, listSizes);
+        while (movedFields() <= mostMoved && serveNext()) {
+            checkpoints.served();
+        }
+        if (movedFields() > mostMoved) {
+            return false;
+        }
+        end();
+        return true;
+    }
+
+    private void restart(int[][] fieldLists, int[] listSizes) {
+        state.journal = null;
+        order.take(fieldLists, listSizes);
+        if (!checkpoints.restart(order)) {
+            begin();
+        }
     }
 
     /** The lists of the last rerun are those that the next ones differ from by little. */

@@ -76,8 +76,9 @@ public final class LogWriter {
         String addition = text.addition(cells);
         LogReading reading = LogReader.read(TextFile.of(name, before.text() + addition), context);
         if (reading instanceof LogReading.Invalid invalid) {
+            int newLine = text.newLine();
             return new LogWriting.Refused(invalid.problems().stream()
-                    .map(problem -> named(problem, text.newLine()))
+                    .map(problem -> named(problem, newLine))
                     .toList());
         }
         turn.write(List.of(NewFile.of(file, joined(before.bytes(), addition), IfThere.REPLACE)));

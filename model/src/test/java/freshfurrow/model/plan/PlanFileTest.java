@@ -73,6 +73,13 @@ class PlanFileTest {
                 """);
     }
 
+    /** 64 MiB are 67,108,864 bytes. */
+    @Test
+    void aTextOf64MebibytesIsTooLongToBeReadAgain() {
+        assertThat(PlanFile.isReadable("x".repeat(67_108_863))).isTrue();
+        assertThat(PlanFile.isReadable("x".repeat(67_108_864))).isFalse();
+    }
+
     @Test
     void namesOfFieldsAndWhatARigCarriesAreToldWhereKnown() {
         Plan plain = small(8.1);

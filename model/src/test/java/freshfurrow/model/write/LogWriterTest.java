@@ -87,6 +87,20 @@ class LogWriterTest {
                 Column.NOTE, "misread"));
     }
 
+    /** Each of 20,000 lines is looked at a few times, not each once for every other. */
+    @Test
+    void aLogOfManyWrongLinesIsToldOfOnceALine() throws IOException {
+        StringBuilder log = new StringBuilder("entry,at,fact,amount\n");
+        for (int line = 1; line <= 20_000; line++) {
+            log.append("1,2027-04-23T10:00,rain,1in\n");
+        }
+        Files.writeString(file(), log);
+
+        assertThat(problems(rain("12:00")))
+                .hasSize(19_999)
+                .contains("log.csv:20001: entry: another entry has the number 1; number this one 3");
+    }
+
     @Test
     void aLogThatIsNoTableIsNotTouched() throws IOException {
         Files.writeString(file(), "a;b\n1;2\n");

@@ -6,6 +6,10 @@ import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.relaxation.LargestLoads;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Planter fills and water trips that no plan can go below.
@@ -77,12 +81,15 @@ final class FewestRefills {
     private int fewest(double unplantedDm2, boolean recipesApart, Rate rate) {
         double[] byRecipe = new double[season.season().recipes().size()];
         double mostPerDm2 = 0;
+        Map<List<Object>, Double> known = new HashMap<>();
         for (int f = 0; f < season.fieldCount(); f++) {
             int recipe = season.recipeIndex(f);
-            double perDm2 = FieldGroups.planters(season, f).stream()
+            BitSet planters = FieldGroups.planters(season, f);
+            // the same for most fields
+            double perDm2 = known.computeIfAbsent(List.of(recipe, planters), alike -> planters.stream()
                     .mapToDouble(planter -> rate.perDm2(planter, recipe))
                     .min()
-                    .orElse(0);
+                    .orElse(0));
             byRecipe[recipe] += perDm2 * season.areaDm2(f);
             mostPerDm2 = Math.max(mostPerDm2, perDm2);
         }

@@ -3,9 +3,11 @@ package freshfurrow.solver.construction;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Gives out fields one by one: whichever planter is free first takes the one that its rule presses for. */
@@ -15,15 +17,20 @@ final class Dispatch {
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
     private final double slowness;
+    private final StopSignal stop;
 
-    /** @param slowness how many times as long as without a stop planting takes, 1 or more */
-    Dispatch(CompiledSeason season, SeasonEstimate estimate, double slowness) {
+    /**
+     * @param slowness how many times as long as without a stop planting takes, 1 or more
+     * @param stop once set, no lists are made
+     */
+    Dispatch(CompiledSeason season, SeasonEstimate estimate, double slowness, StopSignal stop) {
         this.season = season;
         this.estimate = estimate;
         this.slowness = slowness;
+        this.stop = stop;
     }
 
-    FieldLists lists(NextField rule) {
+    Optional<FieldLists> lists(NextField rule) {
         int planters = season.planterCount();
         List<List<Integer>> lists = new ArrayList<>();
         for (int planter = 0; planter < planters; planter++) {
@@ -38,6 +45,9 @@ final class Dispatch {
         int count = left.length;
 
         for (int planter = firstFree(clockS, done); planter != NONE; planter = firstFree(clockS, done)) {
+            if (stop.isSet()) {
+                return Optional.empty();
+            }
             int next = next(rule, planter, at[planter], clockS[planter], left, count);
             if (next == NONE) {
                 done[planter] = true;
@@ -52,7 +62,7 @@ final class Dispatch {
                     + estimate.plantS(planter, field) * slowness;
             at[planter] = field;
         }
-        return new FieldLists(lists);
+        return Optional.of(new FieldLists(lists));
     }
 
     private static int firstFree(double[] clockS, boolean[] done) {

@@ -5,10 +5,13 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Lists to begin the search with: of those that several rules make, the ones with the best score. */
 public final class FirstLists {
@@ -23,11 +26,23 @@ public final class FirstLists {
 
     /** The best of all rules by the score of the timeline, {@link #byHand} among them. */
     public static FieldLists best(CompiledSeason season) {
+        return best(season, StopSignal.untilTold());
+    }
+
+    /** @param stop once set, no more rules are tried; {@link #byHand} always is */
+    public static FieldLists best(CompiledSeason season, StopSignal stop) {
         SeasonEstimate estimate = new SeasonEstimate(season);
-        return all(season, estimate).parallelStream()
-                .map(Supplier::get)
+        FieldLists byHand = byHand(season);
+        List<FieldLists> lists = Stream.concat(
+                        Stream.of(byHand),
+                        others(season, estimate, stop).parallelStream()
+                                .map(Supplier::get)
+                                .flatMap(Optional::stream))
                 .distinct()
-                .map(lists -> Scored.of(season, lists))
+                .toList();
+        return lists.parallelStream()
+                .filter(one -> one == byHand || !stop.isSet())
+                .map(one -> Scored.of(season, one))
                 .max(Comparator.comparing(Scored::score))
                 .orElseThrow()
                 .lists();
@@ -39,24 +54,30 @@ public final class FirstLists {
      */
     public static FieldLists byHand(CompiledSeason season) {
         SeasonEstimate estimate = new SeasonEstimate(season);
-        return new Dispatch(season, estimate, SLOWNESS[0]).lists(new ClosingSoon(estimate, 0));
+        return new Dispatch(season, estimate, SLOWNESS[0], StopSignal.untilTold())
+                .lists(new ClosingSoon(estimate, 0))
+                .orElseThrow();
     }
 
-    private static List<Supplier<FieldLists>> all(CompiledSeason season, SeasonEstimate estimate) {
-        List<Supplier<FieldLists>> all = new ArrayList<>();
+    /** All rules but that of {@link #byHand}. */
+    private static List<Supplier<Optional<FieldLists>>> others(
+            CompiledSeason season, SeasonEstimate estimate, StopSignal stop) {
+        List<Supplier<Optional<FieldLists>>> others = new ArrayList<>();
         for (double slowness : SLOWNESS) {
-            Dispatch dispatch = new Dispatch(season, estimate, slowness);
-            all.add(() -> dispatch.lists(new ClosingSoon(estimate, 0)));
+            Dispatch dispatch = new Dispatch(season, estimate, slowness, stop);
+            if (slowness != SLOWNESS[0]) {
+                others.add(() -> dispatch.lists(new ClosingSoon(estimate, 0)));
+            }
             for (double days : DAYS_OF_SLACK) {
-                all.add(() -> dispatch.lists(new ClosingSoon(estimate, days)));
+                others.add(() -> dispatch.lists(new ClosingSoon(estimate, days)));
             }
             for (double lookAhead : LOOK_AHEAD) {
                 for (double dislike : DISLIKE_OF_ROADS) {
-                    all.add(() -> dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
+                    others.add(() -> dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
                 }
             }
         }
-        return all;
+        return others;
     }
 
     private record Scored(FieldLists lists, HardMediumSoftLongScore score) {

@@ -1,13 +1,17 @@
 package freshfurrow.solver.construction;
 
+import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Lists to go on with in a season that is under way: those that were followed, without what is done. */
@@ -21,8 +25,13 @@ public final class FollowedLists {
      * @param followed as for {@link #left}
      */
     public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed) {
-        FieldLists left = left(season, followed);
-        FieldLists quick = FirstLists.best(season);
+        return orBetter(season, followed, StopSignal.untilTold());
+    }
+
+    /** @param stop once set, fields that stand in no list stay in none, and fewer of the first lists are tried */
+    public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
+        FieldLists left = left(season, followed, stop);
+        FieldLists quick = FirstLists.best(season, stop);
         ListPlayer player = new ListPlayer(season);
         return player.score(quick).compareTo(player.score(left)) > 0 ? quick : left;
     }
@@ -33,40 +42,59 @@ public final class FollowedLists {
      * @param followed ids of fields for each planter, in the season's order
      */
     public static FieldLists left(CompiledSeason season, List<List<String>> followed) {
-        List<String> ids = season.season().fields().stream().map(Field::id).toList();
+        return left(season, followed, StopSignal.untilTold());
+    }
+
+    /** @param stop once set, fields that stand in no list stay in none */
+    public static FieldLists left(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
+        List<Field> fields = season.season().fields();
+        Map<String, Integer> indices = new HashMap<>();
+        for (int field = 0; field < fields.size(); field++) {
+            indices.put(fields.get(field).id(), field);
+        }
         Set<Integer> missing = new HashSet<>();
-        for (int field = 0; field < ids.size(); field++) {
+        for (int field = 0; field < fields.size(); field++) {
             missing.add(field);
         }
         List<List<Integer>> lists = new ArrayList<>();
         for (int p = 0; p < season.planterCount(); p++) {
             int planter = p;
             List<Integer> list = followed.get(p).stream()
-                    .map(ids::indexOf)
-                    .filter(field -> field >= 0 && season.allows(planter, field))
+                    .flatMap(id -> Optional.ofNullable(indices.get(id)).stream())
+                    .filter(field -> season.allows(planter, field))
                     .toList();
-            missing.removeAll(list);
+            list.forEach(missing::remove);
             lists.add(list);
         }
         FieldLists all = new FieldLists(lists);
         ListPlayer player = new ListPlayer(season);
         for (int field : missing.stream().sorted().toList()) {
+            if (stop.isSet()) {
+                break;
+            }
             all = withField(season, player, all, field);
         }
         return all;
     }
 
     private static FieldLists withField(CompiledSeason season, ListPlayer player, FieldLists lists, int field) {
-        List<FieldLists> choices = new ArrayList<>(List.of(lists));
+        FieldLists best = lists;
+        HardMediumSoftLongScore bestScore = player.scoreFromChange(lists);
+        player.stepTaken(Long.MAX_VALUE);
         for (int p = 0; p < season.planterCount(); p++) {
             if (season.allows(p, field)) {
                 List<List<Integer>> longer = new ArrayList<>(lists.byPlanter());
                 List<Integer> list = new ArrayList<>(longer.get(p));
                 list.add(field);
                 longer.set(p, list);
-                choices.add(new FieldLists(longer));
+                FieldLists choice = new FieldLists(longer);
+                HardMediumSoftLongScore score = player.scoreFromChange(choice);
+                if (score.compareTo(bestScore) > 0) {
+                    best = choice;
+                    bestScore = score;
+                }
             }
         }
-        return choices.stream().max(Comparator.comparing(player::score)).orElse(lists);
+        return best;
     }
 }

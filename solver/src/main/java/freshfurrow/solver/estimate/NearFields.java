@@ -3,13 +3,15 @@ package freshfurrow.solver.estimate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * For each field a few others that may well stand beside it in a list, in several kinds of nearness: by road; by window; by recipe,
  * as a load serves no other; by drainage, as such fields are dry on the same day after rain. Of those that are equally near in kind
- * the nearest by road come first. A kind that tells no field of the season from another is left out.
+ * the nearest by road come first. A kind that tells no field of the season from another is left out. For use by any threads.
  */
 public final class NearFields {
     private static final int PER_KIND = 12;
@@ -18,13 +20,13 @@ public final class NearFields {
     /** So much road that a field of another kind is near only when there are too few of the same. */
     private static final int METRES_TO_ANOTHER_KIND = 1_000_000;
 
-    /** By kind and field. */
-    private final List<int[][]> kinds = new ArrayList<>();
+    private final int fields;
+    private final List<Kind> kinds = new ArrayList<>();
 
     public NearFields(SeasonEstimate season) {
-        int fields = season.fieldCount();
-        kinds.add(near(fields, season::metres));
-        kinds.add(near(fields, (here, other) -> season.metres(here, other) + daysApart(season, here, other)));
+        fields = season.fieldCount();
+        kinds.add(new Kind(fields, season::metres));
+        kinds.add(new Kind(fields, (here, other) -> season.metres(here, other) + daysApart(season, here, other)));
         addKind(season, season::recipe);
         addKind(season, season::drainage);
     }
@@ -36,14 +38,19 @@ public final class NearFields {
 
     /** Near in one of the kinds, the nearest first; empty only when there is no other field. */
     public int[] near(int kind, int field) {
-        return kinds.get(kind)[field];
+        Kind near = kinds.get(kind);
+        int[] known = near.known().get(field);
+        if (known == null) {
+            known = nearest(field, near.distance());
+            near.known().set(field, known);
+        }
+        return known;
     }
 
     private void addKind(SeasonEstimate season, IntFunction<Object> kindOf) {
-        int fields = season.fieldCount();
         List<Object> kind = IntStream.range(0, fields).mapToObj(kindOf).toList();
         if (kind.stream().distinct().count() > 1) {
-            kinds.add(near(
+            kinds.add(new Kind(
                     fields,
                     (here, other) -> season.metres(here, other)
                             + daysApart(season, here, other) / 4
@@ -58,15 +65,7 @@ public final class NearFields {
         return days * METRES_PER_DAY_APART;
     }
 
-    private static int[][] near(int fields, Distance distance) {
-        int[][] near = new int[fields][];
-        for (int field = 0; field < fields; field++) {
-            near[field] = nearest(fields, field, distance);
-        }
-        return near;
-    }
-
-    private static int[] nearest(int fields, int here, Distance distance) {
+    private int[] nearest(int here, Distance distance) {
         long[] nearest = new long[Math.min(PER_KIND, fields - 1)];
         int count = 0;
         for (int other = 0; other < fields; other++) {
@@ -83,6 +82,17 @@ public final class NearFields {
             }
         }
         return Arrays.stream(nearest).mapToInt(packed -> (int) packed).toArray();
+    }
+
+    /**
+     * A kind of nearness.
+     *
+     * @param known what has been asked for, by field: which others are near takes a look at all, and searches ask of few fields at first
+     */
+    private record Kind(Distance distance, AtomicReferenceArray<int @Nullable []> known) {
+        Kind(int fields, Distance distance) {
+            this(distance, new AtomicReferenceArray<>(fields));
+        }
     }
 
     @FunctionalInterface

@@ -5,6 +5,7 @@ import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -15,7 +16,8 @@ import java.util.function.Supplier;
 /**
  * Which resource keeps a plan from being in time, and which keeps its planters waiting. From the plan's lists a short search goes
  * out once for each resource, with that one made free and all others as they are; and once with nothing free, so that what any
- * search would gain is not put down to a resource. All have the same number of moves and the same luck.
+ * search would gain is not put down to a resource. All have the same number of moves and the same luck,
+ * and, where a time is set, about the same time at the most.
  *
  * <p>What a share tells is evidence, not proof: a longer search may gain more. Shares of several resources overlap and need not
  * add up to one. Where two resources hold the season back together, freeing either may change nothing. In a queue of shared
@@ -34,11 +36,12 @@ public final class SeasonLimits {
     /**
      * Limits of plans of a season.
      *
-     * @param threads 1 or more; what is found does not depend on it
+     * @param threads 1 or more; what is found does not depend on it, but by the clock
+     * @param stop ends the searches
      */
-    public SeasonLimits(CompiledSeason season, long seed, int threads) {
+    public SeasonLimits(CompiledSeason season, long seed, int threads, StopSignal stop) {
         this.season = season;
-        searches = new ShortSearches(seed, threads);
+        searches = new ShortSearches(seed, threads, stop);
     }
 
     /** Moves for each short search, 0 or more, when the plan's own search tried so many. */
@@ -48,7 +51,7 @@ public final class SeasonLimits {
 
     /**
      * What each resource takes from the plan, in the order planter, rig, hose, waterLimit, compost, weather, windows. Blocks
-     * until all searches have ended, or empty soon after {@link #stop}. Nothing is searched where nothing is late, left or
+     * until all searches have ended; empty when the signal was set before all had begun. Nothing is searched where nothing is late, left or
      * waited for.
      *
      * @param plan a plan of that season as the timeline plays it out
@@ -66,11 +69,6 @@ public final class SeasonLimits {
                 .toList();
         return searches.from(lists, seasons(), moves)
                 .map(found -> limits(found.get(0), found.subList(1, found.size())));
-    }
-
-    /** Ends this soon; from any thread, at any time. */
-    public void stop() {
-        searches.stop();
     }
 
     /** The season with nothing free, and with each resource. */

@@ -14,7 +14,6 @@ import freshfurrow.solver.search.SearchLimits;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
 
 /**
  * A plan that springs are lived by. It is searched for without the bounds and the progress that a plan to be shown comes with.
@@ -51,7 +50,7 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
      * @param threads 1 or more; the same steps and seed give the same plan on any number
      */
     SpringPlan improved(long steps, long seed, int threads) {
-        SearchLimits limits = new SearchLimits(OptionalLong.empty(), OptionalLong.of(steps));
+        SearchLimits limits = SearchLimits.moves(steps);
         return new SpringPlan(season, new Search(season, seed, threads).improve(fields(), limits, better -> {}));
     }
 

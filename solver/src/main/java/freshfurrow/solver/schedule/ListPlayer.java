@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSo
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import java.util.List;
+import java.util.Optional;
 
 /** Plays lists out on one reused timeline. Not for use by several threads. */
 public final class ListPlayer implements ListScorer {
@@ -85,6 +86,28 @@ public final class ListPlayer implements ListScorer {
 
     /** The timeline after playing out the lists; valid until the next call. */
     public Timeline play(FieldLists fields) {
+        take(fields);
+        timeline.run(lists, sizes);
+        return timeline;
+    }
+
+    /** The score of the lists, played out from where they begin to differ from those of the last step. */
+    public HardMediumSoftLongScore scoreFromChange(FieldLists fields) {
+        take(fields);
+        timeline.rerun(lists, sizes, Long.MIN_VALUE);
+        return scoring.of(timeline);
+    }
+
+    /**
+     * The timeline after playing out the lists from where they begin to differ from those of the last step; empty as soon as more fields
+     * than that are moved from where they were promised to be.
+     */
+    public Optional<Timeline> playFromChange(FieldLists fields, int mostMoved) {
+        take(fields);
+        return timeline.rerunUnlessMoved(lists, sizes, mostMoved) ? Optional.of(timeline) : Optional.empty();
+    }
+
+    private void take(FieldLists fields) {
         for (int planter = 0; planter < sizes.length; planter++) {
             List<Integer> list = fields.of(planter);
             for (int i = 0; i < list.size(); i++) {
@@ -92,8 +115,6 @@ public final class ListPlayer implements ListScorer {
             }
             sizes[planter] = list.size();
         }
-        timeline.run(lists, sizes);
-        return timeline;
     }
 
     @Override

@@ -15,8 +15,8 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.function.BiConsumer;
-import org.jspecify.annotations.Nullable;
 
 /** One annealing after another: for one thread, but for {@link #stop}. */
 final class Annealing {
@@ -27,21 +27,23 @@ final class Annealing {
     private final NearFields near;
     private final EnvironmentMode mode;
     private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
+    private final StopSignal stop;
     private long movesTried;
-    private volatile boolean stopped;
-    private volatile @Nullable Solver<Schedule> solver;
 
     /**
+     * @param stop ends a run soon
      * @param onBetter told of better lists and their score
      */
     Annealing(
             SeasonEstimate estimate,
             NearFields near,
             EnvironmentMode mode,
+            StopSignal stop,
             BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter) {
         this.estimate = estimate;
         this.near = near;
         this.mode = mode;
+        this.stop = stop;
         this.onBetter = onBetter;
     }
 
@@ -58,24 +60,16 @@ final class Annealing {
         annealing.addEventListener(event -> onBetter.accept(
                 event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
         annealing.addPhaseLifecycleListener(new Listener(annealing, scorer, heat.mediumScore()));
-        solver = annealing;
-        Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
-        movesTried += annealing.getMoveEvaluationCount();
-        return found;
+        try (StopSignal.Listening listening = stop.whenTold(annealing::terminateEarly)) {
+            Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
+            movesTried += annealing.getMoveEvaluationCount();
+            return found;
+        }
     }
 
     /** Moves tried in all runs that have ended. */
     long movesTried() {
         return movesTried;
-    }
-
-    /** Ends this run soon and any other at once; from any thread. */
-    void stop() {
-        stopped = true;
-        Solver<Schedule> current = solver;
-        if (current != null) {
-            current.terminateEarly();
-        }
     }
 
     private final class Listener extends PhaseLifecycleListenerAdapter<Schedule> {
@@ -92,7 +86,7 @@ final class Annealing {
         /** A solver forgets that it was told to end before it began. */
         @Override
         public void solvingStarted(SolverScope<Schedule> solverScope) {
-            if (stopped) {
+            if (stop.isSet()) {
                 starting.terminateEarly();
             }
         }

@@ -11,6 +11,7 @@ import freshfurrow.solver.estimate.Stops;
 import freshfurrow.solver.schedule.EstimatedLists;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.Schedule;
+import freshfurrow.solver.stop.StopSignal;
 import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,8 +43,6 @@ final class EstimatedSearch {
     private final long seed;
     private final int tracks;
     private final BiConsumer<FieldLists, HardMediumSoftLongScore> onBetter;
-    private volatile List<Annealing> running = List.of();
-    private volatile boolean stopped;
 
     /**
      * @param tracks annealings in a pass
@@ -70,15 +69,15 @@ final class EstimatedSearch {
         Played found = playOut(start, stops);
         @Nullable Played annealed = null;
         int inVain = 0;
-        for (int pass = 0; pass < MOST_PASSES && inVain < PASSES_IN_VAIN && !stopped; pass++) {
+        for (int pass = 0; pass < MOST_PASSES && inVain < PASSES_IN_VAIN; pass++) {
             Optional<TerminationConfig> end =
                     limits.end(Math.min(MOVES_PER_FIELD * season.fieldCount(), limits.movesLeft(0)));
             if (end.isEmpty()) {
                 break;
             }
             inVain++;
-            for (Schedule ended :
-                    workers.each(pass(found, stops, seed + (long) pass * tracks, end.get()), Supplier::get)) {
+            for (Schedule ended : workers.each(
+                    pass(found, stops, seed + (long) pass * tracks, end.get(), limits.stop()), Supplier::get)) {
                 Played next = playOut(ended.fields(), stops);
                 if (annealed == null || next.isBetterThan(annealed)) {
                     annealed = next;
@@ -104,30 +103,19 @@ final class EstimatedSearch {
         }
     }
 
-    /** Ends the search soon; from any thread. */
-    void stop() {
-        stopped = true;
-        running.forEach(Annealing::stop);
-    }
-
-    private List<Supplier<Schedule>> pass(Played best, Stops stops, long firstSeed, TerminationConfig end) {
+    private List<Supplier<Schedule>> pass(
+            Played best, Stops stops, long firstSeed, TerminationConfig end, StopSignal stop) {
         FieldLists from = best.lists();
         boolean nothingLate = best.score().mediumScore() == 0;
         HardMediumSoftLongScore heat =
-                Temperature.of(new EstimatedLists(season, estimate, stops), near, from, firstSeed);
-        List<Annealing> annealings = new ArrayList<>();
+                Temperature.of(new EstimatedLists(season, estimate, stops), near, from, firstSeed, stop);
         List<Supplier<Schedule>> runs = new ArrayList<>();
         for (int track = 0; track < tracks; track++) {
-            Annealing annealing = new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {});
+            Annealing annealing = new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, stop, (lists, score) -> {});
             EstimatedLists scorer = new EstimatedLists(
                     season, estimate, stops, nothingLate && track % 2 == 1 ? TIMES_MORE_PER_FILL : 0);
             long trackSeed = firstSeed + track;
-            annealings.add(annealing);
             runs.add(() -> annealing.run(scorer, from, trackSeed, heat, end));
-        }
-        running = annealings;
-        if (stopped) {
-            stop();
         }
         return runs;
     }

@@ -14,13 +14,13 @@ import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.Scoring;
 import freshfurrow.solver.schedule.ScreenedLists;
+import freshfurrow.solver.stop.StopSignal;
 import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Makes lists better: first by an estimate of what they come to, then by annealing on the timeline, round after round, each twice as
@@ -61,8 +61,6 @@ public final class Search {
     private final int threads;
     private final EnvironmentMode mode;
     private volatile List<Annealing> tracks = List.of();
-    private volatile @Nullable EstimatedSearch byEstimate;
-    private volatile boolean stopped;
 
     /**
      * A search by the goals of the season.
@@ -91,29 +89,31 @@ public final class Search {
     }
 
     /**
-     * The best lists found, {@code start} when none are better; blocks until a limit or {@link #stop}.
+     * The best lists found, {@code start} when none are better; blocks until a limit.
      *
      * @param onBetter told of better lists, on a thread of the search
      */
     public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
+        if (limits.reached(0)) {
+            return start;
+        }
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
         FieldLists best = start;
         ListPlayer player = new ListPlayer(season, scoring);
         HardMediumSoftLongScore bestScore = player.score(start);
         BestSoFar told = new BestSoFar(bestScore, onBetter);
-        tracks = tracks(estimate, near, told);
+        tracks = tracks(estimate, near, limits.stop(), told);
         EstimatedSearch estimated = new EstimatedSearch(season, estimate, near, seed, TRACKS, told::offer);
-        byEstimate = estimated;
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
         try (Workers workers = new Workers(Math.min(threads, TRACKS), "search")) {
-            if (!stopped && scoring.equals(Scoring.BY_GOALS)) {
+            if (scoring.equals(Scoring.BY_GOALS)) {
                 // the estimate knows of nothing else
                 best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
                 bestScore = player.score(best);
             }
-            for (int round = 0; inVain < ROUNDS_IN_VAIN && !stopped && !limits.reached(movesTried()); round++) {
+            for (int round = 0; inVain < ROUNDS_IN_VAIN && !limits.reached(movesTried()); round++) {
                 List<Supplier<Schedule>> annealings = round(round, best, estimate, near, roundMoves, limits);
                 if (annealings.isEmpty()) {
                     break;
@@ -137,20 +137,10 @@ public final class Search {
         return tracks.stream().mapToLong(Annealing::movesTried).sum();
     }
 
-    /** Ends the search soon; from any thread. */
-    public void stop() {
-        stopped = true;
-        EstimatedSearch estimated = byEstimate;
-        if (estimated != null) {
-            estimated.stop();
-        }
-        tracks.forEach(Annealing::stop);
-    }
-
-    private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, BestSoFar best) {
+    private List<Annealing> tracks(SeasonEstimate estimate, NearFields near, StopSignal stop, BestSoFar best) {
         List<Annealing> made = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
-            made.add(new Annealing(estimate, near, mode, best::offer));
+            made.add(new Annealing(estimate, near, mode, stop, best::offer));
         }
         return made;
     }
@@ -163,7 +153,7 @@ public final class Search {
             long roundMoves,
             SearchLimits limits) {
         long firstSeed = seed + (long) round * TRACKS;
-        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, from, firstSeed)
+        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, from, firstSeed, limits.stop())
                 .multiply(Math.max(LEAST_HEAT, Math.pow(COOLER, round)));
         Supplier<ListScorer> scorers = scorers(from, estimate, heat.multiply(PLAYED_OUT_TO));
         long left = limits.movesLeft(movesTried());

@@ -1,36 +1,32 @@
 package freshfurrow.solver.search;
 
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /**
- * When a search ends at the latest. One of the two has to be there.
+ * When a search ends at the latest.
  *
- * @param deadlineNs by the clock, a reading of {@link System#nanoTime}
+ * @param stop once set, with the best so far; by the clock, or from without
  * @param moves number of moves to try: the same result on every run
  */
-public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
-    public SearchLimits {
-        if (deadlineNs.isEmpty() && moves.isEmpty()) {
-            throw new IllegalArgumentException("a search needs a limit");
-        }
+public record SearchLimits(StopSignal stop, OptionalLong moves) {
+    /** A search of so many moves, 0 or more. */
+    public static SearchLimits moves(long moves) {
+        return new SearchLimits(StopSignal.untilTold(), OptionalLong.of(moves));
     }
 
-    /** Limits of a search that began at a reading of {@link System#nanoTime}. */
-    public static SearchLimits from(long startNs, Optional<Duration> time, OptionalLong moves) {
+    /** A search for so long from now on. */
+    public static SearchLimits time(Duration time) {
         return new SearchLimits(
-                time.map(limit -> OptionalLong.of(startNs + limit.toNanos())).orElse(OptionalLong.empty()), moves);
+                StopSignal.untilTold().noLaterThan(System.nanoTime() + time.toNanos()), OptionalLong.empty());
     }
 
     /** The same, but with only a part of the time that is left by the clock. */
     SearchLimits share(double part) {
-        if (deadlineNs.isEmpty()) {
-            return this;
-        }
-        long now = System.nanoTime();
-        return new SearchLimits(OptionalLong.of(now + (long) (part * (deadlineNs.getAsLong() - now))), moves);
+        return new SearchLimits(stop.within(part), moves);
     }
 
     /** Moves that may still be tried, 0 or more, when so many have been. */
@@ -45,17 +41,11 @@ public record SearchLimits(OptionalLong deadlineNs, OptionalLong moves) {
 
     /** The end of an annealing after so many moves, or earlier by the clock; empty when it need not begin. */
     Optional<TerminationConfig> end(long mostMoves) {
-        if (mostMoves <= 0) {
+        if (mostMoves <= 0 || stop.isSet()) {
             return Optional.empty();
         }
         TerminationConfig end = new TerminationConfig().withMoveCountLimit(mostMoves);
-        if (deadlineNs.isPresent()) {
-            long leftMs = (deadlineNs.getAsLong() - System.nanoTime()) / 1_000_000;
-            if (leftMs <= 0) {
-                return Optional.empty();
-            }
-            end.withMillisecondsSpentLimit(leftMs);
-        }
+        stop.left().ifPresent(left -> end.withMillisecondsSpentLimit(Math.max(1, left.toMillis())));
         return Optional.of(end);
     }
 }

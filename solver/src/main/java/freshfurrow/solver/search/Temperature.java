@@ -4,6 +4,7 @@ import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSo
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListScorer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -24,13 +25,18 @@ final class Temperature {
 
     private Temperature() {}
 
-    /** A score of 0 on the hard level, and at least 1 on the others. */
-    static HardMediumSoftLongScore of(ListScorer scorer, NearFields near, FieldLists lists, long seed) {
+    /**
+     * A score of 0 on the hard level, and at least 1 on the others.
+     *
+     * @param stop once set, fewer moves are sampled
+     */
+    static HardMediumSoftLongScore of(
+            ListScorer scorer, NearFields near, FieldLists lists, long seed, StopSignal stop) {
         HardMediumSoftLongScore before = scorer.score(lists);
         Random random = new Random(seed);
         List<Long> medium = new ArrayList<>();
         List<Long> soft = new ArrayList<>();
-        for (int sample = 0; sample < SAMPLES; sample++) {
+        for (int sample = 0; sample < SAMPLES && !stop.isSet(); sample++) {
             HardMediumSoftLongScore worsening = before.subtract(scorer.score(moved(lists, near, random)));
             medium.add(worsening.mediumScore());
             soft.add(worsening.softScore());

@@ -5,8 +5,7 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
-import java.time.Duration;
-import java.util.Optional;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -27,7 +26,6 @@ public final class SteadySearch {
     private final int promises;
     private final Search free;
     private volatile @Nullable Search steady;
-    private volatile boolean stopped;
 
     /** @param threads 1 or more; what is found by a number of moves does not depend on it */
     public SteadySearch(CompiledSeason season, long seed, int threads) {
@@ -41,52 +39,33 @@ public final class SteadySearch {
     }
 
     /**
-     * The best lists found; blocks until a limit or {@link #stop}.
+     * The best lists found; blocks until a limit.
      *
-     * @param startNs when planning began, a reading of {@link System#nanoTime}
-     * @param time from then on, both parts together
-     * @param moves to try, both parts together
+     * @param limits of both parts together
      * @param onBetter told of better lists, on a thread of the search
      */
-    public FieldLists improve(
-            FieldLists start,
-            long startNs,
-            Optional<Duration> time,
-            OptionalLong moves,
-            Consumer<FieldLists> onBetter) {
+    public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
         if (promises == 0) {
-            return free.improve(start, SearchLimits.from(startNs, time, moves), onBetter);
+            return free.improve(start, limits, onBetter);
         }
+        OptionalLong moves = limits.moves();
         OptionalLong freeMoves =
                 moves.isPresent() ? OptionalLong.of(Math.round(moves.getAsLong() * FREE_SHARE)) : moves;
-        Optional<Duration> freeTime = time.map(limit -> Duration.ofNanos(Math.round(limit.toNanos() * FREE_SHARE)));
-        FieldLists found = free.improve(start, SearchLimits.from(startNs, freeTime, freeMoves), onBetter);
+        StopSignal stop = limits.stop();
+        FieldLists found = free.improve(start, new SearchLimits(stop.within(FREE_SHARE), freeMoves), onBetter);
         SteadyScoring scoring = SteadyScoring.besides(
                 new ListPlayer(season).play(found), promises, season.season().goals());
-        FieldLists kept = new KeptPromises(season, scoring).in(found);
+        FieldLists kept = new KeptPromises(season, scoring, stop).in(found);
         onBetter.accept(kept);
         OptionalLong rest = moves.isPresent() ? OptionalLong.of(moves.getAsLong() - freeMoves.getAsLong()) : moves;
         Search second = new Search(season, scoring, seed, threads);
         steady = second;
-        if (stopped) {
-            second.stop();
-        }
-        return second.improve(kept, SearchLimits.from(startNs, time, rest), onBetter);
+        return second.improve(kept, new SearchLimits(stop, rest), onBetter);
     }
 
     /** Moves tried so far, in rounds that have ended. */
     public long movesTried() {
         Search second = steady;
         return free.movesTried() + (second == null ? 0 : second.movesTried());
-    }
-
-    /** Ends the search soon; from any thread. */
-    public void stop() {
-        stopped = true;
-        free.stop();
-        Search second = steady;
-        if (second != null) {
-            second.stop();
-        }
     }
 }

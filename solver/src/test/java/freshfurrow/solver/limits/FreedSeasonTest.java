@@ -14,6 +14,7 @@ import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
@@ -41,7 +42,7 @@ class FreedSeasonTest {
         CompiledSeason compiled = CompiledSeason.of(dry);
         Plan plan = record(compiled, lists(compiled));
 
-        Plan.Limit weather = new SeasonLimits(compiled, 1, 1)
+        Plan.Limit weather = new SeasonLimits(compiled, 1, 1, StopSignal.untilTold())
                 .of(plan, 0).orElseThrow().stream()
                         .filter(limit -> limit.resource() == Resource.WEATHER)
                         .findFirst()

@@ -22,6 +22,7 @@ import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -113,7 +114,7 @@ final class HeldBackSeason {
         Plan plan = PlanRecorder.record(
                 season, byPlanter, new Plan.SeasonSource("Held", "s.yaml", "0".repeat(64), DisplayUnits.METRIC));
         Map<Resource, Plan.Limit> limits = new EnumMap<>(Resource.class);
-        new SeasonLimits(season, 1, 1)
+        new SeasonLimits(season, 1, 1, StopSignal.untilTold())
                 .of(plan, moves)
                 .orElseThrow()
                 .forEach(limit -> limits.put(limit.resource(), limit));

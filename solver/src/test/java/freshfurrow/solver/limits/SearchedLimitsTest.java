@@ -14,9 +14,9 @@ import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
+import freshfurrow.solver.stop.StopSignal;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import net.jqwik.api.ForAll;
@@ -33,8 +33,9 @@ class SearchedLimitsTest {
         CompiledSeason spring = CompiledSeason.of(read(Path.of("..", "scenarios", "spring")));
         FieldLists found = new Search(spring, 1, 2).improve(FirstLists.best(spring), moves(20_000), better -> {});
 
-        List<Plan.Limit> limits =
-                new SeasonLimits(spring, 1, 2).of(record(spring, found), 2_500).orElseThrow();
+        List<Plan.Limit> limits = new SeasonLimits(spring, 1, 2, StopSignal.untilTold())
+                .of(record(spring, found), 2_500)
+                .orElseThrow();
 
         double compost = shareOfLate(limits, Resource.COMPOST);
         assertThat(compost).isGreaterThan(0.9);
@@ -49,15 +50,17 @@ class SearchedLimitsTest {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(15, 2, seed));
         Plan plan = record(season, FirstLists.best(season));
 
-        List<Plan.Limit> limits =
-                new SeasonLimits(season, seed, 1).of(plan, 100).orElseThrow();
+        List<Plan.Limit> limits = new SeasonLimits(season, seed, 1, StopSignal.untilTold())
+                .of(plan, 100)
+                .orElseThrow();
 
         assertThat(limits).extracting(Plan.Limit::resource).containsExactly(Resource.values());
         assertThat(limits).allSatisfy(limit -> {
             assertThat(limit.shareOfLate()).isBetween(0.0, 1.0);
             assertThat(limit.shareOfWait()).isBetween(0.0, 1.0);
         });
-        assertThat(new SeasonLimits(season, seed, 2).of(plan, 100)).contains(limits);
+        assertThat(new SeasonLimits(season, seed, 2, StopSignal.untilTold()).of(plan, 100))
+                .contains(limits);
     }
 
     @Test
@@ -65,12 +68,13 @@ class SearchedLimitsTest {
     void aStopEndsTheSearchesWithoutResult() throws Exception {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(15, 2, 1));
         Plan plan = record(season, FirstLists.best(season));
-        SeasonLimits limits = new SeasonLimits(season, 1, 2);
+        StopSignal stop = StopSignal.untilTold();
+        SeasonLimits limits = new SeasonLimits(season, 1, 2, stop);
 
         CompletableFuture<Boolean> ended = CompletableFuture.supplyAsync(
                 () -> limits.of(plan, 1_000_000_000_000L).isEmpty());
         TimeUnit.MILLISECONDS.sleep(300);
-        limits.stop();
+        stop.set();
 
         assertThat(ended.get()).isTrue();
         assertThat(limits.of(plan, 1)).as("stopped before it began").isEmpty();
@@ -84,7 +88,7 @@ class SearchedLimitsTest {
     }
 
     private static SearchLimits moves(long moves) {
-        return new SearchLimits(OptionalLong.empty(), OptionalLong.of(moves));
+        return SearchLimits.moves(moves);
     }
 
     private static double shareOfLate(List<Plan.Limit> limits, Resource resource) {

@@ -17,6 +17,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.ScreenedLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,7 +66,11 @@ class AnnealingTest {
             CompiledSeason season, ListScorer scorer, EnvironmentMode mode, long moves, List<Better> better) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         Annealing annealing = new Annealing(
-                estimate, new NearFields(estimate), mode, (lists, score) -> better.add(new Better(lists, score)));
+                estimate,
+                new NearFields(estimate),
+                mode,
+                StopSignal.untilTold(),
+                (lists, score) -> better.add(new Better(lists, score)));
         Schedule found = annealing.run(
                 scorer, FirstLists.byHand(season), 1, HEAT, new TerminationConfig().withMoveCountLimit(moves));
         return found.fields();

@@ -12,7 +12,6 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,7 @@ class BruteForceTest {
     }
 
     private static Optional<String> missed(long seed) {
-        return missed(seed, () -> new SearchLimits(OptionalLong.empty(), OptionalLong.of(MOVES)));
+        return missed(seed, () -> SearchLimits.moves(MOVES));
     }
 
     /**

@@ -10,8 +10,6 @@ import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.threads.Workers;
-import java.util.Optional;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -54,7 +52,7 @@ class EstimatedSearchTest {
         SeasonEstimate estimate = new SeasonEstimate(season);
         EstimatedSearch search =
                 new EstimatedSearch(season, estimate, new NearFields(estimate), 1, 2, (lists, score) -> {});
-        SearchLimits limits = SearchLimits.from(0, Optional.empty(), OptionalLong.of(moves));
+        SearchLimits limits = SearchLimits.moves(moves);
         try (Workers workers = new Workers(2, "search")) {
             return search.improve(start, limits, workers);
         }

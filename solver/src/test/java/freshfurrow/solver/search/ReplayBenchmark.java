@@ -23,6 +23,7 @@ import freshfurrow.solver.schedule.ListScorer;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.ScreenedLists;
 import freshfurrow.solver.schedule.TimelineScore;
+import freshfurrow.solver.stop.StopSignal;
 import freshfurrow.solver.threads.Workers;
 import java.util.List;
 import java.util.stream.Stream;
@@ -95,9 +96,9 @@ class ReplayBenchmark {
     private static double onTwoThreads(CompiledSeason season, FieldLists start) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
-        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, start, 1);
-        List<Annealing> annealings = Stream.generate(
-                        () -> new Annealing(estimate, near, EnvironmentMode.NO_ASSERT, (lists, score) -> {}))
+        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, start, 1, StopSignal.untilTold());
+        List<Annealing> annealings = Stream.generate(() -> new Annealing(
+                        estimate, near, EnvironmentMode.NO_ASSERT, StopSignal.untilTold(), (lists, score) -> {}))
                 .limit(2)
                 .toList();
         long startNs = System.nanoTime();
@@ -122,7 +123,7 @@ class ReplayBenchmark {
             CompiledSeason season, FieldLists start, ListScorer scorer, boolean fromCheckpoint) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
-        HardMediumSoftLongScore heat = Temperature.of(scorer, near, start, 1);
+        HardMediumSoftLongScore heat = Temperature.of(scorer, near, start, 1, StopSignal.untilTold());
         SolverConfig config = AnnealingConfig.of(
                 1, heat, new TerminationConfig().withMillisecondsSpentLimit(ROUND_MS), EnvironmentMode.NO_ASSERT);
         if (!fromCheckpoint) {

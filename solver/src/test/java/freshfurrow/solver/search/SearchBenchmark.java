@@ -14,8 +14,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -79,8 +77,7 @@ class SearchBenchmark {
     private static Outcome searched(CompiledSeason season, FieldLists first, long seed, int seconds) {
         Search search = new Search(season, seed * 1_000, THREADS);
         long startNs = System.nanoTime();
-        SearchLimits limits =
-                SearchLimits.from(startNs, Optional.of(Duration.ofSeconds(seconds)), OptionalLong.empty());
+        SearchLimits limits = SearchLimits.time(Duration.ofSeconds(seconds));
         FieldLists found = search.improve(first, limits, better -> {});
         return Outcome.of(season, found, search.movesTried() / secondsSince(startNs));
     }

@@ -12,8 +12,6 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.Scoring;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -110,14 +108,13 @@ class SearchTest {
         Duration limit = Duration.ofSeconds(2);
         long startNs = System.nanoTime();
 
-        new Search(season, 1, 1)
-                .improve(start, SearchLimits.from(startNs, Optional.of(limit), OptionalLong.empty()), better -> {});
+        new Search(season, 1, 1).improve(start, SearchLimits.time(limit), better -> {});
 
         assertThat(Duration.ofNanos(System.nanoTime() - startNs))
                 .isLessThan(limit.multipliedBy(5).dividedBy(4));
     }
 
     private static SearchLimits moves(long moves) {
-        return SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(moves));
+        return SearchLimits.moves(moves);
     }
 }

@@ -2,7 +2,6 @@ package freshfurrow.solver.search;
 
 import java.time.Duration;
 import java.util.Optional;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -18,8 +17,7 @@ class SmallSeasonBenchmark {
     void measure() {
         int best = 0;
         for (long seed = 1; seed <= SEASONS; seed++) {
-            Optional<String> missed = BruteForceTest.missed(
-                    seed, () -> SearchLimits.from(System.nanoTime(), Optional.of(TIME), OptionalLong.empty()));
+            Optional<String> missed = BruteForceTest.missed(seed, () -> SearchLimits.time(TIME));
             best += missed.isEmpty() ? 1 : 0;
             missed.ifPresent(System.out::println);
         }

@@ -12,6 +12,7 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -39,12 +40,13 @@ class KeptPromisesTest {
         SteadyScoring allowed =
                 SteadyScoring.besides(player.play(shuffled), season.fields().size(), season.goals());
 
-        FieldLists kept = new KeptPromises(underWay, allowed).in(shuffled);
+        FieldLists kept = new KeptPromises(underWay, allowed, StopSignal.untilTold()).in(shuffled);
 
         assertThat(player.play(kept).movedFields()).isLessThanOrEqualTo(movedBefore);
         assertThat(player.play(kept).medium()).isGreaterThanOrEqualTo(Math.round(mediumBefore * 1.02) - 1);
         assertThat(player.play(first).movedFields()).isZero();
-        assertThat(new KeptPromises(underWay, allowed).in(first)).isEqualTo(first);
+        assertThat(new KeptPromises(underWay, allowed, StopSignal.untilTold()).in(first))
+                .isEqualTo(first);
     }
 
     private static FieldLists shuffled(FieldLists lists, Random random) {

@@ -17,11 +17,10 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +43,7 @@ class SteadySearchTest {
         FieldLists free = new Search(season, 1, 2).improve(told(seed), moves(FREE_MOVES), better -> {});
         SteadyScoring allowed =
                 SteadyScoring.besides(player.play(free), FIELDS, season.season().goals());
-        FieldLists bySingleChanges = new KeptPromises(season, allowed).in(free);
+        FieldLists bySingleChanges = new KeptPromises(season, allowed, StopSignal.untilTold()).in(free);
 
         FieldLists found = steady(season, told(seed));
 
@@ -120,7 +119,7 @@ class SteadySearchTest {
     void movesOfBothPartsAreCounted() {
         SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
 
-        search.improve(told(2), System.nanoTime(), Optional.empty(), OptionalLong.of(1_001), better -> {});
+        search.improve(told(2), moves(1_001), better -> {});
 
         assertThat(search.movesTried()).isEqualTo(1_001);
     }
@@ -129,10 +128,10 @@ class SteadySearchTest {
     @Timeout(20)
     void stopEndsBothParts() {
         SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
-        search.stop();
+        SearchLimits anHour = SearchLimits.time(Duration.ofHours(1));
+        anHour.stop().set();
 
-        search.improve(
-                told(2), System.nanoTime(), Optional.of(Duration.ofHours(1)), OptionalLong.empty(), better -> {});
+        search.improve(told(2), anHour, better -> {});
 
         assertThat(search.movesTried()).isZero();
     }
@@ -163,11 +162,10 @@ class SteadySearchTest {
     }
 
     private static FieldLists steady(CompiledSeason season, FieldLists start) {
-        return new SteadySearch(season, 1, 2)
-                .improve(start, System.nanoTime(), Optional.empty(), OptionalLong.of(MOVES), better -> {});
+        return new SteadySearch(season, 1, 2).improve(start, moves(MOVES), better -> {});
     }
 
     private static SearchLimits moves(long moves) {
-        return SearchLimits.from(System.nanoTime(), Optional.empty(), OptionalLong.of(moves));
+        return SearchLimits.moves(moves);
     }
 }
