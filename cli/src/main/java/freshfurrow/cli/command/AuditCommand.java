@@ -38,7 +38,7 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Reading.Valid read = season.read();
-        Plan planned = PlanArgument.read(plan);
+        Plan planned = PlanArgument.readToAudit(plan);
         Path file = PlanArgument.file(plan);
         Optional<String> other = PlanOrigin.otherThan(read, planned).map(why -> file + " " + why);
         try {

@@ -84,7 +84,7 @@ public final class Freshfurrow implements Runnable {
     }
 
     /** A command line of the command that the first word names, or of all: to set up each takes long enough for a grower to notice. */
-    private static CommandLine commandLine(String... args) {
+    static CommandLine commandLine(String... args) {
         return commandLine(COMMANDS.stream()
                 .filter(command -> args.length > 0 && name(command).equals(args[0]))
                 .findAny()
@@ -115,7 +115,7 @@ public final class Freshfurrow implements Runnable {
     private static int onMistake(ParameterException mistake, String[] args) {
         CommandLine command = mistake.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(mistake.getMessage());
+        Output.print(err, String.valueOf(mistake.getMessage()).lines().toList());
         UnmatchedArgumentException.printSuggestions(mistake, err);
         err.println("See '" + command.getCommandSpec().qualifiedName() + " --help'.");
         err.flush();

@@ -1,8 +1,8 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.model.text.Unseen;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -10,8 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
  * terminal.
  */
 final class Output {
-    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
-
     private Output() {}
 
     /** Whether all that was printed so far reached standard output. */
@@ -28,7 +26,7 @@ final class Output {
     }
 
     static void print(PrintWriter writer, List<String> lines) {
-        lines.forEach(line -> writer.println(CONTROL.matcher(line).replaceAll(" ")));
+        lines.forEach(line -> writer.println(Unseen.marked(line)));
         writer.flush();
     }
 }

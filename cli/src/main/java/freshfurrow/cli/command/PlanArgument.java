@@ -12,13 +12,32 @@ final class PlanArgument {
 
     private PlanArgument() {}
 
+    @FunctionalInterface
+    private interface Reader {
+        Plan read(Path file) throws PlanFileException;
+    }
+
     /**
      * @param plan a plan file, or a folder that holds plan.json
      * @throws Refusal when it cannot be read
      */
     static Plan read(Path plan) {
+        return read(plan, PlanFile::read);
+    }
+
+    /**
+     * A plan of which only the form is right.
+     *
+     * @param plan a plan file, or a folder that holds plan.json
+     * @throws Refusal when it cannot be read
+     */
+    static Plan readToAudit(Path plan) {
+        return read(plan, PlanFile::readToAudit);
+    }
+
+    private static Plan read(Path plan, Reader reader) {
         try {
-            return PlanFile.read(file(plan));
+            return reader.read(file(plan));
         } catch (PlanFileException e) {
             throw new Refusal(String.valueOf(e.getMessage()));
         }

@@ -59,7 +59,7 @@ final class Replanning {
     /** Makes the plan and writes it; returns what to print. */
     List<String> run(PlanningMoment moment, Optional<Path> out, boolean page, boolean force) {
         Season whole = read.season();
-        Season plannedBefore = SeasonOfPlan.whatItWasMadeFor(planFile, before, whole);
+        Season plannedBefore = SeasonOfPlan.checked(planFile, before, whole);
         LocalDateTime now = moment.now();
         before.start().filter(start -> now.isBefore(start.now())).ifPresent(start -> {
             throw new Refusal(planFile + ": it begins at " + start.now() + ", after " + now

@@ -1,9 +1,12 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFileException;
+import freshfurrow.model.plan.PlanOfSeason;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,7 +43,22 @@ final class SeasonOfPlan {
             throw new Refusal(file + ": this is not what " + planFile + " was made from (its checksum is another);"
                     + " plan again, or name that season with --season SEASON, and its variants with --variant FILE");
         }
-        return whatItWasMadeFor(planFile, plan, read.season());
+        return checked(planFile, plan, read.season());
+    }
+
+    /**
+     * What was left of the season when the plan was made, of which the plan names nothing that is not there.
+     *
+     * @throws Refusal when the plan is not of that season
+     */
+    static Season checked(Path planFile, Plan plan, Season whole) {
+        Season left = whatItWasMadeFor(planFile, plan, whole);
+        try {
+            PlanOfSeason.check(planFile, plan, whole, left);
+        } catch (PlanFileException e) {
+            throw new Refusal(String.valueOf(e.getMessage()));
+        }
+        return left;
     }
 
     /**
@@ -57,6 +75,18 @@ final class SeasonOfPlan {
         }
     }
 
+    /** A plan may come from anyone, so that what it names may not lead elsewhere, through a link neither. */
+    private static boolean isInItsFolder(Path file) {
+        try {
+            Path folder = file.getParent();
+            return Files.isRegularFile(file)
+                    && folder != null
+                    && file.toRealPath().startsWith(folder.toRealPath());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     private static Path find(Path planFile, String name) {
         Path folder = planFile.toAbsolutePath().normalize().getParent();
         List<Path> places = Stream.iterate(folder, Objects::nonNull, Path::getParent)
@@ -64,7 +94,7 @@ final class SeasonOfPlan {
                 .map(place -> place.resolve(name))
                 .toList();
         return places.stream()
-                .filter(Files::isRegularFile)
+                .filter(SeasonOfPlan::isInItsFolder)
                 .findFirst()
                 .orElseThrow(() -> new Refusal(planFile + ": its season is not there, neither "
                         + places.stream().map(Path::toString).collect(Collectors.joining(" nor "))

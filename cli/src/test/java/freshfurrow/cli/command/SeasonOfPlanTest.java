@@ -3,10 +3,11 @@ package freshfurrow.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.PlanRecorder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,6 +54,16 @@ final class SeasonOfPlanTest {
     }
 
     @Test
+    void aLinkThatLeadsOutOfItsFolderIsNotFollowed(@TempDir Path elsewhere) throws IOException {
+        Path season = folder.resolve("season.yaml");
+        Files.move(season, elsewhere.resolve("season.yaml"));
+        Files.createSymbolicLink(season, elsewhere.resolve("season.yaml"));
+        assertThatExceptionOfType(Refusal.class)
+                .isThrownBy(() -> seasonOf().read(folder.resolve("plan.json"), planOf()))
+                .withMessageContainingAll("its season is not there", "--season SEASON");
+    }
+
+    @Test
     void aPlanOfAVariantNeedsTheVariant() {
         Path plan = folder.resolve("plan.json");
         Plan varied = planOf(folder.resolve(VARIANT));
@@ -96,24 +107,14 @@ final class SeasonOfPlanTest {
         return CommandLine.Model.CommandSpec.forAnnotatedObject(options);
     }
 
-    /** A plan that names the season in the folder; nothing else of it counts here. */
+    /** A plan of the season in the folder that plants nothing. */
     private Plan planOf(Path... variants) {
         Reading.Valid read = (Reading.Valid) SeasonFiles.read(folder.resolve("season.yaml"), List.of(variants));
-        Plan any = ExamplePlan.plan();
-        return new Plan(
-                new Plan.SeasonSource(
-                        read.season().name(),
-                        read.file(),
-                        read.sha256(),
-                        read.season().units()),
-                any.score(),
-                any.totals(),
-                any.planters(),
-                any.rigs(),
-                any.loads(),
-                any.batches(),
-                any.unserved(),
-                any.bounds(),
-                any.limits());
+        return PlanRecorder.record(
+                CompiledSeason.of(read.season()),
+                read.season().planters().stream()
+                        .map(planter -> List.<String>of())
+                        .toList(),
+                Plan.SeasonSource.of(read.season(), read.file(), read.sha256()));
     }
 }

@@ -1,6 +1,8 @@
 package freshfurrow.model.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.model.text.Unseen;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -20,6 +22,12 @@ import java.util.function.Supplier;
  */
 record JsonPlace(Path file, String path, JsonNode value) {
     private static final int SHOWN = 60;
+    private static final int LONGEST_TEXT = 1_000;
+    private static final int LONGEST_KEY = 100;
+    private static final double LARGEST_FIGURE = 1e11;
+    private static final int LARGEST_COUNT = 10_000_000;
+    private static final int FIRST_YEAR = 2000;
+    private static final int LAST_YEAR = 2100;
 
     /** One value in a place, read. */
     @FunctionalInterface
@@ -83,6 +91,9 @@ record JsonPlace(Path file, String path, JsonNode value) {
         if (!place.value.isIntegralNumber() || !place.value.canConvertToInt()) {
             throw place.unlike("a whole number");
         }
+        if (Math.abs((long) place.value.intValue()) > LARGEST_COUNT) {
+            throw place.unlike("a count of 10,000,000 at most");
+        }
         return place.value.intValue();
     }
 
@@ -114,7 +125,9 @@ record JsonPlace(Path file, String path, JsonNode value) {
     LocalDateTime time(String key) throws PlanFileException {
         JsonPlace place = at(key);
         try {
-            return LocalDateTime.parse(place.asText(), PlanToJson.TIME);
+            LocalDateTime time = LocalDateTime.parse(place.asText(), PlanToJson.TIME);
+            place.requireYear(time.getYear());
+            return time;
         } catch (DateTimeParseException e) {
             throw place.unlike("a local date and time like \"2027-05-20T16:12:00\"");
         }
@@ -123,9 +136,40 @@ record JsonPlace(Path file, String path, JsonNode value) {
     LocalDate date(String key) throws PlanFileException {
         JsonPlace place = at(key);
         try {
-            return LocalDate.parse(place.asText());
+            LocalDate date = LocalDate.parse(place.asText());
+            place.requireYear(date.getYear());
+            return date;
         } catch (DateTimeParseException e) {
             throw place.unlike("a date like \"2027-05-20\"");
+        }
+    }
+
+    private void requireYear(int year) throws PlanFileException {
+        if (year < FIRST_YEAR || year > LAST_YEAR) {
+            throw unlike("a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+        }
+    }
+
+    /** The name of a file, and not a way to some other folder. */
+    String fileName(String key) throws PlanFileException {
+        JsonPlace place = at(key);
+        if (!place.value.isTextual() || !isBareName(place.value.textValue())) {
+            throw place.unlike("the bare name of a file, without a folder");
+        }
+        return place.value.textValue();
+    }
+
+    private static boolean isBareName(String name) {
+        try {
+            Path path = Path.of(name);
+            return !name.isBlank()
+                    && path.getRoot() == null
+                    && path.getNameCount() == 1
+                    && path.toString().equals(name)
+                    && !name.equals(".")
+                    && !name.equals("..");
+        } catch (InvalidPathException e) {
+            return false;
         }
     }
 
@@ -158,6 +202,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
         place.requireObject();
         Map<String, T> all = new LinkedHashMap<>();
         for (Map.Entry<String, JsonNode> entry : place.value.properties()) {
+            place.requireReadable(entry.getKey(), LONGEST_KEY);
             all.put(entry.getKey(), reader.read(place.at(entry.getKey())));
         }
         return all;
@@ -167,12 +212,25 @@ record JsonPlace(Path file, String path, JsonNode value) {
         if (!value.isTextual()) {
             throw unlike("text");
         }
+        requireReadable(value.textValue(), LONGEST_TEXT);
         return value.textValue();
+    }
+
+    private void requireReadable(String text, int longest) throws PlanFileException {
+        if (text.length() > longest) {
+            throw wrong("'" + shown(text) + "' is longer than " + longest + " letters");
+        }
+        if (Unseen.isIn(text)) {
+            throw wrong("'" + shown(text) + "' holds a character that cannot be seen");
+        }
     }
 
     double asNumber() throws PlanFileException {
         if (!value.isNumber() || !Double.isFinite(value.doubleValue())) {
             throw unlike("a number");
+        }
+        if (Math.abs(value.doubleValue()) > LARGEST_FIGURE) {
+            throw unlike("a number of 100,000,000,000 at most");
         }
         return value.doubleValue();
     }

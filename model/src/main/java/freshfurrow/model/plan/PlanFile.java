@@ -11,13 +11,28 @@ public final class PlanFile {
     private PlanFile() {}
 
     /**
-     * Reads a plan file. It is read strictly: no unknown key, and none missing but those that came to the format
-     * later ({@code season.names} and a rig's {@code nurseTankL}, {@code payloadKg} and {@code bucketKg}), and {@code start}, which only plans of
-     * what is left of a season have.
+     * Reads a plan file that is whole: in the form that {@link #readToAudit} asks for, the loads, batches and machines that it names are in it, no
+     * load, batch, listed or unserved field is there twice, every batch that is made goes into a load, no amount is below zero, no tank or bucket of no size, nothing ends before it starts, machines do what their kind
+     * can do, and all times are within 407 days of their middle. Who has its season checks it with {@link PlanOfSeason} as well.
      *
      * @throws PlanFileException when there is no such file or it is no plan file in whole; its message is one line
      */
     public static Plan read(Path file) throws PlanFileException {
+        Plan plan = readToAudit(file);
+        WholePlan.check(file, plan);
+        return plan;
+    }
+
+    /**
+     * Reads a plan file of which only the form is right, so that an audit can tell all that is wrong with the rest. The form is strict: no
+     * unknown key, and none missing but those that came to the format later ({@code season.names} and a rig's {@code nurseTankL}, {@code
+     * payloadKg} and {@code bucketKg}), and {@code start}, which only plans of what is left of a season have. Less than 64 MB; figures of
+     * 100,000,000,000 at most, counts of 10,000,000, texts of 1,000 letters, all of which can be seen, and years from 2000 to 2100; the season's
+     * file is a bare name.
+     *
+     * @throws PlanFileException when there is no such file or its form is wrong; its message is one line
+     */
+    public static Plan readToAudit(Path file) throws PlanFileException {
         return PlanFromJson.read(file);
     }
 

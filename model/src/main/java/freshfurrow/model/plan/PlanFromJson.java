@@ -14,6 +14,7 @@ import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ import java.util.stream.Stream;
 final class PlanFromJson {
     static final String REMEDY = "mend it there or make the plan again with 'freshfurrow plan'";
 
-    static final long LARGEST_MB = 64;
+    static final int LARGEST_MB = 64;
     private static final int DEEPEST = 32;
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -81,15 +82,7 @@ final class PlanFromJson {
 
     private static JsonNode parse(Path file) throws PlanFileException {
         try {
-            if (Files.isDirectory(file)) {
-                throw new PlanFileException(file, "", "is a folder", "give the plan file in it, such as plan.json");
-            }
-            long mb = Files.size(file) >> 20;
-            if (mb >= LARGEST_MB) {
-                throw new PlanFileException(
-                        file, "", "is " + mb + " MB large", "a plan file has less than " + LARGEST_MB + " MB");
-            }
-            return MAPPER.readTree(Files.readAllBytes(file));
+            return MAPPER.readTree(bytes(file));
         } catch (NoSuchFileException e) {
             throw new PlanFileException(file, "", "there is no such file", "make a plan with 'freshfurrow plan'");
         } catch (JsonProcessingException e) {
@@ -101,6 +94,25 @@ final class PlanFromJson {
                     REMEDY);
         } catch (IOException e) {
             throw new PlanFileException(file, "", "cannot be read: " + e.getMessage(), "see to its permissions");
+        }
+    }
+
+    private static byte[] bytes(Path file) throws IOException, PlanFileException {
+        if (Files.isDirectory(file)) {
+            throw new PlanFileException(file, "", "is a folder", "give the plan file in it, such as plan.json");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new PlanFileException(file, "", "is no ordinary file", "give a plan file, such as plan.json");
+        }
+        try (InputStream stream = Files.newInputStream(file)) {
+            // What a file says of its size need not be so, as of those that the system makes up.
+            byte[] bytes = stream.readNBytes(LARGEST_MB << 20);
+            if (stream.read() >= 0 || bytes.length == LARGEST_MB << 20) {
+                long mb = Math.max(LARGEST_MB, Files.size(file) >> 20);
+                throw new PlanFileException(
+                        file, "", "is " + mb + " MB large", "a plan file has less than " + LARGEST_MB + " MB");
+            }
+            return bytes;
         }
     }
 
@@ -141,7 +153,7 @@ final class PlanFromJson {
         JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
         return new Plan.SeasonSource(
                 place.text("name"),
-                place.text("file"),
+                place.fileName("file"),
                 place.text("sha256"),
                 new DisplayUnits(
                         units.oneOf("area", AREAS),

@@ -1,5 +1,6 @@
 /**
- * What a plan says: activities, loads, batches and totals, and their JSON file. No rule of the season is decided here.
+ * What a plan says: activities, loads, batches and totals, and their JSON file; whether that file is whole, and names only what its season has.
+ * Whether a plan keeps the rules of the season is not decided here.
  */
 @NullMarked
 package freshfurrow.model.plan;

@@ -4,6 +4,7 @@ import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.quantity.WrittenQuantity;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.text.Unseen;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -137,7 +138,7 @@ final class Keys {
     Optional<String> name(Optional<String> name) {
         if (name.isPresent() && name.get().length() > LONGEST_NAME) {
             problem("name", "is longer than " + LONGEST_NAME + " letters", "shorten it");
-        } else if (name.isPresent() && Problem.UNSEEN.matcher(name.get()).find()) {
+        } else if (name.isPresent() && Unseen.isIn(name.get())) {
             problem("name", "'" + name.get() + "' holds a character that cannot be seen", "leave it out");
         }
         return name;

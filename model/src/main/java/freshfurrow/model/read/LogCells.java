@@ -6,6 +6,7 @@ import static freshfurrow.model.log.Column.NOTE;
 
 import freshfurrow.model.log.Column;
 import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.text.Unseen;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -101,7 +102,7 @@ final class LogCells {
         if (note.length() > LONGEST_NOTE) {
             problem(NOTE, "is longer than " + LONGEST_NOTE + " letters", "shorten it");
         }
-        if (Problem.UNSEEN.matcher(note).find()) {
+        if (Unseen.isIn(note)) {
             problem(NOTE, "holds a line break or a character that cannot be seen", "write one line of plain text");
         }
         if (!note.isEmpty() && FORMULA_STARTS.indexOf(note.charAt(0)) >= 0) {

@@ -1,7 +1,7 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.text.Unseen;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 
 /**
  * One thing that is wrong with a file.
@@ -13,9 +13,6 @@ import java.util.regex.Pattern;
  * @param remedy what would be right
  */
 public record Problem(String file, OptionalInt line, String path, String reason, String remedy) {
-    /** Control and format characters and line separators, which could steer a terminal or turn text around. */
-    static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
-
     private static final int LONGEST_PATH = 120;
     private static final int LONGEST_REASON = 200;
 
@@ -29,11 +26,11 @@ public record Problem(String file, OptionalInt line, String path, String reason,
             text.append(shownPath()).append(": ");
         }
         text.append(cut(reason, LONGEST_REASON)).append("; ").append(remedy);
-        return UNSEEN.matcher(text).replaceAll("?");
+        return Unseen.marked(text.toString());
     }
 
     String shownPath() {
-        return UNSEEN.matcher(cut(path, LONGEST_PATH)).replaceAll("?");
+        return Unseen.marked(cut(path, LONGEST_PATH));
     }
 
     /** The text without its middle when it is too long: a message ends with what is wrong. */

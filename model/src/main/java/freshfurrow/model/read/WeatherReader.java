@@ -8,6 +8,7 @@ import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.GroundRecord;
+import freshfurrow.model.text.Unseen;
 import freshfurrow.model.weather.GroundModel;
 import freshfurrow.model.weather.SeasonWeather;
 import freshfurrow.model.weather.Topsoil;
@@ -86,7 +87,7 @@ final class WeatherReader {
         String about = own.text("about").orElse("").strip();
         if (about.length() > LONGEST_ABOUT) {
             own.problem("about", "is longer than " + LONGEST_ABOUT + " letters", "shorten it");
-        } else if (Problem.UNSEEN.matcher(about).find()) {
+        } else if (Unseen.isIn(about)) {
             own.problem("about", "holds a character that cannot be seen", "leave it out");
         }
         return about;

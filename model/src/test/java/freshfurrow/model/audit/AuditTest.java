@@ -377,7 +377,7 @@ class AuditTest {
     }
 
     private Plan plan(String text) throws Exception {
-        return PlanFile.read(Files.writeString(folder.resolve("plan.json"), text));
+        return PlanFile.readToAudit(Files.writeString(folder.resolve("plan.json"), text));
     }
 
     private static String withBounds(String bounds) {

@@ -111,7 +111,7 @@ class PlayedSeasonsTest {
     private static Plan read(String text) throws IOException, PlanFileException {
         Path file = Files.createTempFile("plan", ".json");
         try {
-            return PlanFile.read(Files.writeString(file, text));
+            return PlanFile.readToAudit(Files.writeString(file, text));
         } finally {
             Files.delete(file);
         }

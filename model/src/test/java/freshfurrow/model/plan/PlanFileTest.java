@@ -3,6 +3,7 @@ package freshfurrow.model.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import freshfurrow.model.quantity.DisplayUnits;
 import java.io.IOException;
@@ -33,7 +34,7 @@ class PlanFileTest {
         Path file = Files.createTempFile("plan", ".json");
         try {
             Files.writeString(file, PlanFile.toJson(plan));
-            Plan read = PlanFile.read(file);
+            Plan read = PlanFile.readToAudit(file);
             assertThat(read).isEqualTo(plan);
             assertThat(read.planters().keySet())
                     .containsExactlyElementsOf(plan.planters().keySet());
@@ -189,6 +190,66 @@ class PlanFileTest {
         String text = PlanFile.toJson(small(8.1));
         assertThat(text).contains(right);
         assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"season.yaml\" | \"../season.yaml\" | season.file: expected the bare name of a file, without a folder, found \"../season.yaml\"",
+                "\"season.yaml\" | \"/etc/hostname\" | season.file: expected the bare name of a file",
+                "\"season.yaml\" | \"plan/\" | season.file: expected the bare name of a file",
+                "\"season.yaml\" | \"\\u0000\" | season.file: expected the bare name of a file",
+                "\"season.yaml\" | \"..\" | season.file: expected the bare name of a file",
+                "\"season.yaml\" | \"\" | season.file: expected the bare name of a file",
+                "\"areaHa\": 8.1, \"unserved | \"areaHa\": 1e15, \"unserved | totals.areaHa: expected a number of 100,000,000,000 at most",
+                "\"batches\": 1, | \"batches\": 2000000000, | totals.batches: expected a count of 10,000,000 at most",
+                "\"deadline\": \"2027 | \"deadline\": \"0001 | loads[0].deadline: expected a year from 2000 to 2100",
+                "\"deadline\": \"2027 | \"deadline\": \"9999 | loads[0].deadline: expected a year from 2000 to 2100",
+                "\"standard\" | \"\\u202edrats\" | loads[0].recipe: '?drats' holds a character that cannot be seen",
+                "\"standard\" | \"\\u009b2J\" | loads[0].recipe: '?2J' holds a character that cannot be seen",
+                "\"standard\" | \"\\ud800\" | loads[0].recipe: '?' holds a character that cannot be seen",
+                "{\"windrow\": | {\"\\u001b[2J\": | batches[0].lots: '?[2J' holds a character that cannot be seen",
+            })
+    void whatNoPlanHoldsIsToldWithItsPlace(String right, String wrong, String message) throws IOException {
+        String text = PlanFile.toJson(small(8.1));
+        assertThat(text).contains(right);
+        assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"load\": \"L0001\" | \"load\": \"L9\" | planters.P1.activities[1].load: the plan has no load 'L9'",
+                "\"batches\": [\"B0001\"] | \"batches\": [\"B9\"] | loads[0].batches[0]: the plan has no batch 'B9'",
+                "\"planter\": \"P1\" | \"planter\": \"P9\" | loads[0].planter: the plan has no planter 'P9'",
+                "\"R1\": {\"act | \"R2\": {\"act | loads[0].rig: the plan has no rig 'R1'",
+                "[\"N40\", \"S80\"] | [\"N40\", \"N40\"] | planters.P1.fields[1]: the field 'N40' stands there a second time",
+                "\"dumpedL\": 0, \"deadline | \"dumpedL\": -1, \"deadline | loads[0].dumpedL: expected 0 or more, found -1.0",
+                "\"tankL\": 2271.247 | \"tankL\": 0 | planters.P1.tankL: expected 0.001 or more, found 0.0",
+                "\"planterFills\": 1 | \"planterFills\": -1 | totals.planterFills: expected 0 or more, found -1.0",
+                "\"deadline\": \"2027 | \"deadline\": \"2029 | loads[0].deadline: 2029-04-20T07:00:00 is more than 407 days from the middle",
+                "07:00:30\", \"at\" | 06:59:59\", \"at\" | planters.P1.activities[0].end: it ends at 2027-04-20T06:59:59, before it starts",
+                "\"R1\": {\"activities\": [] | \"R1\": {\"activities\": [{\"kind\": \"wait\", \"start\": \"2027-04-20T07:00:00\", \"end\": \"2027-04-20T07:00:00\", \"at\": \"N40\", \"why\": \"wet\"}] | rigs.R1.activities[0].kind: no rig does 'wait'",
+            })
+    void aPlanThatIsNotWholeIsReadOnlyToBeAudited(String right, String wrong, String message) throws Exception {
+        String text = PlanFile.toJson(small(8.1));
+        assertThat(text).contains(right);
+        String broken = text.replace(right, wrong);
+        assertRefused(broken.getBytes(StandardCharsets.UTF_8), message);
+        assertThat(PlanFile.readToAudit(folder.resolve("plan.json"))).isNotNull();
+    }
+
+    @Test
+    void aFileThatIsNoOrdinaryOneIsRefusedUnread() {
+        Path endless = Path.of("/dev/zero");
+        assumeThat(Files.exists(endless)).isTrue();
+        assertThat(catchThrowable(() -> PlanFile.read(endless)))
+                .isInstanceOf(PlanFileException.class)
+                .hasMessage("/dev/zero: is no ordinary file; give a plan file, such as plan.json");
     }
 
     @Test

@@ -22,7 +22,7 @@ import java.util.function.Supplier;
 
 /** Plans without sense but with every kind of part in them, out of a seed. Figures have the decimals a file keeps. */
 final class RandomPlans {
-    private static final String[] IDS = {"N40", "S 80", "ø\"q\\", "P1", "L0001", "B0002", "", "trailing\n", "日本"};
+    private static final String[] IDS = {"N40", "S 80", "ø\"q\\", "P1", "L0001", "B0002", "", " spaces ", "日本"};
 
     private final Random random;
 
@@ -36,7 +36,7 @@ final class RandomPlans {
 
     private Plan plan() {
         return new Plan(
-                new Plan.SeasonSource(id(), id(), id(), units(), map(this::id)),
+                new Plan.SeasonSource(id(), "season " + id() + ".yaml", id(), units(), map(this::id)),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
                         area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),
@@ -144,7 +144,7 @@ final class RandomPlans {
     }
 
     private int count() {
-        return random.nextInt();
+        return random.nextInt(10_000_001);
     }
 
     /** In whole millionths, as the file has it. */
