@@ -62,7 +62,7 @@ final class Corruptions {
         if (node.isTextual()) {
             namesByKey.computeIfAbsent(key, any -> new LinkedHashSet<>()).add(node.asText());
         }
-        node.fields().forEachRemaining(entry -> collectNames(entry.getKey(), entry.getValue()));
+        node.properties().forEach(entry -> collectNames(entry.getKey(), entry.getValue()));
         node.elements().forEachRemaining(element -> {
             if (node.isArray()) {
                 collectNames(key, element);
