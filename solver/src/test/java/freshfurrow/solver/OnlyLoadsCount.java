@@ -48,7 +48,7 @@ final class OnlyLoadsCount {
                 FIRST.plusDays(29),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
-                Map.of("yard", new GeoPoint(0, 0)),
+                Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 List.of(new Recipe("standard", MIX_L_PER_HA, 2, 48 * 3600)),
                 IntStream.range(0, fields)
                         .mapToObj(field -> field("F" + field, planterIds, random))

@@ -54,7 +54,8 @@ final class SheetsCommand implements Callable<Integer> {
         Plan read = PlanArgument.read(plan);
         List<MachineDay> all = MachineDay.allOf(read);
         if (all.isEmpty()) {
-            throw new Refusal("The plan has no work on any day.");
+            Output.print(spec, List.of("The plan has no work on any day, so there are no sheets to write."));
+            return Freshfurrow.OK;
         }
         List<MachineDay> days = all.stream()
                 .filter(one -> day.isEmpty() || one.date().equals(day.get()))

@@ -10,6 +10,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import java.math.BigDecimal;
@@ -57,7 +58,7 @@ public final class MapFile {
         for (WaterPoint point : season.waterPoints()) {
             features.add(feature(point.id(), "water point", point.at().map(MapFile::point)));
         }
-        season.places().forEach((id, place) -> features.add(feature(id, "place", Optional.of(point(place)))));
+        PlaceIndex.of(season).others().forEach((id, at) -> features.add(feature(id, "place", at.map(MapFile::point))));
         return features;
     }
 

@@ -1,38 +1,29 @@
 package freshfurrow.cli.page;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Numbers that stand for ids in the page's data, each a position in a list there. Fields, places and water points share one
- * list, fields first, as they share one name space in the season file.
+ * Numbers that stand for ids in the page's data, each a position in a list there. Fields, water points and other places share one
+ * list, that of {@link PlaceIndex}.
  */
 final class Positions {
-    private final Map<String, Integer> spots;
+    private final PlaceIndex spots;
     private final Map<String, Integer> loads;
     private final Map<String, Integer> batches;
 
     Positions(Season season, Plan plan) {
-        spots = positions(spotIds(season));
+        spots = PlaceIndex.of(season);
         loads = positions(plan.loads().stream().map(Plan.Load::id));
         batches = positions(plan.batches().stream().map(Plan.Batch::id));
     }
 
-    private static Stream<String> spotIds(Season season) {
-        List<String> ids = new ArrayList<>();
-        season.fields().forEach(field -> ids.add(field.id()));
-        season.waterPoints().forEach(point -> ids.add(point.id()));
-        ids.addAll(season.places().keySet());
-        return ids.stream();
-    }
-
     int spot(String id) {
-        return known(spots, id);
+        return spots.positionOf(id);
     }
 
     int load(String id) {

@@ -12,6 +12,7 @@ import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
@@ -105,7 +106,7 @@ final class SeasonData {
             point.dailyLimitL().ifPresent(limit -> node.put("limitL", rounded(limit)));
         }
         ArrayNode places = data.putArray("places");
-        season.places().forEach((id, at) -> at(places.addObject().put("id", id), Optional.of(at)));
+        PlaceIndex.of(season).others().forEach((id, at) -> at(places.addObject().put("id", id), at));
     }
 
     static void at(ObjectNode node, Optional<GeoPoint> at) {

@@ -59,7 +59,7 @@ public final class ExampleSeason {
                 SUNDAY,
                 ZoneId.of("UTC"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
-                Map.of("yard", new GeoPoint(41, -97)),
+                Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 200, 2, 5 * 3600)),
                 fields,
                 planters,

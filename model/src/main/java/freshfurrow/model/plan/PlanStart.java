@@ -2,7 +2,9 @@ package freshfurrow.model.plan;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
@@ -111,6 +113,7 @@ public record PlanStart(
             throw new IllegalArgumentException("there is no field " + id);
         });
         return whole.change()
+                .places(placesLeft(whole, left))
                 .fields(left)
                 .compost(lots)
                 .rain(Stream.concat(whole.rain().stream(), rain.stream()).toList())
@@ -140,10 +143,23 @@ public record PlanStart(
         }
     }
 
+    /** A field that is done is a place like any other as long as a machine stands there. */
+    private Map<String, Optional<GeoPoint>> placesLeft(Season whole, List<Field> left) {
+        Set<String> taken = new HashSet<>();
+        whole.planters().forEach(planter -> taken.add(planter.at()));
+        whole.rigs().forEach(rig -> taken.add(rig.at()));
+        standing.planters().values().forEach(planter -> taken.add(planter.at()));
+        standing.rigs().values().forEach(rig -> taken.add(rig.at()));
+        left.forEach(field -> taken.remove(field.id()));
+        Map<String, Optional<GeoPoint>> places = new LinkedHashMap<>(whole.places());
+        whole.fields().stream()
+                .filter(field -> taken.contains(field.id()))
+                .forEach(field -> places.put(field.id(), field.at()));
+        return places;
+    }
+
     private void checkNames(Season whole) {
-        Set<String> places = new HashSet<>(whole.places().keySet());
-        whole.fields().forEach(field -> places.add(field.id()));
-        whole.waterPoints().forEach(point -> places.add(point.id()));
+        PlaceIndex places = PlaceIndex.of(whole);
         standing.planters().forEach((id, planter) -> {
             checkPlace(places, id, planter.at());
             planter.tank().ifPresent(tank -> whole.recipe(tank.mix().recipe()));
@@ -154,7 +170,7 @@ public record PlanStart(
         });
     }
 
-    private static void checkPlace(Set<String> places, String machine, String place) {
+    private static void checkPlace(PlaceIndex places, String machine, String place) {
         if (!places.contains(place)) {
             throw new IllegalArgumentException(machine + " stands at " + place + ", which is no place of the season");
         }

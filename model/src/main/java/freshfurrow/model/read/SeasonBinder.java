@@ -83,11 +83,11 @@ final class SeasonBinder {
         WorkHours hours = Times.hours(keys, WorkHours.ALWAYS);
         ClosedDays closed = Times.closed(keys);
         Places places = new Places(problems, !DistanceReader.hasMatrix(keys));
-        Map<String, GeoPoint> named = new LinkedHashMap<>();
+        Map<String, Optional<GeoPoint>> named = new LinkedHashMap<>();
         keys.things("places", "place", false).forEach((id, place) -> {
             places.point(id, place);
             place.refuseOthers();
-            places.at(id).ifPresent(point -> named.put(id, point));
+            named.put(id, places.at(id));
         });
         Map<String, Keys> recipeKeys = keys.things("recipes", "recipe", true);
         List<Recipe> recipes = each(recipeKeys, Machines::recipe);

@@ -2,6 +2,7 @@ package freshfurrow.model.read;
 
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -9,14 +10,18 @@ import freshfurrow.model.season.WaterPoint;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The ids of a season by what they stand for. */
+/**
+ * The ids of a season by what they stand for.
+ *
+ * @param places fields and water points among them
+ */
 record SeasonIds(
         List<String> fields,
         List<String> planters,
         List<String> rigs,
         List<String> waterPoints,
         List<String> lots,
-        List<String> otherPlaces) {
+        List<String> places) {
     static SeasonIds of(Season season) {
         return new SeasonIds(
                 season.fields().stream().map(Field::id).toList(),
@@ -24,16 +29,11 @@ record SeasonIds(
                 season.rigs().stream().map(Rig::id).toList(),
                 season.waterPoints().stream().map(WaterPoint::id).toList(),
                 season.compost().stream().map(CompostLot::id).toList(),
-                List.copyOf(season.places().keySet()));
+                PlaceIndex.of(season).ids());
     }
 
     /** Planters and rigs. */
     List<String> machines() {
         return Stream.concat(planters.stream(), rigs.stream()).toList();
-    }
-
-    /** Fields, water points and all other places. */
-    List<String> places() {
-        return Stream.of(fields, waterPoints, otherPlaces).flatMap(List::stream).toList();
     }
 }

@@ -20,7 +20,8 @@ import java.util.function.Function;
  * @param last last day, included; what is not planted by its end is unserved
  * @param timezone for calendars only; all times are local
  * @param closed days on which planters and rigs do not work
- * @param places named places other than fields and water points, by id
+ * @param places named places other than fields and water points, by id; where they are may be absent when distances come from a
+ *     matrix
  * @param rain rain that people have told of, whose closures follow from {@code drying}
  * @param ground what the weather of a record does to the ground; empty when only {@code rain} is known
  * @param distances between all ids of fields, places and water points, and of places where machines stand
@@ -34,7 +35,7 @@ public record Season(
         LocalDate last,
         ZoneId timezone,
         ClosedDays closed,
-        Map<String, GeoPoint> places,
+        Map<String, Optional<GeoPoint>> places,
         List<Recipe> recipes,
         List<Field> fields,
         List<Planter> planters,

@@ -14,7 +14,7 @@ public final class SeasonChange {
     private LocalDate last;
     private ZoneId timezone;
     private ClosedDays closed;
-    private Map<String, GeoPoint> places;
+    private Map<String, Optional<GeoPoint>> places;
     private List<Recipe> recipes;
     private List<Field> fields;
     private List<Planter> planters;
@@ -78,7 +78,7 @@ public final class SeasonChange {
         return this;
     }
 
-    public SeasonChange places(Map<String, GeoPoint> other) {
+    public SeasonChange places(Map<String, Optional<GeoPoint>> other) {
         places = other;
         return this;
     }

@@ -4,12 +4,12 @@ import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
 import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
 
 import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,7 +20,7 @@ final class Beginning {
     private static final int NEVER_FILLED = -1;
 
     private final Season season;
-    private final Map<String, Integer> placeOf;
+    private final PlaceIndex places;
 
     /** Nothing begins before this, s. */
     final int nowS;
@@ -47,9 +47,9 @@ final class Beginning {
     /** Drawn on the date of now. */
     final long[] drawnMl;
 
-    Beginning(Season season, Map<String, Integer> placeOf) {
+    Beginning(Season season, PlaceIndex places) {
         this.season = season;
-        this.placeOf = placeOf;
+        this.places = places;
         int planters = season.planters().size();
         planterPlace = new int[planters];
         planterFreeS = new int[planters];
@@ -72,10 +72,10 @@ final class Beginning {
         Arrays.fill(rigFreeS, nowS);
         Arrays.fill(fillDay, NEVER_FILLED);
         for (int p = 0; p < planters; p++) {
-            planterPlace[p] = place(season.planters().get(p).at());
+            planterPlace[p] = places.positionOf(season.planters().get(p).at());
         }
         for (int r = 0; r < rigs; r++) {
-            rigPlace[r] = place(season.rigs().get(r).at());
+            rigPlace[r] = places.positionOf(season.rigs().get(r).at());
         }
         season.standing().ifPresent(standing -> take(standing));
     }
@@ -97,7 +97,7 @@ final class Beginning {
     }
 
     private void planter(int p, Standing.OfPlanter its) {
-        planterPlace[p] = place(its.at());
+        planterPlace[p] = places.positionOf(its.at());
         planterFreeS[p] = Math.max(nowS, seconds(its.freeFrom()));
         fillDay[p] = its.filledOn()
                 .map(date -> (int) ChronoUnit.DAYS.between(season.first(), date))
@@ -110,7 +110,7 @@ final class Beginning {
     }
 
     private void rig(int r, Standing.OfRig its) {
-        rigPlace[r] = place(its.at());
+        rigPlace[r] = places.positionOf(its.at());
         rigFreeS[r] = Math.max(nowS, seconds(its.freeFrom()));
         waterMl[r] = Math.round(its.waterL() * ML_PER_L);
         cleanDue[r] = its.cleanDue();
@@ -123,14 +123,6 @@ final class Beginning {
 
     private int recipe(Mix mix) {
         return season.recipes().indexOf(season.recipe(mix.recipe()));
-    }
-
-    private int place(String id) {
-        Integer place = placeOf.get(id);
-        if (place == null) {
-            throw new IllegalArgumentException("a machine stands at " + id + ", which is no place of the season");
-        }
-        return place;
     }
 
     private int seconds(LocalDateTime time) {

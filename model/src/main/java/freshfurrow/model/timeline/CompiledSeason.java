@@ -5,22 +5,18 @@ import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.travel.RoadTable;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * A season as arrays of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
@@ -116,18 +112,10 @@ public final class CompiledSeason {
 
         List<Field> fields = season.fields();
         List<WaterPoint> points = season.waterPoints();
-        List<String> ids = new ArrayList<>();
-        fields.forEach(field -> ids.add(field.id()));
-        points.forEach(point -> ids.add(point.id()));
-        ids.addAll(season.places().keySet());
-        addWhereMachinesStand(ids, season);
-        placeIds = ids.toArray(String[]::new);
+        PlaceIndex index = PlaceIndex.of(season);
+        placeIds = index.ids().toArray(String[]::new);
         places = placeIds.length;
-        Map<String, Integer> placeOf = new HashMap<>();
-        for (int i = 0; i < places; i++) {
-            placeOf.put(placeIds[i], i);
-        }
-        roads = RoadTable.of(ids, season.distances());
+        roads = RoadTable.of(index.ids(), season.distances());
 
         List<Recipe> recipes = season.recipes();
         mlPerDm2 = recipes.stream()
@@ -248,7 +236,8 @@ public final class CompiledSeason {
         pointHours = points.stream()
                 .map(point -> calendars.waterPoint(point.hours()))
                 .toArray(Calendar[]::new);
-        pointAt = points.stream().mapToInt(point -> placeOf.get(point.id())).toArray();
+        pointAt =
+                points.stream().mapToInt(point -> index.positionOf(point.id())).toArray();
 
         metresToWater = new int[places];
         for (int place = 0; place < places; place++) {
@@ -271,27 +260,8 @@ public final class CompiledSeason {
         refillMin = season.goals().refillMin();
         waterTripMin = season.goals().waterTripMin();
         waitMinPerMin = season.goals().waitMinPerMin();
-        beginning = new Beginning(season, placeOf);
+        beginning = new Beginning(season, index);
         promised = new Promised(season);
-    }
-
-    /**
-     * A field that is done is no place of the season any more, but machines may still stand there. Places that only a table of
-     * distances knows have no coordinates, and so are none of the season's places.
-     */
-    private static void addWhereMachinesStand(List<String> ids, Season season) {
-        Stream<String> atFirst = Stream.concat(
-                season.planters().stream().map(Planter::at),
-                season.rigs().stream().map(Rig::at));
-        Stream<String> now = season.standing().stream()
-                .flatMap(standing -> Stream.concat(
-                        standing.planters().values().stream().map(Standing.OfPlanter::at),
-                        standing.rigs().values().stream().map(Standing.OfRig::at)));
-        Stream.concat(atFirst, now)
-                .filter(at -> !ids.contains(at))
-                .distinct()
-                .toList()
-                .forEach(ids::add);
     }
 
     private boolean alike(int rig, int other) {

@@ -83,7 +83,7 @@ final class WorkedDay {
                 LocalDate.of(2027, 5, 1),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of(day.closed)),
-                Map.of("yard", new GeoPoint(0, 0)),
+                Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 List.of(new Recipe("standard", 200, 2, day.holdS), new Recipe("strong", 200, 4, day.holdS)),
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),

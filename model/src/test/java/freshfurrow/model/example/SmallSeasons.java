@@ -84,7 +84,7 @@ public final class SmallSeasons {
                 FIRST.plusDays(DAYS - 1L),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
-                Map.of("yard", new GeoPoint(0, 0)),
+                Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 recipes,
                 fields,
                 planters,

@@ -128,7 +128,7 @@ class ChangedRecordsTest {
                 DAY.plusDays(9),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
-                Map.of("yard", new GeoPoint(41, -97)),
+                Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 200, 10, 18_000)),
                 List.of(new Field(
                         "F1",
@@ -178,7 +178,7 @@ class ChangedRecordsTest {
                 DAY.plusDays(8),
                 ZoneId.of("America/Chicago"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
-                Map.of("barn", point),
+                Map.of("barn", Optional.of(point)),
                 List.of(new Recipe("strong", 250, 20, 14_400)),
                 List.of(new Field(
                         "F2",

@@ -165,11 +165,11 @@ public final class RandomSeasons {
         return id;
     }
 
-    private Map<String, GeoPoint> places() {
-        Map<String, GeoPoint> places = new LinkedHashMap<>();
+    private Map<String, Optional<GeoPoint>> places() {
+        Map<String, Optional<GeoPoint>> places = new LinkedHashMap<>();
         points.keySet().stream()
                 .filter(id -> id.startsWith("yard") || id.startsWith("shed"))
-                .forEach(id -> places.put(id, new GeoPoint(0, 0)));
+                .forEach(id -> places.put(id, Optional.of(new GeoPoint(0, 0))));
         return places;
     }
 

@@ -153,7 +153,7 @@ final class WorkedSeason {
                         FIRST.plusDays(days - 1L),
                         ZoneOffset.UTC,
                         new ClosedDays(Set.of(), closed),
-                        Map.of("yard", new GeoPoint(41, -97), "shed", new GeoPoint(41, -97)),
+                        Map.of("yard", Optional.of(new GeoPoint(41, -97)), "shed", Optional.of(new GeoPoint(41, -97))),
                         recipes,
                         fields,
                         planters,

@@ -128,7 +128,7 @@ final class TwoFieldsADay {
                 FIRST.plusDays(days - 1L),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
-                Map.of("yard", new GeoPoint(0, 0)),
+                Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 List.of(new Recipe("standard", 100, 2, 2 * 3600)),
                 fields,
                 IntStream.range(0, planters).mapToObj(i -> planter("P" + i)).toList(),

@@ -128,7 +128,7 @@ final class HeldBackSeason {
                 day(3),
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
-                Map.of("yard", new GeoPoint(41, -97)),
+                Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 200, 10, 5 * 3600)),
                 fields,
                 planters,
