@@ -64,7 +64,7 @@ final class ProgressTicker {
 
     private void tick() {
         FieldLists lists = best;
-        if (lists != told) {
+        if (!lists.equals(told)) {
             // large seasons take long to play out, and cores are wanted for the search
             played = player.play(lists);
             told = lists;

@@ -113,11 +113,11 @@ final class PlanArchive {
 
     /** In the folder of the plan that was followed, the newest plan and its page are replaced unasked, as that plan is kept. */
     private IfThere newestIfThere() {
-        return IfThere.replaceIf(force || isOwn() && (isSame(newest(), followed) || OwnFile.isPlan(newest())));
+        return IfThere.replaceIf(force || (isOwn() && (isSame(newest(), followed) || OwnFile.isPlan(newest()))));
     }
 
     private IfThere pageIfThere() {
-        return IfThere.replaceIf(force || isOwn() && OwnFile.isPage(page()));
+        return IfThere.replaceIf(force || (isOwn() && OwnFile.isPage(page())));
     }
 
     private boolean isOwn() {

@@ -29,7 +29,11 @@ public final class FirstLists {
         return best(season, StopSignal.untilTold());
     }
 
-    /** @param stop once set, no more rules are tried; {@link #byHand} always is */
+    /**
+     * The best of the rules that there is time for.
+     *
+     * @param stop once set, no more rules are tried; {@link #byHand} always is
+     */
     public static FieldLists best(CompiledSeason season, StopSignal stop) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         FieldLists byHand = byHand(season);
@@ -41,7 +45,7 @@ public final class FirstLists {
                 .distinct()
                 .toList();
         return lists.parallelStream()
-                .filter(one -> one == byHand || !stop.isSet())
+                .filter(one -> one.equals(byHand) || !stop.isSet())
                 .map(one -> Scored.of(season, one))
                 .max(Comparator.comparing(Scored::score))
                 .orElseThrow()

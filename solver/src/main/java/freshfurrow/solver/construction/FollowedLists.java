@@ -28,7 +28,11 @@ public final class FollowedLists {
         return orBetter(season, followed, StopSignal.untilTold());
     }
 
-    /** @param stop once set, fields that stand in no list stay in none, and fewer of the first lists are tried */
+    /**
+     * The lists to go on with, as far as there is time.
+     *
+     * @param stop once set, fields that stand in no list stay in none, and fewer of the first lists are tried
+     */
     public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
         FieldLists left = left(season, followed, stop);
         FieldLists quick = FirstLists.best(season, stop);
@@ -45,7 +49,11 @@ public final class FollowedLists {
         return left(season, followed, StopSignal.untilTold());
     }
 
-    /** @param stop once set, fields that stand in no list stay in none */
+    /**
+     * What is left of lists, as far as there is time.
+     *
+     * @param stop once set, fields that stand in no list stay in none
+     */
     public static FieldLists left(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
         List<Field> fields = season.season().fields();
         Map<String, Integer> indices = new HashMap<>();

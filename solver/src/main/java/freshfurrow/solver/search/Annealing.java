@@ -60,10 +60,13 @@ final class Annealing {
         annealing.addEventListener(event -> onBetter.accept(
                 event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
         annealing.addPhaseLifecycleListener(new Listener(annealing, scorer, heat.mediumScore()));
-        try (StopSignal.Listening listening = stop.whenTold(annealing::terminateEarly)) {
+        StopSignal.Listening listening = stop.whenTold(annealing::terminateEarly);
+        try {
             Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
             movesTried += annealing.getMoveEvaluationCount();
             return found;
+        } finally {
+            listening.close();
         }
     }
 

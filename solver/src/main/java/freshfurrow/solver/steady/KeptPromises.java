@@ -43,7 +43,7 @@ final class KeptPromises {
                     continue;
                 }
                 FieldLists kept = with(best, field, planter, moved);
-                if (kept != best) {
+                if (!kept.equals(best)) {
                     best = kept;
                     moved = base(kept).movedFields();
                     better = true;

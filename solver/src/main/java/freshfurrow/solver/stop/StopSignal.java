@@ -58,8 +58,8 @@ public final class StopSignal {
     }
 
     /** To be closed when the listener needs to hear nothing more. */
-    public interface Listening extends AutoCloseable {
-        @Override
+    @FunctionalInterface
+    public interface Listening {
         void close();
     }
 
