@@ -64,10 +64,10 @@ class BordersTest {
         @Override
         public boolean test(JavaCall<?> call) {
             String owner = call.getTargetOwner().getName();
-            return owner.equals("java.nio.file.Files")
-                            && CHANGING.matcher(call.getName()).matches()
-                    || owner.equals("java.nio.channels.FileChannel")
-                            && call.getName().equals("open")
+            return (owner.equals("java.nio.file.Files")
+                            && CHANGING.matcher(call.getName()).matches())
+                    || (owner.equals("java.nio.channels.FileChannel")
+                            && call.getName().equals("open"))
                     || List.of("java.io.FileOutputStream", "java.io.FileWriter", "java.io.RandomAccessFile")
                             .contains(owner);
         }
