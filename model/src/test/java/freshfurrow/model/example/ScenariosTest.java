@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
-import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Field;
@@ -106,8 +105,7 @@ class ScenariosTest {
     }
 
     private static Plan played(Season season, List<List<String>> lists) {
-        return PlanRecorder.record(
-                CompiledSeason.of(season), lists, new SeasonSource(season.name(), "season.yaml", "", DisplayUnits.US));
+        return PlanRecorder.record(CompiledSeason.of(season), lists, SeasonSource.of(season, "season.yaml", ""));
     }
 
     private static double areaHa(Season season) {
