@@ -50,7 +50,7 @@ final class StandardOutputIT {
                 "weather weather-spring",
                 "plan first-season --steps 0 --out other",
                 "replan first-season --plan first-season/plan --now 2027-04-23T12:00 --steps 0 --out other2",
-                "day first-season/plan",
+                "day first-season/plan 2027-04-22",
                 "page first-season/plan --out page.html",
                 "sheets first-season/plan --out sheets.html",
                 "export first-season/plan --out exported",
