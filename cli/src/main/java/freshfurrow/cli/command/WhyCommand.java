@@ -43,7 +43,7 @@ final class WhyCommand implements Callable<Integer> {
         Plan read = PlanArgument.read(plan);
         Path file = PlanArgument.file(plan);
         Season season = seasonOfPlan.read(file, read);
-        Output.print(spec, WhyReport.lines(explanation(file, read, season, fieldOf(season))));
+        Output.print(spec, WhyReport.lines(explanation(file, read, season, fieldOf(read, season))));
         return Freshfurrow.OK;
     }
 
@@ -55,9 +55,12 @@ final class WhyCommand implements Callable<Integer> {
         }
     }
 
-    private Field fieldOf(Season season) {
+    private Field fieldOf(Plan read, Season season) {
         List<String> ids = season.fields().stream().map(Field::id).toList();
         int index = ids.indexOf(field);
+        if (index < 0 && plantedBefore(read)) {
+            throw new Refusal(field + " was planted whole before this plan begins; 'freshfurrow trace' tells of it");
+        }
         if (index < 0) {
             throw new Refusal("The season has no field " + field + "; "
                     + Nearest.to(field, ids)
@@ -65,6 +68,11 @@ final class WhyCommand implements Callable<Integer> {
                             .orElseGet(() -> "it has " + few(ids)));
         }
         return season.fields().get(index);
+    }
+
+    private boolean plantedBefore(Plan read) {
+        return read.start().stream().flatMap(start -> start.planted().stream()).anyMatch(part -> part.field()
+                .equals(field));
     }
 
     private static String few(List<String> ids) {
