@@ -29,6 +29,16 @@ final class WrongFilesTest {
                     just words             | season.yaml:1: is 'just words' where keys with values belong; write key: value pairs here
                     - a\\n- list           | season.yaml:1: is a list where keys with values belong; write key: value pairs here
                     season: &a {name: X}\\nagain: *a | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    season: &a X           | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    season: &a             | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    season: &a "X"         | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    season: &a []          | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    season: [&a X]         | season.yaml:1: season[1]: uses a YAML anchor or alias; write the value out where it is used
+                    season: {&a name: X}   | season.yaml:1: season.name: uses a YAML anchor or alias; write the value out where it is used
+                    &a season: X           | season.yaml:1: season: uses a YAML anchor or alias; write the value out where it is used
+                    hours: 1\\n&a season: X | season.yaml:2: season: uses a YAML anchor or alias; write the value out where it is used
+                    &a just words          | season.yaml:1: uses a YAML anchor or alias; write the value out where it is used
+                    hours: &a 1\\nseason: *a | season.yaml:1: hours: uses a YAML anchor or alias; write the value out where it is used
                     season: !!map {}       | season.yaml:1: season: uses a YAML tag; write the value without the exclamation mark
                     season: !java.net.URL {} | season.yaml:1: season: uses a YAML tag; write the value without the exclamation mark
                     hours: 1\\nhours: 2    | season.yaml:2: hours: stands here a second time, first in line 1; keep one of the two

@@ -37,12 +37,12 @@ public final class TreeReader {
     public static Node yaml(TextFile file) throws FileProblem {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
-        YAMLFactory factory = YAMLFactory.builder()
-                .loaderOptions(options)
-                .streamReadConstraints(CONSTRAINTS)
-                .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
-                .build();
-        return read(file, factory);
+        return read(
+                file,
+                AnchoredYaml.factory(YAMLFactory.builder()
+                        .loaderOptions(options)
+                        .streamReadConstraints(CONSTRAINTS)
+                        .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)));
     }
 
     /**
@@ -127,6 +127,7 @@ public final class TreeReader {
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String key = parser.currentName();
             Place at = place.under(key, line());
+            refuseReferences(at);
             parser.nextToken();
             Node before = entries.put(key, node(at));
             if (before != null) {
@@ -149,10 +150,10 @@ public final class TreeReader {
     }
 
     private void refuseReferences(Place place) throws IOException, FileProblem {
-        if (!(parser instanceof YAMLParser yaml)) {
+        if (!(parser instanceof AnchoredYaml yaml)) {
             return;
         }
-        if (yaml.isCurrentAlias() || yaml.getObjectId() != null) {
+        if (yaml.isReference()) {
             throw new FileProblem(place, "uses a YAML anchor or alias", "write the value out where it is used");
         }
         if (yaml.getTypeId() != null) {
