@@ -1,5 +1,6 @@
 package freshfurrow.cli.export;
 
+import freshfurrow.model.text.Formula;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -16,8 +17,8 @@ import org.apache.commons.csv.CSVPrinter;
 final class CsvText {
     private static final char BYTE_ORDER_MARK = '\ufeff';
 
-    /** What makes a spreadsheet take a cell for a formula, in half and full width. */
-    private static final String FORMULA_STARTS = "=+-@\t\r\n\uff1d\uff0b\uff0d\uff20";
+    /** What some spreadsheets leave out before a cell that they take for a formula. */
+    private static final String BREAKS = "\t\r\n";
 
     private final StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
     private final CSVPrinter printer;
@@ -35,8 +36,12 @@ final class CsvText {
 
     /** A cell of text of any origin; an apostrophe before it where a spreadsheet would run it as a formula. */
     CsvText text(String cell) {
-        row.add(!cell.isEmpty() && FORMULA_STARTS.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell);
+        row.add(Formula.begins(cell) || startsWithBreak(cell) ? "'" + cell : cell);
         return this;
+    }
+
+    private static boolean startsWithBreak(String cell) {
+        return !cell.isEmpty() && BREAKS.indexOf(cell.charAt(0)) >= 0;
     }
 
     CsvText number(String figure) {

@@ -99,7 +99,7 @@ final class TableFilesTest {
         String read = fields.get(0).get("name");
         assertThat(read)
                 .isIn(name, "'" + name)
-                .doesNotContainPattern("\\A[=+\\-@\\t\\r\\n\\uff1d\\uff0b\\uff0d\\uff20]");
+                .doesNotContainPattern("\\A[\\p{Z}\\s]*[=+\\-@\\t\\r\\n\\uff1d\\uff0b\\uff0d\\uff20]");
         assertThat(fields).allMatch(record -> record.size() == 16);
     }
 

@@ -6,6 +6,7 @@ import static freshfurrow.model.log.Column.NOTE;
 
 import freshfurrow.model.log.Column;
 import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.text.Formula;
 import freshfurrow.model.text.Unseen;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -17,9 +18,6 @@ import java.util.regex.Pattern;
 /** The cells of one row of a log, each read as what its column holds; what is wrong with one is a problem and an empty result. */
 final class LogCells {
     private static final int LONGEST_NOTE = 500;
-
-    /** What a spreadsheet takes for the beginning of a formula. */
-    private static final String FORMULA_STARTS = "=+-@";
 
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,5}");
     private static final Pattern BETWEEN_IDS = Pattern.compile("[\\s,;]+");
@@ -105,10 +103,11 @@ final class LogCells {
         if (Unseen.isIn(note)) {
             problem(NOTE, "holds a line break or a character that cannot be seen", "write one line of plain text");
         }
-        if (!note.isEmpty() && FORMULA_STARTS.indexOf(note.charAt(0)) >= 0) {
+        Optional<String> formula = Formula.sign(note);
+        if (formula.isPresent()) {
             problem(
                     NOTE,
-                    "begins with " + note.charAt(0) + ", which spreadsheets take for a formula",
+                    "begins with " + formula.get() + ", which spreadsheets take for a formula",
                     "begin it with a letter or a digit");
         }
         return note;

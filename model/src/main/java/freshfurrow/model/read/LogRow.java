@@ -31,7 +31,7 @@ final class LogRow {
 
     private static final Range AREA = Range.between(0.0001, 20_000, "1 m2 to 49,000 ac (20,000 ha)");
     private static final Range VOLUME = Range.between(0.1, 200_000, "0.03 to 50,000 gal (0.1 to 200,000 L)");
-    private static final Range RAIN = Range.between(0.1, 2_000, "0.004 to 80 in (0.1 to 2,000 mm)");
+    private static final Range RAIN = Range.between(0.1, 2_000, "0.004 to 78 in (0.1 to 2,000 mm)");
     private static final String ALL = "all";
 
     private final SeasonIds ids;

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WrongLogTest {
     @TempDir
@@ -56,7 +57,7 @@ class WrongLogTest {
             1,2027-04-20T11:00,batch,nowhere,R1,,windrow,30 lb,,, | place: there is no place nowhere; known are N40, S80, well, yard
             1,2027-04-20T11:00,drawn,pond,R1,,,900 gal,,,         | place: there is no water point pond; known are well
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
-            1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 80 in (0.1 to 2,000 mm)
+            1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 78 in (0.1 to 2,000 mm)
             1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it began; write when the machine works again, or leave it empty
             1,2027-04-20T11:00,note,,,,,,,,                       | note: is missing; write what is to be noted
             1,2027-04-20T11:00,note,,,,,,,,=1+1                   | note: begins with =, which spreadsheets take for a formula; begin it with a letter or a digit
@@ -166,6 +167,15 @@ class WrongLogTest {
                         .problems())
                 .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
                         + " leave this one out, correct its time, or take entry 1 back first");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {" =1", "\u00a0=1", "\u2007=1", "\u202f\u3000=1"})
+    void aNoteIsNoFormulaBehindBlanksEither(String note) {
+        assertThat(WrittenLog.of(season, "1,2027-04-20T11:00,note,,,,,,,,\"" + note + "\"")
+                        .problems())
+                .containsExactly("log.csv:2: note: begins with =, which spreadsheets take for a formula;"
+                        + " begin it with a letter or a digit");
     }
 
     @Test
