@@ -85,7 +85,7 @@ final class MixCommand implements Callable<Integer> {
     @Option(
             names = "--extraction-share",
             paramLabel = "SHARE",
-            description = "share of them that ends up in the water, above 0 to 1; needed with --count")
+            description = "share of them that ends up in the water, more than 0, up to 1; needed with --count")
     private Optional<String> extractionShare = Optional.empty();
 
     @Override

@@ -112,7 +112,7 @@ final class CardsIT {
                 "mix ; --area|1 ac|--tank|9 gal ; --area, --acres and --tank exclude one another; give one of them",
                 "mix ; --recipe|tea ; --recipe: the season has no recipe tea; it has standard",
                 "mix ; --count|1e8 ; --count and --extraction-share belong together; write them like --count 3.6e8 --extraction-share 0.8",
-                "mix ; --count|1e8|--extraction-share|2 ; an extraction share is above 0 to 1, not 2.0; write them like --count 3.6e8 --extraction-share 0.8",
+                "mix ; --count|1e8|--extraction-share|2 ; an extraction share is more than 0, up to 1, not 2.0; write them like --count 3.6e8 --extraction-share 0.8",
                 "mix ; --count|many|--extraction-share|1 ; --count 'many' is no number; write them like --count 3.6e8 --extraction-share 0.8",
                 "calibrate ; --planter|P9 ; --planter: the season has no planter P9; it has P1",
                 "calibrate ; --rate|15 gal/ac ; --rate needs the pressure now; give it with --pressure, as --pressure '40 psi'",

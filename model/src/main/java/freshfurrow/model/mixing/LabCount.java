@@ -17,7 +17,7 @@ public record LabCount(double organismsPerGram, double extractionShare) {
             throw new IllegalArgumentException("a count is above 0, not " + organismsPerGram);
         }
         if (!(extractionShare > 0 && extractionShare <= 1)) {
-            throw new IllegalArgumentException("an extraction share is above 0 to 1, not " + extractionShare);
+            throw new IllegalArgumentException("an extraction share is more than 0, up to 1, not " + extractionShare);
         }
     }
 

@@ -21,7 +21,7 @@ final class Machines {
     private static final Range WORK_TIME = Range.between(1, 86_400, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
-    private static final Range BUCKET = Range.between(0.5, 100, "1.1 to 220 lb (0.5 to 100 kg)");
+    private static final Range BUCKET = Range.between(0.5, 100, "1.2 to 220 lb (0.5 to 100 kg)");
 
     private Machines() {}
 
@@ -33,7 +33,7 @@ final class Machines {
                 keys.quantity("rowSpacing", Kind.LENGTH, Range.between(0.05, 5, "2 in to 16 ft (0.05 to 5 m)"));
         Optional<Double> speed =
                 keys.quantity("speed", Kind.SPEED, Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)"));
-        keys.needed("fieldEfficiency", "write a share between 0 and 1, like fieldEfficiency: 0.65");
+        keys.needed("fieldEfficiency", "write a share from 0.01 to 1, like fieldEfficiency: 0.65");
         Optional<Double> efficiency =
                 keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);

@@ -36,7 +36,7 @@ import java.util.stream.Stream;
 final class SeasonBinder {
     static final Range LATE_WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
 
-    private static final Range RAIN = Range.from0(2_000, "0 to 80 in (2,000 mm)");
+    private static final Range RAIN = Range.from0(2_000, "0 to 78 in (2,000 mm)");
     private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
     private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");

@@ -31,7 +31,7 @@ final class WeatherReader {
     private static final Range YEAR = new Range(1800, 2099, "a year from 1800 to 2099", "2019");
     private static final Range LATITUDE = new Range(-90, 90, "degrees from -90 to 90", "41.2");
     private static final Range COVER = new Range(0, 1, "a share from 0 to 1", "0.7");
-    private static final Range RAINED_OFF = Range.between(0.1, 500, "0.004 to 20 in (0.1 to 500 mm)");
+    private static final Range RAINED_OFF = Range.between(0.1, 500, "0.004 to 19 in (0.1 to 500 mm)");
     private static final Range LIMIT = new Range(0.3, 1.5, "a share from 0.3 to 1.5", "0.9");
     private static final Range CURVE_NUMBER = new Range(30, 100, "a curve number from 30 to 100", "82");
     private static final Range DRAINS = Range.between(3_600, 60 * DAY_S, "1 h to 60 d");

@@ -70,8 +70,10 @@ class MixingTest {
     @Test
     void whatTheExtractionLeavesBehindDoesNotCount() {
         assertThat(new LabCount(1e9, 0.8).deliveredPerGram()).isEqualTo(8e8);
-        assertThatThrownBy(() -> new LabCount(1e9, 0)).hasMessage("an extraction share is above 0 to 1, not 0.0");
-        assertThatThrownBy(() -> new LabCount(1e9, 1.1)).hasMessage("an extraction share is above 0 to 1, not 1.1");
+        assertThatThrownBy(() -> new LabCount(1e9, 0))
+                .hasMessage("an extraction share is more than 0, up to 1, not 0.0");
+        assertThatThrownBy(() -> new LabCount(1e9, 1.1))
+                .hasMessage("an extraction share is more than 0, up to 1, not 1.1");
         assertThatThrownBy(() -> new LabCount(0, 1)).hasMessage("a count is above 0, not 0.0");
     }
 

@@ -152,7 +152,7 @@ final class WeatherFilesTest {
                     2018-05-04,68,50,0.5 | 2018-05-04,68,50,9999 | station.csv:35: rain 9999 is a code for a missing figure; leave the cell empty instead
                     2018-05-04,68,50,0.5 | 2018-05-04,-9999,50,0 | station.csv:35: tmax -9999 is a code for a missing figure; leave the cell empty instead
                     2018-05-04,68,50,0.5 | 2018-05-04,68,50,-0.5 | station.csv:35: rain -0.5 in is less than none; write 0, or leave the cell empty
-                    2018-05-04,68,50,0.5 | 2018-05-04,168,50,0 | station.csv:35: tmax 168 F has never been measured on earth; check the unit in the header; there have been temperatures of -130 to 135 F (-90 to 57 C)
+                    2018-05-04,68,50,0.5 | 2018-05-04,168,50,0 | station.csv:35: tmax 168 F has never been measured on earth; check the unit in the header; there have been temperatures of -130 to 134 F (-90 to 57 C)
                     2018-05-04,68,50,0.5 | 2018-05-04,68,50,wet | station.csv:35: rain 'wet' is no figure; write a number, or leave the cell empty when it is not known
                     2018-05-04,68,50,0.5 | 4 May 2018,68,50,0.5 | station.csv:35: '4 May 2018' is no date; write year-month-day, like 2019-05-04
                     2018-05-04,68,50,0.5 | 2017-05-04,68,50,0.5 | station.csv:35: 2017-05-04 comes after 2018-05-03; sort the rows by date

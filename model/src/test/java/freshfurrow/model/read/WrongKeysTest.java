@@ -19,7 +19,7 @@ final class WrongKeysTest {
                     name: Example  | name: "" | season.yaml:1: season.name: is empty; write it like name: Spring at the river farm
                     first: 2027-04-19, | `` | season.yaml:1: season.first: is missing; write a date, like first: 2027-04-19
                     fillSetup: 6 min | `` | season.yaml:14: planters.P1.fillSetup: is missing; write a time like fillSetup: 15 min
-                    fieldEfficiency: 0.65 | `` | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share between 0 and 1, like fieldEfficiency: 0.65
+                    fieldEfficiency: 0.65 | `` | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share from 0.01 to 1, like fieldEfficiency: 0.65
                     drum: 40 gal   | drum: | season.yaml:26: rigs.R1.drum: is missing; write a volume like drum: 600 gal
                     flow: 40 gal/min, | `` | season.yaml:37: waterPoints.well.flow: is missing; write a flow like flow: 40 gal/min
                     `mass: 4000 lb, ` | `` | season.yaml:39: compost.windrow.mass: is missing; write a mass like mass: 30 lb
@@ -32,7 +32,7 @@ final class WrongKeysTest {
                     `lon: -97.01, ` | `` | season.yaml:11: fields.N40.lon: is missing; write degrees east, negative in the west, like lon: -97.0
                     `lon: -97.01, crop: corn` | `lon: -97.01` | season.yaml:11: fields.N40.crop: is missing; write it like crop: corn
                     lat: 41.01, | `` | season.yaml:37: waterPoints.well.lat: is missing; write degrees north, like lat: 41.0
-                    fieldEfficiency | efficiency | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share between 0 and 1, like fieldEfficiency: 0.65
+                    fieldEfficiency | efficiency | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share from 0.01 to 1, like fieldEfficiency: 0.65
                     moveTime: 12 min | moveTime: 12 min\\n    movTime: 12 min | season.yaml:23: planters.P1.movTime: is no key known here; did you mean moveTime?
                     goals: | gaols: | season.yaml:44: gaols: is no key known here; did you mean goals?
                     timezone: America/Chicago | timezone: America/Chicago, colour: green | season.yaml:1: season.colour: is no key known here; known here: name, first, last, timezone
@@ -40,6 +40,15 @@ final class WrongKeysTest {
                     roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is no key known here; did you mean roadFactor?
                     timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is no time zone; write one like America/Chicago
                     name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' holds a character that cannot be seen; leave it out
+                    name: North forty | name: "North\\Nforty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
+                    name: North forty | name: "North\\x85forty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
+                    name: North forty | name: "\\x85North forty" | season.yaml:11: fields.N40.name: '?North forty' holds a character that cannot be seen; leave it out
+                    name: North forty | name: "North \\ud83cforty" | season.yaml:11: fields.N40.name: 'North ?forty' holds a character that cannot be seen; leave it out
+                    name: North forty | name: "North forty\\udf31" | season.yaml:11: fields.N40.name: 'North forty?' holds a character that cannot be seen; leave it out
+                    name: Example     | name: "Exam\\Nple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
+                    name: Example     | name: "Exam\\ud83cple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
+                    N40:              | "N\\N40": | season.yaml:11: fields.N?40: 'N?40' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    N40:              | "N40\\ud83c": | season.yaml:11: fields.N40?: 'N40?' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
                     name: North forty | name: [North, forty] | season.yaml:11: fields.N40.name: is a list where one value belongs; write one value here
                     extractAt: field | extractAt: barn | season.yaml:34: rigs.R1.extractAt: 'barn' is no place to extract; write field or water
                     """)

@@ -3,14 +3,55 @@ package freshfurrow.model.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 final class WrongQuantitiesTest {
+    /** Such as "use 1 s to 24 h" or "use 2 in to 16 ft (0.05 to 5 m)". */
+    private static final Pattern TOLD_RANGE = Pattern.compile("use ([0-9.]+)(?: (\\S+))? to ([0-9.,]+) ([^ (]+)");
+
     @TempDir
     private Path folder = Path.of("");
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            payload: 12000 lb   | bucket: %s      | -1 lb
+            amount: 0.8 in      | amount: %s      | -1 in
+            ignoreBelow: 0.1 in | ignoreBelow: %s | -1 in
+            well: 1 d/in        | well: %s        | -1 d/in
+            refill: 30 min      | refill: %s      | -1 min
+            width: 40 ft        | width: %s       | -1 ft
+            speed: 5 mph        | speed: %s       | -1 mph
+            roadSpeed: 15 mph   | roadSpeed: %s   | -1 mph
+            flow: 40 gal/min    | flow: %s        | -1 gal/min
+            dailyLimit: 9000 gal | dailyLimit: %s | -1 gal
+            mix: 20 gal/ac      | mix: %s         | -1 gal/ac
+            compost: 2 lb/ac    | compost: %s     | -1 lb/ac
+            hold: 5 h           | hold: %s        | -1 h
+            fillSetup: 6 min    | fillSetup: %s   | -1 min
+            batchTime: 15 min   | batchTime: %s   | -1 min
+            """)
+    void theEndsOfARangeAsTheyAreToldAreInIt(String before, String after, String wrong) {
+        WrittenSeason season = WrittenSeason.in(folder);
+        String told = season.with(before, String.format(after, wrong)).problems().stream()
+                .filter(line -> line.contains("out of range"))
+                .findFirst()
+                .orElseThrow();
+        Matcher ends = TOLD_RANGE.matcher(told);
+        assertThat(ends.find()).as(told).isTrue();
+        String least = ends.group(1) + " " + (ends.group(2) == null ? ends.group(4) : ends.group(2));
+        String most = ends.group(3).replace(",", "") + " " + ends.group(4);
+        for (String end : List.of(least, most)) {
+            assertThat(season.with(before, String.format(after, end)).problems())
+                    .as(end)
+                    .noneMatch(line -> line.contains("out of range"));
+        }
+    }
 
     @Test
     void theSeasonThatTheOtherTestsChangeIsRight() {
@@ -37,7 +78,7 @@ final class WrongQuantitiesTest {
                     width: 40 ft  | width: 40 km       | season.yaml:15: planters.P1.width: 40 km is out of range; use 0.4 to 200 ft (0.1 to 61 m)
                     hold: 5 h     | hold: 5            | season.yaml:7: recipes.standard.hold: 5 has no unit; write a time like 15 min
                     mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is no unit of a volume per area; use one of gal/ac, L/ha, L/ac, gal/ha, like 20 gal/ac
-                    amount: 0.8 in | amount: -0.8 in   | season.yaml:43: rain[1].amount: -0.8 in is out of range; use 0 to 80 in (2,000 mm)
+                    amount: 0.8 in | amount: -0.8 in   | season.yaml:43: rain[1].amount: -0.8 in is out of range; use 0 to 78 in (2,000 mm)
                     hoses: 1      | hoses: 1.5         | season.yaml:37: waterPoints.well.hoses: is no whole number; use a whole number from 1 to 100
                     hoses: 1      | hoses: 0           | season.yaml:37: waterPoints.well.hoses: 0 is out of range; use a whole number from 1 to 100
                     roadFactor: 1.3 | roadFactor: 0.9  | season.yaml:40: travel.roadFactor: 0.9 is out of range; use a number from 1 to 10

@@ -5,9 +5,9 @@ import freshfurrow.model.quantity.Kind;
 /** What a station measures, and what is possible on earth by the records that the World Meteorological Organization keeps. */
 enum Element {
     /** -89.2 to 56.7 °C. */
-    TMAX("tmax", Kind.TEMPERATURE, -90, 57, "temperatures of -130 to 135 F (-90 to 57 C)"),
+    TMAX("tmax", Kind.TEMPERATURE, -90, 57, "temperatures of -130 to 134 F (-90 to 57 C)"),
     /** The same. */
-    TMIN("tmin", Kind.TEMPERATURE, -90, 57, "temperatures of -130 to 135 F (-90 to 57 C)"),
+    TMIN("tmin", Kind.TEMPERATURE, -90, 57, "temperatures of -130 to 134 F (-90 to 57 C)"),
     /** 1,825 mm in 24 hours. */
     RAIN("rain", Kind.RAIN, 0, 1_825, "0 to 71 in (1,825 mm) a day");
 
