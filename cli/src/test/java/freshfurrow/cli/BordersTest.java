@@ -4,7 +4,9 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
@@ -12,8 +14,18 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** The borders of the solver and of the command line; those of the model are held beside it. */
-@AnalyzeClasses(packages = "freshfurrow", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = "freshfurrow",
+        importOptions = {DoNotIncludeTests.class, BordersTest.NoTestJars.class})
 class BordersTest {
+    /** In the whole build the tests of the model come as a jar. */
+    static final class NoTestJars implements ImportOption {
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("-tests.jar");
+        }
+    }
+
     @ArchTest
     static final ArchRule THE_SOLVER_KNOWS_NO_FILES_AND_NO_SCREENS = noClasses()
             .that()
