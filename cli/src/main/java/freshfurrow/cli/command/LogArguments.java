@@ -3,6 +3,7 @@ package freshfurrow.cli.command;
 import freshfurrow.cli.text.LogText;
 import freshfurrow.model.files.ObstructedFile;
 import freshfurrow.model.log.Column;
+import freshfurrow.model.log.Fact;
 import freshfurrow.model.log.FactKind;
 import freshfurrow.model.log.LogContext;
 import freshfurrow.model.log.SeasonLog;
@@ -85,7 +86,7 @@ final class LogArguments {
         Reading.Valid valid = season();
         Season read = valid.season();
         cells.computeIfAbsent(Column.AT, column -> time(read, cells).toString());
-        LogContext context = context(valid, cells.containsKey(Column.LOAD));
+        LogContext context = context(valid, cells.containsKey(Column.LOAD) || plantsLoads(valid));
         try {
             LogWriting writing = new LogWriter(path(), context).add(cells);
             if (writing instanceof LogWriting.Refused refused) {
@@ -99,6 +100,14 @@ final class LogArguments {
         } catch (IOException e) {
             throw new Refusal(path() + ": cannot be written (" + Failures.reason(e) + "), so nothing was added");
         }
+    }
+
+    /** Whether the log speaks of loads, which only plans know; a log that does not needs no plan that can be read. */
+    private boolean plantsLoads(Reading.Valid read) {
+        return LogReader.read(path(), context(read, false)) instanceof LogReading.Valid logged
+                && logged.log().standing().stream()
+                        .anyMatch(entry -> entry.fact() instanceof Fact.Planted planted
+                                && planted.load().isPresent());
     }
 
     private static SeasonLog valid(LogReading reading) {

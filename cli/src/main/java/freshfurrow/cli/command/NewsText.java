@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
@@ -43,13 +44,18 @@ final class NewsText {
     }
 
     /**
-     * A date and time, as {@code 2027-05-03T14:00}.
+     * A date and time that a plan can tell, as {@code 2027-05-03T14:00}.
      *
      * @throws Refusal when it is none
      */
     static LocalDateTime moment(String option, String text) {
         try {
-            return new MomentConverter().convert(text);
+            LocalDateTime moment = new MomentConverter().convert(text);
+            if (moment.getYear() < PlanFile.FIRST_YEAR || moment.getYear() > PlanFile.LAST_YEAR) {
+                throw new Refusal(option + " '" + text + "' is out of range; use years from " + PlanFile.FIRST_YEAR
+                        + " to " + PlanFile.LAST_YEAR);
+            }
+            return moment;
         } catch (TypeConversionException e) {
             throw new Refusal(option + " " + e.getMessage());
         }

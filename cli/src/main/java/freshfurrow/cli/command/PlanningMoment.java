@@ -25,6 +25,7 @@ record PlanningMoment(LocalDateTime now, String source) {
         PlanningMoment moment = said.map(now -> new PlanningMoment(now, "as --now says"))
                 .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "by the clock")))
                 .or(() -> latest(log, news)
+                        .map(now -> now.equals(season.end()) ? now.minusSeconds(1) : now)
                         .map(now ->
                                 new PlanningMoment(now, "the latest of what is told, as today is not in the season")))
                 .orElseThrow(() -> new Refusal("Today is not in the season, and nothing tells what time it is there;"

@@ -175,6 +175,34 @@ final class NothingLostTest {
         assertThat(names(folder)).containsExactly("elsewhere", "log.csv", "season");
     }
 
+    @Test
+    void aLogWithALoadThatNothingKnowsTakesNoFurtherLines() throws IOException {
+        Path log = season.resolve("log.csv");
+        String wrong = "entry,at,fact,place,machine,load,lot,amount,until,takesBack,note\n"
+                + "1,2027-04-23T11:00,planted,N80,,L9999,,1 ac,,,\n";
+        Files.writeString(log, wrong);
+
+        Result added = note(log);
+
+        assertThat(added.exitCode()).isEqualTo(1);
+        assertThat(added.err())
+                .contains("log.csv:2: load: there is no load L9999, neither in a plan nor of a batch in the log");
+        assertThat(log).hasContent(wrong);
+    }
+
+    @Test
+    void aLineOfWorkAtTheMidnightThatEndsTheSeasonIsPlannedOn() throws IOException {
+        Files.writeString(
+                season.resolve("log.csv"),
+                "entry,at,fact,place,machine,load,lot,amount,until,takesBack,note\n"
+                        + "1,2027-05-29T24:00,planted,N80,,,,5 ac,,,\n");
+
+        assertThat(run("replan", season, "--plan", plan, "--steps", "0", "--no-page")
+                        .err())
+                .isEmpty();
+        assertThat(run("audit", season, plan).exitCode()).isZero();
+    }
+
     private Result replan(Object... more) {
         Object[] words = {"replan", season, "--plan", plan, "--now", "2027-04-23T12:00", "--steps", "0"};
         Object[] all = Arrays.copyOf(words, words.length + more.length);

@@ -26,8 +26,6 @@ record JsonPlace(Path file, String path, JsonNode value) {
     private static final int LONGEST_KEY = 100;
     private static final double LARGEST_FIGURE = 1e11;
     private static final int LARGEST_COUNT = 10_000_000;
-    private static final int FIRST_YEAR = 2000;
-    private static final int LAST_YEAR = 2100;
 
     /** One value in a place, read. */
     @FunctionalInterface
@@ -145,8 +143,8 @@ record JsonPlace(Path file, String path, JsonNode value) {
     }
 
     private void requireYear(int year) throws PlanFileException {
-        if (year < FIRST_YEAR || year > LAST_YEAR) {
-            throw unlike("a year from " + FIRST_YEAR + " to " + LAST_YEAR);
+        if (year < PlanFile.FIRST_YEAR || year > PlanFile.LAST_YEAR) {
+            throw unlike("a year from " + PlanFile.FIRST_YEAR + " to " + PlanFile.LAST_YEAR);
         }
     }
 

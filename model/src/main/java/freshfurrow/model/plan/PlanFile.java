@@ -5,6 +5,12 @@ import java.nio.file.Path;
 
 /** The plan file: JSON of the format {@value #FORMAT}, SI numbers, local date-times with seconds. */
 public final class PlanFile {
+    /** The first year that a time in a plan may be of. */
+    public static final int FIRST_YEAR = 2000;
+
+    /** The last year that a time in a plan may be of. */
+    public static final int LAST_YEAR = 2100;
+
     /** What the key {@code format} of a plan file says. */
     public static final String FORMAT = "freshfurrow-plan/1";
 

@@ -50,6 +50,7 @@ public final class SoFar {
         this.news = news;
         this.onlyLogged = onlyLogged;
         SeasonLog until = new SeasonLog(log.entries().stream()
+                .map(this::onADayOfTheSeason)
                 .filter(entry -> !entry.at().isAfter(now) || entry.fact() instanceof Fact.TakenBack)
                 .toList());
         sums = LogSums.of(whole, until);
@@ -76,12 +77,19 @@ public final class SoFar {
      * @param whole the season as its file tells it
      * @param plan the plan that was followed
      * @param now not before the plan's own beginning
-     * @param log entries after {@code now} do not count yet
+     * @param log entries after {@code now} do not count yet; those at the midnight that ends the season count as of its last second
      * @param onlyLogged nothing is taken as carried out that is not logged
      * @throws IllegalArgumentException when the plan begins later, or is not of that season
      */
     public static Result of(Season whole, Plan plan, LocalDateTime now, News news, SeasonLog log, boolean onlyLogged) {
         return new SoFar(whole, plan, now, news, log, onlyLogged).result();
+    }
+
+    /** The midnight that ends the season is on no day of it: what happened then counts as of the second before. */
+    private Entry onADayOfTheSeason(Entry entry) {
+        return entry.at().equals(whole.end())
+                ? new Entry(entry.number(), whole.end().minusSeconds(1), entry.fact(), entry.note())
+                : entry;
     }
 
     private Result result() {

@@ -2,6 +2,7 @@ package freshfurrow.model.season;
 
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Collections;
@@ -130,6 +131,11 @@ public record Season(
     /** The lot of compost of that id; empty when there is none, as when it is used up. */
     public Optional<CompostLot> lot(String id) {
         return named(compost, CompostLot::id, id);
+    }
+
+    /** The midnight that ends the last day. */
+    public LocalDateTime end() {
+        return last.plusDays(1).atStartOfDay();
     }
 
     /** Whether there is a field of that id. */
