@@ -178,8 +178,10 @@ final class NothingLostTest {
     @Test
     void aLogWithALoadThatNothingKnowsTakesNoFurtherLines() throws IOException {
         Path log = season.resolve("log.csv");
-        String wrong = "entry,at,fact,place,machine,load,lot,amount,until,takesBack,note\n"
-                + "1,2027-04-23T11:00,planted,N80,,L9999,,1 ac,,,\n";
+        String wrong = """
+                entry,at,fact,place,machine,load,lot,amount,until,takesBack,note
+                1,2027-04-23T11:00,planted,N80,,L9999,,1 ac,,,
+                """;
         Files.writeString(log, wrong);
 
         Result added = note(log);
@@ -192,10 +194,10 @@ final class NothingLostTest {
 
     @Test
     void aLineOfWorkAtTheMidnightThatEndsTheSeasonIsPlannedOn() throws IOException {
-        Files.writeString(
-                season.resolve("log.csv"),
-                "entry,at,fact,place,machine,load,lot,amount,until,takesBack,note\n"
-                        + "1,2027-05-29T24:00,planted,N80,,,,5 ac,,,\n");
+        Files.writeString(season.resolve("log.csv"), """
+                entry,at,fact,place,machine,load,lot,amount,until,takesBack,note
+                1,2027-05-29T24:00,planted,N80,,,,5 ac,,,
+                """);
 
         assertThat(run("replan", season, "--plan", plan, "--steps", "0", "--no-page")
                         .err())
