@@ -54,10 +54,10 @@ final class HelpIT {
 
                         Exit codes:
                           0     all is well
-                          1     a problem in what was read, or findings of an audit, or a file that
-                                  cannot be written
+                          1     a problem in what was read, or findings of an audit, or a file or
+                                  standard output that cannot be written
                           2     a command line that makes no sense
-                          130   stopped with Ctrl-C; plan has then written the best plan so far
+                          130   stopped with Ctrl-C; plan and replan then say what they have written
 
                         Examples:
                           freshfurrow check scenarios/first-season
