@@ -7,7 +7,6 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Season;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
@@ -115,8 +114,7 @@ public final class TableFiles {
                     .text(String.join(" ", load.batches()))
                     .text(TIME.format(load.deadline()))
                     .text(TIME.format(load.lastDrop()))
-                    .number(CsvText.figure(
-                            Duration.between(load.lastDrop(), load.deadline()).toSeconds() / 60.0, DECIMALS))
+                    .number(CsvText.figure(plan.margin(load).toSeconds() / 60.0, DECIMALS))
                     .number(volume(load.dumpedL()))
                     .endRow();
         }

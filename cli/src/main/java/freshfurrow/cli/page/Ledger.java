@@ -128,19 +128,15 @@ final class Ledger {
     }
 
     private void freshness() {
-        plan.loads().stream().min(Comparator.comparing(Ledger::margin)).ifPresent(load -> {
+        plan.loads().stream().min(Comparator.comparing(plan::margin)).ifPresent(load -> {
             List<Duration> margins =
-                    plan.loads().stream().map(Ledger::margin).sorted().toList();
+                    plan.loads().stream().map(plan::margin).sorted().toList();
             entry(
                     "least freshness margin",
-                    Figures.span(margin(load)),
+                    Figures.span(plan.margin(load)),
                     load.id() + " on " + Figures.day(load.lastDrop().toLocalDate()) + "; half of the loads keep "
                             + Figures.span(margins.get(margins.size() / 2)) + " or more");
         });
-    }
-
-    private static Duration margin(Plan.Load load) {
-        return Duration.between(load.lastDrop(), load.deadline());
     }
 
     private void compost() {

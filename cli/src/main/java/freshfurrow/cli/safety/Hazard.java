@@ -1,5 +1,6 @@
 package freshfurrow.cli.safety;
 
+import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -71,6 +72,9 @@ public sealed interface Hazard {
 
     /** Pumps and hoses that hold pressure. */
     record Pressure() implements Hazard {}
+
+    /** Clocks that are changed while mix gets old. */
+    record ClockChange(ClockChanges.Change change) implements Hazard {}
 
     /** Mix that gets old, the sooner the hotter the day. */
     record OldMix() implements Hazard {}

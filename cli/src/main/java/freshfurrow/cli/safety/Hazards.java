@@ -7,6 +7,7 @@ import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -47,6 +48,7 @@ public final class Hazards {
         } else {
             ofPlanter(day, all);
         }
+        clockChanges(day, all);
         return worstFirst(all);
     }
 
@@ -108,6 +110,34 @@ public final class Hazards {
             all.add(new Hazard.OldMix());
             all.add(new Hazard.FoodCrop());
         }
+    }
+
+    /** Those that a load crosses which is made, brought or planted on the day. */
+    private void clockChanges(MachineDay day, List<Hazard> all) {
+        for (ClockChanges.Change change : plan.season().clockChanges()) {
+            if (plan.loads().stream()
+                    .filter(load -> day.machine().id().equals(load.rig())
+                            || day.machine().id().equals(load.planter()))
+                    .anyMatch(load -> isWorkOf(load, day.date()) && crosses(load, change))) {
+                all.add(new Hazard.ClockChange(change));
+            }
+        }
+    }
+
+    private boolean isWorkOf(Plan.Load load, LocalDate date) {
+        return !date.isBefore(made(load).toLocalDate())
+                && !date.isAfter(load.lastDrop().toLocalDate());
+    }
+
+    private boolean crosses(Plan.Load load, ClockChanges.Change change) {
+        return !made(load).isAfter(change.from()) && !load.deadline().isBefore(change.from());
+    }
+
+    private LocalDateTime made(Plan.Load load) {
+        return load.batches().stream()
+                .map(batch -> index.batch(batch).end())
+                .min(LocalDateTime::compareTo)
+                .orElse(load.lastDrop());
     }
 
     private static void onTheRoad(List<LocalDateTime> partFilled, List<Hazard> all) {

@@ -13,7 +13,7 @@ import java.util.TreeSet;
 final class SharedHazards {
     private SharedHazards() {}
 
-    /** Weights stay apart, a machine each; of all else there is one, in the order of what comes first. */
+    /** Weights stay apart, a machine each, and so do clock changes; of all else there is one, in the order of what comes first. */
     static List<Hazard> of(List<Hazard> hazards) {
         Map<Object, Hazard> shared = new LinkedHashMap<>();
         hazards.forEach(hazard -> shared.merge(subject(hazard), hazard, SharedHazards::both));
@@ -22,7 +22,7 @@ final class SharedHazards {
 
     /** Hazards with the same are one. */
     private static Object subject(Hazard hazard) {
-        if (hazard instanceof Hazard.LoadedRig) {
+        if (hazard instanceof Hazard.LoadedRig || hazard instanceof Hazard.ClockChange) {
             return hazard;
         }
         if (hazard instanceof Hazard.Lifting lifting) {

@@ -3,6 +3,7 @@ package freshfurrow.cli.text;
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.safety.Lift;
 import freshfurrow.model.quantity.MassUnit;
+import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -53,10 +54,21 @@ public record Cautions(Figures figures) {
             return "Old mix: do not plant it past its use-by. Heat ages it faster: shade the tanks. On hot days people"
                     + " need water, rest and shade too.";
         }
+        if (hazard instanceof Hazard.ClockChange clocks) {
+            return text(clocks.change());
+        }
         if (hazard instanceof Hazard.FoodCrop) {
             return "Food crops: rules may bind what is applied and when (in the United States 21 CFR part 112). Ask first.";
         }
         throw new IllegalArgumentException("no words for " + hazard);
+    }
+
+    /** What a change of clocks means for those who work by them. */
+    static String text(ClockChanges.Change change) {
+        return "Clocks go " + (change.back() ? "back" : "forward") + " on "
+                + Figures.day(change.at().toLocalDate()) + " at " + CLOCK.format(change.at()) + ", to "
+                + CLOCK.format(change.then())
+                + ": use-by times are by the clock as it then shows. Check the time twice.";
     }
 
     private String loaded(Hazard.LoadedRig rig) {

@@ -60,7 +60,7 @@ record PlanDay(
             day.compostKg += batch.compostKg();
         }
         for (Plan.Load load : plan.loads()) {
-            on(days, load.lastDrop()).add(Duration.between(load.lastDrop(), load.deadline()));
+            on(days, load.lastDrop()).add(plan.margin(load));
         }
         return days.entrySet().stream()
                 .map(day -> day.getValue().on(day.getKey()))

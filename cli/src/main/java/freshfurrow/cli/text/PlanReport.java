@@ -111,10 +111,8 @@ public final class PlanReport {
 
     /** Of an even number of loads the larger one in the middle: half of them reach it. */
     private Duration medianMargin() {
-        List<Duration> margins = plan.loads().stream()
-                .map(load -> Duration.between(load.lastDrop(), load.deadline()))
-                .sorted()
-                .toList();
+        List<Duration> margins =
+                plan.loads().stream().map(plan::margin).sorted().toList();
         return margins.get(margins.size() / 2);
     }
 }

@@ -44,6 +44,7 @@ public final class SeasonSummary {
         loads();
         compost();
         rigs();
+        season.clockChanges().all().forEach(change -> cautions.add(Cautions.text(change)));
         if (!cautions.isEmpty()) {
             heading("Look out");
             cautions.forEach(this::entry);

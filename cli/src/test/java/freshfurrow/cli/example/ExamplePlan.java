@@ -8,6 +8,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -70,6 +71,24 @@ public final class ExamplePlan {
                 List.of(new Plan.Unserved("E20", 2, "no compost left after 2027-04-21: 4 kg short")),
                 Optional.empty(),
                 List.of());
+    }
+
+    /** The same by clocks that are changed. */
+    public static Plan withClockChanges(List<ClockChanges.Change> changes) {
+        Plan plan = plan();
+        Plan.SeasonSource source = plan.season();
+        return new Plan(
+                new Plan.SeasonSource(
+                        source.name(), source.file(), source.sha256(), source.units(), source.names(), changes),
+                plan.score(),
+                plan.totals(),
+                plan.planters(),
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
     }
 
     /** The same with a load of 1,000 L for 5 ha, of which 2 ha are planted on Tuesday evening and 3 ha on Wednesday morning. */

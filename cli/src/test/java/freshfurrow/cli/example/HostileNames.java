@@ -39,7 +39,13 @@ public final class HostileNames {
         Plan plan = ExamplePlan.plan();
         Plan.SeasonSource source = plan.season();
         return new Plan(
-                new Plan.SeasonSource(name, source.file(), source.sha256(), source.units(), Map.of("N40", name)),
+                new Plan.SeasonSource(
+                        name,
+                        source.file(),
+                        source.sha256(),
+                        source.units(),
+                        Map.of("N40", name),
+                        source.clockChanges()),
                 plan.score(),
                 plan.totals(),
                 plan.planters(),

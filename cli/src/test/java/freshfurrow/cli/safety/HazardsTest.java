@@ -11,6 +11,7 @@ import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -106,6 +107,18 @@ final class HazardsTest {
         assertThat(only(new Hazards(new PlanIndex(withRigs(rigs))).on(MONDAY), Hazard.Backflow.class)
                         .waterPoints())
                 .containsExactly("well", "pond");
+    }
+
+    @Test
+    void aChangeOfClocksIsAHazardOfTheWorkWithLoadsThatCrossIt() {
+        // Tuesday's load is made at 07:00 and keeps until 12:00; clocks go back from 09:00 to 08:00, then from 13:00 to
+        // 12:30
+        ClockChanges.Change crossed = new ClockChanges.Change(at(TUESDAY, "09:00"), at(TUESDAY, "08:00"));
+        ClockChanges.Change later = new ClockChanges.Change(at(TUESDAY, "13:00"), at(TUESDAY, "12:30"));
+        Hazards hazards = new Hazards(new PlanIndex(ExamplePlan.withClockChanges(List.of(crossed, later))));
+        assertThat(only(hazards.on(TUESDAY), Hazard.ClockChange.class)).isEqualTo(new Hazard.ClockChange(crossed));
+        assertThat(hazards.on(MONDAY)).doesNotHaveAnyElementsOfTypes(Hazard.ClockChange.class);
+        assertThat(hazards.on(TUESDAY.plusDays(1))).doesNotHaveAnyElementsOfTypes(Hazard.ClockChange.class);
     }
 
     @Test

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.HostileNames;
+import freshfurrow.cli.text.DaySheet;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClockChanges;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -116,6 +120,19 @@ final class CrewSheetsTest {
     @Test
     void theSamePlanGivesTheSameText() {
         assertThat(html(ExamplePlan.plan())).isEqualTo(html(ExamplePlan.plan()));
+    }
+
+    @Test
+    void sheetsTellOfClocksThatAreChangedWhileMixGetsOld() {
+        Plan plan = ExamplePlan.withClockChanges(List.of(new ClockChanges.Change(
+                LocalDateTime.parse("2027-04-20T09:00"), LocalDateTime.parse("2027-04-20T08:00"))));
+        String caution =
+                "Clocks go back on Tue 2027-04-20 at 09:00, to 08:00: use-by times are by the clock as it then shows.";
+        List<String> told =
+                sheets(plan).stream().filter(sheet -> sheet.contains(caution)).toList();
+        assertThat(told).hasSize(2).allSatisfy(sheet -> assertThat(sheet).contains("2027-04-20"));
+        assertThat(String.join("\n", DaySheet.lines(plan, LocalDate.of(2027, 4, 20))))
+                .contains(caution);
     }
 
     private static Plan withBuckets(double kg) {

@@ -3,6 +3,9 @@ package freshfurrow.cli.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExampleSeason;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 final class SeasonSummaryTest {
@@ -39,5 +42,22 @@ final class SeasonSummaryTest {
                         Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, moves, waiting
                         and rain are not in these sums; `plan` plays them out.
                         Safety: Local codes, makers' manuals and licensed practice come first. See docs/safety.md.""");
+    }
+
+    @Test
+    void aNightInWhichClocksGoBackIsToldOf() {
+        LocalDate saturday = LocalDate.of(2027, 11, 6);
+        assertThat(SeasonSummary.lines(ExampleSeason.season()
+                                .change()
+                                .timezone(ZoneId.of("America/Chicago"))
+                                .first(saturday)
+                                .last(saturday.plusDays(2))
+                                .season())
+                        .stream()
+                        .map(String::strip)
+                        .collect(Collectors.joining(" ")))
+                .contains(
+                        "Clocks go back on Sun 2027-11-07 at 02:00, to 01:00: use-by times are by the clock as it then shows."
+                                + " Check the time twice.");
     }
 }

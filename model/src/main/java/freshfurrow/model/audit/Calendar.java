@@ -8,7 +8,10 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.time.zone.ZoneOffsetTransition;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -46,6 +49,20 @@ final class Calendar {
 
     long seconds(LocalDateTime time) {
         return ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+    }
+
+    /** Until when a batch keeps, as clocks then show; of an hour that comes twice its start. */
+    LocalDateTime keepsUntil(LocalDateTime end, int holdS) {
+        LocalDateTime until =
+                ZonedDateTime.of(end, season.timezone()).plusSeconds(holdS).toLocalDateTime();
+        ZoneOffsetTransition change = season.timezone().getRules().getTransition(until);
+        LocalDateTime told = change != null && change.isOverlap() ? change.getDateTimeAfter() : until;
+        return told.isBefore(end) ? end : told;
+    }
+
+    /** The seconds that pass between two local times. */
+    long passed(LocalDateTime from, LocalDateTime to) {
+        return ChronoUnit.SECONDS.between(from.atZone(season.timezone()), to.atZone(season.timezone()));
     }
 
     long midnight(LocalDate date) {
@@ -116,7 +133,25 @@ final class Calendar {
                 }
             }
         }
-        return all;
+        return withoutChangedHours(all);
+    }
+
+    /** Nobody works in an hour that clocks skip or show twice. */
+    private List<Period> withoutChangedHours(List<Period> periods) {
+        List<Period> left = periods;
+        ZoneRules rules = season.timezone().getRules();
+        for (int day = -1; day <= season.days(); day++) {
+            ZonedDateTime midnight = season.first().plusDays(day).atStartOfDay(season.timezone());
+            ZonedDateTime next = season.first().plusDays(day + 1L).atStartOfDay(season.timezone());
+            ZoneOffsetTransition change =
+                    rules.nextTransition(midnight.toInstant().minusSeconds(1));
+            if (change != null && change.getInstant().isBefore(next.toInstant())) {
+                long before = seconds(change.getDateTimeBefore());
+                long after = seconds(change.getDateTimeAfter());
+                left = without(left, Math.min(before, after), Math.max(before, after));
+            }
+        }
+        return left;
     }
 
     private List<Period> closures(Drainage drainage) {

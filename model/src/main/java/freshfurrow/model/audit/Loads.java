@@ -167,7 +167,8 @@ final class Loads {
         if (recipe.isEmpty() || oldest.isEmpty()) {
             return;
         }
-        long deadline = evidence.calendar.seconds(oldest.get()) + recipe.get().holdS();
+        long deadline = evidence.calendar.seconds(
+                evidence.calendar.keepsUntil(oldest.get(), recipe.get().holdS()));
         if (deadline != evidence.calendar.seconds(load.deadline())) {
             report(
                     Rule.DEADLINE,

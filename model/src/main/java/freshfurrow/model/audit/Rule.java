@@ -56,7 +56,9 @@ public enum Rule {
     TANK_CAPACITY("A load is above zero and at most the planter's tank and 0.1 % of it."),
     FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
     TRANSFER_TIME("A transfer takes the planter's fill setup and the litres over the rig's transfer rate."),
-    DEADLINE("The deadline of a load is the end of its oldest batch plus the hold time of its recipe."),
+    DEADLINE(
+            "The deadline of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also"
+                    + " where clocks are changed."),
     FRESHNESS("Nothing of a load is planted after its deadline."),
     LAST_DROP(
             "The last drop of a load is the end of the last planting from it, or where the plan begins when nothing is planted from it."),

@@ -179,7 +179,7 @@ final class StartRecords {
         }
         List<Plan.Batch> batches = mix.batches().stream().map(made::get).toList();
         if (batches.stream()
-                .map(batch -> batch.end().plusSeconds(recipe.holdS()))
+                .map(batch -> evidence.calendar.keepsUntil(batch.end(), recipe.holdS()))
                 .min(LocalDateTime::compareTo)
                 .filter(mix.deadline()::equals)
                 .isEmpty()) {

@@ -69,9 +69,7 @@ final class Totals {
     private double smallestMarginMin() {
         return plan.loads().stream()
                 .filter(load -> load.appliedL() > 0)
-                .mapToDouble(load ->
-                        (evidence.calendar.seconds(load.deadline()) - evidence.calendar.seconds(load.lastDrop()))
-                                / 60.0)
+                .mapToDouble(load -> evidence.calendar.passed(load.lastDrop(), load.deadline()) / 60.0)
                 .min()
                 .orElse(0);
     }

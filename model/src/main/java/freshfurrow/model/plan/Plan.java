@@ -1,9 +1,11 @@
 package freshfurrow.model.plan;
 
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -76,6 +78,11 @@ public record Plan(
         return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start);
     }
 
+    /** What passes from the last drop of a load to its deadline. */
+    public Duration margin(Load load) {
+        return new ClockChanges(load.lastDrop(), season.clockChanges()).between(load.lastDrop(), load.deadline());
+    }
+
     /**
      * Where the season came from.
      *
@@ -83,15 +90,23 @@ public record Plan(
      * @param sha256 of all files the season was read from, lower-case hex
      * @param units in which people want to see the plan's figures
      * @param names what people call fields by their ids, in the season's order; only those that are called otherwise
+     * @param clockChanges those that its hold times may cross, in order
      */
-    public record SeasonSource(String name, String file, String sha256, DisplayUnits units, Map<String, String> names) {
+    public record SeasonSource(
+            String name,
+            String file,
+            String sha256,
+            DisplayUnits units,
+            Map<String, String> names,
+            List<ClockChanges.Change> clockChanges) {
         public SeasonSource {
+            clockChanges = List.copyOf(clockChanges);
             names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
         }
 
-        /** A season whose fields are called by their ids. */
+        /** A season whose fields are called by their ids, and whose clock is not changed. */
         public SeasonSource(String name, String file, String sha256, DisplayUnits units) {
-            this(name, file, sha256, units, Map.of());
+            this(name, file, sha256, units, Map.of(), List.of());
         }
 
         /** What a plan tells of the season that was read from a file of that name and with that checksum. */
@@ -102,7 +117,13 @@ public record Plan(
                     names.put(field.id(), field.name());
                 }
             }
-            return new SeasonSource(season.name(), file, sha256, season.units(), names);
+            return new SeasonSource(
+                    season.name(),
+                    file,
+                    sha256,
+                    season.units(),
+                    names,
+                    season.clockChanges().all());
         }
     }
 

@@ -13,6 +13,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
+import freshfurrow.model.season.ClockChanges;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -149,7 +150,7 @@ final class PlanFromJson {
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("names"), "name", "file", "sha256", "units");
+        place.withAndPerhaps(List.of("names", "clockChanges"), "name", "file", "sha256", "units");
         JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
         return new Plan.SeasonSource(
                 place.text("name"),
@@ -160,7 +161,13 @@ final class PlanFromJson {
                         units.oneOf("volume", VOLUMES),
                         units.oneOf("mass", MASSES),
                         units.oneOf("distance", DISTANCES)),
-                place.has("names") ? place.map("names", JsonPlace::asText) : Map.of());
+                place.has("names") ? place.map("names", JsonPlace::asText) : Map.of(),
+                place.has("clockChanges") ? place.list("clockChanges", PlanFromJson::clockChange) : List.of());
+    }
+
+    private static ClockChanges.Change clockChange(JsonPlace place) throws PlanFileException {
+        JsonPlace change = place.with("at", "then");
+        return new ClockChanges.Change(change.time("at"), change.time("then"));
     }
 
     private static Plan.Totals totals(JsonPlace place) throws PlanFileException {

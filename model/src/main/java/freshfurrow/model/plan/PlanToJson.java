@@ -69,6 +69,12 @@ final class PlanToJson {
             ObjectNode names = tree.putObject("names");
             season.names().forEach(names::put);
         }
+        if (!season.clockChanges().isEmpty()) {
+            ArrayNode changes = tree.putArray("clockChanges");
+            season.clockChanges()
+                    .forEach(change ->
+                            changes.addObject().put("at", time(change.at())).put("then", time(change.then())));
+        }
         return tree;
     }
 

@@ -75,11 +75,11 @@ final class LoggedLoads {
     }
 
     private LocalDateTime deadline(String recipe, List<String> batches) {
-        return batches.stream()
+        LocalDateTime oldest = batches.stream()
                 .map(id -> batch(planned.batch(id)).end())
                 .min(LocalDateTime::compareTo)
-                .orElseThrow()
-                .plusSeconds(whole.recipe(recipe).holdS());
+                .orElseThrow();
+        return whole.clockChanges().after(oldest, whole.recipe(recipe).holdS());
     }
 
     /**

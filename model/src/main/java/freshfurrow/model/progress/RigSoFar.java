@@ -104,7 +104,7 @@ final class RigSoFar {
         recipe = Optional.of(its);
         batches.add(id);
         if (deadline.isEmpty()) {
-            deadline = Optional.of(batch.end().plusSeconds(its.holdS()));
+            deadline = Optional.of(season.clockChanges().after(batch.end(), its.holdS()));
         }
         if (extractsAtWater()) {
             into.stream().filter(load -> counted.add(load.id())).forEach(load -> mixHa += loads.plantedHa(load.id()));

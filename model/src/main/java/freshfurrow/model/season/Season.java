@@ -19,7 +19,7 @@ import java.util.function.Function;
  * @param name what people call the season
  * @param first first day, included; time zero of the season is this day's midnight
  * @param last last day, included; what is not planted by its end is unserved
- * @param timezone for calendars only; all times are local
+ * @param timezone whose clock all times are by
  * @param closed days on which planters and rigs do not work
  * @param places named places other than fields and water points, by id; where they are may be absent when distances come from a
  *     matrix
@@ -75,6 +75,12 @@ public record Season(
     /** A season like this one, but for what is changed. */
     public SeasonChange change() {
         return new SeasonChange(this);
+    }
+
+    /** Changes of the clock that hold times of this season may cross: those in its days, and in the longest hold time after them. */
+    public ClockChanges clockChanges() {
+        return ClockChanges.of(
+                timezone, first.atStartOfDay(), last.plusDays(1).atStartOfDay().plusSeconds(longestHoldS()));
     }
 
     /** Number of calendar days of the season, both ends included; at least 1. */

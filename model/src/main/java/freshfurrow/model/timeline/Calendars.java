@@ -38,7 +38,7 @@ final class Calendars {
 
     /**
      * Working periods of a planter or a rig: its hours on all days that are not closed, from where the season begins to be
-     * played out, but for its outages.
+     * played out, but for its outages and for times that clocks leave out or show twice.
      */
     Calendar machine(String id, WorkHours hours) {
         List<Outage> outages = season.outages().stream()
@@ -50,8 +50,16 @@ final class Calendars {
     private Calendar working(Work work) {
         List<int[]> out = new ArrayList<>();
         season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
+        out.addAll(clockChanges());
         work.outages().forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
         return Calendar.of(periods(work.hours(), true), horizonS).without(Calendar.joined(out), horizonS);
+    }
+
+    private List<int[]> clockChanges() {
+        return season.clockChanges().all().stream()
+                .map(change -> new int[] {seconds(change.from()), seconds(change.until())})
+                .filter(out -> out[0] < out[1])
+                .toList();
     }
 
     private int seconds(LocalDateTime time) {
@@ -59,9 +67,9 @@ final class Calendars {
         return (int) Math.max(0, Math.min(horizonS, s));
     }
 
-    /** Periods of a water point: its hours on every day. */
+    /** Periods of a water point: its hours on every day, but for times that clocks leave out or show twice. */
     Calendar waterPoint(WorkHours hours) {
-        return Calendar.of(periods(hours, false), horizonS);
+        return Calendar.of(periods(hours, false), horizonS).without(Calendar.joined(clockChanges()), horizonS);
     }
 
     /** A machine's periods less the times at which fields of a drainage class are too wet. */

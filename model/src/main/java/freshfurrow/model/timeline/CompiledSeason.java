@@ -1,5 +1,6 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Drainage;
@@ -47,6 +48,7 @@ public final class CompiledSeason {
     final double[] mlPerDm2;
     final double[] mgPerDm2;
     final int[] holdS;
+    final ClockChanges clock;
 
     final double[] capacityDm2PerS;
     final int[] fillSetupS;
@@ -124,6 +126,7 @@ public final class CompiledSeason {
         mgPerDm2 = recipes.stream()
                 .mapToDouble(recipe -> recipe.compostKgPerHa() * MG_PER_KG / DM2_PER_HA)
                 .toArray();
+        clock = season.clockChanges();
         holdS = recipes.stream().mapToInt(Recipe::holdS).toArray();
 
         areaDm2 = fields.stream()

@@ -131,7 +131,7 @@ final class Planting {
         }
         if (applied > 0) {
             int margin = state.counters + State.SMALLEST_MARGIN_S;
-            v[margin] = Math.min(v[margin], deadline - time);
+            v[margin] = Math.min(v[margin], season.clock.between(time, deadline));
         }
     }
 

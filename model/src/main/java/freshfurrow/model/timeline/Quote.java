@@ -232,7 +232,7 @@ final class Quote {
         }
         deadline = source == Source.BEGUN
                 ? (int) v[state.rig(rig) + MIX_DEADLINE]
-                : extraction.oldestEnd + season.holdS[recipe];
+                : season.clock.after(extraction.oldestEnd, season.holdS[recipe]);
     }
 
     /** Setup and pumping of a load, s. */

@@ -202,7 +202,7 @@ public final class Timeline implements Counters {
         }
         v[base + FILL_DAY] = start / Calendars.DAY_S;
         int margin = state.counters + State.SMALLEST_MARGIN_S;
-        v[margin] = Math.min(v[margin], deadline - planting.time);
+        v[margin] = Math.min(v[margin], season.clock.between(planting.time, deadline));
     }
 
     /** A wait counts from when planting of the planter's next field could start. */

@@ -85,7 +85,8 @@ class PlanFileTest {
     void namesOfFieldsAndWhatARigCarriesAreToldWhereKnown() {
         Plan plain = small(8.1);
         Plan plan = new Plan(
-                new Plan.SeasonSource("Example", "season.yaml", "00ff", DisplayUnits.US, Map.of("N40", "North forty")),
+                new Plan.SeasonSource(
+                        "Example", "season.yaml", "00ff", DisplayUnits.US, Map.of("N40", "North forty"), List.of()),
                 plain.score(),
                 plain.totals(),
                 plain.planters(),

@@ -5,6 +5,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
+import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Outage;
@@ -36,7 +37,13 @@ final class RandomPlans {
 
     private Plan plan() {
         return new Plan(
-                new Plan.SeasonSource(id(), "season " + id() + ".yaml", id(), units(), map(this::id)),
+                new Plan.SeasonSource(
+                        id(),
+                        "season " + id() + ".yaml",
+                        id(),
+                        units(),
+                        map(this::id),
+                        list(() -> new ClockChanges.Change(time(), time()))),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
                         area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),

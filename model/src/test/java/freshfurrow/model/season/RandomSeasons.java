@@ -3,6 +3,7 @@ package freshfurrow.model.season;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -23,12 +24,16 @@ import java.util.stream.IntStream;
 public final class RandomSeasons {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
 
+    private final LocalDate first;
+    private final ZoneId zone;
     private final Random random;
     private final Map<String, double[]> points = new LinkedHashMap<>();
 
     private final int mostFields;
 
-    private RandomSeasons(long seed, int mostFields) {
+    private RandomSeasons(long seed, int mostFields, LocalDate first, ZoneId zone) {
+        this.first = first;
+        this.zone = zone;
         random = new Random(seed);
         this.mostFields = mostFields;
     }
@@ -40,7 +45,12 @@ public final class RandomSeasons {
 
     /** A season with 1 to {@code mostFields} fields. */
     public static Season season(long seed, int mostFields) {
-        return new RandomSeasons(seed, mostFields).season();
+        return new RandomSeasons(seed, mostFields, FIRST, ZoneOffset.UTC).season();
+    }
+
+    /** A season with 1 to 12 fields that begins on some date, by the clock of a zone. */
+    public static Season season(long seed, LocalDate first, ZoneId zone) {
+        return new RandomSeasons(seed, 12, first, zone).season();
     }
 
     /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */
@@ -59,7 +69,7 @@ public final class RandomSeasons {
     }
 
     private Season season() {
-        LocalDate last = FIRST.plusDays(between(4, 15));
+        LocalDate last = first.plusDays(between(4, 15));
         List<Recipe> recipes = several(
                 2,
                 i -> new Recipe(
@@ -112,21 +122,21 @@ public final class RandomSeasons {
                         oneOf(hours(), new WorkHours(List.of(new DaySpan(5 * 3600, 21 * 3600))))));
         return new Season(
                 "Random",
-                FIRST,
+                first,
                 last,
-                ZoneOffset.UTC,
+                zone,
                 new ClosedDays(
                         random.nextBoolean() ? Set.of(DayOfWeek.SUNDAY) : Set.of(),
-                        random.nextBoolean() ? Set.of(FIRST.plusDays(between(0, 5))) : Set.of()),
+                        random.nextBoolean() ? Set.of(first.plusDays(between(0, 5))) : Set.of()),
                 places(),
                 recipes,
                 fields,
                 planters,
                 rigs,
                 waterPoints,
-                several(3, i -> new CompostLot("lot" + i, between(5, 400), FIRST.plusDays(between(-5, 6)))),
+                several(3, i -> new CompostLot("lot" + i, between(5, 400), first.plusDays(between(-5, 6)))),
                 new Drying(2, 0.02, 0.05, 0.1),
-                several(3, i -> new Rain(FIRST.plusDays(between(-2, 12)), between(0, 86_399), between(0, 40))),
+                several(3, i -> new Rain(first.plusDays(between(-2, 12)), between(0, 86_399), between(0, 40))),
                 Optional.empty(),
                 this::metres,
                 Goals.DEFAULT,
@@ -136,7 +146,7 @@ public final class RandomSeasons {
     }
 
     private Field field(String id, LocalDate last, List<Recipe> recipes, List<Planter> planters) {
-        LocalDate opens = FIRST.plusDays(Math.min(between(-3, 6), ChronoUnit.DAYS.between(FIRST, last)));
+        LocalDate opens = first.plusDays(Math.min(between(-3, 6), ChronoUnit.DAYS.between(first, last)));
         return new Field(
                 id,
                 id,
