@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.ClockChanges;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,8 @@ final class CautionsTest {
                 new Hazard.Lifting(OptionalDouble.empty(), 1),
                 new Hazard.DustAndMist(),
                 new Hazard.Pressure(),
+                new Hazard.ClockChange(new ClockChanges.Change(
+                        LocalDateTime.parse("2027-11-07T02:00"), LocalDateTime.parse("2027-11-07T01:00"))),
                 new Hazard.OldMix(),
                 new Hazard.FoodCrop());
         assertThat(all.stream().map(Object::getClass))

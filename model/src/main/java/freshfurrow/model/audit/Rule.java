@@ -40,8 +40,7 @@ public enum Rule {
     RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
     WAIT_REASON(
             "A wait for dry ground begins while rain or wet ground closes the field that is planted next, a wait for a window"
-                    + " before it opens, a wait for compost on the day on which a lot of the load comes, or before; and after a wait for hours the fill fits the"
-                    + " hours of both machines no earlier."),
+                    + " before it opens, and after a wait for hours the fill fits the hours of both machines no earlier."),
     WAIT_BEGINNING(
             "A wait for a rig, water, compost or hours begins when the field that is planted next is open and dry."),
     WAIT_END(

@@ -4,7 +4,6 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +29,6 @@ final class Waits {
                     end(done, after);
                     if (after instanceof Activity.Fill fill) {
                         hours(done, fill);
-                        compost(done, fill);
                     }
                     if (next != null) {
                         field(done, after, next);
@@ -126,23 +124,6 @@ final class Waits {
                         })
                         .mapToLong(rigs -> Math.max(from, Math.max(its.start(), rigs.start()))))
                 .min();
-    }
-
-    /** Compost that a planter waits for has come since, and its load is made of it. */
-    private void compost(Evidence.Done<Activity.Wait> done, Activity.Fill fill) {
-        Plan.Load load = evidence.loads.get(fill.load());
-        if (done.activity().why() != WaitReason.COMPOST || load == null) {
-            return;
-        }
-        LocalDate begun = done.activity().start().toLocalDate();
-        boolean came = load.batches().stream()
-                .filter(evidence.batches::containsKey)
-                .flatMap(batch -> evidence.batches.get(batch).lots().keySet().stream())
-                .filter(evidence.lots::containsKey)
-                .anyMatch(lot -> !evidence.lots.get(lot).from().isBefore(begun));
-        if (!came) {
-            reason(done, "it waits for compost, but all of load " + load.id() + " was there");
-        }
     }
 
     private void reason(Evidence.Done<Activity.Wait> done, String what) {

@@ -107,7 +107,6 @@ class AuditTest {
                 "FIELD_CAPACITY | \"areaHa\": 1.62} | \"areaHa\": 1.620002}",
                 // waits, numbers, mix
                 "WAIT_REASON | \"why\": \"rig\" | \"why\": \"hours\"",
-                "WAIT_REASON | \"why\": \"rig\" | \"why\": \"compost\"",
                 "WAIT_END | \"end\": \"2027-04-20T10:22:00\", \"at\": \"A\", \"why\" | \"end\": \"2027-04-20T10:21:59\", \"at\": \"A\", \"why\"",
                 "NUMBERS | {\"id\": \"L2\" | {\"id\": \"L3\"",
                 "NUMBERS | {\"id\": \"B3\" | {\"id\": \"B4\"",
