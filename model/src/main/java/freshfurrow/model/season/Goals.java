@@ -21,7 +21,7 @@ public record Goals(
         double earlyMinPerHaDay,
         double movedMin,
         int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.01, 60, 2);
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 2);
 
     public Goals {
         if (!(refillMin >= 0

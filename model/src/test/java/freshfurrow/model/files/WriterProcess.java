@@ -15,6 +15,9 @@ final class WriterProcess {
     /** A machine with other work may take long to force many files to its disk. */
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
+    /** Longer than one that waits for its turn takes from one try to the next. */
+    private static final Duration REST = Duration.ofMillis(20);
+
     private WriterProcess() {}
 
     static Process start(String work, Path folder, String name) throws IOException {
@@ -76,13 +79,18 @@ final class WriterProcess {
         }
     }
 
-    /** Writes five files of the same content together, without end. */
-    private static void writeSets(Path folder, String name) throws IOException {
+    /** Writes five files of the same content together, without end, with a rest between in which another may have its turn. */
+    private static void writeSets(Path folder, String name) throws IOException, InterruptedException {
         for (int i = 0; ; i++) {
-            WriteTurn.writeAll(set(folder, name + "-" + i));
+            List<NewFile> files = set(folder, name + "-" + i);
+            WriteTurn.in(List.of(folder), PATIENCE, turn -> {
+                turn.write(files);
+                return files.size();
+            });
             if (i == 0) {
                 sayBegun();
             }
+            Thread.sleep(REST.toMillis());
         }
     }
 
