@@ -57,7 +57,15 @@ final class StrangersPlan {
                 "0",
                 "--no-page");
         assertThat(replanned.code).as(replanned.text).isZero();
-        return new StrangersPlan(folder, Files.readString(folder.resolve("plan").resolve("plan.json")));
+        return new StrangersPlan(
+                folder, withoutChecksum(Files.readString(folder.resolve("plan").resolve("plan.json"))));
+    }
+
+    /** Otherwise every change in the start would be refused for the same reason. */
+    private static String withoutChecksum(String plan) {
+        String without = plan.replaceFirst(",\\s*\"sha256\": \"[0-9a-f]{64}\"(?=\\s*})", "");
+        assertThat(without).hasSizeLessThan(plan.length());
+        return without;
     }
 
     String plan() {

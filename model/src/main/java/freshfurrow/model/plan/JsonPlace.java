@@ -247,7 +247,8 @@ record JsonPlace(Path file, String path, JsonNode value) {
         return value.isContainerNode() ? "a" + (value.isArray() ? " list" : "n object") : value.toString();
     }
 
-    private PlanFileException wrong(String reason) {
+    /** A problem of what is here. */
+    PlanFileException wrong(String reason) {
         return new PlanFileException(file, path.isEmpty() ? "at the top" : path, reason, PlanFromJson.REMEDY);
     }
 

@@ -16,7 +16,7 @@ final class StartFromJson {
 
     static PlanStart read(JsonPlace place) throws PlanFileException {
         place.withAndPerhaps(
-                List.of("logSha256"),
+                List.of("logSha256", StartChecksum.KEY),
                 "now",
                 "planted",
                 "lots",
@@ -30,7 +30,7 @@ final class StartFromJson {
                 "loadsMade",
                 "batchesMade");
         Standing standing = standing(place);
-        return new PlanStart(
+        PlanStart start = new PlanStart(
                 standing,
                 place.list("planted", StartFromJson::planted),
                 place.list("lots", StartFromJson::lot),
@@ -38,6 +38,7 @@ final class StartFromJson {
                 place.list("outages", StartFromJson::outage),
                 place.list("batches", PlanFromJson::batch),
                 place.has("logSha256") ? Optional.of(place.text("logSha256")) : Optional.empty());
+        return StartChecksum.checked(place, start);
     }
 
     private static Standing standing(JsonPlace place) throws PlanFileException {

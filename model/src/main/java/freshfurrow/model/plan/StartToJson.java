@@ -13,6 +13,11 @@ final class StartToJson {
     private StartToJson() {}
 
     static ObjectNode tree(PlanStart start) {
+        return facts(start).put(StartChecksum.KEY, StartChecksum.of(start));
+    }
+
+    /** All of it but the checksum. */
+    static ObjectNode facts(PlanStart start) {
         ObjectNode tree = JSON.objectNode().put("now", PlanToJson.time(start.now()));
         start.logSha256().ifPresent(sha256 -> tree.put("logSha256", sha256));
         ArrayNode planted = tree.putArray("planted");
