@@ -1,5 +1,7 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.PlanOrigin;
 import freshfurrow.cli.text.AuditReport;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.audit.Finding;
@@ -38,8 +40,8 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Reading.Valid read = season.read();
-        Plan planned = PlanArgument.readToAudit(plan);
-        Path file = PlanArgument.file(plan);
+        Plan planned = PlanChoice.readToAudit(plan);
+        Path file = PlanChoice.file(plan);
         Optional<String> other = PlanOrigin.otherThan(read, planned).map(why -> file + " " + why);
         try {
             Season madeFor = SeasonOfPlan.whatItWasMadeFor(file, planned, read.season());

@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.Chosen;
 import freshfurrow.cli.card.CalibrationCard;
 import freshfurrow.cli.card.CalibrationOrder;
 import freshfurrow.cli.card.CardUnits;

@@ -1,5 +1,9 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.output.OutFiles;
+import freshfurrow.app.springs.SeasonSprings;
+import freshfurrow.app.springs.Slices;
+import freshfurrow.app.springs.Variants;
 import freshfurrow.cli.compare.ComparisonFile;
 import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.cli.text.ComparisonReport;
@@ -38,8 +42,8 @@ import picocli.CommandLine.Spec;
             "      --springs 1-500 --out part1",
             "  freshfurrow compare --merge part1 part2 --out both"
         })
-final class CompareCommand implements Callable<Integer> {
-    static final String FILE_NAME = "compare.json";
+public final class CompareCommand implements Callable<Integer> {
+    public static final String FILE_NAME = "compare.json";
     static final String PAGE_NAME = "compare.html";
 
     @Spec

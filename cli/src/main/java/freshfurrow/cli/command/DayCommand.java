@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
 import freshfurrow.cli.text.DaySheet;
 import freshfurrow.model.plan.Plan;
 import java.nio.file.Path;
@@ -36,7 +37,7 @@ final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan read = PlanArgument.read(plan);
+        Plan read = PlanChoice.read(plan);
         Optional<DaySheet.DateSpan> dates = DaySheet.dates(read);
         if (dates.isEmpty()) {
             throw new Refusal("The plan has no work on any day.");

@@ -1,5 +1,7 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.output.OutFiles;
 import freshfurrow.cli.export.CalendarBefore;
 import freshfurrow.cli.export.CalendarFile;
 import freshfurrow.cli.export.MapFile;
@@ -67,8 +69,8 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan planned = PlanArgument.read(plan);
-        Path planFile = PlanArgument.file(plan);
+        Plan planned = PlanChoice.read(plan);
+        Path planFile = PlanChoice.file(plan);
         Season read = season.read(planFile, planned);
         IfThere ifThere = IfThere.replaceIf(force);
         List<NewFile> files = new ArrayList<>();

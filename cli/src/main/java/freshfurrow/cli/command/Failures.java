@@ -13,14 +13,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Failures in words. */
-final class Failures {
+public final class Failures {
     /** Set to anything, shows where in the program an error of its own happened. */
     private static final String TRACE_VARIABLE = "FRESHFURROW_TRACE";
 
     private Failures() {}
 
     /** What to tell the user of a command that failed. */
-    static List<String> lines(Throwable failure) {
+    public static List<String> lines(Throwable failure) {
         if (failure instanceof Refusal refusal) {
             return refusal.lines();
         }
@@ -31,7 +31,7 @@ final class Failures {
     }
 
     /** Why a file could not be read or written. */
-    static String reason(IOException failure) {
+    public static String reason(IOException failure) {
         if (failure instanceof NoSuchFileException) {
             return "there is no such file or folder";
         }

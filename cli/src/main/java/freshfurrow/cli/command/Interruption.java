@@ -15,7 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
  * Ctrl-C, or whatever else asks the program to end: a command that has something to keep is told to end soon, and the program waits
  * until it has written that, and said so.
  */
-final class Interruption {
+public final class Interruption {
     private final CommandSpec spec;
     private final StopSignal stop = StopSignal.untilTold();
     private final CompletableFuture<Void> told = new CompletableFuture<>();
@@ -31,7 +31,7 @@ final class Interruption {
      *
      * @return its exit code
      */
-    static int outlivedBy(CommandSpec spec, ToIntFunction<Interruption> command) {
+    public static int outlivedBy(CommandSpec spec, ToIntFunction<Interruption> command) {
         Interruption interruption = new Interruption(spec);
         Thread onInterrupt = new Thread(interruption::tell, "interruption");
         Runtime.getRuntime().addShutdownHook(onInterrupt);
@@ -51,12 +51,12 @@ final class Interruption {
     }
 
     /** Set when the program is told to end. */
-    StopSignal stop() {
+    public StopSignal stop() {
         return stop;
     }
 
     /** From now on there is something to keep. */
-    void keep() {
+    public void keep() {
         keeping = true;
     }
 
@@ -65,7 +65,7 @@ final class Interruption {
      *
      * @param by made from {@link #stop}
      */
-    <T> Optional<T> inTime(StopSignal by, long graceMs, Supplier<Optional<T>> work) {
+    public <T> Optional<T> inTime(StopSignal by, long graceMs, Supplier<Optional<T>> work) {
         CompletableFuture<Optional<T>> result = new CompletableFuture<>();
         Thread thread = new Thread(() -> result.completeAsync(work, Runnable::run), "finishing");
         thread.setDaemon(true);

@@ -1,5 +1,9 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.KnownLoads;
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.PlanOrigin;
+import freshfurrow.app.input.SeasonClock;
 import freshfurrow.cli.text.LogText;
 import freshfurrow.model.files.ObstructedFile;
 import freshfurrow.model.log.Column;
@@ -67,11 +71,11 @@ final class LogArguments {
      * @throws Refusal when it cannot be read or is of another season
      */
     Optional<Plan> plan(Reading.Valid read) {
-        Path planFile = PlanArgument.file(planPath());
+        Path planFile = PlanChoice.file(planPath());
         if (!Files.exists(planFile) && plan.isEmpty()) {
             return Optional.empty();
         }
-        Plan its = PlanArgument.read(planPath());
+        Plan its = PlanChoice.read(planPath());
         PlanOrigin.mustBeOf(read, planFile, its);
         return Optional.of(its);
     }
@@ -121,7 +125,7 @@ final class LogArguments {
         Season read = valid.season();
         LocalDateTime latest =
                 now.or(() -> clock.inSeason(read)).orElse(LogContext.of(read).latest());
-        Optional<Set<String>> loads = checkLoads ? Optional.of(PlannedLoads.of(valid, planPath())) : Optional.empty();
+        Optional<Set<String>> loads = checkLoads ? Optional.of(KnownLoads.of(valid, planPath())) : Optional.empty();
         return new LogContext(read, loads, latest);
     }
 

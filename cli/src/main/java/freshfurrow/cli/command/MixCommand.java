@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.Chosen;
 import freshfurrow.cli.card.CardUnits;
 import freshfurrow.cli.card.LoadRoom;
 import freshfurrow.cli.card.MixingCard;

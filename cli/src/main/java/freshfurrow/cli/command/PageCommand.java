@@ -1,5 +1,7 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.output.OutFiles;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
@@ -24,8 +26,8 @@ import picocli.CommandLine.Spec;
             "  freshfurrow page scenarios/first-season/plan",
             "  freshfurrow page plan.json --season season.yaml --out monday.html"
         })
-final class PageCommand implements Callable<Integer> {
-    static final String FILE_NAME = "plan.html";
+public final class PageCommand implements Callable<Integer> {
+    public static final String FILE_NAME = "plan.html";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -44,8 +46,8 @@ final class PageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path planFile = PlanArgument.file(plan);
-        Plan planned = PlanArgument.read(planFile);
+        Path planFile = PlanChoice.file(plan);
+        Plan planned = PlanChoice.read(planFile);
         String page = SeasonPage.html(season.read(planFile, planned), planned);
         Path file = out.orElseGet(() -> planFile.resolveSibling(FILE_NAME));
         OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, page, IfThere.replaceIf(force))));

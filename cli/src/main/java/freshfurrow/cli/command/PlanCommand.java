@@ -1,5 +1,12 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.output.PlanTarget;
+import freshfurrow.app.output.PlanText;
+import freshfurrow.app.planning.OwnAudit;
+import freshfurrow.app.planning.PlanPage;
+import freshfurrow.app.planning.PlanningRun;
+import freshfurrow.app.planning.TimeTaken;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.PlanReport;
 import freshfurrow.model.files.IfThere;
@@ -101,7 +108,7 @@ final class PlanCommand implements Callable<Integer> {
                 : PlanPage.inTime(
                         interruption,
                         compiled.fieldCount(),
-                        () -> SeasonPage.html(read.season(), PlanArgument.asWritten(target.file(), text)));
+                        () -> SeasonPage.html(read.season(), PlanChoice.asWritten(target.file(), text)));
         taken.endOf("page");
         target.write(text, page);
         taken.endOf("writing");

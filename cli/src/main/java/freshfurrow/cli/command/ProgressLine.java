@@ -7,9 +7,9 @@ import freshfurrow.solver.ProgressListener;
 import java.io.PrintStream;
 
 /** One line on the terminal that is written over again and again; nothing where there is no terminal. */
-final class ProgressLine implements ProgressListener {
+public final class ProgressLine implements ProgressListener {
     /** Set by the launcher, which can tell whether standard error is a terminal; Java cannot. */
-    static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
+    public static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
 
     private final PrintStream err;
     private final boolean shown;
@@ -22,7 +22,7 @@ final class ProgressLine implements ProgressListener {
         this.text = new ProgressText(units);
     }
 
-    static ProgressLine onTerminal(DisplayUnits units) {
+    public static ProgressLine onTerminal(DisplayUnits units) {
         return new ProgressLine(System.err, Boolean.getBoolean(TERMINAL_PROPERTY), units);
     }
 
@@ -32,7 +32,7 @@ final class ProgressLine implements ProgressListener {
     }
 
     /** Leaves the line empty. */
-    synchronized void clear() {
+    public synchronized void clear() {
         if (length > 0) {
             write("");
             err.print('\r');

@@ -3,20 +3,20 @@ package freshfurrow.cli.command;
 import java.util.List;
 
 /** What a command cannot do for its user, in lines to show as they are. */
-final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final List<String> lines;
 
-    Refusal(List<String> lines) {
+    public Refusal(List<String> lines) {
         super(String.join("\n", lines));
         this.lines = List.copyOf(lines);
     }
 
-    Refusal(String line) {
+    public Refusal(String line) {
         this(List.of(line));
     }
 
-    List<String> lines() {
+    public List<String> lines() {
         return lines;
     }
 }

@@ -1,5 +1,9 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.planning.PlanningMoment;
+import freshfurrow.app.planning.SeasonReplanning;
+import freshfurrow.app.planning.TimeTaken;
 import freshfurrow.model.log.LogContext;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.progress.News;
@@ -123,7 +127,7 @@ final class ReplanCommand implements Callable<Integer> {
         PlanningOptions options = options();
         Reading.Valid read = season.read();
         LogReading.Valid logged = log(read.season());
-        List<String> lines = new Replanning(
+        List<String> lines = new SeasonReplanning(
                         read, plan, logged, news(read.season()), onlyLogged, options, interruption, taken)
                 .run(moment(read.season(), logged.log()), out, !noPage, force);
         Output.print(spec, lines);

@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The season that a command works on. */
-final class SeasonArgument {
+public final class SeasonArgument {
     @Parameters(paramLabel = "SEASON", index = "0", description = "a season file, or a folder that holds season.yaml")
     private Path season = Path.of("");
 
@@ -27,7 +27,7 @@ final class SeasonArgument {
     }
 
     /** @throws Refusal with every problem, when the season cannot be used */
-    static Reading.Valid valid(Reading reading) {
+    public static Reading.Valid valid(Reading reading) {
         if (reading instanceof Reading.Invalid invalid) {
             throw new Refusal(ProblemLines.of(invalid.problems()));
         }

@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanOrigin;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFileException;
 import freshfurrow.model.plan.PlanOfSeason;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** The season that a plan was made from: beside the plan, in the folder above it, or where its user says. */
-final class SeasonOfPlan {
+public final class SeasonOfPlan {
     @Option(
             names = "--season",
             paramLabel = "SEASON",
@@ -51,7 +52,7 @@ final class SeasonOfPlan {
      *
      * @throws Refusal when the plan is not of that season
      */
-    static Season checked(Path planFile, Plan plan, Season whole) {
+    public static Season checked(Path planFile, Plan plan, Season whole) {
         Season left = whatItWasMadeFor(planFile, plan, whole);
         try {
             PlanOfSeason.check(planFile, plan, whole, left);
@@ -66,7 +67,7 @@ final class SeasonOfPlan {
      *
      * @throws Refusal when the plan begins otherwise than that season can stand
      */
-    static Season whatItWasMadeFor(Path planFile, Plan plan, Season whole) {
+    public static Season whatItWasMadeFor(Path planFile, Plan plan, Season whole) {
         try {
             return plan.start().map(start -> start.remaining(whole)).orElse(whole);
         } catch (IllegalArgumentException e) {

@@ -1,5 +1,7 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.output.OutFiles;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.sheets.CrewSheets;
 import freshfurrow.cli.text.Figures;
@@ -51,7 +53,7 @@ final class SheetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan read = PlanArgument.read(plan);
+        Plan read = PlanChoice.read(plan);
         List<MachineDay> all = MachineDay.allOf(read);
         if (all.isEmpty()) {
             Output.print(spec, List.of("The plan has no work on any day, so there are no sheets to write."));
@@ -65,7 +67,7 @@ final class SheetsCommand implements Callable<Integer> {
                     + day.map(LocalDate::toString).orElse("") + ": it runs from "
                     + all.get(0).date() + " to " + all.get(all.size() - 1).date() + ".");
         }
-        Path file = out.orElseGet(() -> PlanArgument.file(plan)
+        Path file = out.orElseGet(() -> PlanChoice.file(plan)
                 .resolveSibling("sheets" + day.map(date -> "-" + date).orElse("") + ".html"));
         OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, CrewSheets.html(read, days), IfThere.replaceIf(force))));
         Output.print(

@@ -13,16 +13,16 @@ import picocli.CommandLine.TypeConversionException;
  * @param first 1 or more
  * @param last not before {@code first}
  */
-record SpringRange(int first, int last) {
+public record SpringRange(int first, int last) {
     /** The largest number that may be asked for. */
-    static final int MOST = 1_000_000;
+    public static final int MOST = 1_000_000;
 
-    List<Integer> numbers() {
+    public List<Integer> numbers() {
         return IntStream.rangeClosed(first, last).boxed().toList();
     }
 
     /** Reads {@code 200}, the first so many, or {@code 201-400}. */
-    static final class Converter implements ITypeConverter<SpringRange> {
+    public static final class Converter implements ITypeConverter<SpringRange> {
         private static final Pattern FORM = Pattern.compile("(?:(\\d{1,7})-)?(\\d{1,7})");
 
         @Override

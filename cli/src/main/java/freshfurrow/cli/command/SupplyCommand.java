@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.springs.SeasonSprings;
 import freshfurrow.cli.text.SupplyReport;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.supply.SupplyNeeds;

@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.Chosen;
 import freshfurrow.cli.text.TraceText;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.read.Reading;

@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.PlanChoice;
 import freshfurrow.cli.why.WhyReport;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Nearest;
@@ -40,8 +41,8 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan read = PlanArgument.read(plan);
-        Path file = PlanArgument.file(plan);
+        Plan read = PlanChoice.read(plan);
+        Path file = PlanChoice.file(plan);
         Season season = seasonOfPlan.read(file, read);
         Output.print(spec, WhyReport.lines(explanation(file, read, season, fieldOf(read, season))));
         return Freshfurrow.OK;

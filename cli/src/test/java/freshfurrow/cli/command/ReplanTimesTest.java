@@ -3,6 +3,8 @@ package freshfurrow.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.planning.PlanningMoment;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.Fact;

@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
+import freshfurrow.cli.command.Failures;
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.files.Folders;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
@@ -16,15 +18,15 @@ import java.util.List;
  * @param what is not done when they cannot be written, as {@code nothing was planned}
  * @param elsewhere how to have them written to another place, as {@code write elsewhere with --out DIR}
  */
-record OutFiles(String what, String elsewhere) {
-    static final OutFiles WRITTEN = new OutFiles("nothing was written", "write elsewhere with --out");
+public record OutFiles(String what, String elsewhere) {
+    public static final OutFiles WRITTEN = new OutFiles("nothing was written", "write elsewhere with --out");
 
     /**
      * Makes sure, before time goes into what is to be written, that nothing stands there.
      *
      * @throws Refusal with a line for each file that something is in the way of
      */
-    void refuseObstructed(List<Path> files, IfThere ifThere) {
+    public void refuseObstructed(List<Path> files, IfThere ifThere) {
         List<String> obstructed = files.stream()
                 .flatMap(file -> Obstacle.before(file, ifThere).map(obstacle -> line(file, obstacle)).stream())
                 .toList();
@@ -38,7 +40,7 @@ record OutFiles(String what, String elsewhere) {
      *
      * @throws Refusal when they cannot
      */
-    void tryOut(Path folder) {
+    public void tryOut(Path folder) {
         try {
             Folders.tryOut(folder);
         } catch (IOException e) {
@@ -51,7 +53,7 @@ record OutFiles(String what, String elsewhere) {
      *
      * @throws Refusal when one is there unasked or cannot be written
      */
-    void writeAll(List<NewFile> files) {
+    public void writeAll(List<NewFile> files) {
         Path first = files.get(0).path();
         try {
             WriteTurn.writeAll(files);
@@ -61,7 +63,7 @@ record OutFiles(String what, String elsewhere) {
     }
 
     /** @param first names what could not be written when the failure does not */
-    Refusal refusal(Path first, IOException failure) {
+    public Refusal refusal(Path first, IOException failure) {
         if (failure instanceof ObstructedFile obstructed) {
             return refusal(Path.of(obstructed.getFile()), obstructed.obstacle());
         }
@@ -69,7 +71,7 @@ record OutFiles(String what, String elsewhere) {
                 first + ": cannot be written (" + Failures.reason(failure) + "), so " + what + "; " + elsewhere);
     }
 
-    Refusal refusal(Path file, Obstacle obstacle) {
+    public Refusal refusal(Path file, Obstacle obstacle) {
         return new Refusal(line(file, obstacle));
     }
 

@@ -1,4 +1,4 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.plan.PlanFile;
@@ -11,10 +11,10 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
 /** Tells files that freshfurrow has written from those that merely have such a name. */
-final class OwnFile {
+public final class OwnFile {
     private OwnFile() {}
 
-    static boolean isPlan(Path file) {
+    public static boolean isPlan(Path file) {
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }
@@ -26,7 +26,7 @@ final class OwnFile {
         }
     }
 
-    static boolean isPage(Path file) {
+    public static boolean isPage(Path file) {
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             return false;
         }

@@ -1,4 +1,4 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What the parts of a command take by the clock. */
-final class TimeTaken {
+public final class TimeTaken {
     private static final double NS_PER_S = 1e9;
 
     private final long startNs = System.nanoTime();
@@ -14,18 +14,18 @@ final class TimeTaken {
     private long partBeganNs = startNs;
 
     /** A reading of {@link System#nanoTime} at the start. */
-    long startNs() {
+    public long startNs() {
         return startNs;
     }
 
     /** Puts the time since the last part ended down to a part, which may have been worked on before. */
-    void endOf(String part) {
+    public void endOf(String part) {
         long nowNs = System.nanoTime();
         partsNs.merge(part, nowNs - partBeganNs, Long::sum);
         partBeganNs = nowNs;
     }
 
-    String line() {
+    public String line() {
         String parts = partsNs.entrySet().stream()
                 .map(part -> part.getKey() + " " + seconds(part.getValue()))
                 .collect(Collectors.joining(", "));

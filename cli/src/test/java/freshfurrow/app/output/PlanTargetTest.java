@@ -1,8 +1,9 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.plan.PlanFile;

@@ -1,5 +1,6 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.plan.PlanFileException;
@@ -7,10 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A plan that is already written. */
-final class PlanArgument {
-    static final String FILE_NAME = "plan.json";
+public final class PlanChoice {
+    public static final String FILE_NAME = "plan.json";
 
-    private PlanArgument() {}
+    private PlanChoice() {}
 
     @FunctionalInterface
     private interface Reader {
@@ -21,7 +22,7 @@ final class PlanArgument {
      * @param plan a plan file, or a folder that holds plan.json
      * @throws Refusal when it cannot be read
      */
-    static Plan read(Path plan) {
+    public static Plan read(Path plan) {
         return read(plan, PlanFile::read);
     }
 
@@ -31,7 +32,7 @@ final class PlanArgument {
      * @param plan a plan file, or a folder that holds plan.json
      * @throws Refusal when it cannot be read
      */
-    static Plan readToAudit(Path plan) {
+    public static Plan readToAudit(Path plan) {
         return read(plan, PlanFile::readToAudit);
     }
 
@@ -48,7 +49,7 @@ final class PlanArgument {
      *
      * @throws Refusal when it could not be read
      */
-    static Plan asWritten(Path file, String text) {
+    public static Plan asWritten(Path file, String text) {
         try {
             return PlanFile.fromJson(file, text);
         } catch (PlanFileException e) {
@@ -57,7 +58,7 @@ final class PlanArgument {
     }
 
     /** The plan file that is meant by a plan file or a folder that holds plan.json. */
-    static Path file(Path plan) {
+    public static Path file(Path plan) {
         return Files.isDirectory(plan) ? plan.resolve(FILE_NAME) : plan;
     }
 }

@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.cli.command.PageCommand;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
 import java.nio.file.Path;
@@ -9,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Where a plan is to be written, with its page. */
-final class PlanTarget {
+public final class PlanTarget {
     private static final OutFiles BEFORE = new OutFiles("nothing was planned", "write elsewhere with --out DIR");
     private static final OutFiles AFTER =
             new OutFiles("the new plan was not written", "plan again with another --out DIR");
@@ -28,10 +30,10 @@ final class PlanTarget {
      * @param companions names of files that will be written beside the plan
      * @throws Refusal when it cannot
      */
-    static PlanTarget in(Path folder, IfThere ifThere, String... companions) {
+    public static PlanTarget in(Path folder, IfThere ifThere, String... companions) {
         PlanTarget target = new PlanTarget(folder, ifThere);
         BEFORE.refuseObstructed(
-                Stream.concat(Stream.of(PlanArgument.FILE_NAME), Stream.of(companions))
+                Stream.concat(Stream.of(PlanChoice.FILE_NAME), Stream.of(companions))
                         .map(folder::resolve)
                         .toList(),
                 ifThere);
@@ -39,8 +41,8 @@ final class PlanTarget {
         return target;
     }
 
-    Path file() {
-        return folder.resolve(PlanArgument.FILE_NAME);
+    public Path file() {
+        return folder.resolve(PlanChoice.FILE_NAME);
     }
 
     /**
@@ -48,7 +50,7 @@ final class PlanTarget {
      *
      * @throws Refusal when one cannot be written, or has come there since; then what was there is still there
      */
-    void write(String plan, Optional<String> page) {
+    public void write(String plan, Optional<String> page) {
         List<NewFile> files = new ArrayList<>();
         files.add(NewFile.of(file(), plan, ifThere));
         page.ifPresent(text -> files.add(NewFile.of(folder.resolve(PageCommand.FILE_NAME), text, ifThere)));

@@ -1,10 +1,11 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
+import freshfurrow.cli.command.Refusal;
 import java.util.List;
 import java.util.Optional;
 
 /** Which of a season's planters, rigs or recipes is meant. */
-final class Chosen {
+public final class Chosen {
     private Chosen() {}
 
     /**
@@ -13,7 +14,7 @@ final class Chosen {
      * @param what such as {@code planter}, which is the option's name too
      * @throws Refusal when there is no such one, or none is named where there are several
      */
-    static int among(String what, Optional<String> id, List<String> ids) {
+    public static int among(String what, Optional<String> id, List<String> ids) {
         if (id.isPresent()) {
             int index = ids.indexOf(id.get());
             if (index < 0) {

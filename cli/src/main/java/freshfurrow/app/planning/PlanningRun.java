@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
+import freshfurrow.cli.command.Interruption;
+import freshfurrow.cli.command.ProgressLine;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.PlanningOptions;
@@ -11,7 +13,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** The search for a plan and what is said beside it, all in the time of the options but for what auditing and writing take. */
-final class PlanningRun {
+public final class PlanningRun {
     /** Time for bounds that only have to be set beside the plan; who presses Ctrl-C hardly notices. */
     private static final long GRACE_MS = 300;
 
@@ -30,7 +32,7 @@ final class PlanningRun {
     private final SeasonPlanner planner;
     private final ProgressLine progress;
 
-    PlanningRun(CompiledSeason season, PlanningOptions options, Interruption interruption, TimeTaken taken) {
+    public PlanningRun(CompiledSeason season, PlanningOptions options, Interruption interruption, TimeTaken taken) {
         this.season = season;
         this.interruption = interruption;
         this.taken = taken;
@@ -52,7 +54,7 @@ final class PlanningRun {
      *
      * @param stopped says what the plan is without
      */
-    record Finished(Plan plan, Optional<String> stopped) {}
+    public record Finished(Plan plan, Optional<String> stopped) {}
 
     /**
      * The plan that the search found, or a better one where every one could be tried.
@@ -60,7 +62,8 @@ final class PlanningRun {
      * @param search asks the planner for lists
      * @param record makes a plan of lists of ids
      */
-    Finished plan(Function<SeasonPlanner, List<List<String>>> search, Function<List<List<String>>, Plan> record) {
+    public Finished plan(
+            Function<SeasonPlanner, List<List<String>>> search, Function<List<List<String>>, Plan> record) {
         List<List<String>> lists = search.apply(planner);
         progress.clear();
         Plan found = record.apply(lists);

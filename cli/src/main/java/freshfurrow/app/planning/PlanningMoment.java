@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.progress.News;
@@ -15,13 +17,14 @@ import java.util.stream.Stream;
  *
  * @param source where that comes from, in a clause
  */
-record PlanningMoment(LocalDateTime now, String source) {
+public record PlanningMoment(LocalDateTime now, String source) {
     /**
      * What is said, else the clock if it is in the season, else the latest of what is told.
      *
      * @throws Refusal when nothing tells it, or it is not in the season
      */
-    static PlanningMoment of(Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
+    public static PlanningMoment of(
+            Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
         PlanningMoment moment = said.map(now -> new PlanningMoment(now, "as --now says"))
                 .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "by the clock")))
                 .or(() -> latest(log, news)

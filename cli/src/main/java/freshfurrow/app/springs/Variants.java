@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.springs;
 
+import freshfurrow.cli.command.Refusal;
+import freshfurrow.cli.command.SeasonArgument;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
@@ -10,7 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A season and its variants, read for a comparison. */
-final class Variants {
+public final class Variants {
     private Variants() {}
 
     /**
@@ -20,7 +22,7 @@ final class Variants {
      * @param patches for each variant, merge patches with commas between
      * @throws Refusal when a variant cannot live through the same springs as the season
      */
-    static List<Candidate> read(Path file, Reading.Valid base, List<String> patches) {
+    public static List<Candidate> read(Path file, Reading.Valid base, List<String> patches) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(candidate("base", base));
         for (String variant : patches) {

@@ -1,4 +1,4 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,6 +1,6 @@
-package freshfurrow.cli.command;
+package freshfurrow.cli.text;
 
-import freshfurrow.cli.text.Figures;
+import freshfurrow.app.planning.PlanningMoment;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.SoFar;
 import freshfurrow.model.season.Season;
@@ -8,10 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What is taken as done, and from where that comes. */
-final class SoFarReport {
+public final class SoFarReport {
     private SoFarReport() {}
 
-    static List<String> lines(Season whole, SoFar.Result soFar, PlanningMoment moment) {
+    public static List<String> lines(Season whole, SoFar.Result soFar, PlanningMoment moment) {
         Figures figures = new Figures(whole.units());
         List<String> lines = new ArrayList<>();
         lines.add("Season " + whole.name() + ", planned again from "

@@ -1,11 +1,13 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
+import freshfurrow.cli.command.Interruption;
+import freshfurrow.cli.command.PageCommand;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** The page that is written with a plan. */
-final class PlanPage {
+public final class PlanPage {
     /** Longer than any page takes on a quiet machine, once the program is told to end. */
     private static final long GRACE_MS = 1_000;
 
@@ -18,13 +20,13 @@ final class PlanPage {
      *
      * @param fields of its season
      */
-    static Optional<String> inTime(Interruption interruption, int fields, Supplier<String> html) {
+    public static Optional<String> inTime(Interruption interruption, int fields, Supplier<String> html) {
         return interruption.inTime(
                 interruption.stop(), GRACE_MS + GRACE_MS_PER_FIELD * fields, () -> Optional.of(html.get()));
     }
 
     /** To tell of a page that was not made. */
-    static String missing(Path plan) {
+    public static String missing(Path plan) {
         return "Stopped before " + PageCommand.FILE_NAME + " was made: if there is one, it is of another plan;"
                 + " make it with 'freshfurrow page " + plan + " --force'.";
     }

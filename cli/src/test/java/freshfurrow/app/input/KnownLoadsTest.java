@@ -1,8 +1,9 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.plan.Plan;
@@ -14,7 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class PlannedLoadsTest {
+class KnownLoadsTest {
     private static final Reading.Valid SEASON = seasonOf(ExamplePlan.plan());
 
     @TempDir
@@ -22,7 +23,7 @@ class PlannedLoadsTest {
 
     @Test
     void withoutAPlanThereAreNone() {
-        assertThat(PlannedLoads.of(SEASON, folder.resolve("plan"))).isEmpty();
+        assertThat(KnownLoads.of(SEASON, folder.resolve("plan"))).isEmpty();
     }
 
     @Test
@@ -33,7 +34,7 @@ class PlannedLoadsTest {
         Files.writeString(kept.resolve("001.json"), plan.replace("\"L0001\"", "\"L0009\""));
         Files.writeString(kept.resolve("notes.txt"), "no plan");
 
-        assertThat(PlannedLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
+        assertThat(KnownLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
     }
 
     @Test
@@ -41,7 +42,7 @@ class PlannedLoadsTest {
         Files.writeString(folder.resolve("plan.json"), "{");
 
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> PlannedLoads.of(SEASON, folder))
+                .isThrownBy(() -> KnownLoads.of(SEASON, folder))
                 .withMessageContaining("plan.json");
     }
 
@@ -51,11 +52,11 @@ class PlannedLoadsTest {
         Path kept = Files.createDirectory(folder.resolve("plans"));
         Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan));
         Files.writeString(kept.resolve("001.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
-        assertThat(PlannedLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002");
+        assertThat(KnownLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002");
 
         Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
         assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> PlannedLoads.of(SEASON, folder))
+                .isThrownBy(() -> KnownLoads.of(SEASON, folder))
                 .withMessageContainingAll("plan.json: this is no plan of season.yaml as it is now", "--variant FILE");
     }
 

@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
+import freshfurrow.cli.command.Failures;
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import java.io.IOException;
@@ -10,10 +12,10 @@ import java.util.HashSet;
 import java.util.Set;
 
 /** The loads of all plans that were ever made for a season: of the plan there is, and of those kept in the folder plans beside it. */
-final class PlannedLoads {
+public final class KnownLoads {
     private static final String KEPT = "plans";
 
-    private PlannedLoads() {}
+    private KnownLoads() {}
 
     /**
      * Their ids; none when there is no plan. Plans that are kept may be of the season as it was before.
@@ -21,18 +23,18 @@ final class PlannedLoads {
      * @param plan a plan file, or a folder that holds plan.json
      * @throws Refusal when a plan cannot be read, or the plan is of another season
      */
-    static Set<String> of(Reading.Valid season, Path plan) {
-        Path file = PlanArgument.file(plan);
+    public static Set<String> of(Reading.Valid season, Path plan) {
+        Path file = PlanChoice.file(plan);
         Set<String> ids = new HashSet<>();
         if (Files.exists(file)) {
-            Plan current = PlanArgument.read(file);
+            Plan current = PlanChoice.read(file);
             PlanOrigin.mustBeOf(season, file, current);
             add(current, ids);
         }
         Path kept = file.resolveSibling(KEPT);
         if (Files.isDirectory(kept)) {
             try (DirectoryStream<Path> plans = Files.newDirectoryStream(kept, "*.json")) {
-                plans.forEach(one -> add(PlanArgument.read(one), ids));
+                plans.forEach(one -> add(PlanChoice.read(one), ids));
             } catch (IOException e) {
                 throw new Refusal(kept + ": cannot be read (" + Failures.reason(e) + ")");
             }

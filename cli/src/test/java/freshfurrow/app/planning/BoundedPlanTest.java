@@ -1,4 +1,4 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,14 +1,15 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
 
 /** A plan as it goes into its file. */
-final class PlanText {
+public final class PlanText {
     private PlanText() {}
 
     /** @throws Refusal when nothing could read the file again */
-    static String of(Plan plan) {
+    public static String of(Plan plan) {
         String text = PlanFile.toJson(plan);
         if (!PlanFile.isReadable(text)) {
             throw new Refusal("The plan has " + text.length() / 1_000_000

@@ -1,8 +1,16 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.PlanOrigin;
+import freshfurrow.app.output.PlanArchive;
+import freshfurrow.app.output.PlanText;
 import freshfurrow.cli.changes.ChangesReport;
+import freshfurrow.cli.command.Interruption;
+import freshfurrow.cli.command.Refusal;
+import freshfurrow.cli.command.SeasonOfPlan;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.cli.text.HeldBack;
+import freshfurrow.cli.text.SoFarReport;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.News;
@@ -23,7 +31,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** Makes a plan of what is left of a season, and says what it changes. */
-final class Replanning {
+public final class SeasonReplanning {
     private final Reading.Valid read;
     private final Path planFile;
     private final Plan before;
@@ -35,7 +43,7 @@ final class Replanning {
     private final TimeTaken taken;
 
     /** @throws Refusal when the plan cannot be read or is of another season */
-    Replanning(
+    public SeasonReplanning(
             Reading.Valid read,
             Path plan,
             LogReading.Valid log,
@@ -45,8 +53,8 @@ final class Replanning {
             Interruption interruption,
             TimeTaken taken) {
         this.read = read;
-        this.planFile = PlanArgument.file(plan);
-        this.before = PlanArgument.read(plan);
+        this.planFile = PlanChoice.file(plan);
+        this.before = PlanChoice.read(plan);
         this.log = log;
         this.news = news;
         this.onlyLogged = onlyLogged;
@@ -57,7 +65,7 @@ final class Replanning {
     }
 
     /** Makes the plan and writes it; returns what to print. */
-    List<String> run(PlanningMoment moment, Optional<Path> out, boolean page, boolean force) {
+    public List<String> run(PlanningMoment moment, Optional<Path> out, boolean page, boolean force) {
         Season whole = read.season();
         Season plannedBefore = SeasonOfPlan.checked(planFile, before, whole);
         LocalDateTime now = moment.now();
@@ -92,7 +100,7 @@ final class Replanning {
                 ? PlanPage.inTime(
                         interruption,
                         left.fields().size(),
-                        () -> SeasonPage.html(left, PlanArgument.asWritten(archive.newest(), text), changes))
+                        () -> SeasonPage.html(left, PlanChoice.asWritten(archive.newest(), text), changes))
                 : Optional.empty();
         taken.endOf("page");
         Path kept = archive.add(text, html);
@@ -100,7 +108,7 @@ final class Replanning {
         if (page && html.isEmpty()) {
             lines.add(PlanPage.missing(archive.newest()));
         }
-        lines.add("Written to " + folder.resolve(PlanArgument.FILE_NAME) + ", kept as " + kept);
+        lines.add("Written to " + folder.resolve(PlanChoice.FILE_NAME) + ", kept as " + kept);
         lines.add(taken.line());
         return lines;
     }

@@ -1,5 +1,8 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.springs;
 
+import freshfurrow.cli.command.CompareCommand;
+import freshfurrow.cli.command.Failures;
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.cli.compare.ComparisonReader;
 import freshfurrow.model.compare.ComparedSprings;
 import java.io.IOException;
@@ -9,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Slices of a comparison, put together. */
-final class Slices {
+public final class Slices {
     private Slices() {}
 
     /**
@@ -18,7 +21,7 @@ final class Slices {
      * @param parts files, or folders that hold one; 1 or more
      * @throws Refusal when one cannot be read or does not go with the others
      */
-    static ComparedSprings join(List<Path> parts) {
+    public static ComparedSprings join(List<Path> parts) {
         Optional<ComparedSprings> joined = Optional.empty();
         for (Path part : parts) {
             Path file = Files.isDirectory(part) ? part.resolve(CompareCommand.FILE_NAME) : part;

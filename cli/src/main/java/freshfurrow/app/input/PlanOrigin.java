@@ -1,20 +1,21 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.input;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** Whether a plan was made from a season, with its variants, as it is read now. */
-final class PlanOrigin {
+public final class PlanOrigin {
     private PlanOrigin() {}
 
-    static boolean isOf(Reading.Valid season, Plan plan) {
+    public static boolean isOf(Reading.Valid season, Plan plan) {
         return season.sha256().equals(plan.season().sha256());
     }
 
     /** What a plan was made from instead, as the end of a sentence that begins with the plan; empty when it is of that season. */
-    static Optional<String> otherThan(Reading.Valid season, Plan plan) {
+    public static Optional<String> otherThan(Reading.Valid season, Plan plan) {
         if (isOf(season, plan)) {
             return Optional.empty();
         }
@@ -28,7 +29,7 @@ final class PlanOrigin {
     }
 
     /** @throws Refusal when the plan was made from something else */
-    static void mustBeOf(Reading.Valid season, Path planFile, Plan plan) {
+    public static void mustBeOf(Reading.Valid season, Path planFile, Plan plan) {
         if (!isOf(season, plan)) {
             throw new Refusal(planFile + ": this is no plan of " + season.file()
                     + " as it is now (its checksum is another); name the plan that was made from it, or its variants with"

@@ -1,5 +1,8 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.output;
 
+import freshfurrow.app.input.PlanChoice;
+import freshfurrow.cli.command.PageCommand;
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
 import freshfurrow.model.files.Obstacle;
@@ -21,7 +24,7 @@ import java.util.stream.Stream;
  * A folder with the plans of a season, all of which are kept: {@code plans/001.json} and on, and {@code plan.json}, which is the newest
  * of them. A plan stands among those kept before it becomes the newest, and either happens whole or not at all.
  */
-final class PlanArchive {
+public final class PlanArchive {
     private static final String KEPT = "plans";
     private static final Pattern NAME = Pattern.compile("(\\d{3,9})\\.json");
 
@@ -40,7 +43,7 @@ final class PlanArchive {
     }
 
     /** The folder of a plan file, whether that is the newest plan or one of those kept. */
-    static Path folderOf(Path planFile) {
+    public static Path folderOf(Path planFile) {
         Path folder = planFile.toAbsolutePath().normalize().getParent();
         if (folder == null) {
             throw new Refusal(planFile + ": is no plan file");
@@ -56,12 +59,12 @@ final class PlanArchive {
      * @param followed the plan file that was followed
      * @param force whether whatever is there may be replaced
      */
-    static PlanArchive in(Path folder, Path followed, boolean force) {
+    public static PlanArchive in(Path folder, Path followed, boolean force) {
         return new PlanArchive(folder, followed, force);
     }
 
-    Path newest() {
-        return folder.resolve(PlanArgument.FILE_NAME);
+    public Path newest() {
+        return folder.resolve(PlanChoice.FILE_NAME);
     }
 
     private Path page() {
@@ -74,7 +77,7 @@ final class PlanArchive {
      * @param withPage whether a page comes with the plan
      * @throws Refusal when it cannot
      */
-    void refuseObstructed(boolean withPage) {
+    public void refuseObstructed(boolean withPage) {
         BEFORE.refuseObstructed(List.of(newest()), newestIfThere());
         if (withPage) {
             BEFORE.refuseObstructed(List.of(page()), pageIfThere());
@@ -90,7 +93,7 @@ final class PlanArchive {
      * @return where it is kept
      * @throws Refusal when it cannot be written; then all is as it was
      */
-    Path add(String plan, Optional<String> page) {
+    public Path add(String plan, Optional<String> page) {
         try {
             return WriteTurn.in(List.of(folder, folder.resolve(KEPT)), WriteTurn.PATIENCE, turn -> {
                 refuseLinkedFolder();

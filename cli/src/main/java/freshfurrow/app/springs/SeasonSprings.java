@@ -1,5 +1,7 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.springs;
 
+import freshfurrow.cli.command.Refusal;
+import freshfurrow.cli.command.SpringRange;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -11,7 +13,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The springs of a season's weather record, counted from 1: its years, then generated ones. */
-final class SeasonSprings implements SpringSource {
+public final class SeasonSprings implements SpringSource {
     private static final int TRAINING = 20;
 
     private final Season season;
@@ -27,7 +29,7 @@ final class SeasonSprings implements SpringSource {
     }
 
     /** @throws Refusal when the season names no weather record, or none of a whole spring */
-    static SeasonSprings of(Reading.Valid read, long seed) {
+    public static SeasonSprings of(Reading.Valid read, long seed) {
         SeasonWeather weather = read.weather()
                 .orElseThrow(
                         () -> new Refusal(
@@ -47,11 +49,11 @@ final class SeasonSprings implements SpringSource {
     }
 
     /** Springs that are years of the record: numbers 1 to this. */
-    int recorded() {
+    public int recorded() {
         return springs.years().size();
     }
 
-    String about() {
+    public String about() {
         return weather.file() + (weather.about().isEmpty() ? "" : " (" + weather.about() + ")");
     }
 
@@ -60,7 +62,7 @@ final class SeasonSprings implements SpringSource {
      *
      * @throws Refusal when the record is too short to make so many springs
      */
-    List<Integer> those(SpringRange range) {
+    public List<Integer> those(SpringRange range) {
         if (range.last() > recorded() && !springs.canGenerate()) {
             throw new Refusal(weather.file() + ": holds " + recorded() + " springs, too few to make more from them; ask"
                     + " for --springs " + recorded() + " at most, or give a record of at least "
@@ -70,20 +72,20 @@ final class SeasonSprings implements SpringSource {
     }
 
     /** The first springs, as many as there are of so many. */
-    List<Integer> first(int count) {
+    public List<Integer> first(int count) {
         int there = springs.canGenerate() ? count : Math.min(count, recorded());
         return IntStream.rangeClosed(1, there).boxed().toList();
     }
 
     /** Springs to choose plans by: generated ones that no comparison reaches, or the recorded ones where none can be made. */
-    List<Integer> training() {
+    public List<Integer> training() {
         int first = springs.canGenerate() ? SpringRange.MOST + 1 : 1;
         int last = springs.canGenerate() ? SpringRange.MOST + TRAINING : Math.min(TRAINING, recorded());
         return IntStream.rangeClosed(first, last).boxed().toList();
     }
 
     /** What those springs are, in words. */
-    String words(List<Integer> numbers) {
+    public String words(List<Integer> numbers) {
         long own = numbers.stream().filter(number -> number <= recorded()).count();
         return numbers.size() + " springs (" + own + " recorded, " + (numbers.size() - own) + " generated) from "
                 + about();

@@ -1,5 +1,6 @@
-package freshfurrow.cli.command;
+package freshfurrow.app.planning;
 
+import freshfurrow.cli.command.Refusal;
 import freshfurrow.cli.text.AuditReport;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.audit.Finding;
@@ -9,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Holds a plan against its season before it is written. */
-final class OwnAudit {
+public final class OwnAudit {
     private OwnAudit() {}
 
     /**
@@ -18,7 +19,7 @@ final class OwnAudit {
      * @param evidence files of the user that a report of the error needs
      * @throws Refusal when the plan breaks a rule
      */
-    static void pass(Season season, Plan plan, String evidence) {
+    public static void pass(Season season, Plan plan, String evidence) {
         List<Finding> findings = Audit.check(season, plan);
         if (!findings.isEmpty()) {
             List<String> lines = new ArrayList<>();
