@@ -50,7 +50,7 @@ public final class PlanningRun {
     }
 
     /**
-     * A plan with its bounds and with what holds the season back, as far as there was time.
+     * A plan with its bounds and its bottlenecks, as far as there was time.
      *
      * @param stopped says what the plan is without
      */
@@ -83,10 +83,10 @@ public final class PlanningRun {
                     ? Optional.of("Stopped: this is the best plan so far.")
                     : Optional.empty();
         }
-        return Optional.of((interruption.stop().isTold() ? "Stopped before " : "The time was over before ")
-                + (bounded ? "" : limited ? "bounds were" : "bounds and ")
-                + (limited ? "" : "what holds the season back " + (bounded ? "was" : "were"))
-                + " worked out: the plan is without.");
+        return Optional.of((interruption.stop().isTold() ? "Stopped before " : "Time was up before ")
+                + (bounded ? "" : limited ? "proven minimums" : "proven minimums and ")
+                + (limited ? "" : "bottlenecks")
+                + " were worked out; the plan does not have them.");
     }
 
     private Plan bounded(Plan plan, Function<List<List<String>>, Plan> record) {

@@ -15,7 +15,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -70,7 +69,7 @@ final class Ledger {
             LocalDateTime end = finish.get(crop);
             entry(
                     crop + " finished",
-                    end == null ? "not begun" : Figures.day(end.toLocalDate()),
+                    end == null ? "not started" : Figures.day(end.toLocalDate()),
                     (end == null ? "" : "at " + Figures.clock(end, end.toLocalDate()) + "; ")
                             + "its last window closes on "
                             + Figures.day(field.window().last()));
@@ -97,7 +96,7 @@ final class Ledger {
     private void late() {
         Plan.Totals totals = plan.totals();
         entry(
-                "not planted",
+                "unplanted",
                 figures.area(totals.unservedHa()),
                 bounds.unserved().orElse(Figures.count(plan.unserved().size(), "field", "fields")));
         entry("late", figures.areaDays(totals.lateHaDays()), bounds.late().orElse("area times days after its window"));
@@ -132,10 +131,10 @@ final class Ledger {
             List<Duration> margins =
                     plan.loads().stream().map(plan::margin).sorted().toList();
             entry(
-                    "least freshness margin",
+                    "tightest margin",
                     Figures.span(plan.margin(load)),
-                    load.id() + " on " + Figures.day(load.lastDrop().toLocalDate()) + "; half of the loads keep "
-                            + Figures.span(margins.get(margins.size() / 2)) + " or more");
+                    load.id() + " on " + Figures.day(load.lastDrop().toLocalDate()) + "; a typical load has "
+                            + Figures.span(margins.get(margins.size() / 2)));
         });
     }
 
@@ -161,10 +160,7 @@ final class Ledger {
                 "besides",
                 Figures.count(totals.batches(), "batch", "batches") + ", " + figures.distance(totals.driveKm())
                         + " on the road, " + figures.volume(totals.dumpedL()) + " of mix dumped."
-                        + bounds.proved()
-                                .map(what ->
-                                        " " + what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1) + ".")
-                                .orElse(""));
+                        + bounds.proved().map(what -> " " + what + ".").orElse(""));
     }
 
     private void entry(String name, String value, String note) {

@@ -10,7 +10,7 @@ import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.Comparator;
 
-/** What limits the season, with its evidence: what would change with one thing made free, and where working hours went. */
+/** The bottlenecks, with their evidence: what would change with one limit lifted, and where working hours went. */
 final class LimitsData {
     private final Plan plan;
     private final Figures figures;
@@ -37,7 +37,11 @@ final class LimitsData {
         return plan.limits().isEmpty() ? "Where the planters' working hours go" : HeldBack.most(plan);
     }
 
+    /** None when nothing is late and nobody waits: then there is nothing that a limit could have cost. */
     private void evidence(ArrayNode limits) {
+        if (!HeldBack.isHeldBack(plan)) {
+            return;
+        }
         plan.limits().stream()
                 .sorted(Comparator.comparingDouble(Plan.Limit::shareOfLate)
                         .thenComparingDouble(Plan.Limit::shareOfWait)

@@ -4,16 +4,16 @@ import freshfurrow.model.plan.Plan;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/** How near a plan's totals are to what no plan can do better: a remark on each, or nothing when there is no bound. */
+/** How near a plan's totals are to their proven minimum: a remark on each, or nothing when there is no bound. */
 public final class BoundText {
     private final Plan plan;
     private final Figures figures;
-    private final String noPlan;
+    private final String among;
 
     public BoundText(Plan plan, Figures figures) {
         this.plan = plan;
         this.figures = figures;
-        noPlan = plan.totals().unservedHa() > 0 ? "no plan that plants as much" : "no plan";
+        among = plan.totals().unservedHa() > 0 ? " for a plan that plants as much" : "";
     }
 
     /** Without bounds, the totals' least number of fills is that of plans that leave nothing out. */
@@ -33,24 +33,25 @@ public final class BoundText {
 
     public Optional<String> unserved() {
         return plan.bounds()
-                .flatMap(bounds ->
-                        least("no plan leaves less", plan.totals().unservedHa(), bounds.unservedHa(), figures::area));
+                .flatMap(bounds -> least(
+                        "", plan.totals().unservedHa(), bounds.unservedHa(), figures::area, " more could be planted"));
     }
 
     public Optional<String> late() {
         return plan.bounds()
                 .flatMap(bounds -> least(
-                        noPlan + " has less", plan.totals().lateHaDays(), bounds.lateHaDays(), figures::areaDays));
+                        among, plan.totals().lateHaDays(), bounds.lateHaDays(), figures::areaDays, " could be saved"));
     }
 
-    /** What is proved of the plan as a whole. */
+    /** What is proved of the plan as a whole, a sentence without its stop. */
     public Optional<String> proved() {
         return plan.bounds().flatMap(bounds -> {
             if (bounds.provedBest()) {
-                return Optional.of("proved best: every plan of this season was tried, and none has a better score");
+                return Optional.of("Proven best: every possible plan was tried and none scores better");
             }
             if (bounds.medium() < 0 && bounds.medium() == plan.score().medium()) {
-                return Optional.of("no plan of this season has less late and unplanted area, as its goals weigh them");
+                return Optional.of(
+                        "Proven: no plan for this season can have less late or unplanted area (as weighted by its goals)");
             }
             return Optional.empty();
         });
@@ -58,17 +59,19 @@ public final class BoundText {
 
     private String count(int count, int fewest) {
         return count <= fewest
-                ? noPlan + " needs fewer"
-                : noPlan + " needs fewer than " + fewest + ": gap " + (count - fewest);
+                ? "the proven minimum" + among
+                : fewest + " is the proven minimum" + among + ", so at most " + (count - fewest) + " could be saved";
     }
 
-    private static Optional<String> least(String none, double value, double least, DoubleFunction<String> shown) {
+    private static Optional<String> least(
+            String among, double value, double least, DoubleFunction<String> shown, String rest) {
         if (value == 0) {
             return Optional.empty();
         }
         return Optional.of(
                 shown.apply(value).equals(shown.apply(least))
-                        ? none
-                        : none + " than " + shown.apply(least) + ": gap " + shown.apply(value - least));
+                        ? "the proven minimum" + among
+                        : "proven minimum" + among + " " + shown.apply(least) + "; at most "
+                                + shown.apply(value - least) + rest);
     }
 }

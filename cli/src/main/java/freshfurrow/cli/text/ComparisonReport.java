@@ -53,24 +53,22 @@ public final class ComparisonReport {
                 + " generated, from " + compared.rules().weather();
     }
 
-    /** By what rule they were lived. */
+    /** How plans were made for them and run through them. */
     public static String rule(ComparedSprings compared) {
         int forecast = compared.rules().forecastDays();
         int replan = compared.rules().replanDays();
-        return "Plans are made as if it stayed dry, the one of several that lives best is taken ("
+        return "Each plan assumes dry weather; the best of several tries ("
                 + String.format(Locale.ROOT, "%,d", compared.rules().steps())
-                + " steps, seed " + compared.rules().seed() + ") and lived "
-                + (forecast == 0
-                        ? "without a forecast"
-                        : "with a forecast of " + Figures.count(forecast, "day", "days"))
+                + " steps, seed " + compared.rules().seed() + ") is kept and then run through every spring with "
+                + (forecast == 0 ? "no forecast" : "a " + forecast + "-day forecast")
                 + (replan == 0
-                        ? ", passing over wet fields."
-                        : ", and planned again every " + Figures.count(replan, "day", "days") + ".");
+                        ? ", skipping fields that are too wet."
+                        : ", replanning every " + (replan == 1 ? "day." : replan + " days."));
     }
 
     private void spreads() {
         List<Table.Column> columns = new ArrayList<>();
-        columns.add(Table.Column.left("Median (1 spring in 10 is below, above)"));
+        columns.add(Table.Column.left("Typical spring (1-in-10 low, 1-in-10 high)"));
         for (VariantSummary variant : summaries) {
             columns.add(Table.Column.right(variant.name()));
         }
@@ -82,12 +80,12 @@ public final class ComparisonReport {
             table.row(cells, List.of());
         }
         List<String> chances = new ArrayList<>();
-        chances.add("all planted inside the windows");
+        chances.add("springs with every field planted in its window");
         summaries.forEach(variant -> chances.add(chance(variant.insideWindows())));
         table.row(chances, List.of());
         if (summaries.stream().allMatch(variant -> variant.money().isPresent())) {
             List<String> money = new ArrayList<>();
-            money.add("money a season");
+            money.add("cost per season");
             summaries.forEach(variant ->
                     money.add(text.money(variant.money().orElseThrow().season())));
             table.row(money, List.of());
@@ -113,13 +111,13 @@ public final class ComparisonReport {
                 WIDTH,
                 List.of(
                         Table.Column.left(
-                                variant.name() + " less " + summaries.get(0).name()),
-                        Table.Column.right("mean"),
+                                variant.name() + " minus " + summaries.get(0).name()),
+                        Table.Column.right("average"),
                         Table.Column.right("95 % interval"),
-                        Table.Column.right("luck of plans"),
-                        Table.Column.right("springs with less"),
-                        Table.Column.right("the same"),
-                        Table.Column.right("more")),
+                        Table.Column.right("planning noise"),
+                        Table.Column.right("springs lower"),
+                        Table.Column.right("same"),
+                        Table.Column.right("higher")),
                 "");
         for (Map.Entry<Measure, PairedDifference> entry : variant.differences().entrySet()) {
             PairedDifference difference = entry.getValue();

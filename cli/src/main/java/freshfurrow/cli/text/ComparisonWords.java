@@ -6,11 +6,11 @@ import freshfurrow.model.compare.ComparedVariant.ResourceShare;
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.Money;
 import freshfurrow.model.compare.VariantSummary;
-import freshfurrow.model.plan.Resource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** What the figures of variants mean, in sentences. */
 public final class ComparisonWords {
@@ -45,50 +45,54 @@ public final class ComparisonWords {
 
     private String against(VariantSummary variant) {
         if (variant.differences().isEmpty()) {
-            return variant.name() + ": one spring tells nothing; live more of them.";
+            return variant.name() + ": one spring shows no difference; use more springs.";
         }
-        String told = named(variant, true);
-        String untold = named(variant, false);
-        if (told.isEmpty()) {
-            return "The springs do not tell " + variant.name() + " and "
-                    + summaries.get(0).name() + " apart.";
+        String clear = changes(variant);
+        String unclear = unclear(variant);
+        if (clear.isEmpty()) {
+            return "No clear difference between " + variant.name() + " and "
+                    + summaries.get(0).name() + " in these springs.";
         }
-        return variant.name() + " against " + summaries.get(0).name() + ", in the mean: " + told + "."
-                + (untold.isEmpty() ? "" : " Not told apart: " + untold + ".");
+        return "With " + variant.name() + ", on average " + clear + "."
+                + (unclear.isEmpty() ? "" : " No clear difference: " + unclear + ".");
     }
 
-    private String named(VariantSummary variant, boolean toldApart) {
-        return String.join(
-                "; ",
-                variant.differences().entrySet().stream()
-                        .filter(entry -> variant.toldApart(entry.getKey()) == toldApart)
-                        .map(entry -> text.label(entry.getKey())
-                                + (toldApart
-                                        ? " "
-                                                + text.difference(
-                                                        entry.getKey(),
-                                                        entry.getValue().mean())
-                                        : ""))
-                        .toList());
+    private String changes(VariantSummary variant) {
+        return variant.differences().entrySet().stream()
+                .filter(entry -> variant.toldApart(entry.getKey()))
+                .map(entry -> text.change(entry.getKey(), entry.getValue().mean()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String unclear(VariantSummary variant) {
+        return variant.differences().keySet().stream()
+                .filter(measure -> !variant.toldApart(measure))
+                .map(text::label)
+                .collect(Collectors.joining(", "));
     }
 
     private void pays(List<String> words, Money money) {
         money.breakEven().ifPresent(breakEven -> {
-            String may = breakEven.mean() > 0
-                    ? "It saves " + text.money(breakEven.mean()) + " a season in running costs ("
-                            + text.money(breakEven.lower()) + " to " + text.money(breakEven.upper())
-                            + "): what it may cost more a year and still pay."
-                    : "It saves nothing in running costs: they are " + text.money(-breakEven.mean()) + " higher ("
-                            + text.money(-breakEven.upper()) + " to " + text.money(-breakEven.lower()) + ").";
+            String running = breakEven.mean() > 0
+                    ? "It costs " + text.money(breakEven.mean()) + " a season less to run (95 % interval "
+                            + text.money(breakEven.lower()) + " to " + text.money(breakEven.upper()) + ")"
+                    : "It costs " + text.money(-breakEven.mean()) + " a season more to run (95 % interval "
+                            + text.money(-breakEven.upper()) + " to " + text.money(-breakEven.lower()) + ")";
             String verdict = breakEven.lower() > money.yearlyExtra()
-                    ? " Its machines cost " + text.money(money.yearlyExtra()) + " more a year, so it pays."
+                    ? " On these prices and springs it pays."
                     : breakEven.upper() < money.yearlyExtra()
-                            ? " Its machines cost " + text.money(money.yearlyExtra())
-                                    + " more a year, so it does not pay."
-                            : " Its machines cost " + text.money(money.yearlyExtra())
-                                    + " more a year: the springs do not tell whether it pays.";
-            words.add(may + verdict);
+                            ? " On these prices and springs it does not pay."
+                            : " These springs do not show whether it pays.";
+            words.add(running + owning(money.yearlyExtra()) + "." + verdict);
         });
+    }
+
+    private String owning(double yearlyExtra) {
+        if (yearlyExtra == 0) {
+            return " and no more a year to own";
+        }
+        return " and " + text.money(Math.abs(yearlyExtra)) + " a year " + (yearlyExtra > 0 ? "more" : "less")
+                + " to own";
     }
 
     private static void heldBack(List<String> words, ComparedVariant variant, VariantSummary summary) {
@@ -100,25 +104,26 @@ public final class ComparisonWords {
         boolean waits = summary.spread(Measure.WAIT).mean() >= LEAST_WAIT_H;
         List<String> parts = new ArrayList<>();
         if (late) {
-            parts.add("of what is late or not planted, " + shares(variant.limits(), ResourceShare::ofLate));
+            parts.add("late or unplanted area" + shares(variant.limits(), ResourceShare::ofLate));
         }
         if (waits) {
-            parts.add("of its planters' waiting, " + shares(variant.limits(), ResourceShare::ofWait));
+            parts.add("waiting" + shares(variant.limits(), ResourceShare::ofWait));
         }
         words.add(variant.lived().name() + ": "
-                + (parts.isEmpty() ? "nothing holds it back in these springs." : String.join("; ", parts) + "."));
+                + (parts.isEmpty() ? "no bottleneck in these springs." : String.join("; ", parts) + "."));
     }
 
     private void foreseen(List<String> words, ComparedVariant variant) {
         variant.foresight()
                 .ifPresent(foresight -> words.add(variant.lived().name()
-                        + ", perfect foresight (a bound, nobody can have it), mean of the first " + foresight.springs()
-                        + " springs: "
-                        + text.label(Measure.LATE) + " " + text.value(Measure.LATE, foresight.lateHaDays())
-                        + " where " + text.value(Measure.LATE, foresight.livedLateHaDays()) + " were lived; "
-                        + text.label(Measure.UNSERVED) + " "
+                        + " with perfect foresight (a bound that nobody can reach), average of the first "
+                        + foresight.springs() + " springs: "
+                        + text.value(Measure.LATE, foresight.lateHaDays())
+                        + " " + text.label(Measure.LATE) + " instead of "
+                        + text.value(Measure.LATE, foresight.livedLateHaDays()) + ", "
                         + text.value(Measure.UNSERVED, foresight.unservedHa())
-                        + " where " + text.value(Measure.UNSERVED, foresight.livedUnservedHa()) + " were left."));
+                        + " " + text.label(Measure.UNSERVED) + " instead of "
+                        + text.value(Measure.UNSERVED, foresight.livedUnservedHa()) + "."));
     }
 
     private static String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {
@@ -126,13 +131,11 @@ public final class ComparisonWords {
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .sorted(Comparator.comparingDouble(share).reversed())
                 .limit(MOST_NAMED)
-                .map(limit ->
-                        Figures.percent(share.applyAsDouble(limit)) + " goes away when " + condition(limit.resource()))
+                .map(limit -> "by " + Figures.percent(share.applyAsDouble(limit)) + " if "
+                        + HeldBack.condition(limit.resource()))
                 .toList();
-        return named.isEmpty() ? "no one thing made free takes any of it away" : String.join(", ", named);
-    }
-
-    private static String condition(Resource free) {
-        return HeldBack.condition(free);
+        return named.isEmpty()
+                ? ": lifting any one limit by itself would not help"
+                : " would shrink " + String.join(", ", named);
     }
 }

@@ -28,7 +28,9 @@ public record Figures(DisplayUnits units) {
 
     /** Area times days, as {@code 12.5 ac-days}. */
     public String areaDays(double hectareDays) {
-        return areaFigure(hectareDays) + " " + units.area().symbol() + "-days";
+        double figure = units.area().fromHectares(hectareDays);
+        return (figure >= WHOLE_FROM ? format("%,.0f", figure) : areaFigure(hectareDays)) + " "
+                + units.area().symbol() + "-days";
     }
 
     /** Water or mix, as {@code 1,200 gal}. */

@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** What holds a season back, in sentences: of what is late, left or waited for, the share that goes with each resource. */
+/** The bottlenecks of a season, in sentences: by which share what is late, unplanted or waited for would shrink without each. */
 public final class HeldBack {
     private static final int MOST_NAMED = 3;
     private static final double LEAST_NAMED = 0.01;
@@ -22,41 +22,50 @@ public final class HeldBack {
         if (plan.limits().isEmpty()) {
             return lines;
         }
-        boolean late = plan.score().medium() < 0;
-        boolean waits = plan.totals().waitMin() >= LEAST_WAIT_MIN;
         lines.add("");
-        if (!late && !waits) {
-            lines.add("Nothing holds the season back: all is planted within its window, and planters wait less than a"
-                    + " minute.");
+        if (!isHeldBack(plan)) {
+            lines.add("No bottleneck: every field is planted in its window and no planter waits.");
             return lines;
         }
-        lines.add("What holds the season back");
-        if (late) {
-            lines.add("  late or not planted: " + shares(plan.limits(), Limit::shareOfLate));
+        lines.add("Bottlenecks");
+        if (isLate(plan)) {
+            lines.add("  Late or unplanted area" + shares(plan.limits(), Limit::shareOfLate));
         }
-        if (waits) {
-            lines.add("  waiting: " + shares(plan.limits(), Limit::shareOfWait));
+        if (waits(plan)) {
+            lines.add("  Waiting" + shares(plan.limits(), Limit::shareOfWait));
         }
         lines.add(
-                "  Each share was found by a short search from this plan with that one thing made free, next to one as");
-        lines.add("  short with nothing free: shares overlap, and longer searches may gain more.");
+                "  Each figure comes from a short replan with that one limit lifted. The figures overlap, and a longer search");
+        lines.add("  may find more.");
         return lines;
     }
 
-    /** The resource that holds the season back most, in one sentence without a stop. */
+    /** Whether any area is late or unplanted, or planters wait for a minute or more. */
+    public static boolean isHeldBack(Plan plan) {
+        return isLate(plan) || waits(plan);
+    }
+
+    private static boolean isLate(Plan plan) {
+        return plan.score().medium() < 0;
+    }
+
+    private static boolean waits(Plan plan) {
+        return plan.totals().waitMin() >= LEAST_WAIT_MIN;
+    }
+
+    /** The tightest bottleneck, in one sentence without a stop. */
     public static String most(Plan plan) {
-        boolean late = plan.score().medium() < 0;
-        ToDoubleFunction<Limit> share = late ? Limit::shareOfLate : Limit::shareOfWait;
-        if (!late && plan.totals().waitMin() < LEAST_WAIT_MIN) {
-            return "Nothing holds the season back";
+        if (!isHeldBack(plan)) {
+            return "No bottleneck";
         }
+        boolean late = isLate(plan);
+        ToDoubleFunction<Limit> share = late ? Limit::shareOfLate : Limit::shareOfWait;
         return plan.limits().stream()
                 .max(Comparator.comparingDouble(share))
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
-                .map(limit -> (late ? "Of what is late or not planted " : "Nothing is late; of the planters' waiting ")
-                        + Figures.percent(share.applyAsDouble(limit)) + " goes away when "
-                        + condition(limit.resource()))
-                .orElse("No one thing holds the season back");
+                .map(limit -> (late ? "Late or unplanted area" : "No field is late; waiting") + " would shrink "
+                        + by(limit, share))
+                .orElse("No single bottleneck");
     }
 
     private static String shares(List<Limit> limits, ToDoubleFunction<Limit> share) {
@@ -64,25 +73,28 @@ public final class HeldBack {
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .sorted(Comparator.comparingDouble(share).reversed())
                 .limit(MOST_NAMED)
-                .map(limit ->
-                        Figures.percent(share.applyAsDouble(limit)) + " goes away when " + condition(limit.resource()))
+                .map(limit -> by(limit, share))
                 .toList();
         if (named.isEmpty()) {
-            return "no one thing made free takes any of it away";
+            return ": lifting any one limit by itself would not help";
         }
-        return String.join(", ", named);
+        return " would shrink " + String.join(", ", named);
     }
 
-    /** With which it would be as if there were enough of that resource. */
+    private static String by(Limit limit, ToDoubleFunction<Limit> share) {
+        return "by " + Figures.percent(share.applyAsDouble(limit)) + " if " + condition(limit.resource());
+    }
+
+    /** What would be so if that resource were no limit, as it stands after 'if'. */
     public static String condition(Resource free) {
         return switch (free) {
-            case PLANTER -> "planters work in no time";
-            case RIG -> "rigs work in no time";
-            case HOSE -> "every rig has a hose and water comes at once";
-            case WATER_LIMIT -> "water has no daily limit";
-            case COMPOST -> "there is enough compost from the first day on";
-            case WEATHER -> "it never rains";
-            case WINDOWS -> "all windows open on the first day";
+            case PLANTER -> "planting took no time";
+            case RIG -> "rig work took no time";
+            case HOSE -> "drawing water took no time";
+            case WATER_LIMIT -> "there were no daily water limits";
+            case COMPOST -> "compost was unlimited from day one";
+            case WEATHER -> "it never rained";
+            case WINDOWS -> "every window opened on day one";
         };
     }
 }

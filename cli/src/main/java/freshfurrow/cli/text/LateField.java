@@ -38,15 +38,13 @@ record LateField(
 
     /** What kept its planter from it, in one sentence without a stop. */
     String why() {
-        if (window.parts().isEmpty()) {
-            return "the plan gives " + planter + " nothing to do in the whole of its window";
-        }
-        return "in its window " + planter + " spent "
-                + String.join(
-                        ", ",
-                        window.parts().stream()
-                                .map(part -> Figures.span(part.howLong()) + " " + part.what())
-                                .toList());
+        List<String> parts = window.parts().stream()
+                .filter(part -> part.howLong().toMinutes() > 0)
+                .map(part -> Figures.span(part.howLong()) + " " + part.what())
+                .toList();
+        return parts.isEmpty()
+                ? "the plan gives " + planter + " nothing to do while its window is open"
+                : "while its window was open " + planter + " spent " + String.join(", ", parts);
     }
 
     private static LateField of(

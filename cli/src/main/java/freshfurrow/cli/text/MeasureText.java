@@ -28,14 +28,34 @@ public final class MeasureText {
         return switch (measure) {
             case FINISH -> "finish";
             case LATE -> "late " + area + "-days";
-            case UNSERVED -> "not planted, " + area;
+            case UNSERVED -> "unplanted " + area;
             case FILLS -> "planter fills";
             case WATER_TRIPS -> "water trips";
-            case WAIT -> "planters waiting, h";
-            case RIG_USE -> "rigs busy, % of their hours at work";
-            case DUMPED -> "compost let out unused, " + rules.units().mass().symbol();
-            case WORK -> "hours at work, all machines";
-            case DRIVE -> "road, " + rules.units().distance().symbol();
+            case WAIT -> "waiting of planters (h)";
+            case RIG_USE -> "rigs busy (% of working hours)";
+            case DUMPED -> "compost dumped (" + rules.units().mass().symbol() + ")";
+            case WORK -> "work of all machines (h)";
+            case DRIVE -> "driving (" + rules.units().distance().symbol() + ")";
+        };
+    }
+
+    /** A difference that is not nothing, as a clause after 'With it': {@code planters wait 19.9 h less}. */
+    public String change(Measure measure, double si) {
+        double figure = figure(measure, si);
+        String size = number(Math.abs(figure));
+        String fewer = size + (figure < 0 ? " fewer " : " more ");
+        String less = figure < 0 ? " less" : " more";
+        return switch (measure) {
+            case FINISH -> "you finish " + size + " days " + (figure < 0 ? "sooner" : "later");
+            case LATE, UNSERVED -> "there are " + fewer + label(measure);
+            case FILLS -> "planters take " + fewer + "fills";
+            case WATER_TRIPS -> "rigs make " + fewer + label(measure);
+            case WAIT -> "planters wait " + size + " h" + less;
+            case RIG_USE -> "rigs are busy for " + size + " % (of their working hours)" + less;
+            case DUMPED -> size + " " + rules.units().mass().symbol() + less + " compost is dumped";
+            case WORK -> "machines work " + size + " h" + less;
+            case DRIVE ->
+                "machines drive " + size + " " + rules.units().distance().symbol() + less;
         };
     }
 
@@ -63,7 +83,7 @@ public final class MeasureText {
         return measure == Measure.FINISH ? signed + " d" : signed;
     }
 
-    /** By how much the luck of plans may move a figure either way. */
+    /** By how much planning noise may move a figure either way. */
     public String luck(Measure measure, double si) {
         return "±" + number(figure(measure, si)) + (measure == Measure.FINISH ? " d" : "");
     }

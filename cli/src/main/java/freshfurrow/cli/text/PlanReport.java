@@ -48,26 +48,22 @@ public final class PlanReport {
                                         + Figures.clock(
                                                 totals.finish(), totals.finish().toLocalDate())
                                 : ""));
-        total("Not planted", figures.area(totals.unservedHa()) + behind(bounds.unserved()));
+        total("Unplanted", figures.area(totals.unservedHa()) + behind(bounds.unserved()));
         total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
-        total(
-                "Refills",
-                Figures.count(totals.planterFills(), "planter fill", "planter fills")
-                        + behind(bounds.fills()) + ", "
-                        + Figures.count(totals.waterTrips(), "water trip", "water trips")
-                        + behind(bounds.waterTrips()));
+        total("Fills", Figures.count(totals.planterFills(), "planter fill", "planter fills") + behind(bounds.fills()));
+        total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
-        total("Waiting", Figures.span(minutes(totals.waitMin())) + " of planters for a rig, water or compost");
+        total("Waiting", "planters wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");
         total("Driving", figures.distance(totals.driveKm()) + ", planters and rigs together");
         if (!plan.loads().isEmpty()) {
             total(
                     "Freshness",
-                    "loads are in the ground at least " + Figures.span(minutes(totals.smallestMarginMin()))
-                            + " before their hold time ends, half of them " + Figures.span(medianMargin())
-                            + " or more");
+                    "the tightest load is in the ground " + Figures.span(minutes(totals.smallestMarginMin()))
+                            + " before its use-by time; a typical load " + Figures.span(medianMargin())
+                            + " before");
         }
-        bounds.proved().ifPresent(what -> total("Proof", what));
+        bounds.proved().ifPresent(what -> lines.add(what + "."));
     }
 
     private static String behind(Optional<String> remark) {
@@ -85,7 +81,7 @@ public final class PlanReport {
             lines.add("  " + field.field().id() + ": " + figures.area(field.areaHa()) + " after "
                     + Figures.day(field.field().window().last()) + ", the last on "
                     + Figures.day(field.lastPlanting().toLocalDate()) + " (" + figures.areaDays(field.haDays()) + ")");
-            lines.add("    why: " + field.why());
+            lines.add("    Why: " + field.why());
         }
     }
 
@@ -94,10 +90,10 @@ public final class PlanReport {
             return;
         }
         lines.add("");
-        lines.add("Not planted");
+        lines.add("Unplanted");
         for (Plan.Unserved field : plan.unserved()) {
             lines.add("  " + field.field() + ": " + figures.area(field.areaHa()));
-            lines.add("    why: " + field.why());
+            lines.add("    Why: " + field.why());
         }
     }
 

@@ -23,7 +23,7 @@ public final class ProgressText {
         return "planning"
                 + timeLeft.map(left -> ", " + clock(left) + " left").orElse("")
                 + ": " + fills + " fills, " + figures.areaDays(lateHaDays) + " late, " + figures.area(unservedHa)
-                + " not planted";
+                + " unplanted";
     }
 
     private static String clock(Duration left) {

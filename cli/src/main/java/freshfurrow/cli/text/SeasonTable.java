@@ -20,8 +20,8 @@ final class SeasonTable {
                         Table.Column.right("Batches"),
                         Table.Column.right("Compost"),
                         Table.Column.right("Water trips"),
-                        Table.Column.right("Planted by"),
-                        Table.Column.right("Least margin")),
+                        Table.Column.right("Last planting"),
+                        Table.Column.right("Tightest margin")),
                 "Fields");
         for (PlanDay day : PlanDay.of(plan)) {
             table.row(

@@ -40,7 +40,7 @@ public record TimeUse(List<Part> parts) {
                 window,
                 hours,
                 closed,
-                planting -> planting.field().equals(field) ? "planting this field" : "planting other fields");
+                planting -> planting.field().equals(field) ? "on this field" : "on other fields");
     }
 
     /** All planting as one. */
@@ -91,7 +91,7 @@ public record TimeUse(List<Part> parts) {
         if (activity instanceof Activity.Wait wait) {
             return waiting(wait.why());
         }
-        return activity instanceof Activity.Fill ? "on fills" : "on moves";
+        return activity instanceof Activity.Fill ? "on fills" : "driving";
     }
 
     private static String waiting(WaitReason why) {
@@ -99,7 +99,7 @@ public record TimeUse(List<Part> parts) {
             case RIG -> "waiting for a rig";
             case WET -> "waiting on wet ground";
             case WINDOW -> "waiting for a window to open";
-            case HOURS -> "waiting for working hours";
+            case HOURS -> "stopped until work resumes";
             case COMPOST -> "waiting for compost";
             case WATER -> "waiting for water";
         };

@@ -9,7 +9,7 @@
   });
   d3.select("#springs").text(`${data.springs}. ${data.rule}`);
   d3.select("#said").selectAll("li").data(data.words).join("li").attr("dir", "auto").text((d) => d);
-  d3.select("#source").text(`Made from ${data.file}: ${data.variants.map((v) => `${v.name} SHA-256 ${v.sha256.slice(0, 16)}…`).join(", ")}. Weather to come is not known; these springs are what a record and chance make of it.`);
+  d3.select("#source").text(`Made from ${data.file}: ${data.variants.map((v) => `${v.name} SHA-256 ${v.sha256.slice(0, 16)}…`).join(", ")}. Nobody knows the weather ahead; these springs come from a record and from chance.`);
 
   function table() {
     const table = d3.select("#figures").append("table");
@@ -17,7 +17,7 @@
     head.append("th").attr("scope", "col").text("Figure");
     data.variants.forEach((variant, i) => {
       head.append("th").attr("scope", "col").text(variant.name);
-      if (i > 0) head.append("th").attr("scope", "col").text(`${variant.name} less ${base.name}`);
+      if (i > 0) head.append("th").attr("scope", "col").text(`${variant.name} minus ${base.name}`);
     });
     const body = table.append("tbody");
     data.measures.forEach((measure) => {
@@ -25,11 +25,11 @@
       row.append("th").attr("scope", "row").text(measure.label);
       measure.variants.forEach((variant, i) => {
         row.append("td").text(variant.text);
-        if (i > 0) row.append("td").append(variant.apart ? "strong" : "span").text(variant.difference || "one spring tells nothing");
+        if (i > 0) row.append("td").append(variant.apart ? "strong" : "span").text(variant.difference || "needs more springs");
       });
     });
-    besides(body, "all planted inside the windows", (variant) => variant.inside);
-    if (base.money !== "") besides(body, "money a season", (variant) => variant.money);
+    besides(body, "springs with every field planted in its window", (variant) => variant.inside);
+    if (base.money !== "") besides(body, "cost per season", (variant) => variant.money);
   }
 
   function besides(body, label, cell) {

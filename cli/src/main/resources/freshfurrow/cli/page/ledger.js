@@ -1,4 +1,4 @@
-// The season in one line of figures, what limits it, and what is another than in the plan before.
+// The season at a glance, what limits it, and how it differs from the old plan.
 const ledger = (() => {
   function draw() {
     const entry = d3.select("#ledger").selectAll("div").data(plan.ledger).join("div");
@@ -14,10 +14,9 @@ const ledger = (() => {
     if (plan.limits.length > 0) {
       // beside the table, not in it: on a phone the table is wider than the screen
       limits.append("p").attr("class", "aside").attr("id", "limits-how")
-        .text("Short searches from this plan, each with one thing made free: late, left and waited for then, and the share "
-          + "that goes away next to a search as short with nothing free. Shares overlap, and longer searches may gain more.");
+        .text("What would change if one limit were lifted. Each row is a short replan; the figures overlap.");
       evidence(limits.append("div").attr("class", "wide").attr("tabindex", 0).attr("role", "region")
-        .attr("aria-label", "What each thing made free would change"));
+        .attr("aria-label", "What would change if one limit were lifted"));
     }
     if (plan.hours.length > 0) hours(limits);
     d3.select("#changes").property("hidden", plan.changes === "");
@@ -26,7 +25,7 @@ const ledger = (() => {
 
   function evidence(parent) {
     const table = parent.append("table").attr("class", "evidence").attr("aria-describedby", "limits-how");
-    const heads = ["when", "late", "not planted", "planters wait", "lateness gone", "waiting gone"];
+    const heads = ["if...", "late", "unplanted", "planters wait", "lateness saved", "waiting saved"];
     table.append("thead").append("tr").selectAll("th").data(heads)
       .join("th").attr("scope", "col").text((d) => d);
     const row = table.append("tbody").selectAll("tr").data(plan.limits).join("tr");
@@ -41,11 +40,11 @@ const ledger = (() => {
 
   function hours(parent) {
     const all = d3.sum(plan.hours, (d) => d.minutes);
-    parent.append("p").attr("class", "aside").text("Working hours of all planters up to the end of planting:");
+    parent.append("p").attr("class", "aside").text("Where the planters' working hours go, up to the last acre planted:");
     const list = parent.append("ol").attr("class", "hours").selectAll("li").data(plan.hours).join("li");
     list.append("span").attr("class", "what").text((d) => d.what);
     list.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span")
-      .attr("class", (d) => (d.what.startsWith("waiting") ? "waiting" : null))
+      .attr("class", (d) => (/^(waiting|stopped)/.test(d.what) ? "waiting" : null))
       .style("width", (d) => `${(100 * d.minutes) / plan.hours[0].minutes}%`);
     list.append("span").attr("class", "much").text((d) => `${d.text}, ${d.minutes * 200 < all ? "<1" : Math.round((100 * d.minutes) / all)} %`);
   }

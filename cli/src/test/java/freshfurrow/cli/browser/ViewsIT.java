@@ -46,8 +46,8 @@ final class ViewsIT {
     @Test
     void everyViewIsDrawnFromAFileWithoutANetwork() {
         assertThat(browser.text("h1")).isEqualTo("First season");
-        assertThat(browser.text("#ledger")).contains("planted", "655.0 ac", "planter fills", "no plan needs fewer");
-        assertThat(browser.text("#limits")).contains("it never rains", "planting");
+        assertThat(browser.text("#ledger")).contains("planted", "655.0 ac", "planter fills", "the proven minimum");
+        assertThat(browser.text("#limits")).contains("it never rained", "planting");
         assertThat(browser.count("#season-chart g.day")).isEqualTo(41);
         assertThat(browser.count("#season-chart rect.part")).isPositive();
         assertThat(browser.count("#day-chart g.mark.plant")).isPositive();

@@ -37,11 +37,11 @@ final class CompareIT {
         assertThat(run.out())
                 .contains(
                         "6 springs, 6 recorded and 0 generated",
-                        "two-rigs less base",
-                        "two-rigs against base",
-                        "money a season",
-                        "in running costs",
-                        "goes away when");
+                        "two-rigs minus base",
+                        "With two-rigs, on average ",
+                        "cost per season",
+                        " a season less to run (95 % interval ",
+                        "would shrink by ");
         JsonNode file = new ObjectMapper().readTree(text("six/compare.json"));
         assertThat(file.at("/format").asText()).isEqualTo("freshfurrow-compare/1");
         assertThat(file.at("/variants/0/rows").size()).isEqualTo(6);

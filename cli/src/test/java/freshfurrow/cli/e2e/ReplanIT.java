@@ -101,7 +101,7 @@ final class ReplanIT {
     void aNewPlanSaysWhatHoldsTheSeasonBackAsAFirstOneDoes() throws Exception {
         Launcher.Result replan = replan("--rain", RAIN, "--steps", "300");
 
-        assertThat(replan.out()).containsPattern("What holds the season back\n  |Nothing holds the season back");
+        assertThat(replan.out()).containsPattern("Bottlenecks\n  |No bottleneck: ");
         assertThat(read(planned.resolve("plan.json")).limits()).hasSize(Resource.values().length);
         assertThat(Files.readString(planned.resolve("plan.html"))).contains("rigs work in no time");
     }

@@ -75,8 +75,8 @@ final class SeasonIT {
         assertThat(plan.exitCode()).isZero();
         assertThat(plan.out())
                 .contains(
-                        "What holds the season back",
-                        "late or not planted: 100 % goes away when there is enough compost from the first day on");
+                        "Bottlenecks",
+                        "Late or unplanted area would shrink by 100 % if compost was unlimited from day one");
         assertThat(Files.readString(folder.resolve("plan").resolve("plan.json")))
                 .contains("\"limits\"", "\"waterLimit\"", "\"shareOfLate\"");
     }
@@ -171,7 +171,8 @@ final class SeasonIT {
 
         assertThat(stopped.exitCode()).isEqualTo(130);
         assertThat(stopped.out())
-                .containsPattern("Stopped before (bounds and )?what holds the season back (was|were) worked out")
+                .containsPattern(
+                        "Stopped before (proven minimums and )?bottlenecks were worked out; the plan does not have them.")
                 .contains("Written to ");
         assertThat(out.resolve("plan.json")).content().doesNotContain("\"limits\"");
         assertThat(Launcher.run("audit", cooperative.toString(), out.toString()).exitCode())

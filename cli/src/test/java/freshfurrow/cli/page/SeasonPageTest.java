@@ -96,11 +96,11 @@ class SeasonPageTest {
         assertThat(entries)
                 .contains(
                         "planted: 12.00 ha | of 14.00 ha in 3 fields",
-                        "not planted: 2.00 ha | 1 field",
+                        "unplanted: 2.00 ha | 1 field",
                         "late: 4.00 ha-days | area times days after its window",
                         "corn finished: Tue 2027-04-20 | at 09:16; its last window closes on Sun 2027-04-25",
                         "planter fills: 2 | of all planters",
-                        "least freshness margin: 2 h 44 min | L0001 on Tue 2027-04-20; half of the loads keep 3 h 48 min or more",
+                        "tightest margin: 2 h 44 min | L0001 on Tue 2027-04-20; a typical load has 3 h 48 min",
                         "compost left: 2 kg | of 26 kg; 24 kg used",
                         "planters wait: 2 min | for a rig, water or compost, all together");
     }
@@ -111,12 +111,13 @@ class SeasonPageTest {
         JsonNode data = data(SeasonPage.html(ExampleSeason.season(), plan));
         assertThat(data.get("ledger").findValuesAsText("note"))
                 .contains(
-                        "no plan leaves less than 0.50 ha: gap 1.50 ha",
-                        "no plan that plants as much has less",
-                        "no plan that plants as much needs fewer than 1: gap 1",
-                        "no plan that plants as much needs fewer");
+                        "proven minimum 0.50 ha; at most 1.50 ha more could be planted",
+                        "the proven minimum for a plan that plants as much",
+                        "1 is the proven minimum for a plan that plants as much, so at most 1 could be saved",
+                        "the proven minimum for a plan that plants as much");
         assertThat(data.get("besides").textValue())
-                .endsWith("No plan of this season has less late and unplanted area, as its goals weigh them.");
+                .endsWith(
+                        "Proven: no plan for this season can have less late or unplanted area (as weighted by its goals).");
     }
 
     @Test

@@ -15,44 +15,44 @@ class ComparisonReportTest {
         assertThat(LINES.get(0))
                 .isEqualTo(
                         "<i>Spring</i> & all: 40 springs, 30 recorded and 10 generated, from station.csv (invented)");
-        assertThat(LINES.get(1)).contains("1,000 steps, seed 1", "without a forecast", "planned again every 7 days");
+        assertThat(LINES.get(1)).contains("1,000 steps, seed 1", "with no forecast", "replanning every 7 days");
     }
 
     @Test
-    void onlyWhatTheSpringsTellApartIsSaidWithAFigure() {
+    void onlyAClearDifferenceIsSaidWithAFigure() {
         assertThat(LINES).anySatisfy(line -> assertThat(line)
-                .startsWith("two-rigs against <b>base</b>, in the mean: planters waiting, h -5.0.")
-                .contains("Not told apart: finish; late ac-days;"));
+                .startsWith("With two-rigs, on average planters wait 5.0 h less.")
+                .contains("No clear difference: finish, late ac-days,"));
     }
 
     @Test
     void whatAVariantSavesIsHeldAgainstWhatItCosts() {
         assertThat(LINES)
                 .contains(
-                        "It saves 500 EUR a season in running costs (500 EUR to 500 EUR): what it may cost more a year and"
-                                + " still pay. Its machines cost 400 EUR more a year, so it pays.");
+                        "It costs 500 EUR a season less to run (95 % interval 500 EUR to 500 EUR) and 400 EUR a year more to"
+                                + " own. On these prices and springs it pays.");
     }
 
     @Test
-    void whatHoldsAVariantBackIsNamed() {
+    void bottlenecksOfAVariantAreNamed() {
         assertThat(LINES)
                 .contains(
-                        "two-rigs: of what is late or not planted, 100 % goes away when it never rains, 25 % goes away when rigs"
-                                + " work in no time; of its planters' waiting, 87 % goes away when rigs work in no time.");
+                        "two-rigs: late or unplanted area would shrink by 100 % if it never rained, by 25 % if rig work took no"
+                                + " time; waiting would shrink by 87 % if rig work took no time.");
     }
 
     @Test
     void perfectForesightIsCalledABound() {
         assertThat(LINES)
                 .contains(
-                        "two-rigs, perfect foresight (a bound, nobody can have it), mean of the first 10 springs: late ac-days"
-                                + " 100 where 200 were lived; not planted, ac 0.0 where 0.8 were left.");
+                        "two-rigs with perfect foresight (a bound that nobody can reach), average of the first 10 springs:"
+                                + " 100 late ac-days instead of 200, 0.0 unplanted ac instead of 0.8.");
     }
 
     @Test
-    void oneSpringTellsNothing() {
+    void oneSpringShowsNoDifference() {
         assertThat(ComparisonWords.of(ComparedExample.springs(1, 1)))
-                .contains("two-rigs: one spring tells nothing; live more of them.");
+                .contains("two-rigs: one spring shows no difference; use more springs.");
     }
 
     @Test

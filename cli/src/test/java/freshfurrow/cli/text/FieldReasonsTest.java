@@ -12,7 +12,7 @@ class FieldReasonsTest {
     void fieldsThatAreLateOrLeftHaveAReasonAndOthersHaveNone() {
         Map<String, String> reasons = FieldReasons.of(ExampleSeason.season(), ExamplePlan.plan());
         assertThat(reasons).containsOnlyKeys("S80", "E20");
-        assertThat(reasons.get("S80")).startsWith("in its window P1 spent 2 h 00 min planting other fields");
+        assertThat(reasons.get("S80")).startsWith("while its window was open P1 spent 2 h 00 min on other fields");
         assertThat(reasons.get("E20")).isEqualTo("no compost left after 2027-04-21: 4 kg short");
     }
 }

@@ -26,13 +26,13 @@ final class HeldBackTest {
         assertThat(HeldBack.lines(plan))
                 .containsExactly(
                         "",
-                        "What holds the season back",
-                        "  late or not planted: 100 % goes away when there is enough compost from the first day on,"
-                                + " 40 % goes away when planters work in no time",
-                        "  waiting: 93 % goes away when rigs work in no time,"
-                                + " 1 % goes away when there is enough compost from the first day on",
-                        "  Each share was found by a short search from this plan with that one thing made free, next to one as",
-                        "  short with nothing free: shares overlap, and longer searches may gain more.");
+                        "Bottlenecks",
+                        "  Late or unplanted area would shrink by 100 % if compost was unlimited from day one,"
+                                + " by 40 % if planting took no time",
+                        "  Waiting would shrink by 93 % if rig work took no time,"
+                                + " by 1 % if compost was unlimited from day one",
+                        "  Each figure comes from a short replan with that one limit lifted. The figures overlap, and a longer search",
+                        "  may find more.");
     }
 
     @Test
@@ -47,9 +47,9 @@ final class HeldBackTest {
     }
 
     @Test
-    void whatNoOneThingTakesAwayIsSaidToBeSo() {
+    void whatNoOneLimitWouldShrinkIsSaidToBeSo() {
         assertThat(HeldBack.lines(PLAN.withLimits(List.of(limit(Resource.RIG, 0, 0)))))
-                .contains("  late or not planted: no one thing made free takes any of it away");
+                .contains("  Late or unplanted area: lifting any one limit by itself would not help");
     }
 
     @Test
@@ -82,9 +82,7 @@ final class HeldBackTest {
                 .withLimits(List.of(limit(Resource.RIG, 0, 0)));
 
         assertThat(HeldBack.lines(inTime))
-                .containsExactly(
-                        "",
-                        "Nothing holds the season back: all is planted within its window, and planters wait less than a minute.");
+                .containsExactly("", "No bottleneck: every field is planted in its window and no planter waits.");
     }
 
     @Test

@@ -13,7 +13,7 @@ final class ProgressTextTest {
     @Test
     void tellsTimeLeftFillsLateAndUnplantedArea() {
         assertThat(TEXT.line(Optional.of(Duration.ofSeconds(75)), 96, 40.468564224, 0))
-                .isEqualTo("planning, 1:15 left: 96 fills, 100.0 ac-days late, 0.0 ac not planted");
+                .isEqualTo("planning, 1:15 left: 96 fills, 100 ac-days late, 0.0 ac unplanted");
     }
 
     @Test

@@ -14,7 +14,7 @@ class WorkingTimeTest {
         assertThat(WorkingTime.of(ExampleSeason.season(), ExamplePlan.plan()))
                 .containsExactly(
                         new WorkingTime("planting", Duration.ofHours(3)),
-                        new WorkingTime("on moves", Duration.ofMinutes(38)),
+                        new WorkingTime("driving", Duration.ofMinutes(38)),
                         new WorkingTime("on fills", Duration.ofMinutes(28)),
                         new WorkingTime("waiting for a rig", Duration.ofMinutes(2)));
     }
