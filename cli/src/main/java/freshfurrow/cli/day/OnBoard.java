@@ -3,7 +3,10 @@ package freshfurrow.cli.day;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDateTime;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is still to be applied of a load at a moment.
@@ -15,9 +18,24 @@ public record OnBoard(Plan.Load load, double litres, double areaHa) {
 
     /** What a planter has in its tank at a moment; empty when that is nothing. */
     public static Optional<OnBoard> at(Plan plan, String planter, LocalDateTime moment) {
+        Set<String> filled = new HashSet<>();
+        Set<String> stillToPlant = new HashSet<>();
+        for (Activity activity : activities(plan, planter)) {
+            if (activity instanceof Activity.Fill fill && fill.end().isBefore(moment)) {
+                filled.add(fill.load());
+            } else if (activity instanceof Activity.Plant planting
+                    && !planting.start().isBefore(moment)) {
+                stillToPlant.add(planting.load());
+            }
+        }
+        stillToPlant.retainAll(filled);
+        if (stillToPlant.isEmpty()) {
+            return Optional.empty();
+        }
         return plan.loads().stream()
-                .filter(load -> load.planter().equals(planter))
-                .filter(load -> load.lastDrop().isAfter(moment) && filledBefore(plan, load, moment))
+                .filter(load -> stillToPlant.contains(load.id()))
+                .filter(load ->
+                        load.planter().equals(planter) && load.lastDrop().isAfter(moment))
                 .map(load -> rest(plan, load, moment))
                 .filter(rest -> rest.areaHa > 0)
                 .findFirst();
@@ -34,7 +52,7 @@ public record OnBoard(Plan.Load load, double litres, double areaHa) {
     }
 
     private static double areaHaFrom(Plan plan, Plan.Load load, LocalDateTime moment) {
-        return planter(plan, load).activities().stream()
+        return activities(plan, load.planter()).stream()
                 .filter(activity -> !activity.start().isBefore(moment))
                 .filter(activity -> activity instanceof Activity.Plant planting
                         && planting.load().equals(load.id()))
@@ -42,18 +60,11 @@ public record OnBoard(Plan.Load load, double litres, double areaHa) {
                 .sum();
     }
 
-    private static boolean filledBefore(Plan plan, Plan.Load load, LocalDateTime moment) {
-        return planter(plan, load).activities().stream()
-                .anyMatch(activity -> activity instanceof Activity.Fill fill
-                        && fill.load().equals(load.id())
-                        && fill.end().isBefore(moment));
-    }
-
-    private static Plan.PlanterPlan planter(Plan plan, Plan.Load load) {
-        Plan.PlanterPlan planter = plan.planters().get(load.planter());
-        if (planter == null) {
-            throw new IllegalArgumentException("load " + load.id() + " is for a planter that the plan does not have");
+    private static List<Activity> activities(Plan plan, String planter) {
+        Plan.PlanterPlan planned = plan.planters().get(planter);
+        if (planned == null) {
+            throw new IllegalArgumentException("the plan has no planter " + planter);
         }
-        return planter;
+        return planned.activities();
     }
 }

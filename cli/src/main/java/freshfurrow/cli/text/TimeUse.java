@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Where a planter's working time went between two dates, as its activities tell.
@@ -56,8 +57,7 @@ public record TimeUse(List<Part> parts) {
             Function<Activity.Plant, String> planting) {
         Map<String, Duration> byWork = new LinkedHashMap<>();
         for (Activity activity : planter.activities()) {
-            Duration within = window.first()
-                    .datesUntil(window.last().plusDays(1))
+            Duration within = dates(activity, window)
                     .filter(date -> !closed.contains(date))
                     .map(date -> worked(activity, date, hours))
                     .reduce(Duration.ZERO, Duration::plus);
@@ -69,6 +69,15 @@ public record TimeUse(List<Part> parts) {
                 .map(part -> new Part(part.getKey(), part.getValue()))
                 .sorted(Comparator.comparing(Part::howLong).reversed())
                 .toList());
+    }
+
+    /** Of the window, those whose hours an activity may lie in: hours may go on past midnight. */
+    private static Stream<LocalDate> dates(Activity activity, DateWindow window) {
+        LocalDate dayBefore = activity.start().toLocalDate().minusDays(1);
+        LocalDate first = dayBefore.isBefore(window.first()) ? window.first() : dayBefore;
+        LocalDate last = activity.end().toLocalDate();
+        LocalDate end = (last.isAfter(window.last()) ? window.last() : last).plusDays(1);
+        return first.isBefore(end) ? first.datesUntil(end) : Stream.empty();
     }
 
     private static Duration worked(Activity activity, LocalDate date, WorkHours hours) {
