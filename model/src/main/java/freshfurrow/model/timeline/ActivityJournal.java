@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
-import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
+import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -37,7 +37,7 @@ final class ActivityJournal implements Journal {
         this.season = season;
         midnight = season.season().first().atStartOfDay();
         planters = PlanRecorder.empty(season.planterCount());
-        rigs = PlanRecorder.empty(season.rigCount());
+        rigs = PlanRecorder.empty(season.rigs.count());
         inTank = new LoadNote[season.planterCount()];
         standing = season.season().standing();
         for (Rig rig : season.season().rigs()) {
@@ -56,7 +56,7 @@ final class ActivityJournal implements Journal {
         List<LoadNote> ordered = ordered();
         List<Plan.Load> made = new ArrayList<>();
         for (LoadNote load : ordered) {
-            double appliedL = season.mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
+            double appliedL = season.recipes.mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
             made.add(new Plan.Load(
                     load.id,
                     season.season().planters().get(load.planter).id(),
@@ -137,7 +137,7 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void waited(int planter, int place, int start, int end, WaitReason why) {
-        planters.get(planter).add(new Activity.Wait(at(start), at(end), season.placeIds[place], why));
+        planters.get(planter).add(new Activity.Wait(at(start), at(end), season.places.id(place), why));
     }
 
     @Override
@@ -148,8 +148,8 @@ final class ActivityJournal implements Journal {
         loads.add(load);
         inTank[planter] = load;
         String number = Integer.toString(load.number);
-        planters.get(planter).add(new Activity.Fill(at(start), at(end), season.placeIds[place], number));
-        rigs.get(rig).add(new Activity.Transfer(at(start), at(end), season.placeIds[place], number, ml / ML_PER_L));
+        planters.get(planter).add(new Activity.Fill(at(start), at(end), season.places.id(place), number));
+        rigs.get(rig).add(new Activity.Transfer(at(start), at(end), season.places.id(place), number, ml / ML_PER_L));
     }
 
     @Override
@@ -159,7 +159,7 @@ final class ActivityJournal implements Journal {
         load.lastDrop = end;
         planters.get(planter)
                 .add(new Activity.Plant(
-                        at(start), at(end), season.placeIds[field], Integer.toString(load.number), dm2 / DM2_PER_HA));
+                        at(start), at(end), season.places.id(field), Integer.toString(load.number), dm2 / DM2_PER_HA));
     }
 
     @Override
@@ -169,7 +169,8 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void drew(int rig, int point, int start, int end, long ml) {
-        rigs.get(rig).add(new Activity.Draw(at(start), at(end), season.placeIds[season.pointAt[point]], ml / ML_PER_L));
+        rigs.get(rig)
+                .add(new Activity.Draw(at(start), at(end), season.places.id(season.water.place(point)), ml / ML_PER_L));
     }
 
     @Override
@@ -184,17 +185,17 @@ final class ActivityJournal implements Journal {
                 new BatchNote(String.format(Locale.ROOT, "B%04d", number), rig, start, end, compostMg, waterMl);
         batches.add(batch);
         inMix.get(rig).add(batch.id);
-        rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.placeIds[place], batch.id));
+        rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.places.id(place), batch.id));
     }
 
     @Override
     public void cleaned(int rig, int place, int start, int end) {
-        rigs.get(rig).add(new Activity.Clean(at(start), at(end), season.placeIds[place]));
+        rigs.get(rig).add(new Activity.Clean(at(start), at(end), season.places.id(place)));
     }
 
     @Override
     public void dumped(int rig, int place, int start, int end, long ml) {
-        rigs.get(rig).add(new Activity.Dump(at(start), at(end), season.placeIds[place], ml / ML_PER_L));
+        rigs.get(rig).add(new Activity.Dump(at(start), at(end), season.places.id(place), ml / ML_PER_L));
     }
 
     @Override
@@ -209,7 +210,7 @@ final class ActivityJournal implements Journal {
 
     private Activity.Move move(int from, int to, int start, int end) {
         return new Activity.Move(
-                at(start), at(end), season.placeIds[from], season.placeIds[to], season.metres(from, to) / 1e3);
+                at(start), at(end), season.places.id(from), season.places.id(to), season.places.metres(from, to) / 1e3);
     }
 
     private LocalDateTime at(int s) {

@@ -37,10 +37,10 @@ final class AnewLoad {
         int rig = quote.rig;
         quote.request(planter, place, recipe, need);
         dm2 = sizer.ceiling(quote, oneBatch);
-        waterMl = Math.min(season.mixMl(dm2, recipe), season.nurseMl[rig]);
-        leastMl = season.mixMl(Leeway.least(dm2), recipe);
-        chainS = quote.extraction.chainS(rig, season.compostMg(dm2, recipe));
+        waterMl = Math.min(season.recipes.mixMl(dm2, recipe), season.rigs.nurseMl(rig));
+        leastMl = season.recipes.mixMl(Leeway.least(dm2), recipe);
+        chainS = quote.extraction.chainS(rig, season.recipes.compostMg(dm2, recipe));
         transferS = quote.transferS(sizer.loadOf(quote, dm2));
-        takenFrom = season.planterHours[planter].earliest(need, transferS);
+        takenFrom = season.planters.hours(planter).earliest(need, transferS);
     }
 }

@@ -1,10 +1,6 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
-import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
-
 import freshfurrow.model.season.Mix;
-import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
@@ -14,13 +10,13 @@ import java.util.Optional;
 
 /**
  * Where a season begins to be played out: at its first midnight with empty tanks, or where its machines stand. By planter, rig and
- * water point, in the units of {@link CompiledSeason}.
+ * water point, in the units of {@link Scale}.
  */
 final class Beginning {
     private static final int NEVER_FILLED = -1;
 
     private final Season season;
-    private final PlaceIndex places;
+    private final PlaceTable places;
 
     /** Nothing begins before this, s. */
     final int nowS;
@@ -47,7 +43,7 @@ final class Beginning {
     /** Drawn on the date of now. */
     final long[] drawnMl;
 
-    Beginning(Season season, PlaceIndex places) {
+    Beginning(Season season, PlaceTable places) {
         this.season = season;
         this.places = places;
         int planters = season.planters().size();
@@ -92,7 +88,7 @@ final class Beginning {
         }
         for (int w = 0; w < drawnMl.length; w++) {
             String point = season.waterPoints().get(w).id();
-            drawnMl[w] = Math.round(standing.drawnL().getOrDefault(point, 0.0) * ML_PER_L);
+            drawnMl[w] = Scale.ml(standing.drawnL().getOrDefault(point, 0.0));
         }
     }
 
@@ -104,7 +100,7 @@ final class Beginning {
                 .orElse(NEVER_FILLED);
         its.tank().map(Standing.Tank::mix).ifPresent(mix -> {
             tankRecipe[p] = recipe(mix);
-            tankDm2[p] = Math.round(mix.areaHa() * DM2_PER_HA);
+            tankDm2[p] = Scale.dm2(mix.areaHa());
             tankDeadlineS[p] = seconds(mix.deadline());
         });
     }
@@ -112,11 +108,11 @@ final class Beginning {
     private void rig(int r, Standing.OfRig its) {
         rigPlace[r] = places.positionOf(its.at());
         rigFreeS[r] = Math.max(nowS, seconds(its.freeFrom()));
-        waterMl[r] = Math.round(its.waterL() * ML_PER_L);
+        waterMl[r] = Scale.ml(its.waterL());
         cleanDue[r] = its.cleanDue();
         its.mix().ifPresent(mix -> {
             mixRecipe[r] = recipe(mix);
-            mixDm2[r] = Math.round(mix.areaHa() * DM2_PER_HA);
+            mixDm2[r] = Scale.dm2(mix.areaHa());
             mixDeadlineS[r] = seconds(mix.deadline());
         });
     }

@@ -15,7 +15,7 @@ final class CompostLots {
     /** Left in all lots that are there at {@code t}, mg; 0 when it is too little for a batch. */
     long available(int t) {
         long mg = 0;
-        for (int lot = 0; lot < season.lotCount() && season.lotFromS[lot] <= t; lot++) {
+        for (int lot = 0; lot < season.compost.count() && season.compost.fromS(lot) <= t; lot++) {
             mg += v[base + lot];
         }
         return mg > Extraction.LEAST_MG ? mg : 0;
@@ -31,9 +31,9 @@ final class CompostLots {
 
     /** When the first lot that holds enough for a batch is there, s; {@link Calendar#NEVER} when there is none. */
     int availableFrom() {
-        for (int lot = 0; lot < season.lotCount(); lot++) {
+        for (int lot = 0; lot < season.compost.count(); lot++) {
             if (v[base + lot] > Extraction.LEAST_MG) {
-                return season.lotFromS[lot];
+                return season.compost.fromS(lot);
             }
         }
         return Calendar.NEVER;
@@ -42,7 +42,7 @@ final class CompostLots {
     /** Takes compost out of lots that hold enough. */
     void take(long mg) {
         long wanted = mg;
-        for (int lot = 0; wanted > 0 && lot < season.lotCount(); lot++) {
+        for (int lot = 0; wanted > 0 && lot < season.compost.count(); lot++) {
             long taken = Math.min(wanted, v[base + lot]);
             if (taken > 0) {
                 v[base + lot] -= taken;

@@ -40,9 +40,9 @@ final class Extraction {
     }
 
     void plan(int rig, long mg) {
-        hours = season.rigHours[rig];
-        batchS = season.batchS[rig];
-        cleanS = season.cleanS[rig];
+        hours = season.rigs.hours(rig);
+        batchS = season.rigs.batchS(rig);
+        cleanS = season.rigs.cleanS(rig);
         compostMg = Math.max(LEAST_MG, mg);
         batches = batches(rig, compostMg);
         lastS = lastS(rig, compostMg, batches);
@@ -57,18 +57,18 @@ final class Extraction {
     /** The same of batches for that much compost, s. */
     int chainS(int rig, long mg) {
         int count = batches(rig, mg);
-        return (count - 1) * (season.batchS[rig] + season.cleanS[rig]) + lastS(rig, mg, count);
+        return (count - 1) * (season.rigs.batchS(rig) + season.rigs.cleanS(rig)) + lastS(rig, mg, count);
     }
 
     private int batches(int rig, long mg) {
         long needed = mg - LEAST_MG;
-        int count = Math.max(1, (int) (needed * season.batchesPerMg[rig]));
-        return count * season.batchMg[rig] < needed ? count + 1 : count;
+        int count = Math.max(1, (int) season.rigs.batches(rig, needed));
+        return count * season.rigs.batchMg(rig) < needed ? count + 1 : count;
     }
 
     private int lastS(int rig, long mg, int count) {
-        double share = Math.min(1.0, (mg - (count - 1) * season.batchMg[rig]) * season.batchesPerMg[rig]);
-        return (int) Math.max(1, Math.ceil(share * season.batchS[rig]));
+        double share = Math.min(1.0, season.rigs.batches(rig, mg - (count - 1) * season.rigs.batchMg(rig)));
+        return (int) Math.max(1, Math.ceil(share * season.rigs.batchS(rig)));
     }
 
     /** When the last batch ends at the earliest if the first may start at {@code ready}. */
@@ -121,13 +121,13 @@ final class Extraction {
 
     /** Compost of a batch, counted from 1, mg. */
     long compostOf(int batch, int rig) {
-        return batch == batches ? compostMg - (batches - 1) * season.batchMg[rig] : season.batchMg[rig];
+        return batch == batches ? compostMg - (batches - 1) * season.rigs.batchMg(rig) : season.rigs.batchMg(rig);
     }
 
     /** Drum water of a batch, counted from 1, mL: its share of a full drum. */
     long waterOf(int batch, int rig) {
         return Math.min(
-                season.drumMl[rig],
-                Math.round((double) season.drumMl[rig] * compostOf(batch, rig) / season.batchMg[rig]));
+                season.rigs.drumMl(rig),
+                Math.round((double) season.rigs.drumMl(rig) * compostOf(batch, rig) / season.rigs.batchMg(rig)));
     }
 }

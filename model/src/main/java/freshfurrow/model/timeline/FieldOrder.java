@@ -7,7 +7,6 @@ final class FieldOrder {
     private final CompiledSeason season;
     private final int[][] lists;
     private final int[] sizes;
-    private final long totalDm2;
     private int misplacedFields;
     private long leftOutDm2;
 
@@ -15,12 +14,11 @@ final class FieldOrder {
         this.season = season;
         lists = new int[season.planterCount()][season.fieldCount()];
         sizes = new int[season.planterCount()];
-        totalDm2 = Arrays.stream(season.areaDm2).sum();
     }
 
     void take(int[][] fieldLists, int[] listSizes) {
         misplacedFields = 0;
-        leftOutDm2 = totalDm2;
+        leftOutDm2 = season.fields.totalDm2();
         for (int p = 0; p < sizes.length; p++) {
             int[] list = lists[p];
             int size = 0;
@@ -28,7 +26,7 @@ final class FieldOrder {
                 int field = fieldLists[p][i];
                 if (season.allows(p, field)) {
                     list[size++] = field;
-                    leftOutDm2 -= season.areaDm2[field];
+                    leftOutDm2 -= season.fields.areaDm2(field);
                 } else {
                     misplacedFields++;
                 }
@@ -45,13 +43,13 @@ final class FieldOrder {
                 int field = fieldLists[p][i];
                 listed[field] = true;
                 if (!season.allows(p, field)) {
-                    journal.unserved(field, season.areaDm2[field], Shortfall.NOT_ALLOWED, 0);
+                    journal.unserved(field, season.fields.areaDm2(field), Shortfall.NOT_ALLOWED, 0);
                 }
             }
         }
         for (int field = 0; field < listed.length; field++) {
             if (!listed[field]) {
-                journal.unserved(field, season.areaDm2[field], Shortfall.LEFT_OUT, 0);
+                journal.unserved(field, season.fields.areaDm2(field), Shortfall.LEFT_OUT, 0);
             }
         }
     }

@@ -36,11 +36,11 @@ final class LoadChoice {
         }
         planting.forget();
         mixDm2 = size(first, standing);
-        if (season.rigCount() == 1 || (mixDm2 > 0 && !sizer.isHeldDownByAge())) {
+        if (season.rigs.count() == 1 || (mixDm2 > 0 && !sizer.isHeldDownByAge())) {
             return first;
         }
         Quote best = first;
-        for (int rig = 0; rig < season.rigCount(); rig++) {
+        for (int rig = 0; rig < season.rigs.count(); rig++) {
             if (rig == first.rig || !rigChoice.mayBringMore(rig, first)) {
                 continue;
             }
@@ -73,8 +73,8 @@ final class LoadChoice {
 
     /** Waiting and the fill by what they weigh, and the transfer and planting of all of the load without breaks, min. */
     private double takesMin(Quote quote, long loadDm2) {
-        int waitS = season.planterHours[quote.planter].work(quote.need, quote.transferStart);
-        double plantingS = loadDm2 / season.capacityDm2PerS[quote.planter];
-        return season.refillMin + (waitS * season.waitMinPerMin + quote.transferS + plantingS) / 60;
+        int waitS = season.planters.hours(quote.planter).work(quote.need, quote.transferStart);
+        double plantingS = loadDm2 / season.planters.capacityDm2PerS(quote.planter);
+        return season.goals.refillMin() + (waitS * season.goals.waitMinPerMin() + quote.transferS + plantingS) / 60;
     }
 }

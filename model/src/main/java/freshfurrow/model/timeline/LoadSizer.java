@@ -50,7 +50,9 @@ final class LoadSizer {
     /** The ceiling, or of one batch what it comes to at the most, dm2. */
     long ceiling(Quote quote, boolean oneBatch) {
         long ceiling = ceiling(quote);
-        return oneBatch ? Math.min(ceiling, season.areaOfCompost(season.batchMg[quote.rig], quote.recipe)) : ceiling;
+        return oneBatch
+                ? Math.min(ceiling, season.recipes.areaOfCompost(season.rigs.batchMg(quote.rig), quote.recipe))
+                : ceiling;
     }
 
     /** The most that tank, rig and the run of fields of the recipe allow, dm2, whatever its age. */
@@ -68,9 +70,9 @@ final class LoadSizer {
         }
         long compostMg = lots.available(NEVER);
         long begunDm2 = begunDm2(quote);
-        return CompostLots.isEnough(compostMg, season.compostMg(bound - begunDm2, quote.recipe))
+        return CompostLots.isEnough(compostMg, season.recipes.compostMg(bound - begunDm2, quote.recipe))
                 ? bound
-                : begunDm2 + season.areaOfCompost(compostMg, quote.recipe);
+                : begunDm2 + season.recipes.areaOfCompost(compostMg, quote.recipe);
     }
 
     private long begunDm2(Quote quote) {
@@ -98,8 +100,8 @@ final class LoadSizer {
      *     takes
      */
     long size(Quote quote, boolean onlyWorthwhile) {
-        double capacity = season.capacityDm2PerS[quote.planter];
-        long setupDm2 = onlyWorthwhile ? (long) (season.fillSetupS[quote.planter] * capacity) : 0;
+        double capacity = season.planters.capacityDm2PerS(quote.planter);
+        long setupDm2 = onlyWorthwhile ? (long) (season.planters.fillSetupS(quote.planter) * capacity) : 0;
         smallest = Math.max(CRUMB_DM2, setupDm2);
         lastStart = NEVER;
         long ceiling = ceiling(quote);
@@ -173,7 +175,7 @@ final class LoadSizer {
 
     /** Whether planting it takes as long as its own transfer. */
     private boolean worthwhile(Quote quote, long loadDm2) {
-        return loadDm2 >= quote.transferS(loadDm2) * season.capacityDm2PerS[quote.planter];
+        return loadDm2 >= quote.transferS(loadDm2) * season.planters.capacityDm2PerS(quote.planter);
     }
 
     /**
@@ -244,7 +246,7 @@ final class LoadSizer {
             long available = lots.available(quote.extraction.start);
             if (!CompostLots.isEnough(available, quote.extraction.compostMg)) {
                 compostLimited = true;
-                return Math.min(mixDm2 - 1, begunDm2(quote) + season.areaOfCompost(available, quote.recipe));
+                return Math.min(mixDm2 - 1, begunDm2(quote) + season.recipes.areaOfCompost(available, quote.recipe));
             }
         }
         planting.begin(quote.planter, quote.transferStart + quote.transferS);
@@ -289,7 +291,7 @@ final class LoadSizer {
     }
 
     private long tank(Quote quote) {
-        return season.tankDm2[quote.planter][quote.recipe];
+        return season.planters.tankDm2(quote.planter, quote.recipe);
     }
 
     private long rigBound(Quote quote) {
@@ -298,17 +300,19 @@ final class LoadSizer {
             case ON_BOARD -> state.v[base + MIX_DM2];
             case AT_WATER ->
                 Math.min(
-                        season.nurseDm2[quote.rig][quote.recipe],
-                        season.areaOf(season.largestDailyLimitMl, quote.recipe));
+                        season.rigs.nurseDm2(quote.rig, quote.recipe),
+                        season.recipes.areaOfMix(season.water.largestDailyLimitMl(), quote.recipe));
             case BESIDE_PLANTER, BEGUN -> {
-                if (season.largestDailyLimitMl >= season.nurseMl[quote.rig]) {
-                    yield season.nurseDm2[quote.rig][quote.recipe];
+                if (season.water.largestDailyLimitMl() >= season.rigs.nurseMl(quote.rig)) {
+                    yield season.rigs.nurseDm2(quote.rig, quote.recipe);
                 }
                 long water = state.v[base + WATER_ML];
-                yield season.areaOf(
+                yield season.recipes.areaOfMix(
                         Math.min(
-                                season.nurseMl[quote.rig],
-                                water + season.mixMl(begunDm2(quote), quote.recipe) + season.largestDailyLimitMl),
+                                season.rigs.nurseMl(quote.rig),
+                                water
+                                        + season.recipes.mixMl(begunDm2(quote), quote.recipe)
+                                        + season.water.largestDailyLimitMl()),
                         quote.recipe);
             }
         };
@@ -325,12 +329,13 @@ final class LoadSizer {
         if (size <= Leeway.most(whole) || whole == 0) {
             return size;
         }
-        long run = Math.min(runDm2(quote, whole + tank + 1), season.areaOfCompost(lots.available(NEVER), quote.recipe));
+        long run = Math.min(
+                runDm2(quote, whole + tank + 1), season.recipes.areaOfCompost(lots.available(NEVER), quote.recipe));
         if (run <= Leeway.most(size)) {
             return size;
         }
-        double unusedFill = season.refillMin * (tank - rest) / tank;
-        double shareOfTrip = season.waterTripMin * rest / size;
+        double unusedFill = season.goals.refillMin() * (tank - rest) / tank;
+        double shareOfTrip = season.goals.waterTripMin() * rest / size;
         return run <= whole + tank || unusedFill > shareOfTrip ? whole : size;
     }
 
@@ -346,7 +351,7 @@ final class LoadSizer {
         int i = (int) state.v[base + State.INDEX];
         long fieldsEnd = state.v[base + State.LEFT_DM2];
         while (fieldsEnd < size && ++i < planting.size(quote.planter)) {
-            fieldsEnd += season.areaDm2[planting.field(quote.planter, i)];
+            fieldsEnd += season.fields.areaDm2(planting.field(quote.planter, i));
         }
         planting.lookedAt(quote.planter, i);
         return fieldsEnd;
@@ -358,8 +363,8 @@ final class LoadSizer {
         int i = (int) state.v[base + State.INDEX];
         long run = state.v[base + State.LEFT_DM2];
         int size = planting.size(quote.planter);
-        while (run < enough && ++i < size && season.recipeOf[planting.field(quote.planter, i)] == quote.recipe) {
-            run += season.areaDm2[planting.field(quote.planter, i)];
+        while (run < enough && ++i < size && season.fields.recipe(planting.field(quote.planter, i)) == quote.recipe) {
+            run += season.fields.areaDm2(planting.field(quote.planter, i));
         }
         planting.lookedAt(quote.planter, i);
         return run;

@@ -24,11 +24,11 @@ final class LotShares {
         Map<String, Double> kilograms = new LinkedHashMap<>();
         long untilMg = takenMg + mg;
         long lotFrom = 0;
-        for (int lot = 0; lot < season.lotCount(); lot++) {
-            long lotUntil = lotFrom + season.lotMg[lot];
+        for (int lot = 0; lot < season.compost.count(); lot++) {
+            long lotUntil = lotFrom + season.compost.mg(lot);
             long grams = grams(Math.min(untilMg, lotUntil)) - grams(Math.max(takenMg, lotFrom));
             if (grams > 0) {
-                kilograms.put(season.lotIds[lot], grams / G_PER_KG);
+                kilograms.put(season.compost.id(lot), grams / G_PER_KG);
             }
             lotFrom = lotUntil;
         }

@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
-import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
+import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -51,9 +51,9 @@ public record OneLoad(
      */
     public static OneLoad forArea(CompiledSeason season, int planter, int rig, int recipe, double areaHa) {
         long dm2 = Math.max(1, Math.round(areaHa * DM2_PER_HA));
-        long mixMl = season.mixMl(dm2, recipe);
+        long mixMl = season.recipes.mixMl(dm2, recipe);
         Extraction chain = new Extraction(season);
-        chain.plan(rig, season.compostMg(dm2, recipe));
+        chain.plan(rig, season.recipes.compostMg(dm2, recipe));
         List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
                 .mapToObj(batch -> new DrumBatch(
                         ActivityJournal.kilograms(chain.compostOf(batch, rig)),
@@ -66,10 +66,10 @@ public record OneLoad(
                 ActivityJournal.kilograms(chain.compostMg),
                 batches,
                 chain.chainS(),
-                season.cleanS[rig],
-                batches.get(0).durationS() + season.holdS[recipe],
-                transferS(season, planter, rig, recipe, dm2),
-                (int) Math.ceil(dm2 / season.capacityDm2PerS[planter]));
+                season.rigs.cleanS(rig),
+                batches.get(0).durationS() + season.recipes.holdS(recipe),
+                season.transferS(planter, rig, recipe, dm2),
+                (int) Math.ceil(dm2 / season.planters.capacityDm2PerS(planter)));
     }
 
     /**
@@ -78,14 +78,6 @@ public record OneLoad(
      * @param litres 0 or more, L; counted in whole millilitres
      */
     public static double areaHaOf(CompiledSeason season, int recipe, double litres) {
-        return season.areaOf(Math.round(litres * ML_PER_L), recipe) / DM2_PER_HA;
-    }
-
-    private static int transferS(CompiledSeason season, int planter, int rig, int recipe, long dm2) {
-        State state = new State(season);
-        Quote quote = new Quote(season, state, new WaterPoints(season, state), new CompostLots(season, state), rig);
-        quote.planter = planter;
-        quote.recipe = recipe;
-        return quote.transferS(dm2);
+        return season.recipes.areaOfMix(Math.round(litres * ML_PER_L), recipe) / DM2_PER_HA;
     }
 }

@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.CompiledSeason.DM2_PER_HA;
-import static freshfurrow.model.timeline.CompiledSeason.ML_PER_L;
+import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
+import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -87,7 +87,7 @@ public final class PlanRecorder {
                             season.planters().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
         }
         Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
-        for (int r = 0; r < compiled.rigCount(); r++) {
+        for (int r = 0; r < compiled.rigs.count(); r++) {
             Rig rig = season.rigs().get(r);
             rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }

@@ -121,13 +121,13 @@ final class Planting {
         long dm2 = tank.tankDm2[planter];
         int deadline = tank.tankDeadlineS[planter];
         if (state.journal != null) {
-            state.journal.carried(planter, recipe, season.mixMl(dm2, recipe), deadline);
+            state.journal.carried(planter, recipe, season.recipes.mixMl(dm2, recipe), deadline);
         }
         forget();
         long applied = plant(planter, tank.planterFreeS[planter], recipe, dm2, deadline);
         if (applied < dm2) {
-            state.add(State.DUMPED_ML, season.mixMl(dm2, recipe) - season.mixMl(applied, recipe));
-            state.add(State.DUMPED_MG, season.compostMg(dm2 - applied, recipe));
+            state.add(State.DUMPED_ML, season.recipes.mixMl(dm2, recipe) - season.recipes.mixMl(applied, recipe));
+            state.add(State.DUMPED_MG, season.recipes.compostMg(dm2 - applied, recipe));
         }
         if (applied > 0) {
             int margin = state.counters + State.SMALLEST_MARGIN_S;
@@ -142,24 +142,25 @@ final class Planting {
         walkedDm2 = capDm2;
         int size = order.size(planter);
         int[] list = order.list(planter);
-        double capacity = season.capacityDm2PerS[planter];
-        Calendar hours = season.planterHours[planter];
+        double capacity = season.planters.capacityDm2PerS(planter);
+        Calendar hours = season.planters.hours(planter);
         long planted = 0;
         while (planted < capDm2 && index < size) {
             int field = list[index];
-            if (season.recipeOf[field] != recipe) {
+            if (season.fields.recipe(field) != recipe) {
                 break;
             }
-            Calendar plantable = season.plantable(planter, field);
+            Calendar plantable = season.planters.plantable(planter, field);
             if (place != field) {
                 int duration = moveS(planter, place, field);
                 int start = hours.earliest(time, duration);
-                int begin = start == NEVER ? NEVER : plantable.next(Math.max(start + duration, season.openS[field]));
+                int begin =
+                        start == NEVER ? NEVER : plantable.next(Math.max(start + duration, season.fields.openS(field)));
                 if (begin >= deadline) {
                     break;
                 }
                 driveS += driveS(planter, place, field);
-                driveM += season.metres(place, field);
+                driveM += season.places.metres(place, field);
                 if (journal != null) {
                     journal.planterMoved(planter, place, field, start, start + duration);
                 }
@@ -172,7 +173,7 @@ final class Planting {
                 break;
             }
             index++;
-            leftDm2 = index < size ? season.areaDm2[list[index]] : 0;
+            leftDm2 = index < size ? season.fields.areaDm2(list[index]) : 0;
         }
         lookedAt(planter, index);
         return planted;
@@ -180,7 +181,7 @@ final class Planting {
 
     private long plantField(int planter, int field, Calendar plantable, double capacity, long capDm2, int deadline) {
         long planted = 0;
-        int t = Math.max(time, season.openS[field]);
+        int t = Math.max(time, season.fields.openS(field));
         int period = plantable.periodAt(t);
         while (leftDm2 > 0 && planted < capDm2) {
             int start = Math.max(t, plantable.startOf(period));
@@ -192,7 +193,7 @@ final class Planting {
             long wanted = Math.min(leftDm2, capDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
             if (piece > 0) {
-                if (leftDm2 == season.areaDm2[field] && season.promised.isBrokenBy(planter, field, start)) {
+                if (leftDm2 == season.fields.areaDm2(field) && season.promised.isBrokenBy(planter, field, start)) {
                     movedFields++;
                 }
                 if (piece == wanted) {
@@ -213,12 +214,12 @@ final class Planting {
 
     /** Move time and drive from one place to a field, s. */
     int moveS(int planter, int from, int field) {
-        return season.moveTimeS[planter] + driveS(planter, from, field);
+        return season.planters.moveS(planter, season.places.metres(from, field));
     }
 
     void moved(int planter, int from, int to, int start, int duration) {
         state.add(DRIVE_S, driveS(planter, from, to));
-        state.add(DRIVE_M, season.metres(from, to));
+        state.add(DRIVE_M, season.places.metres(from, to));
         if (state.journal != null) {
             state.journal.planterMoved(planter, from, to, start, start + duration);
         }
@@ -231,16 +232,16 @@ final class Planting {
     }
 
     private int driveS(int planter, int from, int to) {
-        return (int) Math.ceil(season.metres(from, to) * season.planterSPerM[planter]);
+        return season.planters.driveS(planter, season.places.metres(from, to));
     }
 
     private void tally(int planter, int field, int start, int end, long dm2) {
         int day = start / Calendars.DAY_S;
-        long late = dm2 * Math.max(0, day - season.lastDay[field]);
+        long late = dm2 * Math.max(0, day - season.fields.lastDay(field));
         plantedDm2 += dm2;
         earlyDm2Days += dm2 * day;
         lateDm2Days += late;
-        weightedLateDm2Days += late * season.lateWeight[field];
+        weightedLateDm2Days += late * season.fields.lateWeight(field);
         finishS = end;
         if (journal != null) {
             journal.planted(planter, field, start, end, dm2);

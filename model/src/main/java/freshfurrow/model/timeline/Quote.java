@@ -106,7 +106,7 @@ final class Quote {
 
     /** When the rig may begin to get ready for a load asked for at a time, s. */
     int free(int needS) {
-        return (int) Math.max(v[state.rig(rig) + FREE], season.readyFromS[rig][needS / Calendars.DAY_S]);
+        return (int) Math.max(v[state.rig(rig) + FREE], season.rigs.readyFromS(rig, needS));
     }
 
     /**
@@ -141,8 +141,7 @@ final class Quote {
     private void workOut(long loadDm2, long mixDm2) {
         int base = state.rig(rig);
         int from = (int) v[base + RIG_PLACE];
-        transferS = season.fillSetupS[planter]
-                + (int) Math.ceil(season.mixMl(loadDm2, recipe) * season.transferSPerMl[rig]);
+        transferS = transferS(loadDm2);
         point = -1;
         waitedForWater = false;
         acrossBreak = false;
@@ -151,7 +150,7 @@ final class Quote {
         transferStart = NEVER;
         deadline = 0;
         if (source == Source.ON_BOARD) {
-            metres = season.metres(from, place);
+            metres = season.places.metres(from, place);
             rigReady = arrival(from, place, dumpEnd);
             extraction.batches = 0;
             transferStart = fitTransfer(Math.max(need, rigReady));
@@ -161,18 +160,19 @@ final class Quote {
         }
         if (source != Source.BEGUN && v[base + MIX_DM2] > 0) {
             int dumpS = dumpS();
-            dumpEnd = season.rigHours[rig].earliest(dumpEnd, dumpS) + dumpS;
+            dumpEnd = season.rigs.hours(rig).earliest(dumpEnd, dumpS) + dumpS;
         }
         long begunMl = 0;
         if (source == Source.BEGUN) {
             long begunDm2 = v[base + MIX_DM2];
-            begunMl = season.mixMl(begunDm2, recipe);
-            extraction.planRest(rig, season.compostMg(mixDm2, recipe) - season.compostMg(begunDm2, recipe));
+            begunMl = season.recipes.mixMl(begunDm2, recipe);
+            extraction.planRest(
+                    rig, season.recipes.compostMg(mixDm2, recipe) - season.recipes.compostMg(begunDm2, recipe));
         } else {
-            extraction.plan(rig, season.compostMg(mixDm2, recipe));
+            extraction.plan(rig, season.recipes.compostMg(mixDm2, recipe));
         }
-        long waterMl = Math.max(0, Math.min(season.mixMl(mixDm2, recipe), season.nurseMl[rig]) - begunMl);
-        long leastMl = season.mixMl(Leeway.least(mixDm2), recipe) - begunMl;
+        long waterMl = Math.max(0, Math.min(season.recipes.mixMl(mixDm2, recipe), season.rigs.nurseMl(rig)) - begunMl);
+        long leastMl = season.recipes.mixMl(Leeway.least(mixDm2), recipe) - begunMl;
         int ready;
         int drive = 0;
         if (source == Source.AT_WATER) {
@@ -183,16 +183,16 @@ final class Quote {
             ready = drawStart + drawS;
             drive = onwardS;
         } else if (v[base + WATER_ML] >= leastMl) {
-            metres = season.metres(from, place);
+            metres = season.places.metres(from, place);
             ready = arrival(from, place, dumpEnd);
         } else {
-            choosePoint(from, leastMl - v[base + WATER_ML], season.nurseMl[rig] - begunMl - v[base + WATER_ML]);
+            choosePoint(from, leastMl - v[base + WATER_ML], season.rigs.nurseMl(rig) - begunMl - v[base + WATER_ML]);
             if (point < 0) {
                 return;
             }
-            ready = season.rigHours[rig].earliest(drawStart + drawS, onwardS) + onwardS;
+            ready = season.rigs.hours(rig).earliest(drawStart + drawS, onwardS) + onwardS;
         }
-        Calendar hours = season.rigHours[rig];
+        Calendar hours = season.rigs.hours(rig);
         if (extraction.batches == 0) {
             rigReady = ready;
             transferStart = fitTransfer(Math.max(need, rigReady));
@@ -206,7 +206,7 @@ final class Quote {
         }
         carryS = drive;
         if (v[base + State.CLEAN_DUE] == 1) {
-            ready = hours.earliest(ready, season.cleanS[rig]) + season.cleanS[rig];
+            ready = hours.earliest(ready, season.rigs.cleanS(rig)) + season.rigs.cleanS(rig);
         }
         rigReady = hours.earliest(extraction.forward(ready), drive) + drive;
         transferStart = fitTransfer(Math.max(need, rigReady));
@@ -217,7 +217,7 @@ final class Quote {
         if (transferStart >= NEVER) {
             return;
         }
-        Calendar hours = season.rigHours[rig];
+        Calendar hours = season.rigs.hours(rig);
         layBatches(hours, carryS);
         if (wholeAfterBreak && acrossBreak) {
             int together = hours.startBefore(transferStart) + extraction.chainS() + carryS;
@@ -232,18 +232,18 @@ final class Quote {
         }
         deadline = source == Source.BEGUN
                 ? (int) v[state.rig(rig) + MIX_DEADLINE]
-                : season.clock.after(extraction.oldestEnd, season.holdS[recipe]);
+                : season.clock.after(extraction.oldestEnd, season.recipes.holdS(recipe));
     }
 
     /** Setup and pumping of a load, s. */
     int transferS(long dm2) {
-        return season.fillSetupS[planter] + (int) Math.ceil(season.mixMl(dm2, recipe) * season.transferSPerMl[rig]);
+        return season.transferS(planter, rig, recipe, dm2);
     }
 
     /** The first moment at or after {@code t} at which a transfer of {@code duration} fits both machines' hours. */
     int fitTransfer(int t, int duration) {
-        Calendar planterHours = season.planterHours[planter];
-        Calendar rigHours = season.rigHours[rig];
+        Calendar planterHours = season.planters.hours(planter);
+        Calendar rigHours = season.rigs.hours(rig);
         int s = t;
         while (s < NEVER) {
             int later = rigHours.earliest(planterHours.earliest(s, duration), duration);
@@ -261,18 +261,18 @@ final class Quote {
             return t;
         }
         int duration = driveS(from, to);
-        return season.rigHours[rig].earliest(t, duration) + duration;
+        return season.rigs.hours(rig).earliest(t, duration) + duration;
     }
 
     int driveS(int from, int to) {
-        return (int) Math.ceil(season.metres(from, to) * season.rigSPerM[rig]);
+        return season.rigs.driveS(rig, season.places.metres(from, to));
     }
 
     /** To let out the mix on board, s: at the rate of a transfer. */
     int dumpS() {
         int base = state.rig(rig);
-        long ml = season.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]);
-        return (int) Math.ceil(ml * season.transferSPerMl[rig]);
+        long ml = season.recipes.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]);
+        return season.rigs.pumpS(rig, ml);
     }
 
     private int fitTransfer(int t) {
@@ -294,20 +294,20 @@ final class Quote {
     private void choosePoint(int from, long lackMl, long roomMl) {
         int best = NEVER;
         int bestWay = 0;
-        for (int w = 0; w < season.pointCount(); w++) {
-            int at = season.pointAt[w];
+        for (int w = 0; w < season.water.count(); w++) {
+            int at = season.water.place(w);
             int arrival = arrival(from, at, dumpEnd);
             int onward = driveS(at, place);
-            int quickest = season.treatmentS[w] + (int) (lackMl * season.drawSPerMl[w]) + onward;
+            int quickest = season.water.leastDrawS(w, lackMl) + onward;
             if (arrival + quickest > best) {
                 continue;
             }
-            int start = points.earliestDraw(w, arrival, lackMl, roomMl, season.rigHours[rig]);
+            int start = points.earliestDraw(w, arrival, lackMl, roomMl, season.rigs.hours(rig));
             if (start >= NEVER) {
                 continue;
             }
-            int there = season.rigHours[rig].earliest(start + points.drawS, onward) + onward;
-            int way = season.metres(from, at) + season.metres(at, place);
+            int there = season.rigs.hours(rig).earliest(start + points.drawS, onward) + onward;
+            int way = season.places.metres(from, at) + season.places.metres(at, place);
             if (there < best || (there == best && there < NEVER && way < bestWay)) {
                 best = there;
                 bestWay = way;

@@ -15,10 +15,10 @@ final class RefillBound {
     private RefillBound() {}
 
     static int of(CompiledSeason season) {
-        int recipes = season.holdS.length;
+        int recipes = season.recipes.count();
         long[] area = new long[recipes];
         for (int field = 0; field < season.fieldCount(); field++) {
-            area[season.recipeOf[field]] += season.areaDm2[field];
+            area[season.fields.recipe(field)] += season.areaDm2(field);
         }
         for (int p = 0; p < season.planterCount(); p++) {
             area[season.tankRecipe(p)] -= season.tankDm2(p);
@@ -37,24 +37,8 @@ final class RefillBound {
     private static long largestLoad(CompiledSeason season, int recipe) {
         long largest = 0;
         for (int p = 0; p < season.planterCount(); p++) {
-            largest = Math.max(largest, largestLoad(season, p, recipe));
+            largest = Math.max(largest, season.mostOfALoadDm2(p, recipe));
         }
         return largest;
-    }
-
-    /** The largest area that the planter can plant out of one load of the recipe, dm2, rounded up. */
-    static long largestLoad(CompiledSeason season, int planter, int recipe) {
-        return Math.min(Leeway.most(season.tankDm2[planter][recipe]), withinHold(season, planter, recipe));
-    }
-
-    /** The largest area that the planter can plant in a recipe's hold time, dm2, rounded up. */
-    static long withinHold(CompiledSeason season, int planter, int recipe) {
-        double fastest = Double.MAX_VALUE;
-        for (double sPerMl : season.transferSPerMl) {
-            fastest = Math.min(fastest, sPerMl);
-        }
-        double secondsPerDm2 = 1 / season.capacityDm2PerS[planter] + season.mlPerDm2[recipe] * fastest;
-        double withinHold = Math.max(0, season.holdS[recipe] - season.fillSetupS[planter]) / secondsPerDm2;
-        return (long) Math.ceil(withinHold);
     }
 }

@@ -39,7 +39,7 @@ final class Requests {
         for (int p = 0; p < season.planterCount(); p++) {
             planting.lookedAt(p, 0);
             if (planting.size(p) > 0) {
-                v[state.planter(p) + LEFT_DM2] = season.areaDm2[planting.field(p, 0)];
+                v[state.planter(p) + LEFT_DM2] = season.fields.areaDm2(planting.field(p, 0));
             }
             if (season.beginning.tankDm2[p] > 0) {
                 planting.plantTank(p);
@@ -72,8 +72,8 @@ final class Requests {
         if (need < time) {
             return true;
         }
-        for (int r = 0; r < season.rigCount(); r++) {
-            if (season.readyFromS[r][need / Calendars.DAY_S] < time) {
+        for (int r = 0; r < season.rigs.count(); r++) {
+            if (season.rigs.readyFromS(r, need) < time) {
                 return true;
             }
         }
@@ -89,7 +89,7 @@ final class Requests {
             v[base + NEED] = NEVER;
             return;
         }
-        int need = season.planterHours[p].next(t);
+        int need = season.planters.hours(p).next(t);
         if (v[base + FILL_DAY] == need / Calendars.DAY_S) {
             v[base + FRESH] = 0;
             v[base + NEED] = need;
@@ -113,13 +113,13 @@ final class Requests {
      */
     private void askAfresh(int p, int after, int from) {
         int base = state.planter(p);
-        Calendar hours = season.planterHours[p];
+        Calendar hours = season.planters.hours(p);
         for (int i = (int) v[base + INDEX]; i < planting.size(p); i = (int) v[base + INDEX]) {
             int field = planting.field(p, i);
             int place = (int) v[base + PLACE];
             int t = (int) v[base + TIME];
-            Calendar plantable = season.plantable(p, field);
-            int open = season.openS[field];
+            Calendar plantable = season.planters.plantable(p, field);
+            int open = season.fields.openS(field);
             int duration = place == field ? 0 : planting.moveS(p, place, field);
             int start = place == field ? t : hours.earliest(t, duration);
             int there = start + duration;
@@ -143,7 +143,7 @@ final class Requests {
             v[base + POSTPONED] = 0;
             v[base + INDEX]++;
             planting.lookedAt(p, i + 1);
-            v[base + LEFT_DM2] = i + 1 < planting.size(p) ? season.areaDm2[planting.field(p, i + 1)] : 0;
+            v[base + LEFT_DM2] = i + 1 < planting.size(p) ? season.fields.areaDm2(planting.field(p, i + 1)) : 0;
         }
         v[base + NEED] = NEVER;
     }
@@ -151,7 +151,7 @@ final class Requests {
     /** The first moment from when the planter stands still at which planting of its next field could start, if it had a load. */
     int couldPlantFrom(int p) {
         int field = planting.field(p, (int) v[state.planter(p) + INDEX]);
-        return season.plantable(p, field).next(Math.max(standsFrom(p), season.openS[field]));
+        return season.planters.plantable(p, field).next(Math.max(standsFrom(p), season.fields.openS(field)));
     }
 
     /** Records how long the planter stood, up to {@code until}, before its next field could be planted. */
@@ -162,13 +162,13 @@ final class Requests {
         int base = state.planter(p);
         int from = standsFrom(p);
         if (from < until) {
-            boolean closed = from < season.openS[planting.field(p, (int) v[base + INDEX])];
+            boolean closed = from < season.fields.openS(planting.field(p, (int) v[base + INDEX]));
             state.journal.waited(p, (int) v[base + PLACE], from, until, closed ? WaitReason.WINDOW : WaitReason.WET);
         }
     }
 
     private int standsFrom(int p) {
-        return season.planterHours[p].next((int) v[state.planter(p) + TIME]);
+        return season.planters.hours(p).next((int) v[state.planter(p) + TIME]);
     }
 
     /** No compost is there before {@code lotFrom}: the request is made again from then on. */
@@ -187,7 +187,7 @@ final class Requests {
         int base = state.planter(p);
         planting.lookedAt(p, planting.size(p));
         for (int i = (int) v[base + INDEX]; i < planting.size(p); i++) {
-            long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.areaDm2[planting.field(p, i)];
+            long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.fields.areaDm2(planting.field(p, i));
             unserved(planting.field(p, i), left, why, since);
         }
         v[base + NEED] = NEVER;

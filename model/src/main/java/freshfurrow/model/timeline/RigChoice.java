@@ -54,12 +54,12 @@ final class RigChoice {
         this.v = state.v;
         this.points = points;
         this.sizer = sizer;
-        int rigs = season.rigCount();
+        int rigs = season.rigs.count();
         this.quotes = new Quote[rigs];
         this.anewLoads = new AnewLoad[rigs];
         for (int r = 0; r < rigs; r++) {
             quotes[r] = new Quote(season, state, points, lots, r);
-            int alike = season.firstAlike[r];
+            int alike = season.rigs.firstAlike(r);
             anewLoads[r] = alike < r
                     ? anewLoads[alike]
                     : new AnewLoad(season, sizer, new Quote(season, state, points, lots, r));
@@ -99,7 +99,7 @@ final class RigChoice {
             return;
         }
         for (int r = 0; r < quotes.length; r++) {
-            if (season.firstAlike[r] == r) {
+            if (season.rigs.firstAlike(r) == r) {
                 anewLoads[r].workOut(planter, place, recipe, need, oneBatch);
             }
             floor[r] = rankAtBest(r);
@@ -153,8 +153,10 @@ final class RigChoice {
         }
         long lackMl = lackMl(load, rig);
         int from = place(rig);
-        int way = lackMl > 0 ? season.metresToWater[from] + season.metresToWater[place] : season.metres(from, place);
-        int drawS = lackMl > 0 ? points.shortestDrawS(lackMl) : 0;
+        int way = lackMl > 0
+                ? season.water.metresToWater(from) + season.water.metresToWater(place)
+                : season.places.metres(from, place);
+        int drawS = lackMl > 0 ? season.water.leastDrawS(lackMl) : 0;
         return rank(Math.max(load.takenFrom, quotes[rig].free(need) + load.chainS + drawS + driveS(way, rig)), way);
     }
 
@@ -164,11 +166,11 @@ final class RigChoice {
         int from = place(rig);
         int free = quote.free(need);
         if (quote.source == Quote.Source.BEGUN) {
-            int way = Math.min(season.metres(from, place), season.metresByWater(from, place));
+            int way = Math.min(season.places.metres(from, place), season.water.metresByWater(from, place));
             return rank(Math.max(need, free + driveS(way, rig)), way);
         }
         if (quote.source == Quote.Source.ON_BOARD) {
-            int way = season.metres(from, place);
+            int way = season.places.metres(from, place);
             return rank(Math.max(need, free + driveS(way, rig)), way);
         }
         AnewLoad load = anewLoads[rig];
@@ -176,22 +178,23 @@ final class RigChoice {
         int there = NEVER;
         int way = NEVER;
         if (lackMl <= 0) {
-            way = season.metres(from, place);
+            way = season.places.metres(from, place);
             there = free + driveS(way, rig);
         } else {
-            long roomMl =
-                    season.extractsAtWater[rig] ? load.waterMl : season.nurseMl[rig] - v[state.rig(rig) + WATER_ML];
-            for (int point = 0; point < season.pointCount(); point++) {
-                int at = season.pointAt[point];
-                int to = season.metres(from, at);
-                int onward = season.metres(at, place);
-                int draw = points.soonestDraw(point, free + driveS(to, rig), lackMl, roomMl, season.rigHours[rig]);
+            long roomMl = season.rigs.extractsAtWater(rig)
+                    ? load.waterMl
+                    : season.rigs.nurseMl(rig) - v[state.rig(rig) + WATER_ML];
+            for (int point = 0; point < season.water.count(); point++) {
+                int at = season.water.place(point);
+                int to = season.places.metres(from, at);
+                int onward = season.places.metres(at, place);
+                int draw = points.soonestDraw(point, free + driveS(to, rig), lackMl, roomMl, season.rigs.hours(rig));
                 there = Math.min(there, draw + points.shortestDrawS(point, lackMl, roomMl) + driveS(onward, rig));
                 way = Math.min(way, to + onward);
             }
         }
         int ready = Math.max(need, there + load.chainS);
-        return rank(season.planterHours[planter].earliest(ready, load.transferS), way);
+        return rank(season.planters.hours(planter).earliest(ready, load.transferS), way);
     }
 
     private int place(int rig) {
@@ -200,11 +203,11 @@ final class RigChoice {
 
     /** Rounded down, unlike the drives of a quote, which may be in two parts. */
     private int driveS(int metres, int rig) {
-        return (int) (metres * season.rigSPerM[rig]);
+        return season.rigs.leastDriveS(rig, metres);
     }
 
     private long lackMl(AnewLoad load, int rig) {
-        return load.leastMl - (season.extractsAtWater[rig] ? 0 : v[state.rig(rig) + WATER_ML]);
+        return load.leastMl - (season.rigs.extractsAtWater(rig) ? 0 : v[state.rig(rig) + WATER_ML]);
     }
 
     /** Finds the source of the rig's mix and the largest load out of it. */
@@ -229,7 +232,7 @@ final class RigChoice {
 
     /** Whether age may hold down less what another rig brings: not when it makes a load anew like the first, and comes later. */
     boolean mayBringMore(int rig, Quote first) {
-        return season.firstAlike[rig] != season.firstAlike[first.rig]
+        return season.rigs.firstAlike(rig) != season.rigs.firstAlike(first.rig)
                 || first.source != anew(season, first.rig)
                 || mayUseMix(rig);
     }
@@ -244,7 +247,7 @@ final class RigChoice {
 
     private Quote.Source source(Quote quote) {
         if (mayUseMix(quote.rig)) {
-            quote.source = season.extractsAtWater[quote.rig] ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
+            quote.source = season.rigs.extractsAtWater(quote.rig) ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
             long onBoard = Math.min(sizer.ceiling(quote), v[state.rig(quote.rig) + MIX_DM2]);
             if (quote.ask(onBoard, onBoard) < quote.deadline) {
                 return quote.source;
@@ -275,6 +278,6 @@ final class RigChoice {
 
     /** Where a rig makes mix anew. */
     static Quote.Source anew(CompiledSeason season, int rig) {
-        return season.extractsAtWater[rig] ? Quote.Source.AT_WATER : Quote.Source.BESIDE_PLANTER;
+        return season.rigs.extractsAtWater(rig) ? Quote.Source.AT_WATER : Quote.Source.BESIDE_PLANTER;
     }
 }

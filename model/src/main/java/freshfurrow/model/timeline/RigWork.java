@@ -44,8 +44,8 @@ final class RigWork {
         if (quote.point >= 0) {
             drive(
                     quote,
-                    season.pointAt[quote.point],
-                    quote.arrival((int) v[base + RIG_PLACE], season.pointAt[quote.point], t));
+                    season.water.place(quote.point),
+                    quote.arrival((int) v[base + RIG_PLACE], season.water.place(quote.point), t));
             points.book(quote.point, quote.drawStart, quote.drawS, quote.drawMl);
             state.add(WATER_TRIPS, 1);
             t = quote.drawStart + quote.drawS;
@@ -54,8 +54,8 @@ final class RigWork {
             }
         }
         if (quote.source == Quote.Source.AT_WATER) {
-            extract(quote, season.pointAt[quote.point]);
-            int driveS = quote.driveS(season.pointAt[quote.point], quote.place);
+            extract(quote, season.water.place(quote.point));
+            int driveS = quote.driveS(season.water.place(quote.point), quote.place);
             drive(quote, quote.place, quote.depart + driveS);
             v[base + MIX_DM2] = mixDm2;
             v[base + MIX_RECIPE] = quote.recipe;
@@ -63,10 +63,10 @@ final class RigWork {
         } else {
             drive(quote, quote.place, quote.arrival((int) v[base + RIG_PLACE], quote.place, t));
             if (quote.source != Quote.Source.ON_BOARD) {
-                long begunMl = newMix ? 0 : season.mixMl(v[base + MIX_DM2], quote.recipe);
+                long begunMl = newMix ? 0 : season.recipes.mixMl(v[base + MIX_DM2], quote.recipe);
                 extract(quote, quote.place);
                 v[base + WATER_ML] += (quote.point >= 0 ? quote.drawMl : 0)
-                        - Math.max(0, season.mixMl(loadDm2, quote.recipe) - begunMl);
+                        - Math.max(0, season.recipes.mixMl(loadDm2, quote.recipe) - begunMl);
                 v[base + WATER_ML] = Math.max(0, v[base + WATER_ML]);
             }
         }
@@ -78,12 +78,12 @@ final class RigWork {
         int base = state.rig(quote.rig);
         int end = quote.transferStart + quote.transferS;
         v[base + FREE] = end;
-        int clean = season.cleanS[quote.rig];
+        int clean = season.rigs.cleanS(quote.rig);
         if ((quote.extraction.batches == 0 && v[base + CLEAN_DUE] == 0) || clean == 0) {
             return;
         }
         v[base + CLEAN_DUE] = 0;
-        int start = season.rigHours[quote.rig].earliest(end, clean);
+        int start = season.rigs.hours(quote.rig).earliest(end, clean);
         v[base + FREE] = (long) start + clean;
         if (state.journal != null && start < NEVER) {
             state.journal.cleaned(quote.rig, quote.place, start, start + clean);
@@ -96,7 +96,7 @@ final class RigWork {
         if (v[base + MIX_DM2] > 0) {
             int free = (int) v[base + FREE];
             int duration = dumpS(rig);
-            int start = season.rigHours[rig].earliest(free, duration);
+            int start = season.rigs.hours(rig).earliest(free, duration);
             if (start >= NEVER) {
                 start = Math.min(free, season.days * Calendars.DAY_S);
                 duration = 0;
@@ -107,16 +107,15 @@ final class RigWork {
 
     private int dumpS(int rig) {
         int base = state.rig(rig);
-        return (int)
-                Math.ceil(season.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]) * season.transferSPerMl[rig]);
+        return season.rigs.pumpS(rig, season.recipes.mixMl(v[base + MIX_DM2], (int) v[base + MIX_RECIPE]));
     }
 
     private void dump(int rig, int start, int end) {
         int base = state.rig(rig);
         int recipe = (int) v[base + MIX_RECIPE];
-        long ml = season.mixMl(v[base + MIX_DM2], recipe);
+        long ml = season.recipes.mixMl(v[base + MIX_DM2], recipe);
         state.add(DUMPED_ML, ml);
-        state.add(DUMPED_MG, season.compostMg(v[base + MIX_DM2], recipe));
+        state.add(DUMPED_MG, season.recipes.compostMg(v[base + MIX_DM2], recipe));
         v[base + MIX_DM2] = 0;
         if (state.journal != null) {
             state.journal.dumped(rig, (int) v[base + RIG_PLACE], start, end, ml);
@@ -131,7 +130,7 @@ final class RigWork {
         }
         int duration = quote.driveS(from, to);
         state.add(DRIVE_S, duration);
-        state.add(DRIVE_M, season.metres(from, to));
+        state.add(DRIVE_M, season.places.metres(from, to));
         v[base + RIG_PLACE] = to;
         if (state.journal != null) {
             state.journal.rigMoved(quote.rig, from, to, arrival - duration, arrival);
@@ -155,17 +154,17 @@ final class RigWork {
         }
         int[] starts = new int[extraction.batches];
         extraction.backward(quote.depart, starts);
-        Calendar hours = season.rigHours[rig];
+        Calendar hours = season.rigs.hours(rig);
         if (v[state.rig(rig) + CLEAN_DUE] == 1) {
-            int cleanEnd = hours.latest(starts[0], season.cleanS[rig]);
-            state.journal.cleaned(rig, place, cleanEnd - season.cleanS[rig], cleanEnd);
+            int cleanEnd = hours.latest(starts[0], season.rigs.cleanS(rig));
+            state.journal.cleaned(rig, place, cleanEnd - season.rigs.cleanS(rig), cleanEnd);
         }
         for (int batch = 1; batch <= extraction.batches; batch++) {
             int start = starts[batch - 1];
             int end = start + extraction.durationOf(batch);
             state.journal.extracted(
                     rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
-            int clean = season.cleanS[rig];
+            int clean = season.rigs.cleanS(rig);
             if (batch < extraction.batches && clean > 0) {
                 int cleanStart = hours.earliest(end, clean);
                 state.journal.cleaned(rig, place, cleanStart, cleanStart + clean);

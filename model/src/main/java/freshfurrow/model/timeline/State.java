@@ -82,9 +82,9 @@ final class State {
         counters = 0;
         planters = COUNTERS_SIZE;
         rigs = planters + season.planterCount() * PLANTER_SIZE;
-        lots = rigs + season.rigCount() * RIG_SIZE;
-        points = lots + season.lotCount();
-        v = new long[points + season.pointCount() * pointSize];
+        lots = rigs + season.rigs.count() * RIG_SIZE;
+        points = lots + season.compost.count();
+        v = new long[points + season.water.count() * pointSize];
     }
 
     int planter(int p) {
@@ -117,7 +117,7 @@ final class State {
             v[planter(p) + TIME] = beginning.planterFreeS[p];
             v[planter(p) + FILL_DAY] = beginning.fillDay[p];
         }
-        for (int r = 0; r < season.rigCount(); r++) {
+        for (int r = 0; r < season.rigs.count(); r++) {
             int base = rig(r);
             v[base + RIG_PLACE] = beginning.rigPlace[r];
             v[base + FREE] = beginning.rigFreeS[r];
@@ -127,9 +127,11 @@ final class State {
             v[base + MIX_DEADLINE] = beginning.mixDeadlineS[r];
             v[base + CLEAN_DUE] = beginning.cleanDue[r] ? 1 : 0;
         }
-        for (int w = 0; w < season.pointCount(); w++) {
+        for (int w = 0; w < season.water.count(); w++) {
             v[point(w) + USED_ML + season.beginsOnDay()] = beginning.drawnMl[w];
         }
-        System.arraycopy(season.lotMg, 0, v, lots, season.lotCount());
+        for (int lot = 0; lot < season.compost.count(); lot++) {
+            v[lots + lot] = season.compost.mg(lot);
+        }
     }
 }

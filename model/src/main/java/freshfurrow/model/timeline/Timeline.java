@@ -137,7 +137,7 @@ public final class Timeline implements Counters {
     }
 
     private void end() {
-        for (int r = 0; r < season.rigCount(); r++) {
+        for (int r = 0; r < season.rigs.count(); r++) {
             rigWork.dumpLeftover(r);
         }
     }
@@ -154,7 +154,7 @@ public final class Timeline implements Counters {
     private void serve(int p) {
         int base = state.planter(p);
         int need = (int) v[base + NEED];
-        int recipe = season.recipeOf[order.field(p, (int) v[base + INDEX])];
+        int recipe = season.fields.recipe(order.field(p, (int) v[base + INDEX]));
         int lotFrom = lots.availableFrom();
         if (lotFrom > need && !rigChoice.hasMix(recipe, need)) {
             if (lotFrom >= NEVER) {
@@ -193,7 +193,7 @@ public final class Timeline implements Counters {
         rigWork.bring(quote, loadDm2, mixDm2);
         if (state.journal != null) {
             state.journal.filled(
-                    p, quote.rig, recipe, quote.place, start, end, season.mixMl(loadDm2, recipe), deadline);
+                    p, quote.rig, recipe, quote.place, start, end, season.recipes.mixMl(loadDm2, recipe), deadline);
         }
         rigWork.leave(quote);
         long applied = planting.plant(p, end, recipe, loadDm2, deadline);
@@ -221,7 +221,7 @@ public final class Timeline implements Counters {
                 ? WaitReason.COMPOST
                 : quote.rigReady <= from ? WaitReason.HOURS : quote.waitedForWater ? WaitReason.WATER : WaitReason.RIG;
         if (why != WaitReason.HOURS) {
-            state.add(State.WAIT_S, season.planterHours[p].work(from, start));
+            state.add(State.WAIT_S, season.planters.hours(p).work(from, start));
         }
         if (state.journal != null) {
             state.journal.waited(p, quote.place, from, start, why);

@@ -73,12 +73,12 @@ final class UnservedReasons {
 
     private String compost(PlanRecorder.Left left) {
         MassUnit unit = season.season().units().mass();
-        double kg = season.compostMg(left.dm2(), season.recipeOf[left.field()]) / CompiledSeason.MG_PER_KG;
+        double kg = season.recipes.compostMg(left.dm2(), season.fields.recipe(left.field())) / Scale.MG_PER_KG;
         return String.format(Locale.ROOT, "%.0f %s", Math.max(1, unit.fromKilograms(kg)), unit.symbol());
     }
 
     private String hold(PlanRecorder.Left left) {
-        Recipe recipe = season.season().recipes().get(season.recipeOf[left.field()]);
+        Recipe recipe = season.season().recipes().get(season.fields.recipe(left.field()));
         Duration duration = Duration.ofSeconds(recipe.holdS());
         return "recipe " + recipe.id() + " (" + duration.toHours() + " h " + duration.toMinutesPart() + " min)";
     }

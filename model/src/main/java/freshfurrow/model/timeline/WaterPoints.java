@@ -22,9 +22,6 @@ final class WaterPoints {
     private final long[] noneOfRoomMl;
     private final Calendar[] noneInHours;
 
-    private final int leastTreatmentS;
-    private final double leastDrawSPerMl;
-
     /** Litres of the draw that {@link #earliestDraw} found last, mL. */
     long drawMl;
 
@@ -35,24 +32,16 @@ final class WaterPoints {
         this.season = season;
         this.state = state;
         this.v = state.v;
-        noneFrom = new int[season.pointCount()];
-        noneUntil = new int[season.pointCount()];
-        noneOfLackMl = new long[season.pointCount()];
-        noneOfRoomMl = new long[season.pointCount()];
-        noneInHours = new Calendar[season.pointCount()];
-        leastTreatmentS = Arrays.stream(season.treatmentS).min().orElse(0);
-        leastDrawSPerMl = Arrays.stream(season.drawSPerMl).min().orElse(0);
-    }
-
-    /** No point gives so much in less time, s. */
-    int shortestDrawS(long ml) {
-        return leastTreatmentS + (int) (ml * leastDrawSPerMl);
+        noneFrom = new int[season.water.count()];
+        noneUntil = new int[season.water.count()];
+        noneOfLackMl = new long[season.water.count()];
+        noneOfRoomMl = new long[season.water.count()];
+        noneInHours = new Calendar[season.water.count()];
     }
 
     /** A draw of at least {@code lackMl}, and of up to {@code roomMl} where there is a limit, takes no less time there, s. */
     int shortestDrawS(int point, long lackMl, long roomMl) {
-        long ml = season.dailyLimitMl[point] == Long.MAX_VALUE ? roomMl : lackMl;
-        return season.treatmentS[point] + (int) (ml * season.drawSPerMl[point]);
+        return season.water.leastDrawS(point, season.water.hasLimit(point) ? lackMl : roomMl);
     }
 
     /**
@@ -95,15 +84,15 @@ final class WaterPoints {
             if (day >= season.days) {
                 return NEVER;
             }
-            long left = season.dailyLimitMl[point] - v[state.point(point) + USED_ML + day];
+            long left = season.water.dailyLimitMl(point) - v[state.point(point) + USED_ML + day];
             if (left < lackMl) {
                 s = (day + 1) * Calendars.DAY_S;
                 continue;
             }
             drawMl = Math.min(roomMl, left);
-            drawS = season.treatmentS[point] + (int) Math.ceil(drawMl * season.drawSPerMl[point]);
+            drawS = season.water.drawS(point, drawMl);
             int found = rigHours.earliest(s, drawS);
-            found = season.pointHours[point].earliest(found, drawS);
+            found = season.water.hours(point).earliest(found, drawS);
             if (found == s) {
                 found = hoseFree(point, s, drawS);
             }
@@ -132,7 +121,7 @@ final class WaterPoints {
     /** The first moment at or after {@code s} that may find a hose free for {@code duration}; {@code s} itself if it does. */
     private int hoseFree(int point, int s, int duration) {
         int base = state.point(point);
-        int hoses = season.hoses[point];
+        int hoses = season.water.hoses(point);
         if (s >= v[base + LAST_END] || overlapping(base, s, s + duration) < hoses) {
             return s;
         }

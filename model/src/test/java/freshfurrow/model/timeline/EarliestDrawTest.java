@@ -18,11 +18,11 @@ class EarliestDrawTest {
         WaterPoints asked = new WaterPoints(season, state);
         int about = random.nextInt(season.days * Calendars.DAY_S);
         for (int question = 0; question < 100; question++) {
-            int point = random.nextInt(season.pointCount());
+            int point = random.nextInt(season.water.count());
             int t = about + random.nextInt(4 * 3600);
             long lackMl = 1L + random.nextInt(2_000_000);
             long roomMl = lackMl + random.nextInt(2_000_000);
-            Calendar hours = season.rigHours[random.nextInt(season.rigCount())];
+            Calendar hours = season.rigs.hours(random.nextInt(season.rigs.count()));
             WaterPoints fresh = new WaterPoints(season, state);
 
             int found = asked.earliestDraw(point, t, lackMl, roomMl, hours);
@@ -33,7 +33,7 @@ class EarliestDrawTest {
                 assertThat(asked.drawS).isEqualTo(fresh.drawS);
                 assertThat(asked.drawMl).isEqualTo(fresh.drawMl);
                 assertThat(asked.shortestDrawS(point, lackMl, roomMl))
-                        .isBetween(asked.shortestDrawS(lackMl), asked.drawS);
+                        .isBetween(season.water.leastDrawS(lackMl), asked.drawS);
             }
             if (found < Calendar.NEVER && random.nextInt(6) == 0) {
                 asked.book(point, found, asked.drawS, asked.drawMl);

@@ -85,34 +85,34 @@ class RigChoiceTest {
 
         void move() {
             about = random.nextInt(season.days * Calendars.DAY_S);
-            for (int r = 0; r < season.rigCount(); r++) {
+            for (int r = 0; r < season.rigs.count(); r++) {
                 moveRig(r);
             }
             for (int draw = 0; draw < 3; draw++) {
-                draw(random.nextInt(season.pointCount()));
+                draw(random.nextInt(season.water.count()));
             }
             planter = random.nextInt(season.planterCount());
             place = random.nextInt(season.fieldCount());
-            recipe = season.recipeOf[place];
-            need = Math.min(season.planterHours[planter].next(near()), season.days * Calendars.DAY_S - 1);
-            state.v[state.planter(planter) + State.LEFT_DM2] = 1L + random.nextInt((int) season.areaDm2[place]);
+            recipe = season.fields.recipe(place);
+            need = Math.min(season.planters.hours(planter).next(near()), season.days * Calendars.DAY_S - 1);
+            state.v[state.planter(planter) + State.LEFT_DM2] = 1L + random.nextInt((int) season.fields.areaDm2(place));
         }
 
         private void moveRig(int r) {
             int base = state.rig(r);
-            state.v[base + State.RIG_PLACE] = random.nextInt(season.places);
+            state.v[base + State.RIG_PLACE] = random.nextInt(season.places.count());
             state.v[base + State.FREE] = near();
             state.v[base + State.WATER_ML] =
-                    season.extractsAtWater[r] ? 0 : (long) (season.nurseMl[r] * random.nextInt(5) / 4.0);
-            int mixed = random.nextInt(season.holdS.length);
-            state.v[base + State.MIX_DM2] = random.nextInt(3) > 0 ? 0 : season.nurseDm2[r][mixed] / 2;
+                    season.rigs.extractsAtWater(r) ? 0 : (long) (season.rigs.nurseMl(r) * random.nextInt(5) / 4.0);
+            int mixed = random.nextInt(season.recipes.count());
+            state.v[base + State.MIX_DM2] = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
             state.v[base + State.MIX_RECIPE] = mixed;
             state.v[base + State.MIX_DEADLINE] = near();
             state.v[base + State.CLEAN_DUE] = random.nextInt(2);
         }
 
         private void draw(int point) {
-            int start = points.earliestDraw(point, near(), 1_000L, 3_000_000L, season.rigHours[0]);
+            int start = points.earliestDraw(point, near(), 1_000L, 3_000_000L, season.rigs.hours(0));
             if (start < Calendar.NEVER) {
                 points.book(point, start, points.drawS, points.drawMl);
             }
@@ -145,12 +145,14 @@ class RigChoiceTest {
 
         private List<Answer> answers(boolean oneBatch) {
             List<Answer> answers = new ArrayList<>();
-            for (int r = 0; r < season.rigCount(); r++) {
+            for (int r = 0; r < season.rigs.count(); r++) {
                 Quote quote = new Quote(season, state, new WaterPoints(season, state), lots, r);
                 quote.request(planter, place, recipe, need);
                 quote.source = source(quote);
                 long largest = sizer.ceiling(quote);
-                long dm2 = oneBatch ? Math.min(largest, season.areaOfCompost(season.batchMg[r], recipe)) : largest;
+                long dm2 = oneBatch
+                        ? Math.min(largest, season.recipes.areaOfCompost(season.rigs.batchMg(r), recipe))
+                        : largest;
                 if (dm2 > 0 && quote.ask(sizer.loadOf(quote, dm2), dm2) < Calendar.NEVER) {
                     answers.add(new Answer(r, quote.source, quote.transferStart, quote.metres));
                 }
@@ -162,7 +164,7 @@ class RigChoiceTest {
             int base = state.rig(quote.rig);
             long mix = state.v[base + State.MIX_DM2];
             if (mix > 0 && state.v[base + State.MIX_RECIPE] == recipe) {
-                quote.source = season.extractsAtWater[quote.rig] ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
+                quote.source = season.rigs.extractsAtWater(quote.rig) ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
                 long onBoard = Math.min(sizer.ceiling(quote), mix);
                 if (quote.ask(onBoard, onBoard) < quote.deadline) {
                     return quote.source;

@@ -1,0 +1,32 @@
+package freshfurrow.model.timeline;
+
+/** How much a planter can plant out of one load at the most, whoever brings it and whenever. */
+final class LoadLimits {
+    private final RecipeTable recipes;
+    private final PlanterTable planters;
+    private final RigTable rigs;
+
+    LoadLimits(RecipeTable recipes, PlanterTable planters, RigTable rigs) {
+        this.recipes = recipes;
+        this.planters = planters;
+        this.rigs = rigs;
+    }
+
+    /** By tank and hold time, dm2. */
+    long byTank(int planter, int recipe) {
+        return Math.min(planters.tankDm2(planter, recipe), withinHold(planter, recipe));
+    }
+
+    /** The same with a tank that lets in its {@link Leeway}, dm2. */
+    long withLeeway(int planter, int recipe) {
+        return Math.min(Leeway.most(planters.tankDm2(planter, recipe)), withinHold(planter, recipe));
+    }
+
+    /** The largest area that the planter can plant in a recipe's hold time, dm2, rounded up. */
+    private long withinHold(int planter, int recipe) {
+        double secondsPerDm2 =
+                1 / planters.capacityDm2PerS(planter) + recipes.mlPerDm2(recipe) * rigs.fastestTransferSPerMl();
+        double withinHold = Math.max(0, recipes.holdS(recipe) - planters.fillSetupS(planter)) / secondsPerDm2;
+        return (long) Math.ceil(withinHold);
+    }
+}

@@ -1,0 +1,97 @@
+package freshfurrow.model.timeline;
+
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import java.util.List;
+
+/** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
+final class PlanterTable {
+    private final FieldTable fields;
+    private final double[] capacityDm2PerS;
+    private final int[] fillSetupS;
+    private final int[] moveTimeS;
+    private final double[] sPerM;
+    private final Calendar[] hours;
+    /** By planter and drainage class: few, so that they stay in the cache. */
+    private final Calendar[][] plantable;
+
+    private final boolean[][] allowed;
+    /** By planter and recipe. */
+    private final long[][] tankDm2;
+
+    PlanterTable(Season season, Calendars calendars, FieldTable fields, RecipeTable recipes) {
+        this.fields = fields;
+        List<Planter> planters = season.planters();
+        capacityDm2PerS = planters.stream()
+                .mapToDouble(planter -> planter.fieldCapacityM2PerS() * 100)
+                .toArray();
+        fillSetupS = planters.stream().mapToInt(Planter::fillSetupS).toArray();
+        moveTimeS = planters.stream().mapToInt(Planter::moveTimeS).toArray();
+        sPerM = planters.stream()
+                .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
+                .toArray();
+        hours = planters.stream()
+                .map(planter -> calendars.machine(planter.id(), planter.hours()))
+                .toArray(Calendar[]::new);
+        List<Drainage> drainages = List.of(Drainage.values());
+        plantable = new Calendar[planters.size()][drainages.size()];
+        allowed = new boolean[planters.size()][fields.count()];
+        tankDm2 = new long[planters.size()][recipes.count()];
+        for (int p = 0; p < planters.size(); p++) {
+            Planter planter = planters.get(p);
+            for (int d = 0; d < drainages.size(); d++) {
+                plantable[p][d] = calendars.planting(hours[p], drainages.get(d));
+            }
+            for (int f = 0; f < fields.count(); f++) {
+                allowed[p][f] = season.fields().get(f).allows(planter.id());
+            }
+            for (int r = 0; r < recipes.count(); r++) {
+                tankDm2[p][r] = recipes.areaOfMix(Scale.ml(planter.tankL()), r);
+            }
+        }
+    }
+
+    int count() {
+        return hours.length;
+    }
+
+    /** Field capacity. */
+    double capacityDm2PerS(int planter) {
+        return capacityDm2PerS[planter];
+    }
+
+    /** For each fill besides the pumping, s. */
+    int fillSetupS(int planter) {
+        return fillSetupS[planter];
+    }
+
+    /** Move time and the drive of a way, s. */
+    int moveS(int planter, int metres) {
+        return moveTimeS[planter] + driveS(planter, metres);
+    }
+
+    /** s. */
+    int driveS(int planter, int metres) {
+        return (int) Math.ceil(metres * sPerM[planter]);
+    }
+
+    Calendar hours(int planter) {
+        return hours[planter];
+    }
+
+    /** When it may plant a field, window apart. */
+    Calendar plantable(int planter, int field) {
+        return plantable[planter][fields.drainage(field)];
+    }
+
+    /** Whether it may plant a field. */
+    boolean allows(int planter, int field) {
+        return allowed[planter][field];
+    }
+
+    /** The largest area whose mix its tank holds. */
+    long tankDm2(int planter, int recipe) {
+        return tankDm2[planter][recipe];
+    }
+}

@@ -1,0 +1,25 @@
+package freshfurrow.model.timeline;
+
+/** The whole numbers that a season is played out in: areas in dm2, volumes in mL, masses in mg. */
+final class Scale {
+    static final double DM2_PER_HA = 1e6;
+    static final double ML_PER_L = 1e3;
+    static final double MG_PER_KG = 1e6;
+
+    /** A late weight of 1, so that weights are whole numbers. */
+    static final int WEIGHT_ONE = 1000;
+
+    private Scale() {}
+
+    static long dm2(double hectares) {
+        return Math.round(hectares * DM2_PER_HA);
+    }
+
+    static long ml(double litres) {
+        return Math.round(litres * ML_PER_L);
+    }
+
+    static long mg(double kilograms) {
+        return Math.round(kilograms * MG_PER_KG);
+    }
+}
