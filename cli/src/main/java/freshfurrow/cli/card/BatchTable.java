@@ -33,8 +33,8 @@ final class BatchTable {
         double tenths = Math.round(units.figure(Kind.MASS, buckets.restKg()) * 10) / 10.0;
         String rest = CardUnits.number(tenths) + " " + units.symbol(Kind.MASS);
         if (buckets.restKg() == 0) {
-            return Integer.toString(buckets.full());
+            return buckets.full() + " full";
         }
-        return buckets.full() == 0 ? rest : buckets.full() + " + " + rest;
+        return buckets.full() == 0 ? rest : buckets.full() + " full and " + rest + " more";
     }
 }

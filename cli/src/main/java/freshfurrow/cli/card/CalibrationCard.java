@@ -20,10 +20,11 @@ public final class CalibrationCard {
     private static final double METRIC_DISTANCE_M = 100;
     private static final int SPEEDS_EACH_SIDE = 3;
     private static final List<String> CAUTIONS = List.of(
-            "Nobody in front of or under a planter that may move or come down: brake set, planter blocked, engine off to reach in.",
+            "Keep everyone clear of a planter that could roll or drop: set the brake, block the planter, shut off the engine before"
+                    + " you reach in.",
             Cautions.PRESSURE,
-            "Stay within the pressure that the makers of pump, hoses, couplings and outlets allow, also with a closed outlet.",
-            "Catch with water first; with extract, gloves and eye protection.",
+            "Stay within the pressure ratings of the pump, hoses, couplings and outlets, also with an outlet closed.",
+            "Catch with water first. With extract, wear gloves and eye protection.",
             Cautions.FIRST);
 
     private final Season season;
@@ -57,7 +58,7 @@ public final class CalibrationCard {
                 .ifPresent(caught -> card.section(
                         "Caught",
                         new CaughtSums(card.row, order.jarS(), order.pressureKPa(), caught, card.units).lines()));
-        card.section("Look out", CAUTIONS.stream().map(line -> "  " + line).toList());
+        card.section("Cautions", CAUTIONS.stream().map(line -> "  " + line).toList());
         return card.lines;
     }
 
@@ -73,7 +74,7 @@ public final class CalibrationCard {
         boolean us = units.us();
         String rateAndSpeed = rate(recipe.mixLPerHa()) + " x " + speed(order.speedMPerS()) + " x ";
         section(
-                "Flow, of a liquid that is as thin as water",
+                "Flow (for a liquid as thin as water)",
                 new Sums()
                         .add("Each row", flow(row), rateAndSpeed + spacing() + " / " + (us ? "5,940" : "60,000"))
                         .add(
@@ -91,13 +92,13 @@ public final class CalibrationCard {
                 .add(
                         "Jar, " + time(order.jarS()),
                         caught(row.litresIn(order.jarS())),
-                        flow(row) + " x " + order.jarS() + " s / 60 x " + (us ? "128 floz/gal" : "1,000 mL/L"));
+                        flow(row) + " x " + order.jarS() + " s / 60 x " + (us ? "128 fl oz/gal" : "1,000 mL/L"));
         if (us) {
             sums.add(
                             "1/128 acre",
                             units.show(Kind.LENGTH, distanceM),
                             "43,560 sq ft / 128 / " + spacing() + " x 12 in/ft")
-                    .add("  catch there", caught(row.litresOver(distanceM)), "as many fluid ounces as gallons an acre");
+                    .given("  catch there", caught(row.litresOver(distanceM)), "ounces caught = gallons per acre");
         } else {
             sums.given("Over a distance", units.show(Kind.LENGTH, distanceM), "")
                     .add(
@@ -111,13 +112,16 @@ public final class CalibrationCard {
                 number(driveS) + " s",
                 units.show(Kind.LENGTH, distanceM) + " / (" + speed(order.speedMPerS())
                         + (us ? " x 1.467 ft/s/mph)" : " / 3.6)"));
-        section("To catch from each row", sums.lines());
+        section("Catch from each row", sums.lines());
     }
 
     private void speeds() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
-                "Speed", "Row flow for " + rate(recipe.mixLPerHa()), "In " + time(order.jarS()), "If the flow stays"));
+                "Speed",
+                "Row flow for " + rate(recipe.mixLPerHa()),
+                "In " + time(order.jarS()),
+                "Rate if the flow stays the same"));
         double step = Kind.SPEED.toSi(units.us() ? 0.5 : 1, units.symbol(Kind.SPEED));
         for (int i = -SPEEDS_EACH_SIDE; i <= SPEEDS_EACH_SIDE; i++) {
             double speed = order.speedMPerS() + i * step;
@@ -130,7 +134,9 @@ public final class CalibrationCard {
                         rate(row.atSpeed(speed).rateLPerHa())));
             }
         }
-        section("Over speeds: flow goes with the speed; if it stays, the rate goes against it", Columns.of(rows));
+        section(
+                "At other speeds: the flow you need, and the rate you get if the flow stays the same",
+                Columns.of(rows));
     }
 
     private void pressure() {

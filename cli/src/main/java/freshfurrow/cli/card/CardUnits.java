@@ -59,7 +59,7 @@ public record CardUnits(DisplayUnits units) {
 
     /** As {@code 0.5051 gal/min}. */
     String show(Kind kind, double si) {
-        return number(figure(kind, si)) + " " + symbol(kind);
+        return number(figure(kind, si)) + " " + symbol(kind).replace("floz", "fl oz");
     }
 
     /** A row spacing, as {@code 30 in} or {@code 75 cm}. */

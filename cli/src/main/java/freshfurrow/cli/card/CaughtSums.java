@@ -44,17 +44,17 @@ final class CaughtSums {
                         mean,
                         rows.litres().size() == 1
                                 ? "one row"
-                                : "mean of " + rows.litres().size() + " rows")
+                                : "average of " + rows.litres().size() + " rows")
                 .add("Rate", rate(measured.rateLPerHa()), rate(wanted.rateLPerHa()) + " x " + ratio)
                 .add("Error", signedPercent(measured.rateLPerHa() / wanted.rateLPerHa() - 1), ratio + " - 1")
                 .add(
                         "New speed",
                         speed(measured.speedFor(wanted.rateLPerHa())),
-                        speed(wanted.speedMPerS()) + " x " + ratio + ", with the flow as it is")
+                        speed(wanted.speedMPerS()) + " x " + ratio + ", with the same flow")
                 .add(
                         "or pressure",
                         newPressure(),
-                        oldPressure() + " x (" + caught(wantedL) + " / " + mean + ")^2, with the speed as it is")
+                        oldPressure() + " x (" + caught(wantedL) + " / " + mean + ")^2, at the same speed")
                 .lines());
         if (rows.litres().size() > 1) {
             spread(lines);
@@ -64,24 +64,24 @@ final class CaughtSums {
 
     private void spread(List<String> lines) {
         List<List<String>> table = new ArrayList<>();
-        table.add(List.of("Row", "Caught", "Off the mean", ""));
+        table.add(List.of("Row", "Caught", "Off the average", ""));
         for (int row = 0; row < rows.litres().size(); row++) {
             double off = rows.deviation(row);
             table.add(List.of(
                     Integer.toString(row + 1),
                     caught(rows.litres().get(row)),
                     signedPercent(off),
-                    Math.abs(off) > UNEVEN ? "look at this outlet" : ""));
+                    Math.abs(off) > UNEVEN ? "check this row" : ""));
         }
         lines.add("");
-        lines.add("Rows, marked where more than 5 % off the mean (common practice, no source)");
+        lines.add("Rows, marked if more than 5 % off the average (common practice, no source)");
         lines.addAll(Columns.of(table));
         lines.addAll(new Sums()
                 .add(
                         "Spread",
                         number(rows.coefficientOfVariation() * 100) + " %",
                         "standard deviation "
-                                + caught(rows.standardDeviationL()) + " / mean " + caught(rows.meanL())
+                                + caught(rows.standardDeviationL()) + " / average " + caught(rows.meanL())
                                 + " (coefficient of variation)")
                 .lines());
     }

@@ -28,7 +28,7 @@ final class CountSums {
                         "Delivered",
                         count(count.deliveredPerGram()) + " a gram",
                         count(count.organismsPerGram()) + " a gram x " + number(count.extractionShare())
-                                + " that the extraction brings into the water")
+                                + ", the share that extraction brings into the water")
                 .add(
                         "Per " + area,
                         count(perArea),
@@ -42,7 +42,7 @@ final class CountSums {
                         count(perArea) + " / " + (acres ? "43,560 sq ft" : "10,000 m2"))
                 .lines());
         lines.add(
-                "  A count tells what is applied, not what lives on, nor what it does: evidence for an effect is mixed.");
+                "  A count says what you apply, not what survives or whether it helps: evidence for an effect is mixed.");
         return lines;
     }
 

@@ -25,10 +25,11 @@ record DrumStrength(Rig rig, Recipe recipe, CardUnits units) {
     String refusal() {
         double needed = recipe.compostKgPerHa() / recipe.mixLPerHa();
         return rig.id() + " cannot make " + recipe.id() + ": its concentrate has " + drum() + " = "
-                + strength(rig.batchCompostKg() / rig.drumL()) + ", weaker than the mix is to be, " + mix() + " = "
-                + strength(needed) + "; put " + units.show(Kind.MASS, rig.drumL() * needed)
-                + " of compost or more in a batch, or " + units.show(Kind.VOLUME, rig.batchCompostKg() / needed)
-                + " of water or less in the drum";
+                + strength(rig.batchCompostKg() / rig.drumL()) + ", but the mix needs " + mix() + " = "
+                + strength(needed)
+                + "; put at least " + units.show(Kind.MASS, rig.drumL() * needed)
+                + " of compost in a batch, or at most " + units.show(Kind.VOLUME, rig.batchCompostKg() / needed)
+                + " of water in the drum";
     }
 
     private String drum() {

@@ -55,7 +55,8 @@ public final class LoadRoom {
         return reasons.stream()
                 .map(reason -> reason + "; "
                         + (largest > 0
-                                ? "ask for " + atMost(largest) + " or less"
+                                ? "make " + Math.round(Math.ceil(areaHa / largest - TENTH_HAIR)) + " loads, each for "
+                                        + atMost(largest) + " or less"
                                 : "no load is small enough; a longer hold time would help"))
                 .toList();
     }
@@ -63,17 +64,15 @@ public final class LoadRoom {
     private List<String> tooMuch(OneLoad load) {
         List<String> reasons = new ArrayList<>();
         if (load.mixL() > planter.tankL() * (1 + Leeway.SHARE)) {
-            reasons.add(
-                    needs(load) + ", more than " + planter.id() + "'s tank of " + volume(planter.tankL()) + " holds");
+            reasons.add(needs(load) + ", but " + planter.id() + "'s tank holds " + volume(planter.tankL()));
         }
         if (load.mixL() > rig.nurseTankL() * (1 + Leeway.SHARE)) {
-            reasons.add(needs(load) + ", more than " + rig.id() + "'s nurse tank of " + volume(rig.nurseTankL())
-                    + " carries");
+            reasons.add(needs(load) + ", but " + rig.id() + "'s nurse tank holds " + volume(rig.nurseTankL()));
         }
         int planted = load.drumS() + load.transferS() + load.plantS();
         if (planted > load.useByS()) {
-            reasons.add("The last of a load for " + area(load.areaHa()) + " would be in the ground "
-                    + CardUnits.time(planted - load.useByS()) + " after its hold time is over");
+            reasons.add("Takes too long: the last of a load for " + area(load.areaHa()) + " would be in the ground "
+                    + CardUnits.time(planted - load.useByS()) + " after its use-by time");
         }
         return reasons;
     }
@@ -83,7 +82,7 @@ public final class LoadRoom {
     }
 
     private String needs(OneLoad load) {
-        return "A load for " + area(load.areaHa()) + " takes " + volume(load.mixL()) + " of mix";
+        return "Does not fit: a load for " + area(load.areaHa()) + " is " + volume(load.mixL()) + " of mix";
     }
 
     /** In whole tenths, rounded down, so that what is asked for has room. */

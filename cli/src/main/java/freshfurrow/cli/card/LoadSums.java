@@ -32,10 +32,10 @@ record LoadSums(OneLoad load, Planter planter, Rig rig, Recipe recipe, double bu
                 "Batches",
                 Integer.toString(load.batches().size()),
                 mass(load.compostKg()) + " / " + mass(rig.batchCompostKg()) + ", rounded up");
-        sums.add(
+        sums.given(
                 "Buckets",
                 BatchTable.buckets(Buckets.of(load.compostKg(), bucketKg), units),
-                mass(load.compostKg()) + " / " + mass(bucketKg) + " in a bucket; weigh one of yours");
+                "(" + mass(bucketKg) + " a bucket; weigh one of your own)");
     }
 
     private void water(Sums sums) {
@@ -48,14 +48,15 @@ record LoadSums(OneLoad load, Planter planter, Rig rig, Recipe recipe, double bu
                 concentrate,
                 mass(load.compostKg()) + " x " + volume(rig.drumL()) + " / " + mass(rig.batchCompostKg()));
         sums.add("Make-up water", makeUp, volume(load.mixL()) + " - " + concentrate);
-        sums.add(
+        sums.given(
                 "Dilution",
                 "1 to " + number(dilution.waterToOne()),
-                "1 part of concentrate to " + makeUp + " / " + concentrate + " of water");
+                "1 part concentrate to " + number(dilution.waterToOne()) + " parts water (" + concentrate + " + "
+                        + makeUp + ")");
     }
 
     private void times(Sums sums) {
-        sums.add("At the drum", time(load.drumS()), drumWork());
+        sums.add("Extracting", time(load.drumS()), drumWork());
         sums.add(
                 "Filling",
                 time(load.transferS()),

@@ -53,7 +53,7 @@ public final class MixingCard {
         MixingCard card = new MixingCard(season, order);
         card.head();
         card.section(
-                "Can it be mixed? Yes: the drum's concentrate is no weaker than the mix",
+                "Can this rig make it? Yes: its concentrate is at least as strong as the mix, so it can be diluted",
                 strength(card.season, order).lines());
         card.section(
                 "One load for " + card.units.show(Kind.AREA, card.load.areaHa()) + " (" + order.areaFrom() + ")",
@@ -63,8 +63,8 @@ public final class MixingCard {
         card.clock();
         order.count()
                 .ifPresent(count -> card.section(
-                        "Organisms, as counted by a laboratory", CountSums.lines(count, card.recipe, card.units)));
-        card.lookOut();
+                        "Organisms, from a laboratory's count", CountSums.lines(count, card.recipe, card.units)));
+        card.cautions();
         return card.lines;
     }
 
@@ -94,7 +94,7 @@ public final class MixingCard {
                         : "Clock, from the start of the first batch (give --start for times of day)",
                 new Sums()
                         .add("First batch done", clock.at(firstDone), clock.at(0) + " + " + time(firstDone))
-                        .add("Drum done", clock.at(load.drumS()), clock.at(0) + " + " + time(load.drumS()))
+                        .add("Last batch done", clock.at(load.drumS()), clock.at(0) + " + " + time(load.drumS()))
                         .add("In the tank", clock.at(inTank), clock.at(load.drumS()) + " + " + time(load.transferS()))
                         .add("Planted", clock.at(planted), clock.at(inTank) + " + " + time(load.plantS()))
                         .add(
@@ -103,10 +103,10 @@ public final class MixingCard {
                                 clock.at(firstDone) + " + " + time(recipe.holdS())
                                         + " of hold time, which runs from the end of the first batch")
                         .lines());
-        lines.add("  No roads, breaks or queues are in these times; `plan` plays them out.");
+        lines.add("  Driving, breaks and queues are not included; `plan` works them in.");
     }
 
-    private void lookOut() {
+    private void cautions() {
         List<String> notes = new ArrayList<>();
         Cautions cautions = new Cautions(new Figures(units.units()));
         Stream.of(
@@ -119,7 +119,7 @@ public final class MixingCard {
                 .map(cautions::text)
                 .forEach(notes::add);
         notes.add(Cautions.FIRST);
-        section("Look out", notes.stream().map(note -> "  " + note).toList());
+        section("Cautions", notes.stream().map(note -> "  " + note).toList());
     }
 
     private void section(String heading, List<String> content) {

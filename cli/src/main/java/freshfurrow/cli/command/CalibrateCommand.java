@@ -29,9 +29,9 @@ import picocli.CommandLine.Spec;
             "  freshfurrow calibrate season.yaml --planter P1 \\",
             "      --pressure '40 psi' --rate '15 gal/ac'",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
-            "      --jar-time 30s --caught '31 floz, 33 floz, 28 floz'",
+            "      --jar-time 30s --caught '31 fl oz, 33 fl oz, 28 fl oz'",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
-            "      --caught '19 floz' --over '136 ft'"
+            "      --caught '19 fl oz' --over '136 ft'"
         })
 final class CalibrateCommand implements Callable<Integer> {
     private static final Duration LONGEST_JAR = Duration.ofHours(1);
@@ -72,7 +72,7 @@ final class CalibrateCommand implements Callable<Integer> {
             names = "--caught",
             paramLabel = "LIST",
             description =
-                    "what was caught in the jar time, one row or several with commas between, as '31 floz, 33 floz' or '900 mL'")
+                    "what was caught in the jar time, one row or several with commas between, as '31 fl oz, 33 fl oz' or '900 mL'")
     private Optional<String> caught = Optional.empty();
 
     @Option(names = "--over", paramLabel = "LENGTH", description = "it was caught over this distance instead")

@@ -49,7 +49,7 @@ final class MixCommand implements Callable<Integer> {
     @Option(names = "--area", paramLabel = "A", description = "area that the load is for, as '42 ac' or '17 ha'")
     private Optional<String> area = Optional.empty();
 
-    @Option(names = "--acres", paramLabel = "A", description = "the same; a figure without a unit is in acres")
+    @Option(names = "--acres", paramLabel = "A", description = "the same; a number without a unit means acres")
     private Optional<String> acres = Optional.empty();
 
     @Option(names = "--tank", paramLabel = "V", description = "volume of finished mix, as '450 gal' or '1700 L'")
@@ -68,7 +68,7 @@ final class MixCommand implements Callable<Integer> {
             names = "--start",
             paramLabel = "TIME",
             converter = ClockConverter.class,
-            description = "when the first batch begins, as 07:00")
+            description = "when the first batch starts, as 07:00")
     private Optional<LocalTime> start = Optional.empty();
 
     @Option(
@@ -80,13 +80,14 @@ final class MixCommand implements Callable<Integer> {
     @Option(
             names = "--count",
             paramLabel = "N",
-            description = "organisms that a laboratory counted in a gram of the compost, as 3.6e8")
+            description = "organisms per gram of compost, as a laboratory counted them, as 3.6e8")
     private Optional<String> count = Optional.empty();
 
     @Option(
             names = "--extraction-share",
             paramLabel = "SHARE",
-            description = "share of them that ends up in the water, more than 0, up to 1; needed with --count")
+            description =
+                    "share of them that extraction brings into the water, more than 0, up to 1; needed with --count")
     private Optional<String> extractionShare = Optional.empty();
 
     @Override
@@ -122,14 +123,16 @@ final class MixCommand implements Callable<Integer> {
 
     private Wanted wanted(CompiledSeason compiled, int planterIndex, int rigIndex, int recipeIndex, CardUnits units) {
         if (Stream.of(area, acres, tank).filter(Optional::isPresent).count() > 1) {
-            throw new Refusal("--area, --acres and --tank exclude one another; give one of them");
+            throw new Refusal("--area, --acres and --tank cannot be used together; give one of them");
         }
         if (tank.isPresent()) {
             double litres = QuantityText.si("--tank", tank.get(), Kind.VOLUME, units.symbol(Kind.VOLUME));
             return inRange(
                     "--tank",
                     tank.get(),
-                    new Wanted(OneLoad.areaHaOf(compiled, recipeIndex, litres), "as much as " + tank.get() + " serve"));
+                    new Wanted(
+                            OneLoad.areaHaOf(compiled, recipeIndex, litres),
+                            "what " + tank.get() + " of mix is enough for"));
         }
         if (area.isPresent()) {
             return inRange(
@@ -147,10 +150,10 @@ final class MixCommand implements Callable<Integer> {
         String id = compiled.season().planters().get(planterIndex).id();
         double largest = new LoadRoom(compiled, planterIndex, rigIndex, recipeIndex).largestHa();
         if (largest == 0) {
-            throw new Refusal("The hold time is over before " + id
-                    + " is filled; give an area with --area, or a longer hold time");
+            throw new Refusal(
+                    "The hold time ends before " + id + " is filled; give an area with --area, or a longer hold time");
         }
-        return new Wanted(largest, "no load of " + id + " can be larger, by tanks and hold time");
+        return new Wanted(largest, "the largest load for " + id + ", by tanks and hold time");
     }
 
     private static Wanted inRange(String option, String text, Wanted wanted) {

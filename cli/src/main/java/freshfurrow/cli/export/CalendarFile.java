@@ -142,10 +142,10 @@ public final class CalendarFile {
                         + " of compost");
             }
             if (draws > 0) {
-                parts.add(Figures.count(draws, "draw", "draws"));
+                parts.add(Figures.count(draws, "water trip", "water trips"));
             }
         }
-        return day.machine().id() + ": " + (parts.isEmpty() ? "moves" : String.join(", ", parts));
+        return day.machine().id() + ": " + (parts.isEmpty() ? "drives" : String.join(", ", parts));
     }
 
     private String description(MachineDay day) {
@@ -153,7 +153,8 @@ public final class CalendarFile {
         List<String> lines = new ArrayList<>();
         day.activities().stream()
                 .filter(activity -> isWithin(activity, day))
-                .forEach(activity -> lines.add(plain(steps.of(activity).line())));
+                .forEach(activity -> lines.add(
+                        plain(steps.of(activity, day.machine().activities()).line())));
         lines.add(Cautions.FIRST);
         return String.join("\n", lines);
     }

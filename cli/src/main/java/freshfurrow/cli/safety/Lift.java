@@ -10,7 +10,8 @@ public final class Lift {
     public static final double LOAD_CONSTANT_KG = 23;
 
     private static final double NEAREST_CM = 25;
-    private static final double FARTHEST_CM = 63;
+    /** The farthest reach for which the equation recommends any lift, cm. */
+    public static final double FARTHEST_CM = 63;
 
     private Lift() {}
 

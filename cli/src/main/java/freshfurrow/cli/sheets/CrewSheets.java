@@ -84,19 +84,17 @@ public final class CrewSheets {
 
     private String compost(MachineDay day) {
         Set<String> lots = Lots.of(day, index);
-        return lots.isEmpty() ? "" : ", compost of " + String.join(", ", lots);
+        return lots.isEmpty() ? "" : ". Compost " + (lots.size() == 1 ? "lot: " : "lots: ") + String.join(", ", lots);
     }
 
     private void columns(MachineDay day) {
-        html.raw("<tr class=\"columns\">")
-                .element("th", "Planned")
-                .element("th", isPlanter(day) ? "Step" : "Step (batch → concentrate; transfer: concentrate + water)");
+        html.raw("<tr class=\"columns\">").element("th", "Planned").element("th", "Step");
         if (!isPlanter(day)) {
             html.element("th", "Clean");
         }
         html.element("th", "Use by")
-                .element("th", "True time")
-                .element("th", "True amount")
+                .element("th", "Actual time")
+                .element("th", "Actual amount")
                 .raw("</tr>\n");
     }
 
@@ -152,7 +150,8 @@ public final class CrewSheets {
 
     /** A row of the table, so that the heading stands above it even on a page of its own. */
     private void care(MachineDay day) {
-        html.raw("<tr class=\"last\"><td colspan=\"" + columnCount(day) + "\"><div class=\"care\"><h2>Care</h2><ul>")
+        html.raw("<tr class=\"last\"><td colspan=\"" + columnCount(day)
+                        + "\"><div class=\"care\"><h2>Cautions</h2><ul>")
                 .element("li", Cautions.FIRST);
         hazards.of(day).stream()
                 .filter(hazard -> !hazard.isOverLimit())

@@ -4,6 +4,7 @@ import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.Steps;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
@@ -38,10 +39,8 @@ record PlanterRows(Words words) {
                         Part.verb("Fill"),
                         Part.text(" " + figures.volume(load.litres()) + " from "),
                         Part.name(load.rig()),
-                        Part.text(": "
-                                + figures.area(OnBoard.wholeAreaHa(words.index().plan(), load))
-                                + " until the next fill, done by " + words.time(load.lastDrop()) + "; load " + load.id()
-                                + ", tank " + Figures.percent(words.index().shareOfTank(load)) + " full")),
+                        Part.text(": " + Steps.lasts(words.index(), load, figures, words.date()) + "; load " + load.id()
+                                + ", " + Figures.tank(words.index().shareOfTank(load)))),
                 false,
                 words.useBy(load.deadline()),
                 List.of(words.volume()));

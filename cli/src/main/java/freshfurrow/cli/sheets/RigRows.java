@@ -34,7 +34,7 @@ record RigRows(Words words, boolean severalLots) {
     Row batch(Activity.Extract extract, Optional<String> known) {
         Plan.Batch batch = words.index().batch(extract.batch());
         Figures figures = words.figures();
-        String water = figures.volume(batch.waterL());
+
         return new Row(
                 words.begins(extract),
                 Weight.MAIN,
@@ -42,11 +42,12 @@ record RigRows(Words words, boolean severalLots) {
                         known,
                         extract.at(),
                         Part.verb("Batch"),
-                        Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg())
+                        Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg()) + " of compost"
+                                + lots(batch)
                                 + bucketKg(batch.rig())
-                                        .map(bucketKg -> " = " + text(Buckets.of(batch.compostKg(), bucketKg)))
+                                        .map(bucketKg -> " (" + text(Buckets.of(batch.compostKg(), bucketKg)) + ")")
                                         .orElse("")
-                                + lots(batch) + " in " + water + " → " + water)),
+                                + " in " + figures.volume(batch.waterL()) + " of water")),
                 false,
                 words.index().useBy(batch).flatMap(words::useBy),
                 List.of(words.mass(), words.volume()));
@@ -56,10 +57,10 @@ record RigRows(Words words, boolean severalLots) {
         Plan.Load load = words.index().load(transfer.load());
         Figures figures = words.figures();
         String mixed = words.index().makeUpWaterL(load).stream()
-                .mapToObj(waterL ->
-                        ": " + figures.volume(load.litres() - waterL) + " + " + figures.volume(waterL) + " of water")
+                .mapToObj(waterL -> ": " + figures.volume(load.litres() - waterL) + " of concentrate + "
+                        + figures.volume(waterL) + " of water")
                 .findFirst()
-                .orElseGet(() -> " of " + String.join(", ", load.batches()) + ", mixed together with "
+                .orElseGet(() -> " from " + String.join(", ", load.batches()) + ", mixed together with load "
                         + String.join(", ", words.index().sharers(load)));
         return new Row(
                 words.begins(transfer),
@@ -83,7 +84,7 @@ record RigRows(Words words, boolean severalLots) {
                 words.at(
                         known,
                         dump.at(),
-                        Part.verb("Let out"),
+                        Part.verb("Dump"),
                         Part.text(" " + words.figures().volume(dump.litres())
                                 + " of mix that is too old, only where local rules allow it")),
                 false,
@@ -103,7 +104,7 @@ record RigRows(Words words, boolean severalLots) {
 
     private String text(Buckets buckets) {
         if (buckets.full() == 0) {
-            return "under 1 bucket";
+            return "part bucket";
         }
         String full = Figures.count(buckets.full(), "bucket", "buckets");
         return buckets.restKg() == 0 ? full : full + " + " + words.figures().mass(buckets.restKg());
@@ -119,10 +120,10 @@ record RigRows(Words words, boolean severalLots) {
             return "";
         }
         if (batch.lots().size() == 1) {
-            return " of " + String.join("", batch.lots().keySet());
+            return " from " + String.join("", batch.lots().keySet());
         }
         return batch.lots().entrySet().stream()
-                .map(lot -> words.figures().mass(lot.getValue()) + " of " + lot.getKey())
-                .collect(Collectors.joining(", ", " (", ")"));
+                .map(lot -> words.figures().mass(lot.getValue()) + " from " + lot.getKey())
+                .collect(Collectors.joining(", ", ": ", ""));
     }
 }

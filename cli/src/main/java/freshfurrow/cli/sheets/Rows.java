@@ -4,12 +4,11 @@ import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
-import freshfurrow.cli.text.Steps;
+import freshfurrow.cli.text.CrewWaits;
 import freshfurrow.model.plan.Activity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A machine's day as steps. To keep a day on a sheet, a cleaning stands on the row of what it follows, a drive to water on that
@@ -17,6 +16,7 @@ import java.util.stream.Stream;
  */
 final class Rows {
     private final Words words;
+    private final CrewWaits waits;
     private final RigRows rig;
     private final PlanterRows planter;
     private final List<Row> rows = new ArrayList<>();
@@ -24,8 +24,9 @@ final class Rows {
     private boolean wasDrive;
     private boolean canBeCleanedAfter;
 
-    private Rows(Words words, boolean severalLots) {
+    private Rows(Words words, CrewWaits waits, boolean severalLots) {
         this.words = words;
+        this.waits = waits;
         rig = new RigRows(words, severalLots);
         planter = new PlanterRows(words);
     }
@@ -37,7 +38,8 @@ final class Rows {
      * @throws IllegalArgumentException when an activity names a load or batch that the plan does not have
      */
     static List<Row> of(MachineDay day, Optional<OnBoard> onBoard, Words words) {
-        Rows all = new Rows(words, Lots.of(day, words.index()).size() > 1);
+        CrewWaits waits = new CrewWaits(day.date(), day.machine().activities());
+        Rows all = new Rows(words, waits, Lots.of(day, words.index()).size() > 1);
         onBoard.map(all.planter::fromTheDayBefore).ifPresent(all.rows::add);
         day.activities().forEach(all::add);
         return List.copyOf(all.rows);
@@ -103,15 +105,30 @@ final class Rows {
     }
 
     private Row waiting(Activity.Wait wait) {
-        return new Row(
-                words.spans(wait),
-                Weight.WAIT,
-                Stream.concat(
-                                words.at(known, wait.at(), Part.verb("Wait")).stream(),
-                                Stream.of(Part.text(Steps.waiting(wait.why()))))
-                        .toList(),
-                false,
-                Optional.empty(),
-                List.of());
+        Part then = Part.text(waits.then(wait).map(next -> "; " + next).orElse(""));
+        List<Part> parts = new ArrayList<>();
+        switch (waits.kind(wait)) {
+            case WAIT -> {
+                parts.addAll(words.at(known, wait.at(), Part.verb("Wait")));
+                parts.add(Part.text(CrewWaits.reason(wait.why())));
+            }
+            case BREAK -> {
+                parts.addAll(words.at(known, wait.at(), Part.verb("Break")));
+                parts.add(then);
+            }
+            case DONE -> {
+                parts.addAll(
+                        List.of(Part.verb("Done for the day."), Part.text(" Park at "), words.place(wait.at()), then));
+            }
+            case PARKED -> {
+                parts.addAll(List.of(
+                        Part.verb("Parked"),
+                        Part.text(" at "),
+                        words.place(wait.at()),
+                        Part.text(waits.since(wait)),
+                        then));
+            }
+        }
+        return new Row(words.spans(wait), Weight.WAIT, parts, false, Optional.empty(), List.of());
     }
 }

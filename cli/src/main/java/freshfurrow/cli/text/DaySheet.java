@@ -88,17 +88,28 @@ public final class DaySheet {
         return PlanDay.of(plan).stream()
                 .filter(day -> day.date().equals(date))
                 .findFirst()
-                .map(day -> String.format(
-                        Locale.ROOT,
-                        "%s to plant, %s, %s, %s of compost, %s",
-                        figures.area(day.areaHaByField().values().stream()
-                                .mapToDouble(area -> area)
-                                .sum()),
-                        Figures.count(day.fills(), "fill", "fills"),
-                        Figures.count(day.batches(), "batch", "batches"),
-                        figures.mass(day.compostKg()),
-                        Figures.count(day.waterTrips(), "water trip", "water trips")))
-                .orElse("No planting and no fill.");
+                .map(this::summary)
+                .orElse("No planting and no fills today.");
+    }
+
+    private String summary(PlanDay day) {
+        double areaHa =
+                day.areaHaByField().values().stream().mapToDouble(area -> area).sum();
+        List<String> parts = new ArrayList<>();
+        if (areaHa > 0) {
+            parts.add(figures.area(areaHa) + " to plant");
+        }
+        if (day.fills() > 0) {
+            parts.add(Figures.count(day.fills(), "fill", "fills"));
+        }
+        if (day.batches() > 0) {
+            parts.add(Figures.count(day.batches(), "batch", "batches"));
+            parts.add(figures.mass(day.compostKg()) + " of compost");
+        }
+        if (day.waterTrips() > 0) {
+            parts.add(Figures.count(day.waterTrips(), "water trip", "water trips"));
+        }
+        return (areaHa > 0 ? "" : "No planting today; ") + String.join(", ", parts);
     }
 
     private void machine(String title, Optional<String> first, List<Activity> activities, Steps steps) {
@@ -112,11 +123,17 @@ public final class DaySheet {
         if (today.isEmpty()) {
             lines.add("no work today");
         }
-        today.forEach(activity -> step(steps.of(activity)));
+        today.forEach(activity -> step(steps.of(activity, activities)));
     }
 
     private void step(Steps.Step step) {
-        lines.add(String.format(Locale.ROOT, "[ ] %s  %-9s %s", step.clock(), step.verb(), step.text())
+        lines.add(String.format(
+                        Locale.ROOT,
+                        "%s %-11s  %-9s %s",
+                        step.isDone() ? "[ ]" : "   ",
+                        step.clock(),
+                        step.verb(),
+                        step.text())
                 .stripTrailing());
         step.note().ifPresent(note -> lines.add(INDENT + note));
     }
@@ -133,7 +150,7 @@ public final class DaySheet {
 
     private void cautions(List<Hazard> hazards) {
         lines.add("");
-        lines.add("CARE");
+        lines.add("CAUTIONS");
         lines.add(THIN_RULE);
         lines.add(Cautions.FIRST);
         Cautions cautions = new Cautions(figures);

@@ -70,6 +70,12 @@ public record Figures(DisplayUnits units) {
     }
 
     /** A length of time of 0 or more, in minutes begun and ended, as {@code 2 h 05 min}. */
+    /** How full a tank is, as {@code tank 80 % full}. */
+    public static String tank(double share) {
+        String percent = percent(share);
+        return percent.equals("100 %") ? "tank full" : "tank " + percent + " full";
+    }
+
     public static String span(Duration duration) {
         long hours = duration.toHours();
         return hours == 0 ? duration.toMinutes() + " min" : format("%d h %02d min", hours, duration.toMinutesPart());

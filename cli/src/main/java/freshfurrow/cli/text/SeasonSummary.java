@@ -46,13 +46,13 @@ public final class SeasonSummary {
         rigs();
         season.clockChanges().all().forEach(change -> cautions.add(Cautions.text(change)));
         if (!cautions.isEmpty()) {
-            heading("Look out");
+            heading("Cautions");
             cautions.forEach(this::entry);
         }
         lines.add("");
         lines.add(
-                "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, moves, waiting");
-        lines.add("and rain are not in these sums; `plan` plays them out.");
+                "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting");
+        lines.add("and rain are not included here; `plan` works them in.");
         lines.add("Safety: " + Cautions.FIRST);
     }
 
@@ -66,7 +66,7 @@ public final class SeasonSummary {
                         Table.Column.right("Compost"),
                         Table.Column.right("Water"),
                         Table.Column.right("Days needed"),
-                        Table.Column.right("Days there")),
+                        Table.Column.right("Days available")),
                 "Windows");
         List<CropNeed> crops = CropNeed.byCrop(season);
         crops.forEach(crop -> row(table, crop));
@@ -90,7 +90,7 @@ public final class SeasonSummary {
         if (crop.daysNeeded() > crop.daysThere()) {
             cautions.add(String.format(
                     Locale.ROOT,
-                    "%s: planting without a stop takes %.1f days, its windows have %d working days",
+                    "%s: nonstop planting takes %.1f days, but its windows have only %d working days.",
                     crop.crop(),
                     crop.daysNeeded(),
                     crop.daysThere()));
@@ -108,7 +108,7 @@ public final class SeasonSummary {
     }
 
     private void loads() {
-        heading("Largest load that tank and hold time allow");
+        heading("Largest load that the tank and the hold time allow");
         CompiledSeason compiled = CompiledSeason.of(season);
         for (int planter = 0; planter < season.planters().size(); planter++) {
             for (int recipe = 0; recipe < season.recipes().size(); recipe++) {
@@ -123,10 +123,10 @@ public final class SeasonSummary {
     private void load(Planter planter, Recipe recipe, double areaHa) {
         double litres = Math.min(planter.tankL(), areaHa * recipe.mixLPerHa());
         entry(planter.id() + " with " + recipe.id() + ": " + figures.volume(litres) + " for " + figures.area(areaHa)
-                + ", tank " + Figures.percent(litres / planter.tankL()) + " full, hold time "
+                + ", " + Figures.tank(litres / planter.tankL()) + ", hold time "
                 + Figures.span(Duration.ofSeconds(recipe.holdS())));
         if (areaHa == 0) {
-            cautions.add(planter.id() + " with " + recipe.id() + ": the hold time is over before a fill is");
+            cautions.add(planter.id() + " with " + recipe.id() + ": the hold time ends before a fill is done.");
         }
     }
 
@@ -136,19 +136,19 @@ public final class SeasonSummary {
         for (CompostNeed need : needs) {
             boolean atEnd = need.until().equals(season.last());
             String what = atEnd
-                    ? "whole season: " + figures.mass(need.neededKg()) + " needed"
-                    : "until " + Figures.day(need.until()) + ": " + figures.mass(need.neededKg())
-                            + " for windows that close by then";
-            entry(what + ", " + figures.mass(need.stockKg()) + " there");
+                    ? "Whole season: " + figures.mass(need.neededKg()) + " needed"
+                    : "By " + Figures.day(need.until()) + ": " + figures.mass(need.neededKg())
+                            + " needed for fields whose windows close by then";
+            entry(what + ", " + figures.mass(need.stockKg()) + " on hand");
             if (need.shortKg() > 0) {
-                cautions.add("compost is " + figures.mass(need.shortKg()) + " short"
-                        + (atEnd ? "" : " by " + Figures.day(need.until())));
+                cautions.add("Compost is " + figures.mass(need.shortKg()) + " short"
+                        + (atEnd ? "." : " by " + Figures.day(need.until()) + "."));
             }
         }
     }
 
     private void rigs() {
-        heading("Rigs, loaded: full nurse tank and the compost of one batch");
+        heading("Rigs, loaded with a full nurse tank and the compost for one batch");
         for (Rig rig : season.rigs()) {
             RigWeight weight = RigWeight.of(rig);
             entry(rig.id() + ": " + figures.mass(weight.waterKg()) + " of water + " + figures.mass(weight.compostKg())
@@ -165,10 +165,11 @@ public final class SeasonSummary {
     private void weigh(String rig, double leftKg) {
         cautions.add(
                 leftKg < 0
-                        ? rig + " loaded is " + figures.mass(-leftKg) + " over its payload before anything else is"
-                                + " counted"
-                        : rig + ": " + figures.mass(leftKg) + " of its payload are left for all that is not counted;"
-                                + " weigh it before it goes on the road");
+                        ? rig + ": water and compost alone are " + figures.mass(-leftKg)
+                                + " over its payload. Tanks, drum,"
+                                + " pump, fuel and people are extra. Do not drive it like this."
+                        : rig + ": that leaves " + figures.mass(leftKg) + " of payload for tanks, drum, pump, fuel and"
+                                + " people. Weigh the loaded rig before it goes on the road.");
     }
 
     private void heading(String heading) {

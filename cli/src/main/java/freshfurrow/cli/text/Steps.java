@@ -4,10 +4,10 @@ import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.plan.WaitReason;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -23,16 +23,18 @@ public final class Steps {
      * @param verb what is done; in capitals what the crew measures out
      * @param text on what, how much and where
      * @param note by when, and out of what
+     * @param isDone whether there is something to do, and so to tick off
      */
-    public record Step(String clock, String verb, String text, Optional<String> note) {
+    public record Step(String clock, String verb, String text, Optional<String> note, boolean isDone) {
         Step noting(String note) {
-            return new Step(clock, verb, text, Optional.of(note));
+            return new Step(clock, verb, text, Optional.of(note), isDone);
         }
 
         /** All of it on one line. */
         public String line() {
-            return clock + " " + verb + " " + text
-                    + note.map(more -> "; " + more).orElse("");
+            return (clock + " " + verb + " " + text
+                            + note.map(more -> "; " + more).orElse(""))
+                    .strip();
         }
     }
 
@@ -49,14 +51,15 @@ public final class Steps {
     /**
      * The step of an activity.
      *
+     * @param ofMachine all activities of its machine, in order
      * @throws IllegalArgumentException when it names a load or batch that the plan does not have
      */
-    public Step of(Activity activity) {
+    public Step of(Activity activity, List<Activity> ofMachine) {
         if (activity instanceof Activity.Move move) {
             return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
         }
         if (activity instanceof Activity.Wait wait) {
-            return step(wait, "wait", "at " + wait.at() + waiting(wait.why()));
+            return waiting(wait, new CrewWaits(date, ofMachine));
         }
         if (activity instanceof Activity.Draw draw) {
             return step(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + draw.at());
@@ -90,7 +93,7 @@ public final class Steps {
                 batch.id() + " at " + extract.at() + ": " + figures.mass(batch.compostKg()) + " of compost"
                         + from(batch.lots()) + " in " + figures.volume(batch.waterL()) + " of water");
         return step.noting(
-                plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("goes into no load"));
+                plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("not used in any load"));
     }
 
     private Step transfer(Activity.Transfer transfer, Plan.Load load) {
@@ -99,7 +102,7 @@ public final class Steps {
                 "TRANSFER",
                 figures.volume(transfer.litres()) + " into " + load.planter() + " at " + transfer.at() + ", load "
                         + load.id());
-        return step.noting("of " + String.join(", ", load.batches()) + "; USE BY " + time(load.deadline()));
+        return step.noting(from(load) + "; USE BY " + time(load.deadline()));
     }
 
     private Step fill(Activity.Fill fill, Plan.Load load) {
@@ -107,9 +110,37 @@ public final class Steps {
                 fill,
                 "FILL",
                 figures.volume(load.litres()) + " from " + load.rig() + " at " + fill.at() + ", load " + load.id()
-                        + ": tank " + Figures.percent(plan.shareOfTank(load)) + " full");
-        return step.noting(figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + " until the next fill, done by "
-                + time(load.lastDrop()) + "; USE BY " + time(load.deadline()));
+                        + ": " + Figures.tank(plan.shareOfTank(load)));
+        return step.noting(lasts(plan, load, figures, date) + "; USE BY " + time(load.deadline()));
+    }
+
+    private Step waiting(Activity.Wait wait, CrewWaits waits) {
+        String then = waits.then(wait).map(next -> "; " + next).orElse("");
+        return switch (waits.kind(wait)) {
+            case WAIT -> still(spans(wait), "wait", "at " + wait.at() + CrewWaits.reason(wait.why()) + otherDay(wait));
+            case BREAK -> still(spans(wait), "break", "at " + wait.at() + then);
+            case DONE -> still(CLOCK.format(wait.start()), "DONE FOR THE DAY.", "Park at " + wait.at() + then);
+            case PARKED -> still("", "PARKED", "at " + wait.at() + waits.since(wait) + then);
+        };
+    }
+
+    private static Step still(String clock, String verb, String text) {
+        return new Step(clock, verb, text, Optional.empty(), false);
+    }
+
+    /** How far a load goes, as {@code enough for 30.0 ac, empty about 09:10}. */
+    public static String lasts(PlanIndex plan, Plan.Load load, Figures figures, LocalDate date) {
+        return "enough for " + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + ", "
+                + (load.dumpedL() > 0 ? "done" : "empty") + " about " + Figures.clock(load.lastDrop(), date);
+    }
+
+    private static String from(Plan.Load load) {
+        int last = load.batches().size() - 1;
+        if (last < 1) {
+            return "from batch " + String.join("", load.batches());
+        }
+        return "from batches " + String.join(", ", load.batches().subList(0, last)) + " and "
+                + load.batches().get(last);
     }
 
     private String from(Map<String, Double> lots) {
@@ -127,24 +158,12 @@ public final class Steps {
                         + ")";
     }
 
-    /** The reason of a wait, to stand behind its place. */
-    public static String waiting(WaitReason why) {
-        return switch (why) {
-            case RIG -> " for the rig";
-            case WET -> ", too wet to plant";
-            case WINDOW -> " for a window to open";
-            case HOURS -> " for working hours";
-            case COMPOST -> " for compost";
-            case WATER -> " for water";
-        };
+    private Step step(Activity activity, String verb, String text) {
+        return new Step(spans(activity), verb, text + otherDay(activity), Optional.empty(), true);
     }
 
-    private Step step(Activity activity, String verb, String text) {
-        return new Step(
-                CLOCK.format(activity.start()) + "-" + CLOCK.format(activity.end()),
-                verb,
-                text + otherDay(activity),
-                Optional.empty());
+    private static String spans(Activity activity) {
+        return CLOCK.format(activity.start()) + "-" + CLOCK.format(activity.end());
     }
 
     private String otherDay(Activity activity) {

@@ -56,7 +56,7 @@ final class ViewsIT {
                 .isPositive();
         assertThat(browser.text(".cautions"))
                 .contains(
-                        "Local codes, makers' manuals and licensed practice come first",
+                        "Local codes, manufacturers' manuals and licensed professionals come first",
                         "Drawing at well",
                         "Weight of R1");
         assertThat(browser.count("#map-chart g.field")).isEqualTo(8);

@@ -31,23 +31,24 @@ final class CalibrationCardTest {
                         CALIBRATION CARD   planter P1, recipe standard, season example
                         200 L/ha at 14.4 km/h, 10 m wide, rows 75 cm apart: 13.33 rows
 
-                        Flow, of a liquid that is as thin as water
+                        Flow (for a liquid as thin as water)
                           Each row  3.6 L/min  = 200 L/ha x 14.4 km/h x 75 cm / 60,000
                           All rows  48 L/min   = 3.6 L/min x 13.33 rows
 
-                        To catch from each row
+                        Catch from each row
                           Jar, 30 s        1,800 mL  = 3.6 L/min x 30 s / 60 x 1,000 mL/L
                           Over a distance  100 m
                             catch there    1,500 mL  = 200 L/ha x 100 m x 75 cm / 1,000
                             driven in      25 s      = 100 m / (14.4 km/h / 3.6)
 
-                        Over speeds: flow goes with the speed; if it stays, the rate goes against it
-                          Speed      Row flow for 200 L/ha  In 30 s   If the flow stays
+                        At other speeds: the flow you need, and the rate you get if the flow stays the same
+                          Speed      Row flow for 200 L/ha  In 30 s   Rate if the flow stays the same
                           11.4 km/h  2.85 L/min             1,425 mL  252.6 L/ha
                         """)
                 .contains("  17.4 km/h  4.35 L/min             2,175 mL  165.5 L/ha")
-                .contains("Nobody in front of", "pressure off")
-                .endsWith("Local codes, makers' manuals and licensed practice come first. See docs/safety.md.")
+                .contains("Keep everyone clear of a planter", "release the pressure")
+                .endsWith(
+                        "Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.")
                 .doesNotContain("square-root", "Caught");
     }
 
@@ -84,9 +85,9 @@ final class CalibrationCardTest {
         // mean 2 L, deviations -10, 0 and +10 %; standard deviation 0.2 L
         assertThat(card(OptionalDouble.empty(), OptionalDouble.empty(), caught(OptionalDouble.empty(), 1.8, 2.0, 2.2)))
                 .contains(
-                        "  1    1,800 mL  -10.0 %       look at this outlet",
+                        "  1    1,800 mL  -10.0 %          check this row",
                         "  2    2,000 mL  0.0 %\n",
-                        "  3    2,200 mL  +10.0 %       look at this outlet",
-                        "  Spread  10 %  = standard deviation 200 mL / mean 2,000 mL (coefficient of variation)");
+                        "  3    2,200 mL  +10.0 %          check this row",
+                        "  Spread  10 %  = standard deviation 200 mL / average 2,000 mL (coefficient of variation)");
     }
 }

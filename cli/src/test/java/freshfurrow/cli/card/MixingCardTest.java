@@ -33,36 +33,37 @@ final class MixingCardTest {
                         Recipe standard: 200 L/ha of mix, 2 kg/ha of compost, hold time 5 h
                         Rig R1: drum 150 L, full batch 16 kg in 15 min, cleaning 3 min. Planter P1: tank 2,000 L
 
-                        Can it be mixed? Yes: the drum's concentrate is no weaker than the mix
+                        Can this rig make it? Yes: its concentrate is at least as strong as the mix, so it can be diluted
                           Concentrate  0.1067 kg/L  = 16 kg / 150 L
                           Mix          0.01 kg/L    = 2 kg/ha / 200 L/ha
 
                         One load for 9 ha (as asked for)
-                          Mix            1,800 L      = 9 ha x 200 L/ha
-                          Compost        18 kg        = 9 ha x 2 kg/ha
-                          Batches        2            = 18 kg / 16 kg, rounded up
-                          Buckets        3 + 3 kg     = 18 kg / 5 kg in a bucket; weigh one of yours
-                          Concentrate    168.8 L      = 18 kg x 150 L / 16 kg
-                          Make-up water  1,631 L      = 1,800 L - 168.8 L
-                          Dilution       1 to 9.667   = 1 part of concentrate to 1,631 L / 168.8 L of water
-                          At the drum    19 min 53 s  = 1 x (15 min + 3 min of cleaning) + 1 min 53 s; then 3 min of cleaning
-                          Filling        18 min       = 6 min setup + 1,800 L / 150 L/min
-                          Planting       1 h 15 min   = 9 ha / 7.2 ha/h
+                          Mix            1,800 L               = 9 ha x 200 L/ha
+                          Compost        18 kg                 = 9 ha x 2 kg/ha
+                          Batches        2                     = 18 kg / 16 kg, rounded up
+                          Buckets        3 full and 3 kg more  (5 kg a bucket; weigh one of your own)
+                          Concentrate    168.8 L               = 18 kg x 150 L / 16 kg
+                          Make-up water  1,631 L               = 1,800 L - 168.8 L
+                          Dilution       1 to 9.667            1 part concentrate to 9.667 parts water (168.8 L + 1,631 L)
+                          Extracting     19 min 53 s           = 1 x (15 min + 3 min of cleaning) + 1 min 53 s; then 3 min of cleaning
+                          Filling        18 min                = 6 min setup + 1,800 L / 150 L/min
+                          Planting       1 h 15 min            = 9 ha / 7.2 ha/h
 
                         Batches
-                          No.  From   To        Compost  Buckets   Drum water
-                          1    22:00  22:15     16 kg    3 + 1 kg  150 L
-                          2    22:18  22:19:53  2 kg     2 kg      18.75 L
+                          No.  From   To        Compost  Buckets               Drum water
+                          1    22:00  22:15     16 kg    3 full and 1 kg more  150 L
+                          2    22:18  22:19:53  2 kg     2 kg                  18.75 L
 
                         Clock, first batch at 22:00
                           First batch done  22:15           = 22:00 + 15 min
-                          Drum done         22:19:53        = 22:00 + 19 min 53 s
+                          Last batch done   22:19:53        = 22:00 + 19 min 53 s
                           In the tank       22:37:53        = 22:19:53 + 18 min
                           Planted           23:52:53        = 22:37:53 + 1 h 15 min
                           USE BY            03:15 next day  = 22:15 + 5 h of hold time, which runs from the end of the first batch
                         """)
-                .contains("air gap", "small portions", "microbes", "Food crops")
-                .endsWith("Local codes, makers' manuals and licensed practice come first. See docs/safety.md.")
+                .contains("air gap", "23 kg is the recommended limit", "microbes", "Food crops")
+                .endsWith(
+                        "Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.")
                 .doesNotContain("Organisms");
     }
 
@@ -78,9 +79,9 @@ final class MixingCardTest {
         // The largest: 2000 L / 200 L/ha = 10 ha, in the ground well within 5 h.
         assertThat(MixingCard.whyNot(CompiledSeason.of(SEASON), order(40, Optional.empty(), Optional.empty())))
                 .containsExactly(
-                        "A load for 40 ha takes 8,000 L of mix, more than P1's tank of 2,000 L holds; ask for 10 ha or less",
-                        "A load for 40 ha takes 8,000 L of mix, more than R1's nurse tank of 3,000 L carries; ask for 10 ha or less",
-                        "The last of a load for 40 ha would be in the ground 2 h 44 min 40 s after its hold time is over; ask for 10 ha or less");
+                        "Does not fit: a load for 40 ha is 8,000 L of mix, but P1's tank holds 2,000 L; make 4 loads, each for 10 ha or less",
+                        "Does not fit: a load for 40 ha is 8,000 L of mix, but R1's nurse tank holds 3,000 L; make 4 loads, each for 10 ha or less",
+                        "Takes too long: the last of a load for 40 ha would be in the ground 2 h 44 min 40 s after its use-by time; make 4 loads, each for 10 ha or less");
     }
 
     @Test
@@ -121,9 +122,9 @@ final class MixingCardTest {
 
         assertThat(MixingCard.whyNot(CompiledSeason.of(strong), order(9, Optional.empty(), Optional.empty())))
                 .containsExactly(
-                        "R1 cannot make standard: its concentrate has 16 kg / 150 L = 0.1067 kg/L, weaker than the mix is"
-                                + " to be, 30 kg/ha / 200 L/ha = 0.15 kg/L; put 22.5 kg of compost or more in a batch, or 106.7 L of"
-                                + " water or less in the drum");
+                        "R1 cannot make standard: its concentrate has 16 kg / 150 L = 0.1067 kg/L, but the mix needs 30 kg/ha"
+                                + " / 200 L/ha = 0.15 kg/L; put at least 22.5 kg of compost in a batch, or at most 106.7 L of water"
+                                + " in the drum");
         assertThat(MixingCard.whyNot(CompiledSeason.of(SEASON), order(9, Optional.empty(), Optional.empty())))
                 .isEmpty();
     }

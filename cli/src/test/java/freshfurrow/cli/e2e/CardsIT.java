@@ -46,9 +46,10 @@ final class CardsIT {
         assertThat(mix.exitCode()).isZero();
         assertThat(mix.err()).isEmpty();
         assertThat(mix.out().replaceAll(" +", " "))
-                .contains("One load for 15 ac (as much as 300 gal serve)", "Compost 30 lb =", "Batches 1 =")
-                .contains("Buckets 1 =", "Concentrate 40 gal =", "Make-up water 260 gal =", "Dilution 1 to 6.5 =")
-                .contains("Drum done 07:15 =", "USE BY 12:15 =");
+                .contains("One load for 15 ac (what 300 gal of mix is enough for)", "Compost 30 lb =", "Batches 1 =")
+                .contains("Buckets 1 full (30 lb a bucket", "Concentrate 40 gal =", "Make-up water 260 gal =")
+                .contains("Dilution 1 to 6.5 1 part concentrate to 6.5 parts water (40 gal + 260 gal)")
+                .contains("Last batch done 07:15 =", "USE BY 12:15 =");
     }
 
     @Test
@@ -56,7 +57,7 @@ final class CardsIT {
         assertThat(card("mix", "--area|28")).contains("One load for 28 ac (as asked for)");
         assertThat(card("mix", "--acres|28")).contains("One load for 28 ac (as asked for)");
         assertThat(card("mix", "--area|10 ha")).contains("One load for 24.71 ac (as asked for)");
-        assertThat(card("mix", "")).contains("One load for 30 ac (no load of P1 can be larger");
+        assertThat(card("mix", "")).contains("One load for 30 ac (the largest load for P1, by tanks and hold time)");
     }
 
     @Test
@@ -67,7 +68,7 @@ final class CardsIT {
         assertThat(result.out()).isEmpty();
         assertThat(result.err())
                 .isEqualTo(
-                        "A load for 42 ac takes 840 gal of mix, more than P1's tank of 600 gal holds; ask for 30 ac or less\n");
+                        "Does not fit: a load for 42 ac is 840 gal of mix, but P1's tank holds 600 gal; make 2 loads, each for 30 ac or less\n");
     }
 
     /** Common practice, no source: about 6 million a square foot at 2 lb/ac; 2.9e8 a gram delivered. */
@@ -85,8 +86,8 @@ final class CardsIT {
         assertThat(calibrated.exitCode()).isZero();
         assertThat(calibrated.err()).isEmpty();
         assertThat(calibrated.out().replaceAll(" +", " "))
-                .contains("Each row 0.5051 gal/min =", "All rows 8.081 gal/min =", "Jar, 1 min 64.65 floz =")
-                .contains("1/128 acre 136.1 ft =", "catch there 20 floz =");
+                .contains("Each row 0.5051 gal/min =", "All rows 8.081 gal/min =", "Jar, 1 min 64.65 fl oz =")
+                .contains("1/128 acre 136.1 ft =", "catch there 20 fl oz ounces caught = gallons per acre");
     }
 
     /** Square-root law: 40 psi at 20 gal/ac are 22.5 psi at 15. */
@@ -109,7 +110,7 @@ final class CardsIT {
                 "mix ; --area|42 gal ; --area '42 gal': gal is no unit of an area; use one of ac, ha, m2, like 40 ac",
                 "mix ; --tank|much ; --tank 'much' is no quantity; write a volume like 600 gal",
                 "mix ; --acres|1e9 ; --acres '1e9' is out of range; a load is for 0.01 ha (0.025 ac) to 100,000 ha",
-                "mix ; --area|1 ac|--tank|9 gal ; --area, --acres and --tank exclude one another; give one of them",
+                "mix ; --area|1 ac|--tank|9 gal ; --area, --acres and --tank cannot be used together; give one of them",
                 "mix ; --recipe|tea ; --recipe: the season has no recipe tea; it has standard",
                 "mix ; --count|1e8 ; --count and --extraction-share belong together; write them like --count 3.6e8 --extraction-share 0.8",
                 "mix ; --count|1e8|--extraction-share|2 ; an extraction share is more than 0, up to 1, not 2.0; write them like --count 3.6e8 --extraction-share 0.8",
@@ -142,9 +143,9 @@ final class CardsIT {
         assertThat(result.out()).isEmpty();
         assertThat(result.err())
                 .isEqualTo(
-                        "R1 cannot make strong: its concentrate has 30 lb / 40 gal = 0.75 lb/gal, weaker than the mix is to"
-                                + " be, 20 lb/ac / 20 gal/ac = 1 lb/gal; put 40 lb of compost or more in a batch, or 30 gal of water"
-                                + " or less in the drum\n");
+                        "R1 cannot make strong: its concentrate has 30 lb / 40 gal = 0.75 lb/gal, but the mix needs 20 lb/ac"
+                                + " / 20 gal/ac = 1 lb/gal; put at least 40 lb of compost in a batch, or at most 30 gal of water in"
+                                + " the drum\n");
     }
 
     @Test

@@ -39,7 +39,7 @@ final class SheetsOnPaperIT {
 
     private static final Pattern STEP = Pattern.compile(
             "(?<!;\\s{1,3})\\b(?:\\d\\d:\\d\\d(?:–\\d\\d:\\d\\d)?|before|all day|(?:from|to) \\d\\d:\\d\\d) +"
-                    + "(Batch|Transfer|Drive|Draw|Let out|Clean|Fill|Plant|Wait|In the tank)\\b");
+                    + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank)\\b");
     private static final int LEAST_STEPS = 2;
     private static final long MOST_SECONDS = 120;
 

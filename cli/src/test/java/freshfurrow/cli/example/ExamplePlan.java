@@ -122,6 +122,22 @@ public final class ExamplePlan {
                 plan.limits());
     }
 
+    /** The plan with other activities of its planter. */
+    public static Plan withActivities(List<Activity> planter) {
+        Plan plan = plan();
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), planter)),
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                List.of(),
+                plan.bounds(),
+                plan.limits());
+    }
+
     private static List<Activity> planterActivities() {
         return List.of(
                 new Activity.Move(at(TUESDAY, "06:40"), at(TUESDAY, "06:58"), "yard", "N40", 4),

@@ -47,7 +47,7 @@ final class CalendarFileTest {
         List<VEvent> events = events(CalendarFile.text(in("America/Chicago"), PLAN, Optional.empty()));
         assertThat(events.stream().map(event -> value(event, Property.SUMMARY)))
                 .containsExactly(
-                        "R1: 1 draw",
+                        "R1: 1 water trip",
                         "R1: 1 batch, 16 kg of compost",
                         "P1: N40 8.00 ha",
                         "R1: 1 batch, 8 kg of compost",
@@ -63,10 +63,10 @@ final class CalendarFileTest {
                 .containsExactly(
                         "06:40-06:58 drive yard to N40, 4.0 km",
                         "06:58-07:00 wait at N40 for the rig",
-                        "07:00-07:16 FILL 1,600 L from R1 at N40, load L0001: tank 80 % full; 8.00 ha until the next fill,"
-                                + " done by 09:16; USE BY 12:00",
+                        "07:00-07:16 FILL 1,600 L from R1 at N40, load L0001: tank 80 % full; enough for 8.00 ha,"
+                                + " empty about 09:16; USE BY 12:00",
                         "07:16-09:16 PLANT 8.00 ha in N40, load L0001",
-                        "Local codes, makers' manuals and licensed practice come first. See docs/safety.md.");
+                        "Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.");
     }
 
     @Test

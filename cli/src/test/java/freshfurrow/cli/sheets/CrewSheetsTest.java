@@ -32,12 +32,12 @@ final class CrewSheetsTest {
         assertThat(sheet)
                 .contains("Rig R1", "Tuesday 2027-04-20")
                 .containsSubsequence(
-                        "Clean Use by True time",
+                        "Clean Use by Actual time",
                         "06:35 Drive to N40",
-                        "06:45 Batch B0001: 16 kg = 1 bucket + 4 kg (10 kg of windrow, 6 kg of bought) in 150 L → 150 L",
+                        "06:45 Batch B0001: 16 kg of compost: 10 kg from windrow, 6 kg from bought (1 bucket + 4 kg) in 150 L of water",
                         "12:00",
                         "kg L",
-                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water",
+                        "07:00 Transfer L0001 to P1: 150 L of concentrate + 1,450 L of water",
                         "12:00",
                         "of 1,600 L");
     }
@@ -49,7 +49,7 @@ final class CrewSheetsTest {
                 .containsSubsequence(
                         "06:40 Drive to N40, 4.0 km",
                         "06:58–07:00 Wait for the rig",
-                        "07:00–07:16 Fill 1,600 L from R1: 8.00 ha until the next fill, done by 09:16; load L0001, tank 80 % full",
+                        "07:00–07:16 Fill 1,600 L from R1: enough for 8.00 ha, empty about 09:16; load L0001, tank 80 % full",
                         "12:00",
                         "07:16–09:16 Plant 8.00 ha in N40, load L0001");
     }
@@ -57,7 +57,9 @@ final class CrewSheetsTest {
     @Test
     void aDriveToWaterStandsWithItsDrawAndTheLotOnceWhereThereIsOne() {
         assertThat(sheet(ExamplePlan.plan(), 0)).contains("16:00 Drive to well, 5.0 km; 16:10 Draw 3,000 L of water");
-        assertThat(sheet(ExamplePlan.plan(), 3)).contains("compost of bought").doesNotContain("8 kg of bought");
+        assertThat(sheet(ExamplePlan.plan(), 3))
+                .contains("example. Compost lot: bought")
+                .doesNotContain("compost from bought");
     }
 
     @Test
@@ -87,10 +89,10 @@ final class CrewSheetsTest {
     @Test
     void cautionsStandOnEverySheetAndWhatIsOverALimitStandsFirst() {
         String html = html(withBuckets(30));
-        assertThat(html.split("Local codes, makers&#39; manuals and licensed practice come first", -1))
+        assertThat(html.split("Local codes, manufacturers&#39; manuals and licensed professionals come first", -1))
                 .hasSize(1 + 5);
         assertThat(sheet(withBuckets(30), 1))
-                .containsSubsequence("TOO HEAVY TO LIFT: a full bucket of 30 kg", "Drive to", "Care");
+                .containsSubsequence("TOO HEAVY TO LIFT: a full 30 kg bucket", "Drive to", "Cautions");
     }
 
     @Test
@@ -129,7 +131,7 @@ final class CrewSheetsTest {
         Plan plan = ExamplePlan.withClockChanges(List.of(new ClockChanges.Change(
                 LocalDateTime.parse("2027-04-20T09:00"), LocalDateTime.parse("2027-04-20T08:00"))));
         String caution =
-                "Clocks go back on Tue 2027-04-20 at 09:00, to 08:00: use-by times are by the clock as it then shows.";
+                "Clocks go back on Tue 2027-04-20 at 09:00, to 08:00: use-by times after that are in the new time.";
         List<String> told =
                 sheets(plan).stream().filter(sheet -> sheet.contains(caution)).toList();
         assertThat(told).hasSize(2).allSatisfy(sheet -> assertThat(sheet).contains("2027-04-20"));

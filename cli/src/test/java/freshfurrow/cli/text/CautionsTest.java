@@ -19,16 +19,17 @@ final class CautionsTest {
         // 3,000 kg + 16 kg less 2,900 kg
         assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 16, OptionalDouble.of(2_900))))
                 .startsWith(
-                        "TOO HEAVY: R1 is 116 kg over its payload of 2,900 kg: 3,000 L weigh 3,000 kg, with the day's"
-                                + " compost 16 kg more: 3,016 kg.")
-                .endsWith("Do not drive it so.");
+                        "TOO HEAVY: R1 is 116 kg over its payload of 2,900 kg: 3,000 L of water weighs 3,000 kg, the day's"
+                                + " compost 16 kg, together 3,016 kg.")
+                .endsWith("Do not drive it like this.");
     }
 
     @Test
     void aRigWithinItsPayloadIsToldWhatIsNotCounted() {
         assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 0, OptionalDouble.of(3_500))))
-                .isEqualTo("Weight of R1: 3,000 L weigh 3,000 kg, of a payload of 3,500 kg. Tanks, drum, pump, fuel and"
-                        + " people come on top: weigh it.");
+                .isEqualTo(
+                        "Weight of R1: 3,000 L of water weighs 3,000 kg; its payload is 3,500 kg. Tanks, drum, pump, fuel"
+                                + " and people are extra: weigh the loaded rig.");
         assertThat(METRIC.text(new Hazard.LoadedRig("R1", 3_000, 3_000, 0, OptionalDouble.empty())))
                 .contains("its payload is not given");
     }
@@ -37,10 +38,15 @@ final class CautionsTest {
     void aBucketIsHeldAgainstTheRecommendedWeightLimit() {
         // 30 lb: 23 kg x 25 cm / 13.608 kg = 42.3 cm = 16.6 in (NIOSH Publication 94-110)
         Hazard bucket = new Hazard.Lifting(OptionalDouble.of(13.608), 100);
-        assertThat(US.text(bucket)).contains("51 lb (NIOSH 94-110)", "30 lb", "more than 16 in from the ankles");
-        assertThat(METRIC.text(bucket)).contains("23 kg (NIOSH 94-110)", "13.6 kg", "more than 42 cm from the ankles");
+        assertThat(US.text(bucket))
+                .isEqualTo(
+                        "Compost: 51 lb is the recommended limit for an ideal lift (NIOSH 94-110), less for any other. Hold"
+                                + " a full 30 lb bucket within 16 in of your ankles, closer if you bend or twist. Fill buckets half,"
+                                + " or lift with two people.");
+        assertThat(METRIC.text(bucket))
+                .contains("23 kg is the recommended limit", "a full 13.6 kg bucket within 42 cm of your ankles");
         assertThat(US.text(new Hazard.Lifting(OptionalDouble.of(25), 100)))
-                .startsWith("TOO HEAVY TO LIFT: a full bucket of 55.1 lb is over");
+                .startsWith("TOO HEAVY TO LIFT: a full 55.1 lb bucket is over");
     }
 
     @Test

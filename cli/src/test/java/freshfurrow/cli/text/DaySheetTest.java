@@ -22,7 +22,7 @@ final class DaySheetTest {
                         ==============================================================================
                         DAY SHEET   Tuesday 2027-04-20   example
                         ==============================================================================
-                        8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost, 0 water trips
+                        8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost
 
                         RIG R1
                         ------------------------------------------------------------------------------
@@ -30,15 +30,15 @@ final class DaySheetTest {
                         [ ] 06:45-07:00  BATCH     B0001 at N40: 16 kg of compost (10 kg from windrow, 6 kg from bought) in 150 L of water
                                                    USE BY 12:00
                         [ ] 07:00-07:16  TRANSFER  1,600 L into P1 at N40, load L0001
-                                                   of B0001; USE BY 12:00
+                                                   from batch B0001; USE BY 12:00
                         [ ] 07:16-07:19  clean     drum and strainer, at N40
 
                         PLANTER P1   tank 2,000 L
                         ------------------------------------------------------------------------------
                         [ ] 06:40-06:58  drive     yard to N40, 4.0 km
-                        [ ] 06:58-07:00  wait      at N40 for the rig
+                            06:58-07:00  wait      at N40 for the rig
                         [ ] 07:00-07:16  FILL      1,600 L from R1 at N40, load L0001: tank 80 % full
-                                                   8.00 ha until the next fill, done by 09:16; USE BY 12:00
+                                                   enough for 8.00 ha, empty about 09:16; USE BY 12:00
                         [ ] 07:16-09:16  PLANT     8.00 ha in N40, load L0001
                         """);
     }
@@ -56,6 +56,11 @@ final class DaySheetTest {
     }
 
     @Test
+    void aDayWithoutPlantingSaysSoBeforeItsOtherWork() {
+        assertThat(DaySheet.lines(PLAN, MONDAY)).contains("No planting today; 1 water trip");
+    }
+
+    @Test
     void aMachineWithoutWorkIsNamedAllTheSame() {
         assertThat(DaySheet.lines(PLAN, MONDAY))
                 .containsSequence("PLANTER P1   tank 2,000 L", "-".repeat(78), "no work today");
@@ -65,9 +70,9 @@ final class DaySheetTest {
     void aSheetRefersToLocalCodesFirstAndCautionsForTheWorkThatIsOnIt() {
         assertThat(String.join("\n", DaySheet.lines(PLAN, MONDAY)))
                 .contains(Cautions.FIRST, "Drawing at well: keep an open air gap", "On the road: ")
-                .doesNotContain("let the pressure off");
+                .doesNotContain("release the pressure");
         assertThat(String.join("\n", DaySheet.lines(PLAN, WEDNESDAY)))
-                .contains(Cautions.FIRST, "let the pressure off", "Dust and mist", "Compost: ", "Old mix: ")
+                .contains(Cautions.FIRST, "release the pressure", "Dust and mist", "Compost: ", "Old mix: ")
                 .doesNotContain("air gap");
     }
 

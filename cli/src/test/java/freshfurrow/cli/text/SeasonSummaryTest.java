@@ -16,32 +16,32 @@ final class SeasonSummaryTest {
                 .isEqualTo("""
                         Season example, Mon 2027-04-19 to Sun 2027-04-25
 
-                        Crop     Fields      Area  Compost    Water  Days needed  Days there  Windows
-                        corn          1   8.00 ha    16 kg  1,600 L          0.1           6  Mon 2027-04-19 to Sun 2027-04-25
-                        soybean       2   6.00 ha    12 kg  1,200 L          0.1           4  Mon 2027-04-19 to Thu 2027-04-22
-                        all           3  14.00 ha    28 kg  2,800 L          0.2           6  Mon 2027-04-19 to Sun 2027-04-25
+                        Crop     Fields      Area  Compost    Water  Days needed  Days available  Windows
+                        corn          1   8.00 ha    16 kg  1,600 L          0.1               6  Mon 2027-04-19 to Sun 2027-04-25
+                        soybean       2   6.00 ha    12 kg  1,200 L          0.1               4  Mon 2027-04-19 to Thu 2027-04-22
+                        all           3  14.00 ha    28 kg  2,800 L          0.2               6  Mon 2027-04-19 to Sun 2027-04-25
 
                         Planters
                           P1: field capacity 7.20 ha/h, 10 h 00 min a day: 72.00 ha a day
 
-                        Largest load that tank and hold time allow
-                          P1 with standard: 2,000 L for 10.00 ha, tank 100 % full, hold time 5 h 00 min
+                        Largest load that the tank and the hold time allow
+                          P1 with standard: 2,000 L for 10.00 ha, tank full, hold time 5 h 00 min
 
                         Compost
-                          until Tue 2027-04-20: 8 kg for windows that close by then, 20 kg there
-                          whole season: 28 kg needed, 26 kg there
+                          By Tue 2027-04-20: 8 kg needed for fields whose windows close by then, 20 kg on hand
+                          Whole season: 28 kg needed, 26 kg on hand
 
-                        Rigs, loaded: full nurse tank and the compost of one batch
+                        Rigs, loaded with a full nurse tank and the compost for one batch
                           R1: 3,000 kg of water + 16 kg of compost = 3,016 kg, payload 3,500 kg
                           Not counted: tanks, drum, pump, hoses, fuel and people.
 
-                        Look out
-                          compost is 2 kg short
-                          R1: 484 kg of its payload are left for all that is not counted; weigh it before it goes on the road
+                        Cautions
+                          Compost is 2 kg short.
+                          R1: that leaves 484 kg of payload for tanks, drum, pump, fuel and people. Weigh the loaded rig before it goes on the road.
 
-                        Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, moves, waiting
-                        and rain are not in these sums; `plan` plays them out.
-                        Safety: Local codes, makers' manuals and licensed practice come first. See docs/safety.md.""");
+                        Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting
+                        and rain are not included here; `plan` works them in.
+                        Safety: Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.""");
     }
 
     @Test
@@ -57,7 +57,7 @@ final class SeasonSummaryTest {
                         .map(String::strip)
                         .collect(Collectors.joining(" ")))
                 .contains(
-                        "Clocks go back on Sun 2027-11-07 at 02:00, to 01:00: use-by times are by the clock as it then shows."
+                        "Clocks go back on Sun 2027-11-07 at 02:00, to 01:00: use-by times after that are in the new time."
                                 + " Check the time twice.");
     }
 }
