@@ -1,15 +1,8 @@
 package freshfurrow.solver.search;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import ai.timefold.solver.core.api.solver.Solver;
-import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
-import ai.timefold.solver.core.impl.localsearch.scope.LocalSearchStepScope;
-import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
-import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
-import ai.timefold.solver.core.impl.solver.DefaultSolver;
-import ai.timefold.solver.core.impl.solver.scope.SolverScope;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
@@ -54,51 +47,20 @@ final class Annealing {
      * @param heat the score by which an accepted move may worsen the lists at the start; falls to 0 at the end
      */
     Schedule run(ListScorer scorer, FieldLists start, long seed, HardMediumSoftLongScore heat, TerminationConfig end) {
-        DefaultSolver<Schedule> annealing =
-                (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(AnnealingConfig.of(seed, heat, end, mode))
-                        .buildSolver();
-        annealing.addEventListener(event -> onBetter.accept(
-                event.getNewBestSolution().fields(), (HardMediumSoftLongScore) event.getNewBestScore()));
-        annealing.addPhaseLifecycleListener(new Listener(annealing, scorer, heat.mediumScore()));
-        StopSignal.Listening listening = stop.whenTold(annealing::terminateEarly);
-        try {
-            Schedule found = annealing.solve(Schedule.of(scorer, estimate, near, start));
-            movesTried += annealing.getMoveEvaluationCount();
-            return found;
-        } finally {
-            listening.close();
-        }
+        LibrarySearch search = new LibrarySearch(AnnealingConfig.of(seed, heat, end, mode));
+        search.onBetter(event -> onBetter.accept(event.getNewBestSolution().fields(), LibrarySearch.score(event)));
+        search.onStep(done -> scorer.stepTaken(neverAccepted(heat.mediumScore() * (1 - done))));
+        Schedule found = search.run(Schedule.of(scorer, estimate, near, start), stop);
+        movesTried += search.movesTried();
+        return found;
+    }
+
+    private long neverAccepted(double mediumHeat) {
+        return mode == EnvironmentMode.NO_ASSERT ? (long) Math.ceil(NEVER_ACCEPTED * mediumHeat) : Long.MAX_VALUE;
     }
 
     /** Moves tried in all runs that have ended. */
     long movesTried() {
         return movesTried;
-    }
-
-    private final class Listener extends PhaseLifecycleListenerAdapter<Schedule> {
-        private final Solver<Schedule> starting;
-        private final ListScorer scorer;
-        private final long mediumHeat;
-
-        Listener(Solver<Schedule> starting, ListScorer scorer, long mediumHeat) {
-            this.starting = starting;
-            this.scorer = scorer;
-            this.mediumHeat = mediumHeat;
-        }
-
-        /** A solver forgets that it was told to end before it began. */
-        @Override
-        public void solvingStarted(SolverScope<Schedule> solverScope) {
-            if (stop.isSet()) {
-                starting.terminateEarly();
-            }
-        }
-
-        @Override
-        public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-            double heat = mediumHeat * (1 - ((LocalSearchStepScope<Schedule>) stepScope).getTimeGradient());
-            scorer.stepTaken(
-                    mode == EnvironmentMode.NO_ASSERT ? (long) Math.ceil(NEVER_ACCEPTED * heat) : Long.MAX_VALUE);
-        }
     }
 }

@@ -61,7 +61,10 @@ final class AnnealingConfig {
     private static UnionMoveSelectorConfig moves() {
         return new UnionMoveSelectorConfig()
                 .withMoveSelectors(
-                        often(8, new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(NearMoves.class)),
+                        often(
+                                8,
+                                new MoveIteratorFactoryConfig()
+                                        .withMoveIteratorFactoryClass(LibrarySearch.NearMoves.class)),
                         often(2, new ListChangeMoveSelectorConfig()),
                         often(1, new ListSwapMoveSelectorConfig()),
                         often(

@@ -1,16 +1,8 @@
 package freshfurrow.solver.search;
 
-import ai.timefold.solver.core.impl.heuristic.move.Move;
-import ai.timefold.solver.core.impl.heuristic.move.NoChangeMove;
-import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListAssignMove;
-import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListChangeMove;
-import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListSwapMove;
-import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.SubListChangeMove;
-import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.kopt.TwoOptListMove;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.PlanterList;
-import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.Visit;
 import java.util.Iterator;
 import java.util.List;
@@ -22,19 +14,23 @@ import org.jspecify.annotations.Nullable;
  * the field and some that follow it, or a day's work, beside the near one, in either direction; let the near one follow the
  * field, by turning round what lies between them or by exchanging the rest of two planters' lists. A field that stands in no
  * list is put beside the near one.
+ *
+ * @param <M> a move
  */
-final class NearMoveIterator implements Iterator<Move<Schedule>> {
+final class NearMoveIterator<M> implements Iterator<M> {
     private static final int ATTEMPTS = 20;
     private static final int LONGEST_RUN = 6;
 
     private final Positions positions;
+    private final ListMoves<M> moves;
     private final Random random;
     private final List<Visit> visits;
     private final SeasonEstimate estimate;
     private final NearFields near;
 
-    NearMoveIterator(Positions positions, Random random) {
+    NearMoveIterator(Positions positions, ListMoves<M> moves, Random random) {
         this.positions = positions;
+        this.moves = moves;
         this.random = random;
         this.visits = positions.schedule().visits();
         this.estimate = positions.schedule().estimate();
@@ -47,17 +43,17 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
     }
 
     @Override
-    public Move<Schedule> next() {
+    public M next() {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Move<Schedule> move = attempt();
+            M move = attempt();
             if (move != null) {
                 return move;
             }
         }
-        return NoChangeMove.getInstance();
+        return moves.none();
     }
 
-    private @Nullable Move<Schedule> attempt() {
+    private @Nullable M attempt() {
         Visit visit = visits.get(random.nextInt(visits.size()));
         Visit nearOne = nearTo(visit);
         PlanterList to = positions.listOf(nearOne);
@@ -67,9 +63,7 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
         PlanterList from = positions.listOf(visit);
         int toIndex = positions.indexOf(nearOne);
         if (from == null) {
-            return positions.allows(to, visit)
-                    ? new ListAssignMove<>(positions.variable(), visit, to, toIndex + random.nextInt(2))
-                    : null;
+            return positions.allows(to, visit) ? moves.assign(visit, to, toIndex + random.nextInt(2)) : null;
         }
         int fromIndex = positions.indexOf(visit);
         int share = random.nextInt(20);
@@ -102,7 +96,7 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
         return visits.get(others[(int) (nearestMoreOften * others.length)]);
     }
 
-    private @Nullable Move<Schedule> putBeside(PlanterList from, int fromIndex, int run, PlanterList to, int toIndex) {
+    private @Nullable M putBeside(PlanterList from, int fromIndex, int run, PlanterList to, int toIndex) {
         int end = fromIndex + run;
         if (end > from.visits().size() || !positions.allows(to, from, fromIndex, end)) {
             return null;
@@ -121,28 +115,26 @@ final class NearMoveIterator implements Iterator<Move<Schedule>> {
             return null;
         }
         return run == 1
-                ? new ListChangeMove<>(positions.variable(), from, fromIndex, to, index)
-                : new SubListChangeMove<>(positions.variable(), from, fromIndex, run, to, index, turned);
+                ? moves.change(from, fromIndex, to, index)
+                : moves.changeRun(from, fromIndex, run, to, index, turned);
     }
 
-    private @Nullable Move<Schedule> swap(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
+    private @Nullable M swap(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
         return positions.allows(other, one.visits().get(oneIndex))
                         && positions.allows(one, other.visits().get(otherIndex))
-                ? new ListSwapMove<>(positions.variable(), one, oneIndex, other, otherIndex)
+                ? moves.swap(one, oneIndex, other, otherIndex)
                 : null;
     }
 
-    private @Nullable Move<Schedule> letFollow(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
+    private @Nullable M letFollow(PlanterList one, int oneIndex, PlanterList other, int otherIndex) {
         int oneRest = oneIndex + 1;
         if (one == other) {
-            return oneRest < otherIndex
-                    ? new TwoOptListMove<>(positions.variable(), one, one, oneRest, otherIndex + 1)
-                    : null;
+            return oneRest < otherIndex ? moves.turn(one, oneRest, otherIndex + 1) : null;
         }
         return positions.allows(other, one, oneRest, one.visits().size())
                         && positions.allows(
                                 one, other, otherIndex, other.visits().size())
-                ? new TwoOptListMove<>(positions.variable(), one, other, oneRest, otherIndex)
+                ? moves.exchangeRests(one, oneRest, other, otherIndex)
                 : null;
     }
 }

@@ -1,14 +1,10 @@
 package freshfurrow.solver.search;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
-import ai.timefold.solver.core.impl.phase.event.PhaseLifecycleListenerAdapter;
-import ai.timefold.solver.core.impl.phase.scope.AbstractStepScope;
-import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
@@ -130,16 +126,11 @@ class ReplayBenchmark {
             config.setScoreDirectorFactoryConfig(
                     new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TimelineScore.class));
         }
-        DefaultSolver<Schedule> solver =
-                (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(config).buildSolver();
-        solver.addPhaseLifecycleListener(new PhaseLifecycleListenerAdapter<>() {
-            @Override
-            public void stepEnded(AbstractStepScope<Schedule> stepScope) {
-                scorer.stepTaken(Long.MAX_VALUE);
-            }
-        });
-        solver.solve(Schedule.of(scorer, estimate, near, start));
-        return solver.getMoveEvaluationSpeed();
+        LibrarySearch search = new LibrarySearch(config);
+        search.onStep(done -> scorer.stepTaken(Long.MAX_VALUE));
+        long startNs = System.nanoTime();
+        search.run(Schedule.of(scorer, estimate, near, start), StopSignal.untilTold());
+        return search.movesTried() / ((System.nanoTime() - startNs) / 1e9);
     }
 
     @SuppressWarnings("SystemOut")

@@ -1,10 +1,8 @@
 package freshfurrow.solver.search;
 
-import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
-import ai.timefold.solver.core.impl.solver.DefaultSolver;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
@@ -13,6 +11,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.schedule.PlanterList;
 import freshfurrow.solver.schedule.Schedule;
 import freshfurrow.solver.schedule.TimelineScore;
+import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -44,13 +43,13 @@ final class StockSearch {
                 .withRandomSeed(seed)
                 .withTerminationConfig(new TerminationConfig().withSpentLimit(Duration.ofSeconds(found.lastKey())))
                 .withPhases(new LocalSearchPhaseConfig());
-        DefaultSolver<Schedule> solver =
-                (DefaultSolver<Schedule>) SolverFactory.<Schedule>create(config).buildSolver();
+        LibrarySearch search = new LibrarySearch(config);
         SeasonEstimate estimate = new SeasonEstimate(season);
-        solver.addEventListener(event -> found.tailMap((int) Math.ceil(event.getTimeMillisSpent() / 1000.0))
+        search.onBetter(event -> found.tailMap((int) Math.ceil(event.getTimeMillisSpent() / 1000.0))
                 .replaceAll((after, before) -> event.getNewBestSolution().fields()));
-        solver.solve(Schedule.of(new ListPlayer(season), estimate, new NearFields(estimate), start));
-        movesTried = solver.getMoveEvaluationCount();
+        search.run(
+                Schedule.of(new ListPlayer(season), estimate, new NearFields(estimate), start), StopSignal.untilTold());
+        movesTried = search.movesTried();
         return found;
     }
 
