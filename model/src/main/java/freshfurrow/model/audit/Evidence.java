@@ -102,28 +102,6 @@ final class Evidence {
         return map;
     }
 
-    /** Where an activity begins. */
-    static String place(Activity activity) {
-        if (activity instanceof Activity.Move move) {
-            return move.from();
-        } else if (activity instanceof Activity.Wait wait) {
-            return wait.at();
-        } else if (activity instanceof Activity.Fill fill) {
-            return fill.at();
-        } else if (activity instanceof Activity.Plant plant) {
-            return plant.field();
-        } else if (activity instanceof Activity.Draw draw) {
-            return draw.at();
-        } else if (activity instanceof Activity.Extract extract) {
-            return extract.at();
-        } else if (activity instanceof Activity.Clean clean) {
-            return clean.at();
-        } else if (activity instanceof Activity.Transfer transfer) {
-            return transfer.at();
-        }
-        return ((Activity.Dump) activity).at();
-    }
-
     boolean isPlace(String name) {
         return fields.containsKey(name)
                 || waterPoints.containsKey(name)

@@ -1,11 +1,11 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityKind;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -23,7 +23,7 @@ final class Machines {
 
     void check() {
         evidence.plan.planters().forEach((id, its) -> {
-            work(id, its.activities(), Machines::isPlanterWork);
+            work(id, its.activities(), ActivityKind::byPlanters);
             var standing = evidence.carried.planter(id);
             order(id, its.activities(), standing.map(Standing.OfPlanter::freeFrom));
             var planter = evidence.planters.get(id);
@@ -37,7 +37,7 @@ final class Machines {
             }
         });
         evidence.plan.rigs().forEach((id, its) -> {
-            work(id, its.activities(), activity -> !isPlanterWork(activity) || activity instanceof Activity.Move);
+            work(id, its.activities(), ActivityKind::byRigs);
             var standing = evidence.carried.rig(id);
             order(id, its.activities(), standing.map(Standing.OfRig::freeFrom));
             var rig = evidence.rigs.get(id);
@@ -49,16 +49,9 @@ final class Machines {
         });
     }
 
-    private static boolean isPlanterWork(Activity activity) {
-        return activity instanceof Activity.Move
-                || activity instanceof Activity.Wait
-                || activity instanceof Activity.Fill
-                || activity instanceof Activity.Plant;
-    }
-
-    private void work(String machine, List<Activity> activities, Predicate<Activity> suits) {
+    private void work(String machine, List<Activity> activities, Predicate<ActivityKind> suits) {
         for (Activity activity : activities) {
-            if (!suits.test(activity)) {
+            if (!suits.test(activity.kind())) {
                 report(Rule.MACHINE_WORK, machine, activity, "it is no machine for a " + name(activity));
             }
         }
@@ -102,14 +95,14 @@ final class Machines {
     private void places(String machine, List<Activity> activities, String home) {
         String at = home;
         for (Activity activity : activities) {
-            if (!Evidence.place(activity).equals(at)) {
+            if (!activity.at().equals(at)) {
                 report(
                         Rule.PLACE,
                         machine,
                         activity,
-                        "this " + name(activity) + " is at " + Evidence.place(activity) + ", but it stands at " + at);
+                        "this " + name(activity) + " is at " + activity.at() + ", but it stands at " + at);
             }
-            at = activity instanceof Activity.Move move ? move.to() : Evidence.place(activity);
+            at = activity.endsAt();
         }
     }
 
@@ -149,6 +142,6 @@ final class Machines {
     }
 
     private static String name(Activity activity) {
-        return activity.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+        return activity.kind().key();
     }
 }

@@ -1,6 +1,7 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Rig;
@@ -24,26 +25,65 @@ final class MixBatches {
         });
     }
 
-    /**
-     * Mix from a water point serves several loads until the rig draws again. Beside a planter batches are made for one load, which may
-     * have what was on board to begin with besides.
-     */
     private void follow(Rig rig, List<Activity> activities) {
-        boolean atWater = rig.extractAt() == ExtractAt.WATER;
-        List<String> onBoard =
-                new ArrayList<>(evidence.carried.mix(rig.id()).map(Mix::batches).orElse(List.of()));
-        List<String> sinceTransfer = new ArrayList<>(onBoard);
-        for (Activity activity : activities) {
-            if (activity instanceof Activity.Dump || (atWater && activity instanceof Activity.Draw)) {
-                onBoard.clear();
-                sinceTransfer.clear();
-            } else if (activity instanceof Activity.Extract extract) {
-                onBoard.add(extract.batch());
-                sinceTransfer.add(extract.batch());
-            } else if (activity instanceof Activity.Transfer transfer) {
-                judge(transfer.load(), onBoard, atWater ? onBoard : sinceTransfer);
-                sinceTransfer.clear();
-            }
+        var onBoard = new OnBoard(rig);
+        activities.stream().filter(activity -> activity.kind().byRigs()).forEach(activity -> activity.accept(onBoard));
+    }
+
+    /**
+     * The batches in the mix on a rig. Mix from a water point serves several loads until
+     * the rig draws again. Beside a planter batches are made for one load, which may have what was on board to begin with besides.
+     */
+    private final class OnBoard implements ActivityVisitor.OfRig<OnBoard> {
+        private final boolean atWater;
+        private final List<String> all;
+        private final List<String> sinceTransfer;
+
+        OnBoard(Rig rig) {
+            atWater = rig.extractAt() == ExtractAt.WATER;
+            all = new ArrayList<>(
+                    evidence.carried.mix(rig.id()).map(Mix::batches).orElse(List.of()));
+            sinceTransfer = new ArrayList<>(all);
+        }
+
+        @Override
+        public OnBoard visit(Activity.Move move) {
+            return this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.Draw draw) {
+            return atWater ? emptied() : this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.Extract extract) {
+            all.add(extract.batch());
+            sinceTransfer.add(extract.batch());
+            return this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.Clean clean) {
+            return this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.Transfer transfer) {
+            judge(transfer.load(), all, atWater ? all : sinceTransfer);
+            sinceTransfer.clear();
+            return this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.Dump dump) {
+            return emptied();
+        }
+
+        private OnBoard emptied() {
+            all.clear();
+            sinceTransfer.clear();
+            return this;
         }
     }
 

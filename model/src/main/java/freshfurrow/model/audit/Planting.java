@@ -1,6 +1,7 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Standing;
@@ -75,19 +76,46 @@ final class Planting {
     }
 
     private void onBoard(String planter, List<Activity> activities, String toBeginWith) {
-        String onBoard = toBeginWith;
-        for (Activity activity : activities) {
-            if (activity instanceof Activity.Fill fill) {
-                onBoard = fill.load();
-            } else if (activity instanceof Activity.Plant plant && !plant.load().equals(onBoard)) {
+        var tank = new InTank(planter, toBeginWith);
+        activities.stream().filter(activity -> activity.kind().byPlanters()).forEach(activity -> activity.accept(tank));
+    }
+
+    /** Follows which load a planter has in its tank. */
+    private final class InTank implements ActivityVisitor.OfPlanter<InTank> {
+        private final String planter;
+        private String load;
+
+        InTank(String planter, String load) {
+            this.planter = planter;
+            this.load = load;
+        }
+
+        @Override
+        public InTank visit(Activity.Move move) {
+            return this;
+        }
+
+        @Override
+        public InTank visit(Activity.Wait wait) {
+            return this;
+        }
+
+        @Override
+        public InTank visit(Activity.Fill fill) {
+            load = fill.load();
+            return this;
+        }
+
+        @Override
+        public InTank visit(Activity.Plant plant) {
+            if (!plant.load().equals(load)) {
                 evidence.report(
                         Rule.LOAD_ON_BOARD,
                         planter + " at " + plant.start(),
                         "it plants from load " + plant.load()
-                                + (onBoard.isEmpty()
-                                        ? " before any fill"
-                                        : ", but the last one it took is " + onBoard));
+                                + (load.isEmpty() ? " before any fill" : ", but the last one it took is " + load));
             }
+            return this;
         }
     }
 

@@ -1,6 +1,7 @@
 package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityParts;
 import freshfurrow.model.plan.Plan;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -30,20 +31,24 @@ final class References {
         evidence.plan.planters().keySet().forEach(id -> known(id, evidence.planters::containsKey, id, "planter"));
         evidence.plan.rigs().keySet().forEach(id -> known(id, evidence.rigs::containsKey, id, "rig"));
         for (Evidence.Done<Activity> done : evidence.activities) {
-            Activity activity = done.activity();
-            known(Evidence.place(activity), evidence::isPlace, done.where(), "place");
-            if (activity instanceof Activity.Move move) {
-                known(move.to(), evidence::isPlace, done.where(), "place");
-            } else if (activity instanceof Activity.Fill fill) {
-                known(fill.load(), evidence.loads::containsKey, done.where(), "load");
-            } else if (activity instanceof Activity.Transfer transfer) {
-                known(transfer.load(), evidence.loads::containsKey, done.where(), "load");
-            } else if (activity instanceof Activity.Plant plant) {
-                known(plant.load(), evidence.loads::containsKey, done.where(), "load");
-                known(plant.field(), evidence.fields::containsKey, done.where(), "field");
-            } else if (activity instanceof Activity.Extract extract) {
-                known(extract.batch(), evidence.batches::containsKey, done.where(), "batch");
+            done.activity().tell(new ActivityParts<RuntimeException>() {
+                @Override
+                public void name(ActivityParts.Name part, String id) {
+                    known(part, id, done.where());
+                }
+            });
+        }
+    }
+
+    private void known(ActivityParts.Name part, String id, String where) {
+        switch (part) {
+            case FROM, TO, AT, WATER_POINT -> known(id, evidence::isPlace, where, "place");
+            case FIELD -> {
+                known(id, evidence::isPlace, where, "place");
+                known(id, evidence.fields::containsKey, where, "field");
             }
+            case LOAD -> known(id, evidence.loads::containsKey, where, "load");
+            case BATCH -> known(id, evidence.batches::containsKey, where, "batch");
         }
     }
 
@@ -147,7 +152,12 @@ final class References {
         Plan plan = evidence.plan;
         plan.planters().forEach((id, planter) -> figures.put("tank of " + id, planter.tankL()));
         for (Evidence.Done<Activity> done : evidence.activities) {
-            figures.merge(done.where(), figure(done.activity()), References::worse);
+            done.activity().tell(new ActivityParts<RuntimeException>() {
+                @Override
+                public void amount(ActivityParts.Amount part, double amount) {
+                    figures.merge(done.where(), amount, References::worse);
+                }
+            });
         }
         for (Plan.Load load : plan.loads()) {
             figures.put("litres of load " + load.id(), load.litres());
@@ -169,20 +179,5 @@ final class References {
 
     private static double worse(double one, double other) {
         return one >= 0 && Double.isFinite(one) ? other : one;
-    }
-
-    private static double figure(Activity activity) {
-        if (activity instanceof Activity.Move move) {
-            return move.km();
-        } else if (activity instanceof Activity.Plant plant) {
-            return plant.areaHa();
-        } else if (activity instanceof Activity.Draw draw) {
-            return draw.litres();
-        } else if (activity instanceof Activity.Transfer transfer) {
-            return transfer.litres();
-        } else if (activity instanceof Activity.Dump dump) {
-            return dump.litres();
-        }
-        return 0;
     }
 }

@@ -46,18 +46,12 @@ final class Water {
         double passedOn = 0;
         int events = 3;
         for (Activity activity : activities) {
-            if (activity instanceof Activity.Draw draw) {
-                litres += draw.litres();
-                passedOn = 0;
-            } else if (activity instanceof Activity.Transfer transfer) {
-                litres -= transfer.litres();
-                passedOn += transfer.litres();
-            } else if (activity instanceof Activity.Dump dump) {
-                litres -= dump.litres();
-                passedOn += dump.litres();
-            } else {
+            double change = activity.onRigL();
+            if (change == 0) {
                 continue;
             }
+            litres += change;
+            passedOn = change > 0 ? 0 : passedOn - change;
             events++;
             double tolerance = events * Evidence.ROUNDING;
             if (litres < 0) {

@@ -22,11 +22,9 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** Reads a plan file key by key and stops at the first thing that is wrong. */
 final class PlanFromJson {
@@ -44,9 +42,6 @@ final class PlanFromJson {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
-    private static final Map<String, ActivityKind> KINDS = byName(ActivityKind.values(), ActivityKind::key);
-    private static final Map<String, WaitReason> REASONS =
-            byName(WaitReason.values(), reason -> reason.name().toLowerCase(Locale.ROOT));
     private static final Map<String, Resource> RESOURCES = byName(Resource.values(), Resource::key);
     private static final Map<String, AreaUnit> AREAS = byName(AreaUnit.values(), AreaUnit::symbol);
     private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
@@ -206,7 +201,7 @@ final class PlanFromJson {
         return new Plan.PlanterPlan(
                 place.number("tankL"),
                 place.list("fields", JsonPlace::asText),
-                place.list("activities", PlanFromJson::activity));
+                place.list("activities", ActivityJson::read));
     }
 
     private static Plan.RigPlan rig(JsonPlace place) throws PlanFileException {
@@ -215,28 +210,7 @@ final class PlanFromJson {
                 place.numberIfAny("nurseTankL"),
                 place.numberIfAny("payloadKg"),
                 place.numberIfAny("bucketKg"),
-                place.list("activities", PlanFromJson::activity));
-    }
-
-    private static Activity activity(JsonPlace place) throws PlanFileException {
-        ActivityKind kind = place.oneOf("kind", KINDS);
-        place.with(Stream.concat(Stream.of("kind", "start", "end"), kind.ownKeys().stream())
-                .toArray(String[]::new));
-        var start = place.time("start");
-        var end = place.time("end");
-        return switch (kind) {
-            case MOVE -> new Activity.Move(start, end, place.text("from"), place.text("to"), place.number("km"));
-            case WAIT -> new Activity.Wait(start, end, place.text("at"), place.oneOf("why", REASONS));
-            case FILL -> new Activity.Fill(start, end, place.text("at"), place.text("load"));
-            case PLANT ->
-                new Activity.Plant(start, end, place.text("field"), place.text("load"), place.number("areaHa"));
-            case DRAW -> new Activity.Draw(start, end, place.text("at"), place.number("litres"));
-            case EXTRACT -> new Activity.Extract(start, end, place.text("at"), place.text("batch"));
-            case CLEAN -> new Activity.Clean(start, end, place.text("at"));
-            case TRANSFER ->
-                new Activity.Transfer(start, end, place.text("at"), place.text("load"), place.number("litres"));
-            case DUMP -> new Activity.Dump(start, end, place.text("at"), place.number("litres"));
-        };
+                place.list("activities", ActivityJson::read));
     }
 
     private static Plan.Load load(JsonPlace place) throws PlanFileException {
@@ -294,7 +268,7 @@ final class PlanFromJson {
         return place.valid(() -> new Plan.Limit(resource, unservedHa, lateHaDays, waitMin, shareOfLate, shareOfWait));
     }
 
-    private static <T> Map<String, T> byName(T[] values, Function<T, String> name) {
+    static <T> Map<String, T> byName(T[] values, Function<T, String> name) {
         Map<String, T> all = new LinkedHashMap<>();
         Arrays.stream(values).forEach(value -> all.put(name.apply(value), value));
         return all;

@@ -113,35 +113,8 @@ final class PlanToJson {
 
     private static ArrayNode activities(List<Activity> activities) {
         ArrayNode list = JSON.arrayNode();
-        activities.forEach(activity -> list.add(activity(activity)));
+        activities.forEach(activity -> list.add(ActivityJson.tree(activity)));
         return list;
-    }
-
-    private static ObjectNode activity(Activity activity) {
-        ObjectNode tree = JSON.objectNode()
-                .put("kind", ActivityKind.of(activity).key())
-                .put("start", time(activity.start()))
-                .put("end", time(activity.end()));
-        if (activity instanceof Activity.Move move) {
-            tree.put("from", move.from()).put("to", move.to()).put("km", figure(move.km()));
-        } else if (activity instanceof Activity.Wait wait) {
-            tree.put("at", wait.at()).put("why", wait.why().name().toLowerCase(Locale.ROOT));
-        } else if (activity instanceof Activity.Fill fill) {
-            tree.put("at", fill.at()).put("load", fill.load());
-        } else if (activity instanceof Activity.Plant plant) {
-            tree.put("field", plant.field()).put("load", plant.load()).put("areaHa", area(plant.areaHa()));
-        } else if (activity instanceof Activity.Draw draw) {
-            tree.put("at", draw.at()).put("litres", figure(draw.litres()));
-        } else if (activity instanceof Activity.Extract extract) {
-            tree.put("at", extract.at()).put("batch", extract.batch());
-        } else if (activity instanceof Activity.Clean clean) {
-            tree.put("at", clean.at());
-        } else if (activity instanceof Activity.Transfer transfer) {
-            tree.put("at", transfer.at()).put("load", transfer.load()).put("litres", figure(transfer.litres()));
-        } else if (activity instanceof Activity.Dump dump) {
-            tree.put("at", dump.at()).put("litres", figure(dump.litres()));
-        }
-        return tree;
     }
 
     private static ObjectNode load(Plan.Load load) {

@@ -1,5 +1,7 @@
 package freshfurrow.model.plan;
 
+import freshfurrow.model.plan.ActivityParts.Amount;
+import freshfurrow.model.plan.ActivityParts.Name;
 import freshfurrow.model.plan.PlanVisitor.Named;
 import freshfurrow.model.plan.PlanVisitor.Where;
 import java.util.List;
@@ -93,35 +95,17 @@ final class PlanWalk {
         visitor.time(activity.start(), where.then(".start"));
         visitor.time(activity.end(), where.then(".end"));
         visitor.activity(activity, machine, where);
-        if (activity instanceof Activity.Move move) {
-            visitor.name(Named.PLACE, move.from(), where.then(".from"));
-            visitor.name(Named.PLACE, move.to(), where.then(".to"));
-            visitor.figure(move.km(), where.then(".km"));
-        } else if (activity instanceof Activity.Wait wait) {
-            visitor.name(Named.PLACE, wait.at(), where.then(".at"));
-        } else if (activity instanceof Activity.Fill fill) {
-            visitor.name(Named.PLACE, fill.at(), where.then(".at"));
-            visitor.name(Named.LOAD, fill.load(), where.then(".load"));
-        } else if (activity instanceof Activity.Plant plant) {
-            visitor.name(Named.LEFT_FIELD, plant.field(), where.then(".field"));
-            visitor.name(Named.LOAD, plant.load(), where.then(".load"));
-            visitor.figure(plant.areaHa(), where.then(".areaHa"));
-        } else if (activity instanceof Activity.Draw draw) {
-            visitor.name(Named.WATER_POINT, draw.at(), where.then(".at"));
-            visitor.figure(draw.litres(), where.then(".litres"));
-        } else if (activity instanceof Activity.Extract extract) {
-            visitor.name(Named.PLACE, extract.at(), where.then(".at"));
-            visitor.name(Named.BATCH, extract.batch(), where.then(".batch"));
-        } else if (activity instanceof Activity.Clean clean) {
-            visitor.name(Named.PLACE, clean.at(), where.then(".at"));
-        } else if (activity instanceof Activity.Transfer transfer) {
-            visitor.name(Named.PLACE, transfer.at(), where.then(".at"));
-            visitor.name(Named.LOAD, transfer.load(), where.then(".load"));
-            visitor.figure(transfer.litres(), where.then(".litres"));
-        } else if (activity instanceof Activity.Dump dump) {
-            visitor.name(Named.PLACE, dump.at(), where.then(".at"));
-            visitor.figure(dump.litres(), where.then(".litres"));
-        }
+        activity.tell(new ActivityParts<PlanFileException>() {
+            @Override
+            public void name(Name part, String id) throws PlanFileException {
+                visitor.name(part.named(), id, where.then("." + part.key()));
+            }
+
+            @Override
+            public void amount(Amount part, double amount) throws PlanFileException {
+                visitor.figure(amount, where.then("." + part.key()));
+            }
+        });
     }
 
     private void load(Plan.Load load, Where where) throws PlanFileException {

@@ -1,5 +1,7 @@
 package freshfurrow.model.plan;
 
+import java.util.Locale;
+
 /** Why a planter cannot go on. */
 public enum WaitReason {
     RIG,
@@ -7,5 +9,10 @@ public enum WaitReason {
     WINDOW,
     HOURS,
     COMPOST,
-    WATER
+    WATER;
+
+    /** Its name in a plan file. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 }

@@ -129,13 +129,8 @@ final class WholePlan implements PlanVisitor {
         if (activity instanceof Activity.Extract extract && !usedBatches.contains(extract.batch())) {
             throw wrong(where.then(".batch"), "the batch '" + extract.batch() + "' goes into no load");
         }
-        ActivityKind kind = ActivityKind.of(activity);
-        boolean can =
-                switch (kind) {
-                    case MOVE -> true;
-                    case WAIT, FILL, PLANT -> machine == Named.PLANTER;
-                    case DRAW, EXTRACT, CLEAN, TRANSFER, DUMP -> machine == Named.RIG;
-                };
+        ActivityKind kind = activity.kind();
+        boolean can = machine == Named.PLANTER ? kind.byPlanters() : kind.byRigs();
         if (!can) {
             throw wrong(where.then(".kind"), "no " + machine.noun() + " does '" + kind.key() + "'");
         }

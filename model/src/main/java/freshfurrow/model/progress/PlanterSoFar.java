@@ -1,6 +1,7 @@
 package freshfurrow.model.progress;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Season;
@@ -11,7 +12,7 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 
 /** Follows a planter through what it has begun. */
-final class PlanterSoFar {
+final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     private final PlannedLoads loads;
     private final LocalDateTime now;
     private String at;
@@ -54,22 +55,34 @@ final class PlanterSoFar {
     }
 
     void did(Activity activity) {
-        if (activity instanceof Activity.Move move) {
-            at = move.to();
-            busyUntil(move.end());
-        } else if (activity instanceof Activity.Wait wait) {
-            at = wait.at();
-        } else if (activity instanceof Activity.Fill fill) {
-            at = fill.at();
-            busyUntil(fill.end());
-            filledOn = Optional.of(fill.start().toLocalDate());
-            tank = tankWith(loads.load(fill.load()), loads.plantedHa(fill.load()));
-        } else if (activity instanceof Activity.Plant plant) {
-            at = plant.field();
-            tank = tankWith(
-                    loads.load(plant.load()),
-                    tank.map(full -> full.mix().areaHa()).orElse(0.0) - plantedHa(plant, now));
-        }
+        at = activity.endsAt();
+        activity.accept(this);
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.Move move) {
+        busyUntil(move.end());
+        return this;
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.Wait wait) {
+        return this;
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.Fill fill) {
+        busyUntil(fill.end());
+        filledOn = Optional.of(fill.start().toLocalDate());
+        tank = tankWith(loads.load(fill.load()), loads.plantedHa(fill.load()));
+        return this;
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.Plant plant) {
+        tank = tankWith(
+                loads.load(plant.load()), tank.map(full -> full.mix().areaHa()).orElse(0.0) - plantedHa(plant, now));
+        return this;
     }
 
     Standing.OfPlanter standing() {

@@ -1,6 +1,7 @@
 package freshfurrow.model.progress;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Mix;
@@ -16,7 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Follows a rig through what it has begun. */
-final class RigSoFar {
+final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
     /** A plan tells of compost in grams. */
     private static final double GRAM_KG = 0.001;
 
@@ -71,29 +72,46 @@ final class RigSoFar {
 
     void did(Activity activity) {
         busyUntil(activity.end());
-        if (activity instanceof Activity.Move move) {
-            at = move.to();
-        } else if (activity instanceof Activity.Draw draw) {
-            at = draw.at();
-            onBoardL += draw.litres();
-        } else if (activity instanceof Activity.Extract extract) {
-            at = extract.at();
-            extracted(extract.batch());
-        } else if (activity instanceof Activity.Clean clean) {
-            at = clean.at();
-            cleanDue = false;
-        } else if (activity instanceof Activity.Transfer transfer) {
-            at = transfer.at();
-            onBoardL = Math.max(0, onBoardL - transfer.litres());
-            mixHa -= loads.plantedHa(transfer.load());
-            begunHa = mixHa;
-            forgetMixThatIsGone();
-        } else if (activity instanceof Activity.Dump dump) {
-            at = dump.at();
-            onBoardL = Math.max(0, onBoardL - dump.litres());
-            mixHa = 0;
-            forgetMixThatIsGone();
-        }
+        at = activity.endsAt();
+        onBoardL = Math.max(0, onBoardL + activity.onRigL());
+        activity.accept(this);
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Move move) {
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Draw draw) {
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Extract extract) {
+        extracted(extract.batch());
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Clean clean) {
+        cleanDue = false;
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Transfer transfer) {
+        mixHa -= loads.plantedHa(transfer.load());
+        begunHa = mixHa;
+        forgetMixThatIsGone();
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.Dump dump) {
+        mixHa = 0;
+        forgetMixThatIsGone();
+        return this;
     }
 
     private void extracted(String id) {

@@ -119,19 +119,36 @@ final class RandomPlans {
     }
 
     private Activity activity() {
-        LocalDateTime start = time();
-        LocalDateTime end = time();
-        return switch (random.nextInt(9)) {
-            case 0 -> new Activity.Move(start, end, id(), id(), figure());
-            case 1 -> new Activity.Wait(start, end, id(), oneOf(WaitReason.values()));
-            case 2 -> new Activity.Fill(start, end, id(), id());
-            case 3 -> new Activity.Plant(start, end, id(), id(), area());
-            case 4 -> new Activity.Draw(start, end, id(), figure());
-            case 5 -> new Activity.Extract(start, end, id(), id());
-            case 6 -> new Activity.Clean(start, end, id());
-            case 7 -> new Activity.Transfer(start, end, id(), id(), figure());
-            default -> new Activity.Dump(start, end, id(), figure());
-        };
+        try {
+            return oneOf(ActivityKind.values()).from(new ActivityKind.Source() {
+                @Override
+                public LocalDateTime start() {
+                    return time();
+                }
+
+                @Override
+                public LocalDateTime end() {
+                    return time();
+                }
+
+                @Override
+                public String name(ActivityParts.Name part) {
+                    return id();
+                }
+
+                @Override
+                public double amount(ActivityParts.Amount part) {
+                    return part == ActivityParts.Amount.AREA_HA ? area() : figure();
+                }
+
+                @Override
+                public WaitReason why() {
+                    return oneOf(WaitReason.values());
+                }
+            });
+        } catch (PlanFileException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private DisplayUnits units() {

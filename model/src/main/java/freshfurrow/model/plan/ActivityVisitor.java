@@ -1,0 +1,81 @@
+package freshfurrow.model.plan;
+
+/**
+ * What one part of the program makes of each kind of activity. A new kind has a method of its own here, so that the compiler names
+ * every part that has to know of it.
+ *
+ * @param <T> what is made of it
+ */
+public interface ActivityVisitor<T> {
+    T visit(Activity.Move move);
+
+    T visit(Activity.Wait wait);
+
+    T visit(Activity.Fill fill);
+
+    T visit(Activity.Plant plant);
+
+    T visit(Activity.Draw draw);
+
+    T visit(Activity.Extract extract);
+
+    T visit(Activity.Clean clean);
+
+    T visit(Activity.Transfer transfer);
+
+    T visit(Activity.Dump dump);
+
+    /** For what planters do; it refuses the work of rigs. */
+    interface OfPlanter<T> extends ActivityVisitor<T> {
+        @Override
+        default T visit(Activity.Draw draw) {
+            throw refusal(draw);
+        }
+
+        @Override
+        default T visit(Activity.Extract extract) {
+            throw refusal(extract);
+        }
+
+        @Override
+        default T visit(Activity.Clean clean) {
+            throw refusal(clean);
+        }
+
+        @Override
+        default T visit(Activity.Transfer transfer) {
+            throw refusal(transfer);
+        }
+
+        @Override
+        default T visit(Activity.Dump dump) {
+            throw refusal(dump);
+        }
+
+        private static IllegalArgumentException refusal(Activity activity) {
+            return new IllegalArgumentException("no planter does this: " + activity);
+        }
+    }
+
+    /** For what rigs do; it refuses the work of planters. */
+    interface OfRig<T> extends ActivityVisitor<T> {
+        @Override
+        default T visit(Activity.Wait wait) {
+            throw refusal(wait);
+        }
+
+        @Override
+        default T visit(Activity.Fill fill) {
+            throw refusal(fill);
+        }
+
+        @Override
+        default T visit(Activity.Plant plant) {
+            throw refusal(plant);
+        }
+
+        private static IllegalArgumentException refusal(Activity activity) {
+            return new IllegalArgumentException("no rig does this: " + activity);
+        }
+    }
+}
