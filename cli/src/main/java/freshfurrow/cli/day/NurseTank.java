@@ -22,7 +22,7 @@ public final class NurseTank {
     public double litresAt(LocalDateTime moment) {
         return activities.stream()
                 .filter(activity -> !activity.end().isAfter(moment))
-                .mapToDouble(NurseTank::litresIn)
+                .mapToDouble(Activity::onRigL)
                 .sum();
     }
 
@@ -33,20 +33,10 @@ public final class NurseTank {
         for (Activity activity : activities) {
             if (activity.end().isAfter(date.atStartOfDay())
                     && !activity.end().isAfter(date.plusDays(1).atStartOfDay())) {
-                litres += litresIn(activity);
+                litres += activity.onRigL();
                 most = Math.max(most, litres);
             }
         }
         return most;
-    }
-
-    private static double litresIn(Activity activity) {
-        if (activity instanceof Activity.Draw draw) {
-            return draw.litres();
-        }
-        if (activity instanceof Activity.Transfer transfer) {
-            return -transfer.litres();
-        }
-        return activity instanceof Activity.Dump dump ? -dump.litres() : 0;
     }
 }

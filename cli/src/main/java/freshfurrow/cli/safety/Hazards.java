@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 
 /** The hazards of a plan's work. */
@@ -55,13 +56,13 @@ public final class Hazards {
     private void ofRig(MachineDay day, List<Hazard> all) {
         Plan.RigPlan rig = rig(day);
         NurseTank tank = new NurseTank(rig.activities());
-        List<Activity.Draw> draws = day.each(Activity.Draw.class);
+        Set<Exposure> exposed = Exposure.of(day.activities(), index);
         List<Activity.Move> moves = day.each(Activity.Move.class);
         double compostKg = day.each(Activity.Extract.class).stream()
                 .mapToDouble(extract -> index.batch(extract.batch()).compostKg())
                 .sum();
         double waterL = tank.mostLitresOn(day.date());
-        if (!moves.isEmpty()) {
+        if (exposed.contains(Exposure.ROAD)) {
             if (waterL > SLACK_L) {
                 all.add(new Hazard.LoadedRig(
                         day.machine().id(), waterL, Water.kilograms(waterL), compostKg, rig.payloadKg()));
@@ -73,43 +74,45 @@ public final class Hazards {
                             .toList(),
                     all);
         }
-        if (!draws.isEmpty()) {
-            all.add(new Hazard.Backflow(
-                    draws.stream().map(Activity.Draw::at).distinct().toList()));
+        if (exposed.contains(Exposure.DRINKING_WATER)) {
+            all.add(new Hazard.Backflow(day.each(Activity.Draw.class).stream()
+                    .map(Activity.Draw::at)
+                    .distinct()
+                    .toList()));
         }
-        if (compostKg > 0) {
+        if (exposed.contains(Exposure.COMPOST)) {
             all.add(new Hazard.Lifting(rig.bucketKg(), compostKg));
         }
-        if (compostKg > 0 || !day.each(Activity.Clean.class).isEmpty()) {
+        atAnyMachine(exposed, all);
+    }
+
+    private static void atAnyMachine(Set<Exposure> exposed, List<Hazard> all) {
+        if (exposed.contains(Exposure.DUST_AND_MIST)) {
             all.add(new Hazard.DustAndMist());
         }
-        if (!day.each(Activity.Transfer.class).isEmpty()
-                || !day.each(Activity.Dump.class).isEmpty()) {
+        if (exposed.contains(Exposure.PRESSURE)) {
             all.add(new Hazard.Pressure());
         }
-        if (compostKg > 0 || !day.each(Activity.Transfer.class).isEmpty()) {
+        if (exposed.contains(Exposure.OLD_MIX)) {
             all.add(new Hazard.OldMix());
+        }
+        if (exposed.contains(Exposure.FOOD_CROP)) {
+            all.add(new Hazard.FoodCrop());
         }
     }
 
     private void ofPlanter(MachineDay day, List<Hazard> all) {
-        List<Activity.Move> moves = day.each(Activity.Move.class);
-        if (!moves.isEmpty()) {
+        Set<Exposure> exposed = Exposure.of(day.activities(), index);
+        if (exposed.contains(Exposure.ROAD)) {
             onTheRoad(
-                    moves.stream()
+                    day.each(Activity.Move.class).stream()
                             .map(Activity.Move::start)
                             .filter(start ->
                                     OnBoard.at(plan, day.machine().id(), start).isPresent())
                             .toList(),
                     all);
         }
-        if (!day.each(Activity.Fill.class).isEmpty()) {
-            all.add(new Hazard.Pressure());
-        }
-        if (!day.each(Activity.Plant.class).isEmpty()) {
-            all.add(new Hazard.OldMix());
-            all.add(new Hazard.FoodCrop());
-        }
+        atAnyMachine(exposed, all);
     }
 
     /** Those that a load crosses which is made, brought or planted on the day. */

@@ -6,6 +6,7 @@ import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.CrewWaits;
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * A machine's day as steps. To keep a day on a sheet, a cleaning stands on the row of what it follows, a drive to water on that
  * of the draw, and a place only where the machine comes to it.
  */
-final class Rows {
+final class Rows implements ActivityVisitor<Row> {
     private final Words words;
     private final CrewWaits waits;
     private final RigRows rig;
@@ -52,45 +53,50 @@ final class Rows {
         } else if (activity instanceof Activity.Draw draw && wasDrive) {
             rows.set(last, rows.get(last).and(rig.draw(draw, known)));
         } else {
-            rows.add(row(activity));
+            rows.add(activity.accept(this));
         }
         wasDrive = activity instanceof Activity.Move;
         canBeCleanedAfter = activity instanceof Activity.Extract || activity instanceof Activity.Transfer;
-        known = Optional.of(Places.after(activity));
+        known = Optional.of(activity.endsAt());
     }
 
-    private Row row(Activity activity) {
-        if (activity instanceof Activity.Move move) {
-            return drive(move);
-        }
-        if (activity instanceof Activity.Wait wait) {
-            return waiting(wait);
-        }
-        if (activity instanceof Activity.Clean clean) {
-            return rig.clean(clean);
-        }
-        if (activity instanceof Activity.Draw draw) {
-            return rig.draw(draw, known);
-        }
-        if (activity instanceof Activity.Extract extract) {
-            return rig.batch(extract, known);
-        }
-        if (activity instanceof Activity.Transfer transfer) {
-            return rig.transfer(transfer, known);
-        }
-        if (activity instanceof Activity.Dump dump) {
-            return rig.dump(dump, known);
-        }
-        if (activity instanceof Activity.Fill fill) {
-            return planter.fill(fill, known);
-        }
-        if (activity instanceof Activity.Plant plant) {
-            return planter.plant(plant);
-        }
-        throw new IllegalArgumentException("no row for " + activity);
+    @Override
+    public Row visit(Activity.Clean clean) {
+        return rig.clean(clean);
     }
 
-    private Row drive(Activity.Move move) {
+    @Override
+    public Row visit(Activity.Draw draw) {
+        return rig.draw(draw, known);
+    }
+
+    @Override
+    public Row visit(Activity.Extract extract) {
+        return rig.batch(extract, known);
+    }
+
+    @Override
+    public Row visit(Activity.Transfer transfer) {
+        return rig.transfer(transfer, known);
+    }
+
+    @Override
+    public Row visit(Activity.Dump dump) {
+        return rig.dump(dump, known);
+    }
+
+    @Override
+    public Row visit(Activity.Fill fill) {
+        return planter.fill(fill, known);
+    }
+
+    @Override
+    public Row visit(Activity.Plant plant) {
+        return planter.plant(plant);
+    }
+
+    @Override
+    public Row visit(Activity.Move move) {
         return new Row(
                 words.begins(move),
                 Weight.MINOR,
@@ -104,7 +110,8 @@ final class Rows {
                 List.of());
     }
 
-    private Row waiting(Activity.Wait wait) {
+    @Override
+    public Row visit(Activity.Wait wait) {
         Part then = Part.text(waits.then(wait).map(next -> "; " + next).orElse(""));
         List<Part> parts = new ArrayList<>();
         switch (waits.kind(wait)) {

@@ -3,6 +3,7 @@ package freshfurrow.cli.text;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -55,35 +56,61 @@ public final class Steps {
      * @throws IllegalArgumentException when it names a load or batch that the plan does not have
      */
     public Step of(Activity activity, List<Activity> ofMachine) {
-        if (activity instanceof Activity.Move move) {
+        return activity.accept(new OfMachine(ofMachine));
+    }
+
+    private final class OfMachine implements ActivityVisitor<Step> {
+        private final List<Activity> all;
+
+        OfMachine(List<Activity> all) {
+            this.all = all;
+        }
+
+        @Override
+        public Step visit(Activity.Move move) {
             return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
         }
-        if (activity instanceof Activity.Wait wait) {
-            return waiting(wait, new CrewWaits(date, ofMachine));
+
+        @Override
+        public Step visit(Activity.Wait wait) {
+            return waiting(wait, new CrewWaits(date, all));
         }
-        if (activity instanceof Activity.Draw draw) {
+
+        @Override
+        public Step visit(Activity.Draw draw) {
             return step(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + draw.at());
         }
-        if (activity instanceof Activity.Extract extract) {
+
+        @Override
+        public Step visit(Activity.Extract extract) {
             return batch(extract, plan.batch(extract.batch()));
         }
-        if (activity instanceof Activity.Clean clean) {
+
+        @Override
+        public Step visit(Activity.Clean clean) {
             return step(clean, "clean", "drum and strainer, at " + clean.at());
         }
-        if (activity instanceof Activity.Transfer transfer) {
+
+        @Override
+        public Step visit(Activity.Transfer transfer) {
             return transfer(transfer, plan.load(transfer.load()));
         }
-        if (activity instanceof Activity.Fill fill) {
+
+        @Override
+        public Step visit(Activity.Fill fill) {
             return fill(fill, plan.load(fill.load()));
         }
-        if (activity instanceof Activity.Plant plant) {
+
+        @Override
+        public Step visit(Activity.Plant plant) {
             return step(
                     plant, "PLANT", figures.area(plant.areaHa()) + " in " + plant.field() + ", load " + plant.load());
         }
-        if (activity instanceof Activity.Dump dump) {
+
+        @Override
+        public Step visit(Activity.Dump dump) {
             return step(dump, "DUMP", figures.volume(dump.litres()) + " of mix that is too old, at " + dump.at());
         }
-        throw new IllegalArgumentException("no step for " + activity);
     }
 
     private Step batch(Activity.Extract extract, Plan.Batch batch) {

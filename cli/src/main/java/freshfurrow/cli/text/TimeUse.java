@@ -1,6 +1,7 @@
 package freshfurrow.cli.text;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.ClosedDays;
@@ -55,6 +56,7 @@ public record TimeUse(List<Part> parts) {
             WorkHours hours,
             ClosedDays closed,
             Function<Activity.Plant, String> planting) {
+        Work work = new Work(planting);
         Map<String, Duration> byWork = new LinkedHashMap<>();
         for (Activity activity : planter.activities()) {
             Duration within = dates(activity, window)
@@ -62,7 +64,7 @@ public record TimeUse(List<Part> parts) {
                     .map(date -> worked(activity, date, hours))
                     .reduce(Duration.ZERO, Duration::plus);
             if (!within.isZero()) {
-                byWork.merge(work(activity, planting), within, Duration::plus);
+                byWork.merge(activity.accept(work), within, Duration::plus);
             }
         }
         return new TimeUse(byWork.entrySet().stream()
@@ -93,14 +95,27 @@ public record TimeUse(List<Part> parts) {
         return start.isBefore(end) ? Duration.between(start, end) : Duration.ZERO;
     }
 
-    private static String work(Activity activity, Function<Activity.Plant, String> planting) {
-        if (activity instanceof Activity.Plant plant) {
-            return planting.apply(plant);
+    /** What an activity is told as. */
+    private record Work(Function<Activity.Plant, String> planting) implements ActivityVisitor.OfPlanter<String> {
+        @Override
+        public String visit(Activity.Move move) {
+            return "driving";
         }
-        if (activity instanceof Activity.Wait wait) {
+
+        @Override
+        public String visit(Activity.Wait wait) {
             return waiting(wait.why());
         }
-        return activity instanceof Activity.Fill ? "on fills" : "driving";
+
+        @Override
+        public String visit(Activity.Fill fill) {
+            return "on fills";
+        }
+
+        @Override
+        public String visit(Activity.Plant plant) {
+            return planting.apply(plant);
+        }
     }
 
     private static String waiting(WaitReason why) {

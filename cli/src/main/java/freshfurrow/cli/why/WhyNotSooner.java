@@ -4,6 +4,7 @@ import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.TimeUse;
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.CompostLot;
@@ -145,7 +146,8 @@ final class WhyNotSooner {
             }
         }
         for (Activity step : steps) {
-            lines.add(WhyReport.span(step.start(), step.end()) + ": " + planter.id() + " " + doing(step) + ".");
+            lines.add(WhyReport.span(step.start(), step.end()) + ": " + planter.id() + " " + step.accept(new Doing())
+                    + ".");
         }
     }
 
@@ -157,19 +159,32 @@ final class WhyNotSooner {
                     && activity.end().isBefore(ends)
                     && Duration.between(activity.start(), activity.end()).toMinutes() > 0) {
                 lines.add("While it is planted, " + WhyReport.span(activity.start(), activity.end()) + ": "
-                        + planter.id() + " " + doing(activity) + ".");
+                        + planter.id() + " " + activity.accept(new Doing()) + ".");
             }
         }
     }
 
-    private static String doing(Activity step) {
-        if (step instanceof Activity.Move move) {
+    /** What a planter does besides planting. */
+    private record Doing() implements ActivityVisitor.OfPlanter<String> {
+        @Override
+        public String visit(Activity.Move move) {
             return "moves from " + move.from() + " to " + move.to();
         }
-        if (step instanceof Activity.Fill fill) {
+
+        @Override
+        public String visit(Activity.Wait wait) {
+            return "waits" + until(wait.why());
+        }
+
+        @Override
+        public String visit(Activity.Fill fill) {
             return "takes load " + fill.load();
         }
-        return step instanceof Activity.Wait wait ? "waits" + until(wait.why()) : "works";
+
+        @Override
+        public String visit(Activity.Plant plant) {
+            return "plants " + plant.field();
+        }
     }
 
     private static String until(WaitReason why) {

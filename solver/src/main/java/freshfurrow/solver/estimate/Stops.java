@@ -1,6 +1,7 @@
 package freshfurrow.solver.estimate;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Season;
@@ -59,23 +60,44 @@ public final class Stops {
                 standingS[planter][day] *= KEPT;
                 plantedDm2[planter][day] *= KEPT;
             }
-            for (Activity activity : planters.get(planter).activities()) {
-                count(planter, activity);
-            }
+            Count count = new Count(planter);
+            planters.get(planter).activities().forEach(activity -> activity.accept(count));
         }
     }
 
-    private void count(int planter, Activity activity) {
-        int fromS = seconds(season.season(), activity.start());
-        if (activity instanceof Activity.Plant plant) {
-            plantedDm2[planter][fromS / DAY_S] += plant.areaHa() * DM2_PER_HA;
-        } else if (activity instanceof Activity.Fill) {
+    /** Counts in what one planter does. */
+    private final class Count implements ActivityVisitor.OfPlanter<Count> {
+        private final int planter;
+
+        Count(int planter) {
+            this.planter = planter;
+        }
+
+        @Override
+        public Count visit(Activity.Move move) {
+            return this;
+        }
+
+        @Override
+        public Count visit(Activity.Wait wait) {
+            return wait.why() == WaitReason.WET || wait.why() == WaitReason.WINDOW ? this : standing(wait);
+        }
+
+        @Override
+        public Count visit(Activity.Fill fill) {
             fills[planter]++;
-            stand(planter, fromS, seconds(season.season(), activity.end()));
-        } else if (activity instanceof Activity.Wait wait
-                && wait.why() != WaitReason.WET
-                && wait.why() != WaitReason.WINDOW) {
-            stand(planter, fromS, seconds(season.season(), activity.end()));
+            return standing(fill);
+        }
+
+        @Override
+        public Count visit(Activity.Plant plant) {
+            plantedDm2[planter][seconds(season.season(), plant.start()) / DAY_S] += plant.areaHa() * DM2_PER_HA;
+            return this;
+        }
+
+        private Count standing(Activity activity) {
+            stand(planter, seconds(season.season(), activity.start()), seconds(season.season(), activity.end()));
+            return this;
         }
     }
 
