@@ -10,6 +10,7 @@ import java.util.List;
 final class PageFiles {
     /** In the order in which they build on one another. */
     private static final List<String> SCRIPTS = List.of(
+            "kinds.js",
             "data.js",
             "figures.js",
             "choice.js",

@@ -35,17 +35,7 @@ const choice = (() => {
     followers.forEach((follow) => follow());
   }
 
-  function belongs(activity) {
-    switch (activity.what) {
-      case "plant": return kind === "field" ? activity.at === index : loads.has(activity.load);
-      case "fill":
-      case "transfer": return loads.has(activity.load);
-      case "batch": return batches.has(activity.batch);
-      case "wait": return kind === "field" && activity.at === index;
-      case "move": return kind === "field" && activity.to === index;
-      default: return false;
-    }
-  }
+  const belongs = (activity) => kinds[activity.what].belongs(activity, { kind, index, loads, batches });
 
   return {
     choose,

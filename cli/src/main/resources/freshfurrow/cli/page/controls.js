@@ -102,27 +102,8 @@ const controls = (() => {
 
   /** What a machine does, in one sentence. */
   function sentence(activity, day) {
-    const spot = (index) => plan.spots[index].id;
     const time = `${activity.machine}, ${figures.clockOn(activity.start, day)} to ${figures.clockOn(activity.end, day)}: `;
-    const load = plan.loads[activity.load];
-    switch (activity.what) {
-      case "move": return `${time}drives from ${spot(activity.from)} to ${spot(activity.to)}, ${figures.distance(activity.km)}`;
-      case "wait": return `${time}waits ${waits[activity.why]} at ${spot(activity.at)}, ${figures.span(activity.end - activity.start)}`;
-      case "fill":
-        return `${time}takes load ${load.id} of ${figures.volume(load.litres)} from ${load.rig} at ${spot(activity.at)}, for `
-          + `${figures.area(load.ha)}; use by ${figures.clockOn(load.useBy, day)}`;
-      case "plant": return `${time}plants ${figures.area(activity.ha)} in ${spot(activity.at)}, ${plan.fields[activity.at].name}, with load ${load.id}`;
-      case "draw": return `${time}draws ${figures.volume(activity.litres)} of water at ${spot(activity.at)}`;
-      case "batch": {
-        const batch = plan.batches[activity.batch];
-        return `${time}extracts batch ${batch.id} at ${spot(activity.at)}: ${contents(batch)}`;
-      }
-      case "clean": return `${time}cleans drum and strainer at ${spot(activity.at)}`;
-      case "transfer":
-        return `${time}pumps ${figures.volume(activity.litres)} into ${load.planter} at ${spot(activity.at)}, load ${load.id}; `
-          + `use by ${figures.clockOn(load.useBy, day)}`;
-      default: return `${time}lets out ${figures.volume(activity.litres)} of mix that is too old at ${spot(activity.at)}`;
-    }
+    return time + kinds[activity.what].says(activity, day);
   }
 
   // of a sheet of paper upright with its margins, px

@@ -3,22 +3,10 @@ const DAY_S = 86400;
 
 const plan = (() => {
   const given = JSON.parse(document.getElementById("plan-data").textContent);
-  const keys = {
-    move: ["from", "to", "km"],
-    wait: ["at", "why"],
-    fill: ["at", "load"],
-    plant: ["at", "load", "ha"],
-    draw: ["at", "litres"],
-    batch: ["at", "batch"],
-    clean: ["at"],
-    transfer: ["at", "load", "litres"],
-    dump: ["at", "litres"],
-  };
-
   function machine(kind, row) {
     const work = row.activities.map(([what, start, end, ...rest]) => {
       const activity = { what, start, end, machine: row.id };
-      keys[what].forEach((key, i) => { activity[key] = rest[i]; });
+      kinds[what].keys.forEach((key, i) => { activity[key] = rest[i]; });
       return activity;
     });
     const byDay = d3.group(

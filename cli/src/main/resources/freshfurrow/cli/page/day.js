@@ -5,35 +5,17 @@ const dayChart = (() => {
   const LABELS = 66;
   let redraw = () => {};
 
-  // y, height, shown letter; what is done for a load stands tall, what is in between lies low
-  const shapes = {
-    plant: { y: 10, height: 34 },
-    fill: { y: 10, height: 34, letter: "F" },
-    transfer: { y: 10, height: 34, letter: "T" },
-    batch: { y: 18, height: 26, letter: "B" },
-    draw: { y: 18, height: 26, letter: "W" },
-    dump: { y: 18, height: 26, letter: "X" },
-    wait: { y: 30, height: 14 },
-    clean: { y: 34, height: 10 },
-    move: { y: 38, height: 6 },
-  };
-  const names = {
-    plant: "planting, coloured by field", fill: "fill", transfer: "transfer into a planter", batch: "batch extracted", draw: "water drawn",
-    wait: "waiting", clean: "cleaning", move: "on the road", dump: "old mix let out",
-  };
-
-  const fillOf = (activity) => (activity.what === "plant" ? looks.field(activity.at) : activity.what === "wait" ? looks.wait : null);
-  const label = (activity) => (activity.what === "plant" ? plan.spots[activity.at].id : shapes[activity.what].letter || "");
+  const kindOf = (activity) => kinds[activity.what];
+  const fillOf = (activity) => (kindOf(activity).fill ? kindOf(activity).fill(activity) : null);
+  const label = (activity) => (kindOf(activity).label ? kindOf(activity).label(activity) : kindOf(activity).letter);
 
   function working() {
     return plan.machines.map((machine) => ({ machine, work: machine.on(choice.day()) }));
   }
 
   function choose(activity) {
-    if (activity.load !== undefined) choice.choose("load", activity.load);
-    else if (activity.batch !== undefined) choice.choose("batch", activity.batch);
-    else if (activity.what === "wait" && activity.at < plan.fields.length) choice.choose("field", activity.at);
-    else if (activity.what === "move" && activity.to < plan.fields.length) choice.choose("field", activity.to);
+    const chosen = kindOf(activity).chooses(activity);
+    if (chosen) choice.choose(...chosen);
   }
 
   function draw(all, onPaper) {
@@ -105,17 +87,17 @@ const dayChart = (() => {
 
   function marksOf(parent, work, x, day) {
     const mark = parent.selectAll("g").data(work).join("g")
-      .attr("class", (d) => `mark ${d.what}`).attr("role", "button").attr("data-x", (d) => x(d.start))
+      .attr("class", (d) => `mark ${d.what} ${kindOf(d).look || ""}`).attr("role", "button").attr("data-x", (d) => x(d.start))
       .attr("data-load", (d) => d.load).attr("data-field", (d) => (d.what === "plant" ? d.at : null))
       .attr("aria-label", (d) => controls.sentence(d, day))
       .on("click", (event, d) => choose(d));
     const wide = (d) => Math.max(2, x(d.end) - x(d.start) - 1);
     mark.append("rect").attr("class", "reach").attr("x", (d) => x(d.start)).attr("y", 6).attr("width", (d) => Math.max(6, wide(d))).attr("height", ROW - 10);
     mark.append("rect").attr("class", "body")
-      .attr("x", (d) => x(d.start)).attr("y", (d) => shapes[d.what].y).attr("width", wide).attr("height", (d) => shapes[d.what].height)
+      .attr("x", (d) => x(d.start)).attr("y", (d) => kindOf(d).y).attr("width", wide).attr("height", (d) => kindOf(d).height)
       .style("fill", fillOf);
     mark.filter((d) => label(d) !== "" && wide(d) >= label(d).length * 7 + 4).append("text")
-      .attr("x", (d) => x(d.start) + wide(d) / 2).attr("y", (d) => shapes[d.what].y + shapes[d.what].height / 2 + 4).text(label);
+      .attr("x", (d) => x(d.start) + wide(d) / 2).attr("y", (d) => kindOf(d).y + kindOf(d).height / 2 + 4).text(label);
     controls.tells(mark, "#day-readout", (d) => controls.sentence(d, day));
     return mark.nodes();
   }
@@ -148,7 +130,7 @@ const dayChart = (() => {
     const sums = [
       `${figures.area(d3.sum(of("plant"), (a) => a.ha))} planted`,
       figures.count(of("fill").length, "fill", "fills"),
-      `${figures.count(of("batch").length, "batch", "batches")} with ${figures.mass(d3.sum(of("batch"), (a) => plan.batches[a.batch].kg))} of compost`,
+      `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "trip", "trips")}`,
       `${figures.distance(d3.sum(of("move"), (a) => a.km))} on the road`,
     ];
@@ -183,10 +165,10 @@ const dayChart = (() => {
     pick.selectAll("option").data(d3.range(plan.season.days)).join("option").attr("value", (d) => d)
       .text((d) => `${figures.day(d)}${plan.days.includes(d) ? "" : " (no work)"}`);
     controls.rest("#day-readout", "Point at work to read its amounts; choose it to see all that belongs to its load.");
-    controls.legend("#day-legend", Object.keys(names).map((what) => ({
-      text: names[what] + (shapes[what].letter ? ` (${shapes[what].letter})` : ""),
-      draw: (svg) => svg.append("g").attr("class", `mark ${what}`).append("rect").attr("class", "body").attr("y", what === "move" ? 5 : 1).attr("width", 26)
-        .attr("height", what === "move" ? 4 : 12).style("fill", what === "plant" ? looks.field(0) : what === "wait" ? looks.wait : null),
+    controls.legend("#day-legend", Object.values(kinds).map((kind) => ({
+      text: kind.name + (kind.letter ? ` (${kind.letter})` : ""),
+      draw: (svg) => svg.append("g").attr("class", `mark ${kind.look || ""}`).append("rect").attr("class", "body").attr("y", kind.height < 10 ? 5 : 1)
+        .attr("width", 26).attr("height", kind.height < 10 ? 4 : 12).style("fill", kind.swatch ? kind.swatch() : null),
     })));
     d3.select("#first-of-all").text(plan.firstOfAll);
     around();

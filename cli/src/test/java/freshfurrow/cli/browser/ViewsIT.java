@@ -97,7 +97,7 @@ final class ViewsIT {
                 const load = plan.loads[1];
                 return plan.work.filter((a) => dayOf(a.start) === choice.day() && (a.load === 1 || load.batches.includes(a.batch)))
                     .map((a) => a.what).sort()"""));
-        assertThat(chosenWork()).asString().contains("batch", "fill", "plant", "transfer");
+        assertThat(chosenWork()).asString().contains("extract", "fill", "plant", "transfer");
         assertThat(browser.count("#day-chart g.mark.chosen.dim")).isZero();
         assertThat(browser.text("#chosen-text")).contains("Load L0002", "last drop", "use by");
         assertThat(browser.count("#loads tbody tr.chosen")).isEqualTo(1);

@@ -68,7 +68,7 @@ class SeasonPageTest {
         assertThat(planter.get(3)).hasToString("[\"plant\",112560,119760,0,0,8]");
         JsonNode rig = data.get("rigs").get(0).get("activities");
         assertThat(rig.get(1)).hasToString("[\"draw\",58200,60000,3,3000]");
-        assertThat(rig.get(3)).hasToString("[\"batch\",110700,111600,0,0]");
+        assertThat(rig.get(3)).hasToString("[\"extract\",110700,111600,0,0]");
         assertThat(rig.get(4)).hasToString("[\"transfer\",111600,112560,0,0,1600]");
         assertThat(rig.get(5)).hasToString("[\"clean\",112560,112740,0]");
     }
