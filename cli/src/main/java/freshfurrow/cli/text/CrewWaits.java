@@ -57,7 +57,7 @@ public record CrewWaits(LocalDate date, List<Activity> activities) {
                 activities.subList(place(wait) + 1, activities.size()).stream()
                         .filter(activity -> !(activity instanceof Activity.Wait))
                         .findFirst()
-                        .map(next -> "next " + name(next) + " " + time(next.start()));
+                        .map(next -> "next " + next.kind().noun() + " " + time(next.start()));
         };
     }
 
@@ -71,28 +71,6 @@ public record CrewWaits(LocalDate date, List<Activity> activities) {
             case COMPOST -> " for compost";
             case WATER -> " for water";
         };
-    }
-
-    private static String name(Activity activity) {
-        if (activity instanceof Activity.Fill) {
-            return "fill";
-        }
-        if (activity instanceof Activity.Plant) {
-            return "planting";
-        }
-        if (activity instanceof Activity.Draw) {
-            return "draw";
-        }
-        if (activity instanceof Activity.Extract) {
-            return "batch";
-        }
-        if (activity instanceof Activity.Transfer) {
-            return "transfer";
-        }
-        if (activity instanceof Activity.Clean) {
-            return "cleaning";
-        }
-        return activity instanceof Activity.Dump ? "dump" : "drive";
     }
 
     private boolean begins(Activity.Wait wait) {

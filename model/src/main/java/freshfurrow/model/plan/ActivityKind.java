@@ -19,36 +19,40 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 
-/** The kinds of activities: who does them, and how they are read from a plan file. */
+/** The kinds of activities: what they are called, who does them, and how they are read from a plan file. */
 public enum ActivityKind {
     MOVE(
+            "drive",
             By.EITHER,
             in -> new Activity.Move(in.start(), in.end(), in.name(FROM), in.name(TO), in.amount(KM)),
             FROM,
             TO,
             KM),
-    WAIT(By.PLANTER, in -> new Activity.Wait(in.start(), in.end(), in.name(AT), in.why()), AT, WHY),
-    FILL(By.PLANTER, in -> new Activity.Fill(in.start(), in.end(), in.name(AT), in.name(LOAD)), AT, LOAD),
+    WAIT("wait", By.PLANTER, in -> new Activity.Wait(in.start(), in.end(), in.name(AT), in.why()), AT, WHY),
+    FILL("fill", By.PLANTER, in -> new Activity.Fill(in.start(), in.end(), in.name(AT), in.name(LOAD)), AT, LOAD),
     PLANT(
+            "planting",
             By.PLANTER,
             in -> new Activity.Plant(in.start(), in.end(), in.name(FIELD), in.name(LOAD), in.amount(AREA_HA)),
             FIELD,
             LOAD,
             AREA_HA),
     DRAW(
+            "draw",
             By.RIG,
             in -> new Activity.Draw(in.start(), in.end(), in.name(WATER_POINT), in.amount(LITRES)),
             WATER_POINT,
             LITRES),
-    EXTRACT(By.RIG, in -> new Activity.Extract(in.start(), in.end(), in.name(AT), in.name(BATCH)), AT, BATCH),
-    CLEAN(By.RIG, in -> new Activity.Clean(in.start(), in.end(), in.name(AT)), AT),
+    EXTRACT("batch", By.RIG, in -> new Activity.Extract(in.start(), in.end(), in.name(AT), in.name(BATCH)), AT, BATCH),
+    CLEAN("cleaning", By.RIG, in -> new Activity.Clean(in.start(), in.end(), in.name(AT)), AT),
     TRANSFER(
+            "transfer",
             By.RIG,
             in -> new Activity.Transfer(in.start(), in.end(), in.name(AT), in.name(LOAD), in.amount(LITRES)),
             AT,
             LOAD,
             LITRES),
-    DUMP(By.RIG, in -> new Activity.Dump(in.start(), in.end(), in.name(AT), in.amount(LITRES)), AT, LITRES);
+    DUMP("dump", By.RIG, in -> new Activity.Dump(in.start(), in.end(), in.name(AT), in.amount(LITRES)), AT, LITRES);
 
     private enum By {
         PLANTER,
@@ -74,11 +78,13 @@ public enum ActivityKind {
         Activity made(Source in) throws PlanFileException;
     }
 
+    private final String noun;
     private final By by;
     private final Maker maker;
     private final List<Part> parts;
 
-    ActivityKind(By by, Maker maker, Part... parts) {
+    ActivityKind(String noun, By by, Maker maker, Part... parts) {
+        this.noun = noun;
         this.by = by;
         this.maker = maker;
         this.parts = List.of(parts);
@@ -87,6 +93,11 @@ public enum ActivityKind {
     /** Its name in a plan file. */
     public String key() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** What people call one. */
+    public String noun() {
+        return noun;
     }
 
     public boolean byPlanters() {
