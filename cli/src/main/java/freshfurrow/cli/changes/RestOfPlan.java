@@ -136,7 +136,7 @@ final class RestOfPlan {
                         field.window().last(), later(plant.start()).toLocalDate()));
         double share =
                 (double) Duration.between(later(plant.start()), plant.end()).toSeconds()
-                        / Duration.between(plant.start(), plant.end()).toSeconds();
+                        / plant.span().toSeconds();
         return plant.areaHa() * share * days;
     }
 

@@ -41,7 +41,7 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
     public static List<MachineDay> allOf(Plan plan) {
         return Machine.of(plan).stream()
                 .flatMap(machine -> byDate(machine).values().stream())
-                .filter(day -> day.activities.stream().anyMatch(MachineDay::isWork))
+                .filter(day -> day.activities.stream().anyMatch(Activity::isWork))
                 .sorted(Comparator.comparing(MachineDay::date))
                 .toList();
     }
@@ -49,7 +49,7 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
     /** When the first work begins, on this date at the earliest; empty on a day without work. */
     public Optional<LocalDateTime> start() {
         return activities.stream()
-                .filter(MachineDay::isWork)
+                .filter(Activity::isWork)
                 .map(Activity::start)
                 .min(Comparator.naturalOrder())
                 .map(start -> later(start, date.atStartOfDay()));
@@ -59,7 +59,7 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
     public Optional<LocalDateTime> end() {
         LocalDateTime midnight = date.plusDays(1).atStartOfDay();
         return activities.stream()
-                .filter(MachineDay::isWork)
+                .filter(Activity::isWork)
                 .map(Activity::end)
                 .max(Comparator.naturalOrder())
                 .map(end -> end.isAfter(midnight) ? midnight : end);
@@ -73,10 +73,6 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
     /** Whether an activity begins on a date or goes on from the day before. */
     public static boolean touches(Activity activity, LocalDate date) {
         return !date.isBefore(activity.start().toLocalDate()) && !date.isAfter(lastDate(activity));
-    }
-
-    private static boolean isWork(Activity activity) {
-        return !(activity instanceof Activity.Wait);
     }
 
     private static LocalDate lastDate(Activity activity) {

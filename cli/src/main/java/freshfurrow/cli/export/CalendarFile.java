@@ -161,7 +161,7 @@ public final class CalendarFile {
 
     /** Waits before the first and after the last work of the day are left out. */
     private static boolean isWithin(Activity activity, MachineDay day) {
-        return !(activity instanceof Activity.Wait)
+        return activity.isWork()
                 || (day.start().filter(activity.start()::isBefore).isEmpty()
                         && day.end().filter(activity.end()::isAfter).isEmpty());
     }

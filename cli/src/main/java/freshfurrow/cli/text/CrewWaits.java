@@ -37,7 +37,7 @@ public record CrewWaits(LocalDate date, List<Activity> activities) {
 
     public Kind kind(Activity.Wait wait) {
         if (!begins(wait) || until(wait)) {
-            boolean rest = Duration.between(wait.start(), wait.end()).compareTo(LEAST_REST) >= 0;
+            boolean rest = wait.span().compareTo(LEAST_REST) >= 0;
             return !rest ? Kind.WAIT : begins(wait) && worksBefore(wait) ? Kind.DONE : Kind.PARKED;
         }
         return wait.why() == WaitReason.HOURS ? Kind.BREAK : Kind.WAIT;
@@ -55,7 +55,7 @@ public record CrewWaits(LocalDate date, List<Activity> activities) {
             case WET -> Optional.of("too wet to plant until " + time(wait.end()));
             case RIG, HOURS, COMPOST, WATER ->
                 activities.subList(place(wait) + 1, activities.size()).stream()
-                        .filter(activity -> !(activity instanceof Activity.Wait))
+                        .filter(Activity::isWork)
                         .findFirst()
                         .map(next -> "next " + next.kind().noun() + " " + time(next.start()));
         };
@@ -83,8 +83,7 @@ public record CrewWaits(LocalDate date, List<Activity> activities) {
 
     private boolean worksBefore(Activity.Wait wait) {
         return activities.subList(0, place(wait)).stream()
-                .anyMatch(activity ->
-                        !(activity instanceof Activity.Wait) && activity.end().isAfter(date.atStartOfDay()));
+                .anyMatch(activity -> activity.isWork() && activity.end().isAfter(date.atStartOfDay()));
     }
 
     private int place(Activity.Wait wait) {

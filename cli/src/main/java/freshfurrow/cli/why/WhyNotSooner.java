@@ -15,7 +15,6 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.WetGround;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Position;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -157,7 +156,7 @@ final class WhyNotSooner {
             if (activity instanceof Activity.Wait
                     && activity.start().isAfter(begins)
                     && activity.end().isBefore(ends)
-                    && Duration.between(activity.start(), activity.end()).toMinutes() > 0) {
+                    && activity.span().toMinutes() > 0) {
                 lines.add("While it is planted, " + WhyReport.span(activity.start(), activity.end()) + ": "
                         + planter.id() + " " + activity.accept(new Doing()) + ".");
             }

@@ -81,8 +81,7 @@ final class Machines {
             long end = evidence.end(activity);
             if (start < 0 || end > evidence.calendar.end()) {
                 report(Rule.SEASON_DAYS, machine, activity, "this " + name(activity) + " is outside the season");
-            } else if (!(activity instanceof Activity.Wait)
-                    && periods.stream().noneMatch(period -> period.contains(start, end))) {
+            } else if (activity.isWork() && periods.stream().noneMatch(period -> period.contains(start, end))) {
                 report(
                         Rule.WORK_HOURS,
                         machine,

@@ -16,6 +16,11 @@ public sealed interface Activity {
         return Duration.between(start(), end());
     }
 
+    /** Whether the machine works, rather than stands and waits. */
+    default boolean isWork() {
+        return true;
+    }
+
     /** The place where it begins: a field, a water point or another place of the season. */
     String at();
 
@@ -73,6 +78,11 @@ public sealed interface Activity {
 
     /** A planter stands and cannot go on. */
     record Wait(LocalDateTime start, LocalDateTime end, String at, WaitReason why) implements Activity {
+        @Override
+        public boolean isWork() {
+            return false;
+        }
+
         @Override
         public ActivityKind kind() {
             return ActivityKind.WAIT;

@@ -50,7 +50,7 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
             return plant.areaHa();
         }
         double share = (double) Duration.between(plant.start(), now).toSeconds()
-                / Duration.between(plant.start(), plant.end()).toSeconds();
+                / plant.span().toSeconds();
         return Rounded.hectares(plant.areaHa() * share);
     }
 

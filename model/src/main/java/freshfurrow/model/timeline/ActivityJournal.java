@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
@@ -24,8 +25,10 @@ final class ActivityJournal implements Journal {
 
     private final CompiledSeason season;
     private final LocalDateTime midnight;
-    private final List<List<Activity>> planters;
-    private final List<List<Activity>> rigs;
+    /** Put together only when all are there, as loads get their ids then; likewise {@code rigs}. */
+    private final List<List<Supplier<Activity>>> planters;
+
+    private final List<List<Supplier<Activity>>> rigs;
     private final List<LoadNote> loads = new ArrayList<>();
     private final List<BatchNote> batches = new ArrayList<>();
     private final List<PlanRecorder.Left> unserved = new ArrayList<>();
@@ -36,8 +39,8 @@ final class ActivityJournal implements Journal {
     ActivityJournal(CompiledSeason season) {
         this.season = season;
         midnight = season.season().first().atStartOfDay();
-        planters = PlanRecorder.empty(season.planterCount());
-        rigs = PlanRecorder.empty(season.rigs.count());
+        planters = empty(season.planterCount());
+        rigs = empty(season.rigs.count());
         inTank = new LoadNote[season.planterCount()];
         standing = season.season().standing();
         for (Rig rig : season.season().rigs()) {
@@ -49,8 +52,8 @@ final class ActivityJournal implements Journal {
     }
 
     /**
-     * Loads in the order of their transfers, after those that are in tanks to begin with; gives them their ids, which activities
-     * named before only by number.
+     * Loads in the order of their transfers, after those that are in tanks to begin with; gives them their ids, by which
+     * activities name them, so that it is asked before those are.
      */
     List<Plan.Load> loads() {
         List<LoadNote> ordered = ordered();
@@ -99,11 +102,23 @@ final class ActivityJournal implements Journal {
     }
 
     List<Activity> planterActivities(int planter) {
-        return named(planters.get(planter));
+        return told(planters.get(planter));
     }
 
     List<Activity> rigActivities(int rig) {
-        return named(rigs.get(rig));
+        return told(rigs.get(rig));
+    }
+
+    private static List<List<Supplier<Activity>>> empty(int machines) {
+        List<List<Supplier<Activity>>> lists = new ArrayList<>();
+        for (int i = 0; i < machines; i++) {
+            lists.add(new ArrayList<>());
+        }
+        return lists;
+    }
+
+    private static List<Activity> told(List<Supplier<Activity>> activities) {
+        return activities.stream().map(Supplier::get).toList();
     }
 
     @Override
@@ -114,7 +129,6 @@ final class ActivityJournal implements Journal {
                 .ifPresent(tank -> {
                     int now = season.beginning.nowS;
                     LoadNote load = new LoadNote(
-                            loads.size(),
                             planter,
                             tank.rig(),
                             recipe,
@@ -132,24 +146,23 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void planterMoved(int planter, int from, int to, int start, int end) {
-        planters.get(planter).add(move(from, to, start, end));
+        planters.get(planter).add(() -> move(from, to, start, end));
     }
 
     @Override
     public void waited(int planter, int place, int start, int end, WaitReason why) {
-        planters.get(planter).add(new Activity.Wait(at(start), at(end), season.places.id(place), why));
+        planters.get(planter).add(() -> new Activity.Wait(at(start), at(end), season.places.id(place), why));
     }
 
     @Override
     public void filled(int planter, int rig, int recipe, int place, int start, int end, long ml, int deadline) {
         String rigId = season.season().rigs().get(rig).id();
-        LoadNote load =
-                new LoadNote(loads.size(), planter, rigId, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
+        LoadNote load = new LoadNote(planter, rigId, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
         loads.add(load);
         inTank[planter] = load;
-        String number = Integer.toString(load.number);
-        planters.get(planter).add(new Activity.Fill(at(start), at(end), season.places.id(place), number));
-        rigs.get(rig).add(new Activity.Transfer(at(start), at(end), season.places.id(place), number, ml / ML_PER_L));
+        planters.get(planter).add(() -> new Activity.Fill(at(start), at(end), season.places.id(place), load.id));
+        rigs.get(rig)
+                .add(() -> new Activity.Transfer(at(start), at(end), season.places.id(place), load.id, ml / ML_PER_L));
     }
 
     @Override
@@ -158,19 +171,19 @@ final class ActivityJournal implements Journal {
         load.plantedDm2 += dm2;
         load.lastDrop = end;
         planters.get(planter)
-                .add(new Activity.Plant(
-                        at(start), at(end), season.places.id(field), Integer.toString(load.number), dm2 / DM2_PER_HA));
+                .add(() -> new Activity.Plant(at(start), at(end), season.places.id(field), load.id, dm2 / DM2_PER_HA));
     }
 
     @Override
     public void rigMoved(int rig, int from, int to, int start, int end) {
-        rigs.get(rig).add(move(from, to, start, end));
+        rigs.get(rig).add(() -> move(from, to, start, end));
     }
 
     @Override
     public void drew(int rig, int point, int start, int end, long ml) {
         rigs.get(rig)
-                .add(new Activity.Draw(at(start), at(end), season.places.id(season.water.place(point)), ml / ML_PER_L));
+                .add(() -> new Activity.Draw(
+                        at(start), at(end), season.places.id(season.water.place(point)), ml / ML_PER_L));
     }
 
     @Override
@@ -185,17 +198,17 @@ final class ActivityJournal implements Journal {
                 new BatchNote(String.format(Locale.ROOT, "B%04d", number), rig, start, end, compostMg, waterMl);
         batches.add(batch);
         inMix.get(rig).add(batch.id);
-        rigs.get(rig).add(new Activity.Extract(at(start), at(end), season.places.id(place), batch.id));
+        rigs.get(rig).add(() -> new Activity.Extract(at(start), at(end), season.places.id(place), batch.id));
     }
 
     @Override
     public void cleaned(int rig, int place, int start, int end) {
-        rigs.get(rig).add(new Activity.Clean(at(start), at(end), season.places.id(place)));
+        rigs.get(rig).add(() -> new Activity.Clean(at(start), at(end), season.places.id(place)));
     }
 
     @Override
     public void dumped(int rig, int place, int start, int end, long ml) {
-        rigs.get(rig).add(new Activity.Dump(at(start), at(end), season.places.id(place), ml / ML_PER_L));
+        rigs.get(rig).add(() -> new Activity.Dump(at(start), at(end), season.places.id(place), ml / ML_PER_L));
     }
 
     @Override
@@ -232,31 +245,7 @@ final class ActivityJournal implements Journal {
         return ordered;
     }
 
-    /** Puts the ids of loads, known only when all are, in place of their numbers. */
-    private List<Activity> named(List<Activity> activities) {
-        return activities.stream().map(this::named).toList();
-    }
-
-    private Activity named(Activity activity) {
-        if (activity instanceof Activity.Fill fill) {
-            return new Activity.Fill(fill.start(), fill.end(), fill.at(), idOf(fill.load()));
-        }
-        if (activity instanceof Activity.Plant plant) {
-            return new Activity.Plant(plant.start(), plant.end(), plant.field(), idOf(plant.load()), plant.areaHa());
-        }
-        if (activity instanceof Activity.Transfer transfer) {
-            return new Activity.Transfer(
-                    transfer.start(), transfer.end(), transfer.at(), idOf(transfer.load()), transfer.litres());
-        }
-        return activity;
-    }
-
-    private String idOf(String number) {
-        return loads.get(Integer.parseInt(number)).id;
-    }
-
     private static final class LoadNote {
-        final int number;
         final int planter;
         final String rig;
         final int recipe;
@@ -269,16 +258,7 @@ final class ActivityJournal implements Journal {
         boolean carried;
         String id = "";
 
-        LoadNote(
-                int number,
-                int planter,
-                String rig,
-                int recipe,
-                int start,
-                long ml,
-                int deadline,
-                List<String> batches) {
-            this.number = number;
+        LoadNote(int planter, String rig, int recipe, int start, long ml, int deadline, List<String> batches) {
             this.planter = planter;
             this.rig = rig;
             this.recipe = recipe;

@@ -3,7 +3,6 @@ package freshfurrow.model.timeline;
 import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
 import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
-import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
@@ -164,13 +163,4 @@ public final class PlanRecorder {
 
     /** What a field's shortfall was when the season was played out. */
     record Left(int field, long dm2, Shortfall why, int sinceS) {}
-
-    /** Activities of a machine, kept in the order in which they were told. */
-    static List<List<Activity>> empty(int machines) {
-        List<List<Activity>> lists = new ArrayList<>();
-        for (int i = 0; i < machines; i++) {
-            lists.add(new ArrayList<>());
-        }
-        return lists;
-    }
 }
