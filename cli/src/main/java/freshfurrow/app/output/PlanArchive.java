@@ -30,7 +30,7 @@ public final class PlanArchive {
 
     private static final OutFiles BEFORE = new OutFiles("nothing was planned", "write elsewhere with --out DIR");
     private static final OutFiles AFTER =
-            new OutFiles("the plan that was there still is", "replan again with another --out DIR");
+            new OutFiles("the old plan is still there", "run 'freshfurrow replan' again with another --out DIR");
 
     private final Path folder;
     private final Path followed;

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 public final class PlanTarget {
     private static final OutFiles BEFORE = new OutFiles("nothing was planned", "write elsewhere with --out DIR");
     private static final OutFiles AFTER =
-            new OutFiles("the new plan was not written", "plan again with another --out DIR");
+            new OutFiles("the new plan was not written", "run 'freshfurrow plan' again with another --out DIR");
 
     private final Path folder;
     private final IfThere ifThere;

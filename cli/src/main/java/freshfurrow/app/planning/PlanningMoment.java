@@ -25,17 +25,17 @@ public record PlanningMoment(LocalDateTime now, String source) {
      */
     public static PlanningMoment of(
             Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
-        PlanningMoment moment = said.map(now -> new PlanningMoment(now, "as --now says"))
-                .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "by the clock")))
+        PlanningMoment moment = said.map(now -> new PlanningMoment(now, "time given"))
+                .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "the time now")))
                 .or(() -> latest(log, news)
                         .map(now -> now.equals(season.end()) ? now.minusSeconds(1) : now)
-                        .map(now ->
-                                new PlanningMoment(now, "the latest of what is told, as today is not in the season")))
-                .orElseThrow(() -> new Refusal("Today is not in the season, and nothing tells what time it is there;"
-                        + " say it with --now, like --now 2027-05-03T14:00"));
+                        .map(now -> new PlanningMoment(
+                                now, "time of the latest event given, because today is outside the season")))
+                .orElseThrow(() -> new Refusal("Today is outside the season (" + season.first() + " to " + season.last()
+                        + "); give the time with --now, like --now 2027-05-03T14:00"));
         if (!SeasonClock.isIn(season, moment.now())) {
-            throw new Refusal(moment.now() + " is not in the season, which goes from " + season.first() + " to "
-                    + season.last() + "; say another time with --now");
+            throw new Refusal(moment.now() + " is outside the season (" + season.first() + " to " + season.last()
+                    + "); give another time with --now");
         }
         return moment;
     }

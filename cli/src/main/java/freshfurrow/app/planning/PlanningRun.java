@@ -70,9 +70,9 @@ public final class PlanningRun {
         taken.endOf("search");
         Optional<Plan> bounded = interruption.inTime(stop, GRACE_MS, () -> Optional.of(bounded(found, record)));
         Plan best = bounded.orElse(found);
-        taken.endOf("bounds");
+        taken.endOf("proven minimums");
         Optional<List<Plan.Limit>> limits = interruption.inTime(stop, GRACE_MS, () -> planner.limits(best));
-        taken.endOf("what holds it back");
+        taken.endOf("bottlenecks");
         return new Finished(
                 limits.map(best::withLimits).orElse(best), without(bounded.isPresent(), limits.isPresent()));
     }

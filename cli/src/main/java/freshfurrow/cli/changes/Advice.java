@@ -56,14 +56,16 @@ final class Advice {
                 fields.add(plant.field());
             }
         });
-        String has = planter + " has " + figures.volume(load.litres()) + " of load " + tank.load() + ", good until "
-                + clock(load.deadline()) + ": ";
+        String has = planter + " has " + figures.volume(load.litres()) + " of load " + tank.load()
+                + " on board (use by " + clock(load.deadline()) + "): ";
         if (fields.isEmpty()) {
-            lines.add(has + "let it out, no field can take it in time");
+            lines.add(has + "drain it where it can do no harm; no field can use it in time");
         } else {
             lines.add(has + "plant " + String.join(", ", fields) + " with it"
-                    + (load.dumpedL() > 1 ? " and let out the " + figures.volume(load.dumpedL()) + " left over" : "")
-                    + ", the last by " + clock(load.lastDrop()));
+                    + ", the last by " + clock(load.lastDrop())
+                    + (load.dumpedL() > 1
+                            ? "; drain the " + figures.volume(load.dumpedL()) + " left over where it can do no harm"
+                            : ""));
         }
     }
 
@@ -73,17 +75,16 @@ final class Advice {
                 .findFirst();
         Recipe recipe = left.recipe(mix.recipe());
         String has = rig + " has mix for " + figures.area(mix.areaHa()) + " ("
-                + figures.volume(mix.areaHa() * recipe.mixLPerHa()) + " when thinned), good until "
-                + clock(mix.deadline()) + ": ";
+                + figures.volume(mix.areaHa() * recipe.mixLPerHa()) + " when diluted) on board (use by "
+                + clock(mix.deadline()) + "): ";
         if (next.isPresent() && next.get() instanceof Activity.Transfer transfer) {
             Plan.Load load = plan.loads().stream()
                     .filter(one -> one.id().equals(transfer.load()))
                     .findFirst()
                     .orElseThrow();
-            lines.add(
-                    has + "bring it to " + load.planter() + " at " + transfer.at() + " at " + clock(transfer.start()));
+            lines.add(has + "take it to " + load.planter() + " at " + transfer.at() + " by " + clock(transfer.start()));
         } else {
-            lines.add(has + "let it out, no planter can take it in time");
+            lines.add(has + "drain it where it can do no harm; no planter can use it in time");
         }
     }
 
@@ -91,16 +92,16 @@ final class Advice {
     private void batchesNotToStart(Plan before) {
         before.rigs().keySet().forEach(rig -> {
             Optional<LocalDateTime> first = batchesOf(plan, rig).findFirst();
-            List<String> not = batchesOf(before, rig)
+            int cancelled = (int) batchesOf(before, rig)
                     .filter(start -> start.isBefore(now.plusHours(HOURS)))
                     .filter(start -> first.isEmpty() || start.isBefore(first.get()))
-                    .map(this::clock)
-                    .toList();
-            if (!not.isEmpty()) {
-                lines.add(rig + ": do not start the " + (not.size() == 1 ? "batch" : "batches") + " of "
-                        + String.join(", ", not)
-                        + first.map(start -> "; the next one is at " + clock(start))
-                                .orElse("; there is none to make any more"));
+                    .count();
+            if (cancelled > 0) {
+                lines.add(rig + ": make no more batches"
+                        + first.map(start -> " until " + clock(start)).orElse("")
+                        + (cancelled == 1
+                                ? " (1 planned batch is cancelled)"
+                                : " (" + cancelled + " planned batches are cancelled)"));
             }
         });
     }

@@ -46,7 +46,7 @@ public final class ChangesReport {
         List<String> advice = Advice.lines(left, plan, planBefore);
         if (!advice.isEmpty()) {
             report.lines.add("");
-            report.lines.add("In the next hours");
+            report.lines.add("What to do now");
             advice.forEach(line -> report.lines.add("  " + line));
         }
         return report.lines;
@@ -59,16 +59,16 @@ public final class ChangesReport {
         TreeSet<String> crops = new TreeSet<>(was.keySet());
         crops.addAll(is.keySet());
         crops.forEach(crop -> rows.add(List.of(
-                crop + " done", day(Optional.ofNullable(was.get(crop))), day(Optional.ofNullable(is.get(crop))))));
+                crop + " finished", day(Optional.ofNullable(was.get(crop))), day(Optional.ofNullable(is.get(crop))))));
         rows.add(List.of("Late", figures.areaDays(before.lateHaDays()), figures.areaDays(after.lateHaDays())));
-        rows.add(List.of("Not planted", figures.area(before.unservedHa()), figures.area(after.unservedHa())));
+        rows.add(List.of("Unplanted", figures.area(before.unservedHa()), figures.area(after.unservedHa())));
         rows.add(List.of("Fills", Integer.toString(before.fills()), Integer.toString(after.fills())));
         rows.add(List.of("Compost", figures.mass(before.compostKg()), figures.mass(after.compostKg())));
         rows.add(List.of("Dumped", figures.volume(before.dumpedL()), figures.volume(after.dumpedL())));
-        rows.add(List.of("Compost out", day(before.firstStockOut()), day(after.firstStockOut())));
-        lines.add(String.format(Locale.ROOT, "%-14s %18s %18s", "From now on", "before", "now"));
+        rows.add(List.of("Compost runs out", day(before.firstStockOut()), day(after.firstStockOut())));
+        lines.add(String.format(Locale.ROOT, "%-18s %18s %18s", "From now on", "old plan", "new plan"));
         rows.forEach(
-                row -> lines.add(String.format(Locale.ROOT, "%-14s %18s %18s", row.get(0), row.get(1), row.get(2))));
+                row -> lines.add(String.format(Locale.ROOT, "%-18s %18s %18s", row.get(0), row.get(1), row.get(2))));
     }
 
     private static String day(Optional<LocalDateTime> time) {
@@ -89,9 +89,26 @@ public final class ChangesReport {
                         .isPresent())
                 .count();
         lines.add("");
-        lines.add("Of " + Figures.count(promised.size(), "field", "fields") + " of the next "
-                + Figures.count(left.goals().steadyDays(), "day", "days") + ", " + kept + " keep planter and day"
-                + (wet > 0 ? "; the ground of " + wet + " is wet on the day" : "") + ".");
+        lines.add(promises(promised.size(), (int) kept, (int) wet));
+    }
+
+    private String promises(int all, int kept, int wet) {
+        String due = "due in the next " + Figures.count(left.goals().steadyDays(), "day", "days");
+        if (all == 0) {
+            return "No fields were " + due + ".";
+        }
+        if (kept == all) {
+            return all == 1
+                    ? "The field " + due + " keeps its planter and day."
+                    : "All " + all + " fields " + due + " keep their planter and day.";
+        }
+        if (all == 1) {
+            return "The field " + due + " does not keep its planter and day" + (wet > 0 ? ": it is too wet." : ".");
+        }
+        String some = kept == 0 ? "none keeps its" : kept == 1 ? "1 keeps its" : kept + " keep their";
+        String ground =
+                wet == all ? ": all " + all + " are too wet" : ": " + wet + (wet == 1 ? " is" : " are") + " too wet";
+        return "Of the " + all + " fields " + due + ", " + some + " planter and day" + (wet > 0 ? ground : "") + ".";
     }
 
     private void moved() {

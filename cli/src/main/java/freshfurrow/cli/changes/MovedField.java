@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param why one clause
  */
 record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise> to, String why) {
+    private static final int MOST_NAMED = 3;
     /** In the order of the days of the plan before. */
     static List<MovedField> of(Season left, Map<String, Standing.Promise> before, Map<String, Standing.Promise> after) {
         List<MovedField> moved = new ArrayList<>();
@@ -26,21 +27,27 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             Standing.Promise from = before.get(field.id());
             Optional<Standing.Promise> to = Optional.ofNullable(after.get(field.id()));
             if (from != null && !to.equals(Optional.of(from))) {
-                moved.add(new MovedField(field, from, to, why(left, field, from, to)));
+                moved.add(new MovedField(field, from, to, why(left, field, to, before, after)));
             }
         }
         moved.sort(Comparator.comparing(one -> one.from().day()));
         return List.copyOf(moved);
     }
 
-    private static String why(Season left, Field field, Standing.Promise from, Optional<Standing.Promise> to) {
+    private static String why(
+            Season left,
+            Field field,
+            Optional<Standing.Promise> to,
+            Map<String, Standing.Promise> before,
+            Map<String, Standing.Promise> after) {
+        Standing.Promise from = before.get(field.id());
         if (to.isEmpty()) {
-            return "it is not planted any more";
+            return "no longer planted";
         }
         LocalDate day = from.day();
         Optional<LocalDate> wetUntil = wetUntil(left, field, day);
         if (wetUntil.isPresent()) {
-            return "wet until " + wetUntil.get();
+            return "too wet until " + wetUntil.get();
         }
         boolean down = left.outages().stream()
                 .anyMatch(outage ->
@@ -53,7 +60,27 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
         if (rigDown) {
             return "a rig is down";
         }
-        return to.get().day().isBefore(day) ? "there is time for it" : "others come first";
+        if (to.get().day().isBefore(day)) {
+            return "moved up into free time";
+        }
+        return to.get().day().equals(day) ? "moved to another planter" : pushedBack(left, from, before, after);
+    }
+
+    /** By the fields that its planter now starts on its day, and did not before. */
+    private static String pushedBack(
+            Season left,
+            Standing.Promise from,
+            Map<String, Standing.Promise> before,
+            Map<String, Standing.Promise> after) {
+        List<String> others = left.fields().stream()
+                .map(Field::id)
+                .filter(other -> from.equals(after.get(other)) && !from.equals(before.get(other)))
+                .toList();
+        if (others.isEmpty()) {
+            return "pushed back by other work";
+        }
+        return "pushed back by " + String.join(", ", others.subList(0, Math.min(MOST_NAMED, others.size())))
+                + (others.size() > MOST_NAMED ? " and " + (others.size() - MOST_NAMED) + " more" : "");
     }
 
     /** The day from which on a field that is wet on some day bears machines again. */

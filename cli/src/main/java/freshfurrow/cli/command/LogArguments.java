@@ -130,7 +130,7 @@ final class LogArguments {
     }
 
     private LocalDateTime time(Season read, Map<Column, String> cells) {
-        if (FactKind.TAKEBACK.word().equals(cells.get(Column.FACT))) {
+        if (FactKind.VOID.word().equals(cells.get(Column.FACT))) {
             return clock.now(read);
         }
         return now.or(() -> clock.inSeason(read))

@@ -12,13 +12,13 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "log",
-        header = "Write down what was done in a season, and list it.",
+        header = "Log what was done in a season, and list it.",
         description =
-                "%nThe log is log.csv beside the season file, one fact a line. A line is checked, added whole or not at all, and never changed: a wrong one is taken back by a later one. Without a further word the log is listed. docs/season-log.md tells more.%n",
+                "%nThe log is log.csv beside the season file, one fact per line. A line is checked, then added whole or not at all. It is never changed: a later line voids a wrong one. Without a fact, the log is listed. docs/season-log.md has more.%n",
         footer = {
             "  freshfurrow log scenarios/first-season planted N80 41ac --at 2027-04-23T15:10",
             "  freshfurrow log season.yaml batch R1 --lot windrow --compost 30lb --load L0001",
-            "  freshfurrow log season.yaml takeback 7 --because 'other field'",
+            "  freshfurrow log season.yaml void 7 --because 'other field'",
             "  freshfurrow log season.yaml list"
         })
 final class LogCommand extends LogFacts implements Callable<Integer> {
@@ -37,10 +37,9 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
 
     @Command(
             name = "list",
-            header = "List the log, and what it adds up to.",
+            header = "List the log and what it adds up to.",
             customSynopsis = "freshfurrow log SEASON list [OPTIONS]",
-            description =
-                    "%nEntries in the order of the log, those taken back too; then what those that hold add up to.%n",
+            description = "%nAll entries in the order of the log, void ones too; then what the others add up to.%n",
             footer = "  freshfurrow log season.yaml list")
     int list() {
         return call();

@@ -21,9 +21,9 @@ abstract class LogFacts {
 
     @Command(
             name = "planted",
-            header = "A field, or a part of it, was planted.",
+            header = "A field or part of it was planted.",
             customSynopsis = "freshfurrow log SEASON planted [OPTIONS] FIELD AREA",
-            description = "%nAreas of a field add up until it is planted in whole. --at is the end of the planting.%n",
+            description = "%nThe areas of a field add up until it is finished. --at is the end of planting.%n",
             footer = {
                 "  freshfurrow log season.yaml planted N80 41ac",
                 "  freshfurrow log season.yaml planted N80 41ac --planter P1 --load L0001",
@@ -36,11 +36,11 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much of it, as 41ac")
+                            description = "how much of it, like 41ac")
                     List<String> area,
             @Option(names = "--planter", paramLabel = "ID", description = "which planter planted it")
                     Optional<String> planter,
-            @Option(names = "--load", paramLabel = "ID", description = "the load it was planted from, as in the plan")
+            @Option(names = "--load", paramLabel = "ID", description = "the load that was used, as named in the plan")
                     Optional<String> load,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.PLANTED);
@@ -53,9 +53,9 @@ abstract class LogFacts {
 
     @Command(
             name = "batch",
-            header = "A batch was extracted.",
+            header = "A batch was made.",
             customSynopsis = "freshfurrow log SEASON batch [OPTIONS] RIG --lot ID --compost MASS",
-            description = "%n--at is the end of the extraction, when the hold time begins.%n",
+            description = "%n--at is the end of extraction, when the hold time starts.%n",
             footer = {
                 "  freshfurrow log season.yaml batch R1 --lot windrow --compost 30lb --load L0001",
                 "  freshfurrow log season.yaml batch R1 --lot 'windrow 20lb' --lot 'barn 10lb'"
@@ -66,14 +66,15 @@ abstract class LogFacts {
                             names = "--lot",
                             paramLabel = "ID",
                             required = true,
-                            description = "the lot of compost; of several lots each with its amount, as 'windrow 20lb'")
+                            description =
+                                    "the compost lot; for several lots, each with its amount, like 'windrow 20lb'")
                     List<String> lots,
-            @Option(names = "--compost", paramLabel = "MASS", description = "how much compost, of one lot")
+            @Option(names = "--compost", paramLabel = "MASS", description = "how much compost, if it is from one lot")
                     Optional<String> compost,
             @Option(
                             names = "--load",
                             paramLabel = "ID",
-                            description = "the load it goes into; of several, 'L0001, L0002'")
+                            description = "the load it goes into; for several, 'L0001, L0002'")
                     Optional<String> load,
             @Option(
                             names = "--place",
@@ -95,7 +96,7 @@ abstract class LogFacts {
             header = "A rig drew water.",
             customSynopsis = "freshfurrow log SEASON drawn [OPTIONS] POINT AMOUNT --rig ID",
             description =
-                    "%n--at is the end of the drawing. Amounts of a day count against the limit of the water point.%n",
+                    "%n--at is the end of the draw. All draws of a day count against the limit of the water point.%n",
             footer = "  freshfurrow log season.yaml drawn well 1100gal --rig R1")
     int drawn(
             @Parameters(paramLabel = "POINT", index = "0", description = "id of the water point") String point,
@@ -104,7 +105,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, as 1100gal")
+                            description = "how much, like 1100gal")
                     List<String> amount,
             @Option(names = "--rig", paramLabel = "ID", required = true, description = "which rig drew it") String rig,
             @Mixin LineOptions line) {
@@ -117,10 +118,10 @@ abstract class LogFacts {
 
     @Command(
             name = "delivered",
-            header = "Compost came.",
+            header = "Compost was delivered.",
             customSynopsis = "freshfurrow log SEASON delivered [OPTIONS] LOT MASS",
             description =
-                    "%nOf a lot that the season file expects after the first day of the season, what was delivered counts instead of what was expected. To any other lot it is added.%n",
+                    "%nFor a lot that the season file expects after the first day of the season, what was delivered replaces what was expected. To any other lot it is added.%n",
             footer = "  freshfurrow log season.yaml delivered windrow 900lb")
     int delivered(
             @Parameters(paramLabel = "LOT", index = "0", description = "id of the lot") String lot,
@@ -129,7 +130,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, as 900lb")
+                            description = "how much, like 900lb")
                     List<String> mass,
             @Mixin LineOptions line) {
         return addOfLot(FactKind.DELIVERED, lot, mass, line);
@@ -137,9 +138,9 @@ abstract class LogFacts {
 
     @Command(
             name = "spoiled",
-            header = "Compost was found to be of no use.",
+            header = "Compost spoiled.",
             customSynopsis = "freshfurrow log SEASON spoiled [OPTIONS] LOT MASS",
-            description = "%nWhat is spoiled is not there for batches any more.%n",
+            description = "%nSpoiled compost can no longer be used for batches.%n",
             footer = {
                 "  freshfurrow log season.yaml spoiled windrow 200lb --note 'sour smell'",
                 "  freshfurrow log season.yaml spoiled windrow all"
@@ -151,7 +152,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, as 200lb, or all for what is left")
+                            description = "how much, like 200lb, or all for whatever is left")
                     List<String> mass,
             @Mixin LineOptions line) {
         return addOfLot(FactKind.SPOILED, lot, mass, line);
@@ -161,14 +162,14 @@ abstract class LogFacts {
             name = "rain",
             header = "Rain was measured.",
             customSynopsis = "freshfurrow log SEASON rain [OPTIONS] DEPTH",
-            description = "%n--at is when it began.%n",
+            description = "%n--at is when it started.%n",
             footer = "  freshfurrow log season.yaml rain 0.8in --at 2027-05-03T14:00")
     int rain(
             @Parameters(
                             paramLabel = "DEPTH",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, as 0.8in or 20mm")
+                            description = "how much, like 0.8in or 20mm")
                     List<String> depth,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.RAIN);
@@ -188,7 +189,7 @@ abstract class LogFacts {
             @Option(
                             names = "--until",
                             paramLabel = "TIME",
-                            description = "when it works again, as 2027-05-05T12:00 (default: nobody knows)")
+                            description = "when it works again, like 2027-05-05T12:00 (default: not known)")
                     Optional<String> until,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.DOWN);
@@ -199,9 +200,9 @@ abstract class LogFacts {
 
     @Command(
             name = "note",
-            header = "Something else worth keeping.",
+            header = "Anything else worth keeping.",
             customSynopsis = "freshfurrow log SEASON note [OPTIONS] TEXT",
-            description = "%nFor whatever no other word of the log says.%n",
+            description = "%nFor whatever the other facts do not cover.%n",
             footer = "  freshfurrow log season.yaml note 'strainer torn, new one fitted'")
     int note(
             @Parameters(paramLabel = "TEXT", arity = "1..*", hideParamSyntax = true, description = "what to note")
@@ -213,20 +214,36 @@ abstract class LogFacts {
     }
 
     @Command(
-            name = "takeback",
-            header = "An earlier entry was wrong and does not count any more.",
-            customSynopsis = "freshfurrow log SEASON takeback [OPTIONS] ENTRY --because WHY",
-            description = "%nThe entry stays in the log, and so does the reason.%n",
-            footer = "  freshfurrow log season.yaml takeback 7 --because 'that was S110'")
-    int takeback(
+            name = "void",
+            header = "Cancel an earlier entry that was wrong.",
+            customSynopsis = "freshfurrow log SEASON void [OPTIONS] ENTRY --because WHY",
+            description = "%nThe entry stays in the log but no longer counts.%n",
+            footer = "  freshfurrow log season.yaml void 7 --because 'that was S110'")
+    int voidEntry(
             @Parameters(paramLabel = "ENTRY", description = "number of the entry, as list shows it") String entry,
             @Option(names = "--because", paramLabel = "WHY", required = true, description = "what was wrong")
                     String why,
             @Mixin MomentOption moment) {
-        Map<Column, String> cells = moment.cells(FactKind.TAKEBACK);
-        cells.put(Column.TAKES_BACK, entry);
+        Map<Column, String> cells = moment.cells(FactKind.VOID);
+        cells.put(Column.VOIDS, entry);
         cells.put(Column.NOTE, why);
         return add(cells);
+    }
+
+    /** What {@code void} was called before. */
+    @Command(
+            name = FactKind.OLD_VOID,
+            hidden = true,
+            header = "The old name of void.",
+            customSynopsis = "freshfurrow log SEASON void [OPTIONS] ENTRY --because WHY",
+            description = "%nUse void instead.%n",
+            footer = "  freshfurrow log season.yaml void 7 --because 'that was S110'")
+    int takeBack(
+            @Parameters(paramLabel = "ENTRY", description = "number of the entry, as list shows it") String entry,
+            @Option(names = "--because", paramLabel = "WHY", required = true, description = "what was wrong")
+                    String why,
+            @Mixin MomentOption moment) {
+        return voidEntry(entry, why, moment);
     }
 
     private int addOfLot(FactKind kind, String lot, List<String> mass, LineOptions line) {

@@ -41,8 +41,9 @@ public final class SeasonOfPlan {
         Path file = season.orElseGet(() -> find(planFile, plan.season().file()));
         Reading.Valid read = SeasonArgument.valid(SeasonFiles.read(file, variants));
         if (!PlanOrigin.isOf(read, plan)) {
-            throw new Refusal(file + ": this is not what " + planFile + " was made from (its checksum is another);"
-                    + " plan again, or name that season with --season SEASON, and its variants with --variant FILE");
+            throw new Refusal(
+                    file + ": this is not what " + planFile + " was made from (its checksum is another);"
+                            + " make a new plan, or name that season with --season SEASON, and its variants with --variant FILE");
         }
         return checked(planFile, plan, read.season());
     }
@@ -71,8 +72,7 @@ public final class SeasonOfPlan {
         try {
             return plan.start().map(start -> start.remaining(whole)).orElse(whole);
         } catch (IllegalArgumentException e) {
-            throw new Refusal(
-                    planFile + ": start: " + e.getMessage() + "; make the plan again with 'freshfurrow replan'");
+            throw new Refusal(planFile + ": start: " + e.getMessage() + "; make it again with 'freshfurrow replan'");
         }
     }
 

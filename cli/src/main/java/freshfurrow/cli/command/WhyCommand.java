@@ -52,7 +52,7 @@ final class WhyCommand implements Callable<Integer> {
         try {
             return FieldExplanation.of(CompiledSeason.of(season), plan, field);
         } catch (IllegalArgumentException e) {
-            throw new Refusal(file + ": " + e.getMessage() + "; plan again");
+            throw new Refusal(file + ": " + e.getMessage() + "; make a new plan with 'freshfurrow plan'");
         }
     }
 

@@ -20,16 +20,16 @@ public final class AuditReport {
                 ? List.of(
                         String.format(
                                 Locale.ROOT,
-                                "Nothing found. Checked: %d of %d fields, %d loads, %d batches, %d planters and %d rigs, by %d rules:",
+                                "No problems found. %d rules checked on %d of %s, %s, %s, %s and %s:",
+                                Rule.values().length,
                                 plan.planters().values().stream()
                                         .mapToInt(planter -> planter.fields().size())
                                         .sum(),
-                                season.fields().size(),
-                                plan.loads().size(),
-                                plan.batches().size(),
-                                plan.planters().size(),
-                                plan.rigs().size(),
-                                Rule.values().length),
+                                Figures.count(season.fields().size(), "field", "fields"),
+                                Figures.count(plan.loads().size(), "load", "loads"),
+                                Figures.count(plan.batches().size(), "batch", "batches"),
+                                Figures.count(plan.planters().size(), "planter", "planters"),
+                                Figures.count(plan.rigs().size(), "rig", "rigs")),
                         Arrays.stream(Rule.values()).map(AuditReport::name).collect(Collectors.joining(", ")) + ".")
                 : findings.stream().map(AuditReport::line).toList();
     }
@@ -43,7 +43,7 @@ public final class AuditReport {
     public static List<String> ofAnotherSeason(String why, Season season, Plan plan, List<Finding> findings) {
         if (!findings.isEmpty()) {
             long rules = findings.stream().map(Finding::rule).distinct().count();
-            return List.of(ofAnotherSeason(why) + " Held against this season it breaks "
+            return List.of(ofAnotherSeason(why) + " Checked against this season it breaks "
                     + (rules == 1 ? "1 rule" : rules + " rules") + " in "
                     + (findings.size() == 1 ? "1 place." : findings.size() + " places."));
         }
@@ -55,7 +55,7 @@ public final class AuditReport {
 
     /** That a plan was not made from the season it is held against, and what to do. */
     public static String ofAnotherSeason(String why) {
-        return why + "; name the season and the variants that it was made from, or plan again.";
+        return why + "; name the season and the variants that it was made from, or make a new plan.";
     }
 
     /** A finding as one line. */

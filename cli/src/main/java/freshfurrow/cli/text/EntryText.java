@@ -70,7 +70,7 @@ final class EntryText {
         if (fact instanceof Fact.MachineDown down) {
             return down.machine() + " down until " + until(down.until());
         }
-        return fact instanceof Fact.TakenBack back ? "takes back entry " + back.entry() : "note";
+        return fact instanceof Fact.Voided voided ? "voids entry " + voided.entry() : "note";
     }
 
     /** As {@code 20 lb of windrow and 10 lb of barn}. */

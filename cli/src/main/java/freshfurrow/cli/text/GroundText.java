@@ -20,8 +20,8 @@ public final class GroundText {
     public static String why(WetDay day, Drainage drainage, Figures figures) {
         String fields = name(drainage) + " fields closed: ";
         return day.tooWet()
-                ? fields + figures.rain(day.topsoilMm()) + " of water in the topsoil, which bears a planter up to "
-                        + figures.rain(day.limitMm())
+                ? fields + figures.rain(day.topsoilMm()) + " of water in the topsoil (limit for a planter "
+                        + figures.rain(day.limitMm()) + ")"
                 : fields + "rained off by " + figures.rain(day.rainMm());
     }
 }

@@ -31,7 +31,7 @@ final class LogSumsText {
         entries = new EntryText(season);
     }
 
-    /** The sums of what the entry is about, whether it holds or is taken back. */
+    /** The sums of what the entry is about, whether it counts or is void. */
     List<String> about(Entry entry) {
         Fact fact = entry.fact();
         List<String> lines = new ArrayList<>();
@@ -57,7 +57,7 @@ final class LogSumsText {
         PlantedArea area = known(sums.fields().get(id), id);
         String label = entries.label(id) + ": ";
         return area.isWhole()
-                ? label + "planted in whole, " + figures.area(area.fieldHa()) + "."
+                ? label + "finished, " + figures.area(area.fieldHa()) + " planted."
                 : label + figures.area(area.plantedHa()) + " of " + figures.area(area.fieldHa()) + " planted, "
                         + figures.area(area.leftHa()) + " left.";
     }
@@ -70,7 +70,7 @@ final class LogSumsText {
                 + (stock.spoiledKg() > 0 ? figures.mass(stock.spoiledKg()) + " spoiled, " : "")
                 + figures.mass(stock.leftKg()) + " of " + figures.mass(stock.inKg()) + " left"
                 + (goneKg > stock.inKg() * (1 + 1e-9)
-                        ? ", as " + figures.mass(goneKg - stock.inKg()) + " more were logged than there were."
+                        ? "; the log has " + figures.mass(goneKg - stock.inKg()) + " more than there was."
                         : ".");
     }
 
@@ -87,10 +87,10 @@ final class LogSumsText {
     /** An age at use against the hold time of a recipe. */
     static String age(Recipe recipe, Duration age) {
         Duration hold = Duration.ofSeconds(recipe.holdS());
-        String against = "the hold time of " + recipe.id() + " is " + Figures.span(hold);
+        String against = "hold time of " + recipe.id() + " " + Figures.span(hold);
         return age.compareTo(hold) > 0
-                ? "TOO OLD, " + Figures.span(age) + " after its oldest batch; " + against
-                : "used up to " + Figures.span(age) + " after its oldest batch; " + against;
+                ? "TOO OLD: used up to " + Figures.span(age) + " after its oldest batch (" + against + ")"
+                : "used up to " + Figures.span(age) + " after its oldest batch (" + against + ")";
     }
 
     /** The recipe of a field. */
@@ -116,7 +116,7 @@ final class LogSumsText {
                         .mapToDouble(entry -> entry.fact() instanceof Fact.BatchMade batch ? batch.compostKg() : 0)
                         .sum();
         return "Load " + id + ": " + Figures.count(count, "batch", "batches") + " logged, " + figures.mass(kg)
-                + " of compost in all.";
+                + " of compost in total.";
     }
 
     private String water(String id, LocalDate date) {

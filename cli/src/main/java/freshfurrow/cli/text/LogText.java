@@ -23,9 +23,9 @@ public final class LogText {
     public static List<String> added(Season season, SeasonLog log, Entry entry) {
         String line = "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": "
                 + new EntryText(season).words(entry);
-        Entry about = entry.fact() instanceof Fact.TakenBack back
+        Entry about = entry.fact() instanceof Fact.Voided voided
                 ? log.entries().stream()
-                        .filter(one -> one.number() == back.entry())
+                        .filter(one -> one.number() == voided.entry())
                         .findFirst()
                         .orElseThrow()
                 : entry;
@@ -39,18 +39,18 @@ public final class LogText {
             return List.of("The log is empty.");
         }
         EntryText text = new EntryText(season);
-        Map<Integer, Integer> takenBackBy = new HashMap<>();
+        Map<Integer, Integer> voidedBy = new HashMap<>();
         log.entries().forEach(entry -> {
-            if (entry.fact() instanceof Fact.TakenBack back) {
-                takenBackBy.put(back.entry(), entry.number());
+            if (entry.fact() instanceof Fact.Voided voided) {
+                voidedBy.put(voided.entry(), entry.number());
             }
         });
         Table table = new Table(WIDTH, List.of(Table.Column.right("Entry"), Table.Column.left("Time")), "Fact");
         for (Entry entry : log.entries()) {
-            Integer by = takenBackBy.get(entry.number());
+            Integer by = voidedBy.get(entry.number());
             table.row(
                     List.of(String.valueOf(entry.number()), EntryText.moment(entry.at())),
-                    List.of((by == null ? "" : "(taken back by entry " + by + ") ") + text.words(entry)));
+                    List.of((by == null ? "" : "(void: see entry " + by + ") ") + text.words(entry)));
         }
         List<String> lines = new ArrayList<>(table.lines());
         lines.add("");
@@ -66,8 +66,8 @@ public final class LogText {
         double left = fields.stream().mapToDouble(PlantedArea::leftHa).sum();
         long whole = fields.stream().filter(PlantedArea::isWhole).count();
         List<String> lines = new ArrayList<>();
-        lines.add("Planted " + figures.area(all - left) + " of " + figures.area(all) + ", " + whole + " of "
-                + Figures.count(fields.size(), "field", "fields") + " in whole.");
+        lines.add("Planted " + figures.area(all - left) + " of " + figures.area(all) + "; " + whole + " of "
+                + Figures.count(fields.size(), "field", "fields") + " finished.");
         LogSumsText text = new LogSumsText(season, log);
         sums.lots().keySet().forEach(lot -> lines.add(text.lot(lot)));
         return lines;

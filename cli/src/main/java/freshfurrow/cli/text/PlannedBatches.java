@@ -48,8 +48,8 @@ final class PlannedBatches {
         Duration age = Duration.between(batch.end(), planted.at());
         return line(batch)
                 + (age.isNegative()
-                        ? "; it was to end after the planting that is logged"
-                        : "; if made so, " + Figures.span(age) + " old at its last use");
+                        ? "; planned to end after the logged planting"
+                        : "; if made as planned, " + Figures.span(age) + " old at its last use");
     }
 
     /** A planned batch. */

@@ -14,18 +14,18 @@ public final class SoFarReport {
     public static List<String> lines(Season whole, SoFar.Result soFar, PlanningMoment moment) {
         Figures figures = new Figures(whole.units());
         List<String> lines = new ArrayList<>();
-        lines.add("Season " + whole.name() + ", planned again from "
-                + Figures.day(moment.now().toLocalDate()) + " "
-                + Figures.clock(moment.now(), moment.now().toLocalDate()) + " on, " + moment.source());
+        lines.add("Season " + whole.name());
+        lines.add("Replanned from " + Figures.day(moment.now().toLocalDate()) + " "
+                + Figures.clock(moment.now(), moment.now().toLocalDate()) + " (" + moment.source() + ")");
         double plannedHa = sum(soFar, false);
         double loggedHa = sum(soFar, true);
-        lines.add("Planted so far: " + figures.area(plannedHa + loggedHa) + ", of which logged "
-                + figures.area(loggedHa) + ", as planned and not logged " + figures.area(plannedHa));
+        lines.add("Planted so far: " + figures.area(plannedHa + loggedHa) + " (" + figures.area(loggedHa) + " logged, "
+                + figures.area(plannedHa) + " assumed done as planned)");
         if (soFar.followedUntil().isBefore(moment.now())) {
-            lines.add("The plan is taken as carried out until "
+            lines.add("The old plan is assumed to have been followed until "
                     + Figures.day(soFar.followedUntil().toLocalDate()) + " "
                     + Figures.clock(soFar.followedUntil(), soFar.followedUntil().toLocalDate())
-                    + ", when something happened that it did not know of; after that machines stood still");
+                    + ", when something happened that it did not know of; after that the machines stood still.");
         }
         return lines;
     }

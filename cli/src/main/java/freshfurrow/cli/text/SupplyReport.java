@@ -36,12 +36,19 @@ public final class SupplyReport {
     public static List<String> lines(
             Season season, SupplyNeeds needs, String springs, int count, double sure, int leadDays) {
         SupplyReport report = new SupplyReport(season, needs, leadDays);
-        report.lines.add(season.name() + ": what is enough in " + String.format(Locale.ROOT, "%.0f %%", sure * 100)
-                + " of " + springs);
+        report.lines.add(season.name() + ": amounts that are enough in " + share(sure) + ": " + springs);
         report.compost();
         report.water(count);
         report.days();
         return report.lines;
+    }
+
+    /** As {@code 8 springs out of 10}, or as a percentage where that is not whole. */
+    private static String share(double sure) {
+        double tenths = sure * 10;
+        return Math.abs(tenths - Math.rint(tenths)) < 1e-9
+                ? String.format(Locale.ROOT, "%.0f springs out of 10", tenths)
+                : String.format(Locale.ROOT, "%.0f %% of springs", sure * 100);
     }
 
     private void compost() {
@@ -51,10 +58,10 @@ public final class SupplyReport {
                 List.of(
                         Table.Column.left("Lot"),
                         Table.Column.right("mass"),
-                        Table.Column.right("there from"),
+                        Table.Column.right("on hand from"),
                         Table.Column.right("needed by"),
                         Table.Column.right("order by"),
-                        Table.Column.right("taken from it")),
+                        Table.Column.right("used")),
                 "");
         for (SupplyNeeds.Lot lot : needs.lots()) {
             table.row(
@@ -71,9 +78,9 @@ public final class SupplyReport {
         }
         lines.addAll(table.lines());
         lines.add(needs.stockOut()
-                .map(out -> "Compost runs out first on " + Figures.day(out.date()) + ", when "
-                        + figures.mass(out.lackKg()) + " lack.")
-                .orElse("The lots as they are hold what is needed on every day."));
+                .map(out -> "Compost first runs short on " + Figures.day(out.date()) + ", by "
+                        + figures.mass(out.lackKg()) + ".")
+                .orElse("Your lots cover every day."));
     }
 
     private void water(int count) {
@@ -82,9 +89,9 @@ public final class SupplyReport {
                 WIDTH,
                 List.of(
                         Table.Column.left("Water point"),
-                        Table.Column.right("drawn on its heaviest day"),
-                        Table.Column.right("limit a day"),
-                        Table.Column.right("springs that reach it")),
+                        Table.Column.right("drawn on the heaviest day"),
+                        Table.Column.right("daily limit"),
+                        Table.Column.right("springs at the limit")),
                 "");
         for (SupplyNeeds.Point point : needs.points()) {
             boolean limited = point.limitL().isPresent();
@@ -104,7 +111,7 @@ public final class SupplyReport {
         List<Table.Column> columns = new ArrayList<>(List.of(
                 Table.Column.left("Day"),
                 Table.Column.right("compost used by then"),
-                Table.Column.right("in the lots by then")));
+                Table.Column.right("on hand by then")));
         season.waterPoints().stream()
                 .map(WaterPoint::id)
                 .forEach(id -> columns.add(Table.Column.right("drawn at " + id)));

@@ -21,9 +21,9 @@ public final class TraceText {
     /** What comes before the record, and is not in it. */
     private static final List<String> FOOTER = List.of(
             "",
-            "What was logged, and nothing else unless it is said to be planned. Entries taken back are left out.",
-            "Rules for food crops, such as 21 CFR part 112 in the United States for agricultural teas, and licensed",
-            "advice come first; they may ask for more than this record. See docs/safety.md.");
+            "This shows what was logged; anything taken from the plan is marked \"planned\". Voided entries are left out.",
+            "Rules for food crops (in the United States, 21 CFR part 112 on agricultural teas) and licensed professionals",
+            "come first; they may ask for more than this record. See docs/safety.md.");
 
     private static final String INDENT = "  ";
 
@@ -63,7 +63,7 @@ public final class TraceText {
                         && planted.field().equals(id))
                 .toList();
         if (pieces.isEmpty()) {
-            lines.add("Nothing of it is logged as planted.");
+            lines.add("No planting of it is logged.");
         }
         pieces.forEach(piece -> piece(lines, piece, (Fact.Planted) piece.fact()));
         lines.addAll(FOOTER);
@@ -77,7 +77,7 @@ public final class TraceText {
      */
     public List<String> lot(String id) {
         List<String> lines = new ArrayList<>();
-        lines.add("Lot of compost " + sums.lot(id));
+        lines.add("Compost lot " + sums.lot(id));
         season.lot(id)
                 .ifPresent(lot -> lines.add("Season " + season.name() + ": its file has " + figures.mass(lot.massKg())
                         + " from " + lot.from() + "."));
@@ -89,7 +89,7 @@ public final class TraceText {
                 lines.add(line(entry));
                 batch.loads().forEach(load -> planted(lines, load, entry));
                 if (batch.loads().isEmpty()) {
-                    lines.add(INDENT + "its load is not logged");
+                    lines.add(INDENT + "its load was not logged");
                 }
             } else if ((fact instanceof Fact.CompostDelivered delivered
                             && delivered.lot().equals(id))
@@ -110,7 +110,7 @@ public final class TraceText {
         lines.add(line(entry));
         planned.planter(planted).ifPresent(by -> lines.add(INDENT + by));
         if (planted.load().isEmpty()) {
-            lines.add(INDENT + "its load is not logged");
+            lines.add(INDENT + "its load was not logged");
             return;
         }
         LoadMade load = loads.get(planted.load().get());
@@ -123,7 +123,7 @@ public final class TraceText {
         if (load.batches().isEmpty()) {
             plan.forEach(batch -> lines.add(INDENT + planned.line(batch, entry)));
             if (plan.isEmpty()) {
-                lines.add(INDENT + "no batch of load " + load.id() + " is logged, and no plan at hand has it");
+                lines.add(INDENT + "no batch of load " + load.id() + " is logged, and no plan has it");
             }
         } else if (plan.size() > load.batches().size()) {
             lines.add(INDENT + "load " + load.id() + " was planned with " + plan.size() + " batches, "
@@ -131,7 +131,7 @@ public final class TraceText {
         }
         String others = otherFields(load, planted.field());
         if (!others.isEmpty()) {
-            lines.add(INDENT + "load " + load.id() + " went to " + others + " too");
+            lines.add(INDENT + "load " + load.id() + " also went to " + others);
         }
     }
 
@@ -143,7 +143,7 @@ public final class TraceText {
                     + " old");
         }
         if (load.planted().isEmpty()) {
-            lines.add(INDENT + "nothing planted from load " + id + " is logged");
+            lines.add(INDENT + "no planting from load " + id + " is logged");
         }
     }
 

@@ -68,7 +68,7 @@ public final class WeatherReport {
         lines.add(String.format(Locale.ROOT, "%,d ", springs.size())
                 + (springs.size() == 1 ? "spring: " : "springs: ")
                 + String.join(" and ", parts));
-        season.ground().ifPresent(ground -> lines.add("Plans are made for the weather of " + ground.origin()));
+        season.ground().ifPresent(ground -> lines.add("Plans use the weather of " + ground.origin()));
         List<Filling> fillings = weather.fillings();
         fillings.stream().limit(MOST_FILLINGS).forEach(filling -> lines.add(filled(filling)));
         if (fillings.size() > MOST_FILLINGS) {
@@ -105,7 +105,7 @@ public final class WeatherReport {
                 "");
         row(
                 table,
-                "Less closed days",
+                "Without days off",
                 Optional.empty(),
                 WorkableDays.of(springs, drainage, season.first(), season.last(), date -> !season.closed()
                         .contains(date)),
@@ -147,8 +147,10 @@ public final class WeatherReport {
 
     private void foot() {
         lines.add("");
-        lines.add("Workable days that at least 8, 5 and 2 of 10 springs have (# + -); rain is the mean.");
-        lines.add("An estimate from rain and temperatures. Look at the ground before you drive on it: wheels compact");
-        lines.add("wet soil for years, and a planter that sinks in may tip or need pulling out.");
+        lines.add(
+                "# days you can count on in 8 springs of 10, + in 5 of 10, - in 2 of 10, . never. Rain is the average.");
+        lines.add(
+                "An estimate from rain and temperatures. Look at the ground before you drive on it: wheels compact wet");
+        lines.add("soil for years, and a planter that sinks in may tip over or need pulling out.");
     }
 }

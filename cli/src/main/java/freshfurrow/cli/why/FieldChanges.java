@@ -54,7 +54,7 @@ final class FieldChanges {
             parts.add(sign(change.lateHaDays) + figures.areaDays(Math.abs(change.lateHaDays)) + " late");
         }
         if (Math.abs(change.unservedHa) > Plan.LEAST_HA) {
-            parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " not planted");
+            parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " unplanted");
         }
         return change.id + " " + String.join(" and ", parts);
     }

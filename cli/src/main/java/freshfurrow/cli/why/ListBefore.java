@@ -24,7 +24,7 @@ final class ListBefore {
 
     List<String> lines() {
         if (own.index() == 0) {
-            return List.of("nothing: it is the first");
+            return List.of("none: it is the first");
         }
         List<Field> before = own.lists().of(own.planter()).subList(0, own.index()).stream()
                 .map(why.season().fields()::get)
@@ -47,7 +47,7 @@ final class ListBefore {
         return work.field().id() + ", " + figures.area(work.field().areaHa()) + ", "
                 + work.start()
                         .map(start -> WhyReport.span(start, work.end().orElse(start)))
-                        .orElse("not planted")
+                        .orElse("unplanted")
                 + (work.lateHaDays() > 0 ? ", late" : "");
     }
 }

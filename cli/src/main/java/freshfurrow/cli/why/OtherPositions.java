@@ -28,11 +28,11 @@ final class OtherPositions {
         FieldPositions positions = why.positions();
         int tried = positions.others().size();
         if (tried == 0) {
-            lines.add("There is no other position for it.");
+            lines.add("There is no other position to try.");
             return lines;
         }
-        lines.add(Figures.count(tried, "other position was", "other positions were")
-                + " played out, all that its planters' lists have: " + verdict(positions) + ".");
+        lines.add((tried == 1 ? "The 1 other position" : "All " + tried + " other positions")
+                + " in the planting order " + (tried == 1 ? "was" : "were") + " tried" + verdict(positions) + ".");
         lines.add("As planned: " + score(positions.planned().score()) + ".");
         why.best().forEach(this::alternative);
         return lines;
@@ -41,12 +41,13 @@ final class OtherPositions {
     private static String verdict(FieldPositions positions) {
         int better = positions.better().size();
         if (better > 0) {
-            return Figures.count(better, "is", "are") + " better; plan again with more time, or move it there";
+            return " and " + Figures.count(better, "is", "are")
+                    + " better. Run `plan` again with more time, or move the" + " field there";
         }
         int asGood = positions.asGood();
-        return "none is better"
-                + (asGood > 0 ? ", " + Figures.count(asGood, "is", "are") + " as good" : "")
-                + "; the plan is a local best for this field";
+        return " and none is better"
+                + (asGood > 0 ? ", though " + Figures.count(asGood, "is", "are") + " as good" : "")
+                + ". Moving this field alone would not help";
     }
 
     private void alternative(FieldExplanation.Alternative alternative) {
@@ -88,7 +89,7 @@ final class OtherPositions {
             neighbours.add("before " + id(list.get(position.index() + 1)));
         }
         return "Position " + (position.index() + 1) + " in "
-                + why.season().planters().get(position.planter()).id() + "'s list"
+                + why.season().planters().get(position.planter()).id() + "'s planting order"
                 + (neighbours.isEmpty() ? "" : ", " + String.join(" and ", neighbours));
     }
 
@@ -101,7 +102,7 @@ final class OtherPositions {
         return work.start()
                         .map(start ->
                                 "planted " + WhyReport.span(start, work.end().orElse(start)))
-                        .orElse("not planted")
+                        .orElse("unplanted")
                 + (work.lateHaDays() > 0 ? ", late by " + figures.areaDays(work.lateHaDays()) : "");
     }
 
@@ -123,15 +124,19 @@ final class OtherPositions {
         String sign = cost < 0 ? "-" : "+";
         return switch (goal.level()) {
             case HARD -> "";
-            case MEDIUM -> ", weighs " + sign + figures.areaDays(Math.abs(cost) / 100);
-            case SOFT -> ", costs " + sign + minutes(Math.abs(cost));
+            case MEDIUM -> ", weighted " + sign + figures.areaDays(Math.abs(cost) / 100);
+            case SOFT -> ", effort " + sign + minutes(Math.abs(cost));
         };
     }
 
     private String score(Plan.Score score) {
         return (score.hard() < 0 ? -score.hard() + " rules broken, " : "")
-                + figures.areaDays(-score.medium() / 100.0) + " late or not planted as weighed, "
-                + String.format(Locale.ROOT, "%,d min of effort", -score.soft());
+                + weighted(-score.medium() / 100.0) + " late or unplanted; effort score "
+                + String.format(Locale.ROOT, "%,d min", -score.soft());
+    }
+
+    private String weighted(double areaDays) {
+        return figures.areaDays(areaDays).replaceFirst(" ", " weighted ");
     }
 
     private static String minutes(double minutes) {

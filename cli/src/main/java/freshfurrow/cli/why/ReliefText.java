@@ -23,24 +23,27 @@ final class ReliefText {
 
     List<String> lines(Reliefs reliefs) {
         List<String> lines = new ArrayList<>();
-        String lists = "With the lists of this plan as they are"
-                + (why.positions().own().isPresent() ? "" : ", and this field at the best position above");
+        String order = "Keeping the planting order as it is"
+                + (why.positions().own().isPresent() ? "" : ", with this field at the best position above");
         lines.add(
                 reliefs.enough().isEmpty()
-                        ? lists + ", no one thing that was tried is enough."
-                        : lists + ", any one of these is enough:");
+                        ? order + ", no single change that was tried would be enough."
+                        : order + ", any one of these would be enough:");
         for (Reliefs.Enough enough : reliefs.enough()) {
-            lines.add("  " + text(enough.relief()) + "; then planted by " + finish(enough.plan()) + ", the season "
-                    + figures.areaDays(enough.plan().totals().lateHaDays()) + " late instead of "
-                    + figures.areaDays(why.plan().totals().lateHaDays()));
+            lines.add("  " + text(enough.relief()) + "; it is then planted by " + finish(enough.plan())
+                    + ", and the season is "
+                    + figures.areaDays(enough.plan().totals().lateHaDays())
+                    + " late instead of " + figures.areaDays(why.plan().totals().lateHaDays()));
         }
         if (!reliefs.inVain().isEmpty()) {
-            lines.add("Not enough by itself, the most that was tried of each:");
+            lines.add("Not enough on its own, even at the most that was tried:");
             reliefs.inVain().forEach(relief -> lines.add("  " + text(relief)));
         }
         lines.add(
-                "Each amount was found by playing the lists out again: it is enough, and one step less is not. Lists made");
-        lines.add("anew may do with less. A hold time is no more than your extract bears, and crews need their rest.");
+                "Each amount was found by simulating the season again with it: it is enough, and one step less is not. A new planting");
+        lines.add(
+                "order may need less. Do not set a hold time longer than your extract really keeps, and leave the crew time");
+        lines.add("to rest.");
         return lines;
     }
 
@@ -60,28 +63,30 @@ final class ReliefText {
                     + Figures.day(from(sooner.lot()).minusDays(sooner.days()));
         }
         if (relief instanceof Relief.LongerDay longer) {
-            return minutes(longer.minutes()) + " more a day for " + longer.planter();
+            return longer.planter() + " working " + minutes(longer.minutes()) + " longer each day";
         }
         if (relief instanceof Relief.LongerDayForAll longer) {
-            return minutes(longer.minutes()) + " more a day for all planters and rigs";
+            return "all planters and rigs working " + minutes(longer.minutes()) + " longer each day";
         }
         if (relief instanceof Relief.MoreRigs rigs) {
-            return Figures.count(rigs.count(), "rig", "rigs") + " more like " + rigs.like();
+            return Figures.count(rigs.count(), "more rig", "more rigs") + " like " + rigs.like();
         }
         if (relief instanceof Relief.FasterBatches batches) {
             return "batches that take " + batches.percent() + " % less time";
         }
         if (relief instanceof Relief.FasterWater water) {
-            return "water that flows " + water.percent() + " % faster";
+            return "water that is drawn " + water.percent() + " % faster";
         }
         if (relief instanceof Relief.MoreHoses hoses) {
-            return Figures.count(hoses.count(), "hose", "hoses") + " more at each water point";
+            return Figures.count(hoses.count(), "more hose", "more hoses") + " at each water point";
         }
         if (relief instanceof Relief.HigherDailyLimit limit) {
-            return limit.percent() + " % more water a day where it is limited";
+            return limit.percent() % 100 == 0
+                    ? "daily water limits " + (limit.percent() / 100 + 1) + " times as high"
+                    : "daily water limits " + limit.percent() + " % higher";
         }
         if (relief instanceof Relief.LongerHold hold) {
-            return "a hold time of " + hold.recipe() + " that is " + minutes(hold.minutes()) + " longer";
+            return "a hold time " + minutes(hold.minutes()) + " longer for " + hold.recipe();
         }
         throw new IllegalArgumentException("a relief without words: " + relief);
     }
@@ -91,6 +96,6 @@ final class ReliefText {
     }
 
     private static String minutes(int minutes) {
-        return Figures.span(Duration.ofMinutes(minutes));
+        return Figures.span(Duration.ofMinutes(minutes)).replace(" 00 min", "");
     }
 }

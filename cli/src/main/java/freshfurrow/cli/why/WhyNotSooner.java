@@ -67,10 +67,10 @@ final class WhyNotSooner {
 
     private void window() {
         if (planted && begins.toLocalDate().equals(opens.toLocalDate())) {
-            lines.add("Its window opens on " + Figures.day(opens.toLocalDate()) + ", and on that day it is begun.");
+            lines.add("Its window opens on " + Figures.day(opens.toLocalDate()) + ", and planting starts that day.");
         } else {
             lines.add("Its window opens on " + Figures.day(opens.toLocalDate())
-                    + (planted ? "; it is begun on " + Figures.day(begins.toLocalDate()) + "." : "."));
+                    + (planted ? "; planting starts on " + Figures.day(begins.toLocalDate()) + "." : "."));
         }
     }
 
@@ -91,8 +91,8 @@ final class WhyNotSooner {
         for (CompostLot lot : season.compost()) {
             LocalDateTime there = lot.from().atStartOfDay();
             if (waited && there.isAfter(opens) && !there.isAfter(ends)) {
-                lines.add("Planters wait for compost until lot " + lot.id() + " is there on " + Figures.day(lot.from())
-                        + ".");
+                lines.add("Planters wait for compost until lot " + lot.id() + " is on hand on "
+                        + Figures.day(lot.from()) + ".");
             }
         }
     }
@@ -112,7 +112,7 @@ final class WhyNotSooner {
                 .map(part -> Figures.span(part.howLong()) + " " + part.what())
                 .toList();
         if (!parts.isEmpty()) {
-            lines.add("From its opening" + (planted ? " until it is begun " : " on ") + planter.id() + " spends "
+            lines.add((planted ? "From then until planting starts " : "From then on ") + planter.id() + " spends "
                     + String.join(", ", parts)
                     + ".");
         }
@@ -121,8 +121,8 @@ final class WhyNotSooner {
                     .get(own.lists().of(own.planter()).get(own.index() - 1))
                     .id();
             lastPlanting(work, before)
-                    .ifPresent(end -> lines.add(planter.id() + " is done with " + before
-                            + ", which stands before it, on " + WhyReport.moment(end) + "."));
+                    .ifPresent(end -> lines.add(planter.id() + " finishes " + before + ", the field before it, on "
+                            + WhyReport.moment(end) + "."));
         }
     }
 
@@ -157,7 +157,7 @@ final class WhyNotSooner {
                     && activity.start().isAfter(begins)
                     && activity.end().isBefore(ends)
                     && activity.span().toMinutes() > 0) {
-                lines.add("While it is planted, " + WhyReport.span(activity.start(), activity.end()) + ": "
+                lines.add("During planting, " + WhyReport.span(activity.start(), activity.end()) + ": "
                         + planter.id() + " " + activity.accept(new Doing()) + ".");
             }
         }
@@ -167,17 +167,17 @@ final class WhyNotSooner {
     private record Doing() implements ActivityVisitor.OfPlanter<String> {
         @Override
         public String visit(Activity.Move move) {
-            return "moves from " + move.from() + " to " + move.to();
+            return "drives from " + move.from() + " to " + move.to();
         }
 
         @Override
         public String visit(Activity.Wait wait) {
-            return "waits" + until(wait.why());
+            return until(wait.why());
         }
 
         @Override
         public String visit(Activity.Fill fill) {
-            return "takes load " + fill.load();
+            return "fills with load " + fill.load();
         }
 
         @Override
@@ -188,12 +188,12 @@ final class WhyNotSooner {
 
     private static String until(WaitReason why) {
         return switch (why) {
-            case RIG -> " for a rig";
-            case WET -> " until the ground is dry";
-            case WINDOW -> " until the window opens";
-            case HOURS -> " for working hours";
-            case COMPOST -> " for compost";
-            case WATER -> " for water";
+            case RIG -> "waits for a rig";
+            case WET -> "waits until the ground is dry";
+            case WINDOW -> "waits until the window opens";
+            case HOURS -> "stops until work resumes";
+            case COMPOST -> "waits for compost";
+            case WATER -> "waits for water";
         };
     }
 

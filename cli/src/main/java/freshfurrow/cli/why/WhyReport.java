@@ -37,12 +37,12 @@ public final class WhyReport {
         section("Why not sooner", new WhyNotSooner(why, work).lines());
         why.positions()
                 .own()
-                .ifPresent(
-                        own -> section("Before it in " + planter(own) + "'s list", new ListBefore(why, own).lines()));
-        section("At other positions", new OtherPositions(why, figures).lines());
+                .ifPresent(own -> section(
+                        "Before it in " + planter(own) + "'s planting order", new ListBefore(why, own).lines()));
+        section("Other positions", new OtherPositions(why, figures).lines());
         why.reliefs()
-                .ifPresent(
-                        reliefs -> section("What would have it in time", new ReliefText(why, figures).lines(reliefs)));
+                .ifPresent(reliefs ->
+                        section("What would get it planted in time", new ReliefText(why, figures).lines(reliefs)));
     }
 
     private void inShort(FieldWork work) {
@@ -57,9 +57,9 @@ public final class WhyReport {
                 .own()
                 .ifPresentOrElse(
                         own -> lines.add("Position " + (own.index() + 1) + " of "
-                                + own.lists().of(own.planter()).size() + " in " + planter(own) + "'s list"),
-                        () -> lines.add("In no planter's list"));
-        work.unserved().ifPresent(left -> lines.add("Not planted: " + figures.area(left.areaHa()) + "; " + left.why()));
+                                + own.lists().of(own.planter()).size() + " in " + planter(own) + "'s planting order"),
+                        () -> lines.add("Not in any planting order"));
+        work.unserved().ifPresent(left -> lines.add("Unplanted: " + figures.area(left.areaHa()) + "; " + left.why()));
     }
 
     private String spare(FieldWork work) {

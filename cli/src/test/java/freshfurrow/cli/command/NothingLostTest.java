@@ -179,7 +179,7 @@ final class NothingLostTest {
     void aLogWithALoadThatNothingKnowsTakesNoFurtherLines() throws IOException {
         Path log = season.resolve("log.csv");
         String wrong = """
-                entry,at,fact,place,machine,load,lot,amount,until,takesBack,note
+                entry,at,fact,place,machine,load,lot,amount,until,voids,note
                 1,2027-04-23T11:00,planted,N80,,L9999,,1 ac,,,
                 """;
         Files.writeString(log, wrong);
@@ -195,7 +195,7 @@ final class NothingLostTest {
     @Test
     void aLineOfWorkAtTheMidnightThatEndsTheSeasonIsPlannedOn() throws IOException {
         Files.writeString(season.resolve("log.csv"), """
-                entry,at,fact,place,machine,load,lot,amount,until,takesBack,note
+                entry,at,fact,place,machine,load,lot,amount,until,voids,note
                 1,2027-05-29T24:00,planted,N80,,,,5 ac,,,
                 """);
 

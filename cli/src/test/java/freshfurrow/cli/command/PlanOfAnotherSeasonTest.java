@@ -51,7 +51,7 @@ final class PlanOfAnotherSeasonTest {
         Result audit = run("audit", season, plan);
 
         assertThat(audit.exitCode()).isZero();
-        assertThat(audit.out().get(0)).startsWith("Nothing found.");
+        assertThat(audit.out().get(0)).startsWith("No problems found.");
         assertThat(audit.err()).isEmpty();
     }
 
@@ -90,7 +90,7 @@ final class PlanOfAnotherSeasonTest {
 
         assertThat(audit.exitCode()).isZero();
         assertThat(audit.out().get(0)).contains("with other content or other variants", "keeps the rules");
-        assertThat(audit.out().get(1)).startsWith("Nothing found.");
+        assertThat(audit.out().get(1)).startsWith("No problems found.");
     }
 
     @Test

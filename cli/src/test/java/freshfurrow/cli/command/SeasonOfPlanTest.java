@@ -84,7 +84,7 @@ final class SeasonOfPlanTest {
         Files.writeString(file, Files.readString(file) + "# a remark\n");
         assertThatExceptionOfType(Refusal.class)
                 .isThrownBy(() -> seasonOf().read(folder.resolve("plan.json"), plan))
-                .withMessageContainingAll("season.yaml: this is not what", "plan again");
+                .withMessageContainingAll("season.yaml: this is not what", "make a new plan");
     }
 
     @Test

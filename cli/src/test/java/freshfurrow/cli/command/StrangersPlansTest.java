@@ -32,7 +32,7 @@ final class StrangersPlansTest {
     void whatASeasonDoesNotHaveIsToldWithItsPlaceInThePlan() throws IOException {
         StrangersPlan stranger = StrangersPlan.in(folder);
         assertThat(stranger.page(stranger.plan()).code()).isZero();
-        String told = "%s; mend it there or make the plan again with 'freshfurrow plan'";
+        String told = "%s; correct it there or make a new plan with 'freshfurrow plan'";
         for (String[] change : new String[][] {
             {
                 "\"kind\": \"plant\", (.*?), \"field\": \"T70\"",

@@ -138,7 +138,7 @@ final class ExportIT {
         Launcher.Result export = Launcher.run("export", plan.toString());
         assertThat(export.exitCode()).isEqualTo(1);
         assertThat(export.err().lines()).hasSize(1);
-        assertThat(export.err()).contains("season.yaml: this is not what", "plan again");
+        assertThat(export.err()).contains("season.yaml: this is not what", "make a new plan");
         assertNoTrace(export);
     }
 

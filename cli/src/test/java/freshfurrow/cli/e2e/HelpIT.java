@@ -96,7 +96,7 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "takeback"})
+            strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "void"})
     void helpOfAFactToLogSaysThatItStandsBehindTheSeason(String fact) throws Exception {
         Launcher.Result help = Launcher.run("log", "season.yaml", fact, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow log SEASON " + fact, "Examples:", "  freshfurrow log ");

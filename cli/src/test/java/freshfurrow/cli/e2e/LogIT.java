@@ -73,7 +73,7 @@ final class LogIT {
                         "the new line: at: 2027-04-20T16:01 is yet to come: it is 2027-04-20T16:00 now;"
                                 + " check date and time; a log tells what has happened",
                         "the new line: amount: N40 has 2 ac left to plant of 42 ac, not 3 ac;"
-                                + " check field and amount, or take a wrong entry back first",
+                                + " check field and amount, or void a wrong entry first",
                         "the new line: load: there is no load L0009, neither in a plan nor of a batch in the log;"
                                 + " write its batches first, or leave the cell empty");
         assertThat(Files.readAllBytes(folder.resolve("log.csv"))).isEqualTo(before);

@@ -51,7 +51,7 @@ final class MistakesIT {
                 "log x planted",
                 "log x sown N40 3ac",
                 "log x batch R1",
-                "log x takeback 3",
+                "log x void 3",
                 "log x --now noon list",
                 "trace x",
                 "trace x --field N40 --lot windrow",

@@ -57,7 +57,7 @@ final class PageIT {
         Launcher.Result refused = Launcher.run("page", planned, "--force");
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err())
-                .contains("season.yaml", "plan again", "--season")
+                .contains("season.yaml", "make a new plan", "--season")
                 .hasLineCount(1);
         assertNoTrace(refused);
     }

@@ -49,7 +49,7 @@ final class SeasonIT {
 
         String planned = folder.resolve("plan").toString();
         Launcher.Result audit = Launcher.run("audit", season, planned);
-        assertThat(audit.out()).startsWith("Nothing found. Checked: 4 of 4 fields");
+        assertThat(audit.out()).startsWith("No problems found. 55 rules checked on 4 of 4 fields");
         assertThat(audit.err()).isEmpty();
         assertThat(audit.exitCode()).isZero();
 
@@ -136,7 +136,7 @@ final class SeasonIT {
                 file, Files.readString(file).replaceFirst("\"planterFills\" *: *\\d+", "\"planterFills\": 99"));
         Launcher.Result audit = Launcher.run("audit", season, file.toString());
         assertThat(audit.exitCode()).isEqualTo(1);
-        assertThat(audit.out()).contains("99").doesNotContain("Nothing found");
+        assertThat(audit.out()).contains("99").doesNotContain("No problems found");
         assertNoTrace(audit);
     }
 

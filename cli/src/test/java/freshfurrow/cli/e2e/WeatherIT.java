@@ -26,7 +26,7 @@ final class WeatherIT {
                         "Well drained fields",
                         "Moderately drained fields",
                         "Poorly drained fields",
-                        "Less closed days",
+                        "Without days off",
                         "Look at the ground");
         assertThat(result.out()
                         .lines()
@@ -71,6 +71,6 @@ final class WeatherIT {
         assertThat(Launcher.run("audit", SCENARIO, out.toString()).exitCode()).isZero();
         assertThat(out.resolve("plan.html"))
                 .content()
-                .contains("of water in the topsoil, which bears a planter up to", "fields closed: rained off by");
+                .contains("of water in the topsoil (limit for a planter ", "fields closed: rained off by");
     }
 }

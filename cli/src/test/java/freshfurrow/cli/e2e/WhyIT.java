@@ -33,12 +33,12 @@ final class WhyIT {
         assertThat(why.err()).isEmpty();
         assertThat(why.out())
                 .startsWith("W95 (")
-                .contains("in time, ", "Why not sooner", "Before it in P1's list", "At other positions")
+                .contains("in time, ", "Why not sooner", "Before it in P1's planting order", "Other positions")
                 .contains(
-                        "7 other positions were played out, all that its planters' lists have: none is better",
-                        "local best for this field",
+                        "All 7 other positions in the planting order were tried and none is better.",
+                        "Moving this field alone would not help.",
                         ": worse")
-                .doesNotContain("What would have it in time");
+                .doesNotContain("What would get it planted in time");
     }
 
     @Test
@@ -57,8 +57,8 @@ final class WhyIT {
         assertThat(why.exitCode()).isZero();
         assertThat(why.out())
                 .contains("E20 (East): 21.0 ac of corn, window Tue 2027-04-20 to Sat 2027-05-01", "late by ")
-                .contains("Planters wait for compost until lot windrow is there on Mon 2027-05-03.")
-                .contains("What would have it in time", "lot windrow 3 days sooner, on Fri 2027-04-30");
+                .contains("Planters wait for compost until lot windrow is on hand on Mon 2027-05-03.")
+                .contains("What would get it planted in time", "lot windrow 3 days sooner, on Fri 2027-04-30");
     }
 
     @Test
@@ -69,7 +69,7 @@ final class WhyIT {
 
         assertThat(why.exitCode()).isZero();
         assertThat(why.err()).isEmpty();
-        assertThat(why.out()).contains("40 other positions were played out", "As planned: ");
+        assertThat(why.out()).contains("All 40 other positions in the planting order were tried", "As planned: ");
     }
 
     @Test
@@ -80,7 +80,7 @@ final class WhyIT {
         Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
 
         assertThat(why.exitCode()).isZero();
-        assertThat(why.out()).contains("late by ", "Its ground is too wet from ", "What would have it in time");
+        assertThat(why.out()).contains("late by ", "Its ground is too wet from ", "What would get it planted in time");
         assertThat(enough(why)).doesNotContain("compost").doesNotContain("lot ");
     }
 
@@ -105,7 +105,9 @@ final class WhyIT {
         Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
 
         assertThat(why.exitCode()).isZero();
-        assertThat(why.out()).contains("late by ", "What would have it in time").doesNotContain(" sooner, on ");
+        assertThat(why.out())
+                .contains("late by ", "What would get it planted in time")
+                .doesNotContain(" sooner, on ");
         assertThat(enough(why)).doesNotContain("compost");
     }
 
@@ -126,7 +128,7 @@ final class WhyIT {
         Launcher.Result why = why("N40", "--season", "scenarios/first-season");
 
         assertRefused(why);
-        assertThat(why.err()).contains("scenarios/first-season: this is not what", "plan again");
+        assertThat(why.err()).contains("scenarios/first-season: this is not what", "make a new plan");
     }
 
     @Test
@@ -138,7 +140,7 @@ final class WhyIT {
         Launcher.Result why = why("N40");
 
         assertRefused(why);
-        assertThat(why.err()).contains("season.yaml: this is not what", "plan again");
+        assertThat(why.err()).contains("season.yaml: this is not what", "make a new plan");
     }
 
     @Test
@@ -176,8 +178,8 @@ final class WhyIT {
 
     /** What is said to be enough. */
     private static String enough(Launcher.Result why) {
-        String advice = why.out().substring(why.out().indexOf("What would have it in time"));
-        int inVain = advice.indexOf("Not enough by itself");
+        String advice = why.out().substring(why.out().indexOf("What would get it planted in time"));
+        int inVain = advice.indexOf("Not enough on its own");
         return inVain < 0 ? advice : advice.substring(0, inVain);
     }
 

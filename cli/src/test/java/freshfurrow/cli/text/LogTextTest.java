@@ -34,8 +34,8 @@ class LogTextTest {
         assertThat(added())
                 .containsExactly(
                         "Entry 2, Tue 2027-04-20 12:30: planted N40, 8.00 ha, from load L0001",
-                        "N40: planted in whole, 8.00 ha.",
-                        "Load L0001: TOO OLD, 5 h 30 min after its oldest batch; the hold time of standard is 5 h 00 min.");
+                        "N40: finished, 8.00 ha planted.",
+                        "Load L0001: TOO OLD: used up to 5 h 30 min after its oldest batch (hold time of standard 5 h 00 min).");
     }
 
     @Test
@@ -44,7 +44,7 @@ class LogTextTest {
 
         assertThat(added())
                 .contains(
-                        "Load L0001: used up to 5 h 00 min after its oldest batch; the hold time of standard is 5 h 00 min.");
+                        "Load L0001: used up to 5 h 00 min after its oldest batch (hold time of standard 5 h 00 min).");
     }
 
     @Test
@@ -55,18 +55,18 @@ class LogTextTest {
         assertThat(added())
                 .containsExactly(
                         "Entry 2, Tue 2027-04-20 09:00: batch by R1, 11 kg of windrow and 2 kg of bought, for load L0002",
-                        "windrow: 23 kg used, 0 kg of 20 kg left, as 3 kg more were logged than there were.",
+                        "windrow: 23 kg used, 0 kg of 20 kg left; the log has 3 kg more than there was.",
                         "bought: 4 kg used, 2 kg of 6 kg left.",
-                        "Load L0002: 2 batches logged, 27 kg of compost in all.");
+                        "Load L0002: 2 batches logged, 27 kg of compost in total.");
     }
 
     @Test
     void takingBackShowsTheSumsWithoutTheEntry() {
-        log.planted("08:00", "N40", 3, "").add("08:30", new Fact.TakenBack(1), "that was S80");
+        log.planted("08:00", "N40", 3, "").add("08:30", new Fact.Voided(1), "that was S80");
 
         assertThat(added())
                 .containsExactly(
-                        "Entry 2, Tue 2027-04-20 08:30: takes back entry 1: that was S80",
+                        "Entry 2, Tue 2027-04-20 08:30: voids entry 1: that was S80",
                         "N40: 0.00 ha of 8.00 ha planted, 8.00 ha left.");
     }
 
@@ -74,7 +74,7 @@ class LogTextTest {
     void theListHasAllEntriesAndTheSumsOfThoseThatHold() {
         log.add("07:00", new Fact.WaterDrawn("well", "R1", 3000))
                 .add("08:00", new Fact.CompostSpoiled("windrow", OptionalDouble.empty()), "sour")
-                .add("08:05", new Fact.TakenBack(2), "only the top")
+                .add("08:05", new Fact.Voided(2), "only the top")
                 .add("08:10", new Fact.CompostSpoiled("windrow", OptionalDouble.of(5)))
                 .add("08:20", new Fact.CompostDelivered("bought", 7))
                 .add("09:00", new Fact.RainMeasured(12.7))
@@ -86,8 +86,8 @@ class LogTextTest {
                 .containsExactly(
                         "Entry  Time                  Fact",
                         "    1  Tue 2027-04-20 07:00  drawn at well, 3,000 L, by R1",
-                        "    2  Tue 2027-04-20 08:00  (taken back by entry 3) spoiled, all that was left of windrow: sour",
-                        "    3  Tue 2027-04-20 08:05  takes back entry 2: only the top",
+                        "    2  Tue 2027-04-20 08:00  (void: see entry 3) spoiled, all that was left of windrow: sour",
+                        "    3  Tue 2027-04-20 08:05  voids entry 2: only the top",
                         "    4  Tue 2027-04-20 08:10  spoiled, 5 kg of windrow",
                         "    5  Tue 2027-04-20 08:20  delivered, 7 kg of bought",
                         "    6  Tue 2027-04-20 09:00  rain, 12.7 mm",
@@ -95,7 +95,7 @@ class LogTextTest {
                         "    8  Tue 2027-04-20 09:20  note: windy",
                         "    9  Tue 2027-04-20 09:30  planted S80, 4.00 ha",
                         "",
-                        "Planted 4.00 ha of 14.00 ha, 1 of 3 fields in whole.",
+                        "Planted 4.00 ha of 14.00 ha; 1 of 3 fields finished.",
                         "windrow: 0 kg used, 5 kg spoiled, 15 kg of 20 kg left.",
                         "bought: 0 kg used, 7 kg of 7 kg left.");
     }

@@ -25,12 +25,12 @@ class TraceTextTest {
                         "Season example, crop corn, recipe standard: hold time 5 h 00 min from the end of extraction.",
                         "",
                         "Tue 2027-04-20 09:16  planted N40, 6.00 ha, from load A (entry 3)",
-                        "  load A: used up to 2 h 16 min after its oldest batch; the hold time of standard is 5 h 00 min",
+                        "  load A: used up to 2 h 16 min after its oldest batch (hold time of standard 5 h 00 min)",
                         "  Tue 2027-04-20 07:00  batch by R1, 10 kg of windrow and 6 kg of bought, for load A (entry 1);"
                                 + " 2 h 16 min old at its last use",
                         "  Tue 2027-04-20 07:20  batch by R1, 8 kg of windrow and 1 kg of bought, for load A (entry 2);"
                                 + " 1 h 56 min old at its last use",
-                        "  load A went to S80 too");
+                        "  load A also went to S80");
     }
 
     @Test
@@ -42,7 +42,7 @@ class TraceTextTest {
                         "Tue 2027-04-20 09:30  planted N40, 8.00 ha, from load L0001 (entry 1)",
                         "  planned, not logged: by P1",
                         "  planned, not logged: batch B0001 by R1, end Tue 2027-04-20 07:00, 10 kg of windrow and 6 kg of bought;"
-                                + " if made so, 2 h 30 min old at its last use");
+                                + " if made as planned, 2 h 30 min old at its last use");
     }
 
     @Test
@@ -52,7 +52,7 @@ class TraceTextTest {
 
         assertThat(trace(Optional.of(ExamplePlan.plan())).field("S80"))
                 .contains("  planned, not logged: batch B0002 by R1, end Wed 2027-04-21 07:08, 8 kg of bought;"
-                        + " it was to end after the planting that is logged");
+                        + " planned to end after the logged planting");
     }
 
     @Test
@@ -62,10 +62,10 @@ class TraceTextTest {
         assertThat(record(trace(Optional.of(ExamplePlan.plan())).field("N40")).subList(3, 7))
                 .containsExactly(
                         "Tue 2027-04-20 09:30  planted N40, 2.00 ha (entry 1)",
-                        "  its load is not logged",
+                        "  its load was not logged",
                         "Tue 2027-04-20 10:30  planted N40, 2.00 ha, from load B (entry 2)",
-                        "  no batch of load B is logged, and no plan at hand has it");
-        assertThat(trace(Optional.empty()).field("E20")).contains("Nothing of it is logged as planted.");
+                        "  no batch of load B is logged, and no plan has it");
+        assertThat(trace(Optional.empty()).field("E20")).contains("No planting of it is logged.");
     }
 
     @Test
@@ -77,21 +77,21 @@ class TraceTextTest {
 
         assertThat(record(trace(Optional.of(ExamplePlan.plan())).lot("windrow")))
                 .containsExactly(
-                        "Lot of compost windrow: 10 kg used, 14 kg of 24 kg left.",
+                        "Compost lot windrow: 10 kg used, 14 kg of 24 kg left.",
                         "Season example: its file has 20 kg from 2027-03-20.",
                         "",
                         "Tue 2027-04-20 06:00  delivered, 4 kg of windrow (entry 1)",
                         "Tue 2027-04-20 07:00  batch by R1, 10 kg of windrow and 6 kg of bought, for loads A, B (entry 2)",
                         "  Tue 2027-04-20 09:00  planted N40, 5.00 ha, from load A (entry 3); the batch was 2 h 00 min old",
-                        "  nothing planted from load B is logged",
+                        "  no planting from load B is logged",
                         "planned, not logged: batch B0001 by R1, end Tue 2027-04-20 07:00, 10 kg of windrow and 6 kg of bought,"
                                 + " for load L0001",
                         "  Tue 2027-04-20 09:30  planted E20, 1.00 ha, from load L0001 (entry 4)");
     }
 
     @Test
-    void whatIsTakenBackIsInNoTrace() {
-        log.batch("07:00", 10, 6, "A").add("08:00", new Fact.TakenBack(1), "wrong drum");
+    void whatIsVoidedIsInNoTrace() {
+        log.batch("07:00", 10, 6, "A").add("08:00", new Fact.Voided(1), "wrong drum");
 
         assertThat(record(trace(Optional.empty()).lot("bought"))).endsWith("", "Nothing of it is logged.");
     }
@@ -99,7 +99,7 @@ class TraceTextTest {
     @Test
     void lawAndLicensedAdviceComeBeforeTheRecord() {
         assertThat(String.join(" ", trace(Optional.empty()).field("N40")))
-                .contains("21 CFR part 112", "licensed advice come first", "docs/safety.md");
+                .contains("21 CFR part 112", "licensed professionals come first", "docs/safety.md");
     }
 
     /** 21 CFR 112.161(a)(1), but for name and location of the farm: the season's name stands for them. */

@@ -43,11 +43,11 @@ final class WeatherReportTest {
                         Weather of example, Mon 2027-04-19 to Sun 2027-04-25
                         Record station.csv, 2026-04-19 to 2026-04-19 (invented)
                         2 springs: the year 2026 and 1 generated from the record with seed 3
-                        Plans are made for the weather of 2026 in station.csv
+                        Plans use the weather of 2026 in station.csv
                         Filled: rain of 2026-04-19, same dates of 2025
                         """)
                 .contains("Mon 2027-04-19    5 mm     7        5        7        7  #####++")
-                .endsWith("wet soil for years, and a planter that sinks in may tip or need pulling out.");
+                .endsWith("soil for years, and a planter that sinks in may tip over or need pulling out.");
     }
 
     @Test
@@ -57,8 +57,7 @@ final class WeatherReportTest {
 
         // 50.8 mm = 2 in, 38.1 mm = 1.5 in
         assertThat(GroundText.why(new WetDay(MONDAY, 50.8, 38.1, 0), Drainage.POOR, us))
-                .isEqualTo(
-                        "poorly drained fields closed: 2.0 in of water in the topsoil, which bears a planter up to 1.5 in");
+                .isEqualTo("poorly drained fields closed: 2.0 in of water in the topsoil (limit for a planter 1.5 in)");
         assertThat(GroundText.why(new WetDay(MONDAY, 30, 38, 8), Drainage.WELL, metric))
                 .isEqualTo("well drained fields closed: rained off by 8 mm");
     }

@@ -30,14 +30,14 @@ public final class GoalSet {
                         "forbidden",
                         Level.HARD,
                         "fields",
-                        "Fields in the list of a planter that may not plant them.",
+                        "Fields in the planting order of a planter that may not plant them.",
                         Counters::forbiddenFields,
                         1),
                 new Goal(
-                        "unserved",
+                        "unplanted",
                         Level.MEDIUM,
                         "ha",
-                        "Area not planted by the end of the season; costs more than its latest planting would.",
+                        "Area unplanted at the end of the season; costs more than its latest planting would.",
                         counters -> counters.unservedDm2() / 1e6,
                         100 * unservedHaDaysPerHa(season)),
                 new Goal(
@@ -47,18 +47,12 @@ public final class GoalSet {
                         "Area planted after its window, times the days after it and the late weight of the field.",
                         counters -> counters.lateMilliDm2Days() / 1e9,
                         100),
-                new Goal(
-                        "refills",
-                        Level.SOFT,
-                        "fills",
-                        "Loads transferred into planters.",
-                        Counters::fills,
-                        weights.refillMin()),
+                new Goal("fills", Level.SOFT, "fills", "Fills of the planters.", Counters::fills, weights.refillMin()),
                 new Goal(
                         "water trips",
                         Level.SOFT,
                         "draws",
-                        "Draws of water by the rigs.",
+                        "Draws of water by the rigs, one a trip.",
                         Counters::waterTrips,
                         weights.waterTripMin()),
                 new Goal(
@@ -79,21 +73,21 @@ public final class GoalSet {
                         "dumped compost",
                         Level.SOFT,
                         "kg",
-                        "Compost in mix that grew too old and was let out.",
+                        "Compost in mix that grew too old and was dumped.",
                         counters -> counters.dumpedMg() / 1e6,
                         weights.dumpMinPerKg()),
                 new Goal(
                         "moved fields",
                         Level.SOFT,
                         "fields",
-                        "Fields of the days ahead that another planter plants, or that are begun on another day, than promised.",
+                        "Fields promised for the days ahead that get another planter or start on another day.",
                         Counters::movedFields,
                         weights.movedMin()),
                 new Goal(
                         "early",
                         Level.SOFT,
                         "ha-days",
-                        "Area planted, times the days since the season began: of plans that are else alike the one that plants earlier.",
+                        "Area planted, times the days since the season started: between plans that are otherwise alike, the one that plants earlier wins.",
                         counters -> counters.earlyDm2Days() / 1e6,
                         weights.earlyMinPerHaDay())));
     }

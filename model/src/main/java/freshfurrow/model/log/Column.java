@@ -15,8 +15,11 @@ public enum Column {
     LOT("lot", false),
     AMOUNT("amount", false),
     UNTIL("until", false),
-    TAKES_BACK("takesBack", false),
+    VOIDS("voids", false),
     NOTE("note", true);
+
+    /** What {@link #VOIDS} was called in logs of before. */
+    public static final String OLD_VOIDS = "takesBack";
 
     private final String title;
     private final boolean common;
@@ -36,10 +39,11 @@ public enum Column {
         return common;
     }
 
-    /** The column of that title; empty when there is none. */
+    /** The column of that title, or of one that it had before; empty when there is none. */
     public static Optional<Column> of(String title) {
+        String today = title.equals(OLD_VOIDS) ? VOIDS.title : title;
         return Arrays.stream(values())
-                .filter(column -> column.title.equals(title))
+                .filter(column -> column.title.equals(today))
                 .findFirst();
     }
 

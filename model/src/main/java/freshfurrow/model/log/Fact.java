@@ -107,7 +107,7 @@ public sealed interface Fact {
      *
      * @param entry number of the entry that does not count any more
      */
-    record TakenBack(int entry) implements Fact {}
+    record Voided(int entry) implements Fact {}
 
     private static void aboveZero(String what, double figure) {
         if (!(figure > 0) || Double.isInfinite(figure)) {

@@ -6,8 +6,8 @@ import static freshfurrow.model.log.Column.LOT;
 import static freshfurrow.model.log.Column.MACHINE;
 import static freshfurrow.model.log.Column.NOTE;
 import static freshfurrow.model.log.Column.PLACE;
-import static freshfurrow.model.log.Column.TAKES_BACK;
 import static freshfurrow.model.log.Column.UNTIL;
+import static freshfurrow.model.log.Column.VOIDS;
 
 import java.util.Arrays;
 import java.util.List;
@@ -23,7 +23,10 @@ public enum FactKind {
     RAIN("rain", AMOUNT),
     DOWN("down", MACHINE, UNTIL),
     NOTE_ONLY("note", NOTE),
-    TAKEBACK("takeback", TAKES_BACK);
+    VOID("void", VOIDS);
+
+    /** What {@link #VOID} was called in logs of before. */
+    public static final String OLD_VOID = "takeback";
 
     private final String word;
     /** Never changed. */
@@ -45,9 +48,10 @@ public enum FactKind {
         return column.isCommon() || columns.contains(column);
     }
 
-    /** The kind that a log writes so; empty when there is none. */
+    /** The kind that a log writes so, or wrote so before; empty when there is none. */
     public static Optional<FactKind> of(String word) {
-        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+        String today = word.equals(OLD_VOID) ? VOID.word : word;
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(today)).findFirst();
     }
 
     /** All words, in order. */

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 /**
  * A season's log.
  *
- * @param entries in the order of their lines, those taken back too
+ * @param entries in the order of their lines, void ones too
  */
 public record SeasonLog(List<Entry> entries) {
     /** Nothing has happened yet. */
@@ -22,14 +22,14 @@ public record SeasonLog(List<Entry> entries) {
         entries = List.copyOf(entries);
     }
 
-    /** The entries that hold, by time: those taken back and those that take them back are left out. */
+    /** The entries that count, by time: void entries and those that void them are left out. */
     public List<Entry> standing() {
         Set<Integer> gone = entries.stream()
-                .map(SeasonLog::takenBackBy)
+                .map(SeasonLog::voidedBy)
                 .flatMap(Optional::stream)
                 .collect(Collectors.toSet());
         return entries.stream()
-                .filter(entry -> !(entry.fact() instanceof Fact.TakenBack) && !gone.contains(entry.number()))
+                .filter(entry -> !(entry.fact() instanceof Fact.Voided) && !gone.contains(entry.number()))
                 .sorted(BY_TIME)
                 .toList();
     }
@@ -39,7 +39,7 @@ public record SeasonLog(List<Entry> entries) {
         return 1 + entries.stream().mapToInt(Entry::number).max().orElse(0);
     }
 
-    private static Optional<Integer> takenBackBy(Entry entry) {
-        return entry.fact() instanceof Fact.TakenBack back ? Optional.of(back.entry()) : Optional.empty();
+    private static Optional<Integer> voidedBy(Entry entry) {
+        return entry.fact() instanceof Fact.Voided voided ? Optional.of(voided.entry()) : Optional.empty();
     }
 }

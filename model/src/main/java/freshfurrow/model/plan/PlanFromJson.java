@@ -28,7 +28,7 @@ import java.util.function.Function;
 
 /** Reads a plan file key by key and stops at the first thing that is wrong. */
 final class PlanFromJson {
-    static final String REMEDY = "mend it there or make the plan again with 'freshfurrow plan'";
+    static final String REMEDY = "correct it there or make a new plan with 'freshfurrow plan'";
 
     static final int LARGEST_MB = 64;
     private static final int DEEPEST = 32;

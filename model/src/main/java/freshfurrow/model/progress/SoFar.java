@@ -51,7 +51,7 @@ public final class SoFar {
         this.onlyLogged = onlyLogged;
         SeasonLog until = new SeasonLog(log.entries().stream()
                 .map(this::onADayOfTheSeason)
-                .filter(entry -> !entry.at().isAfter(now) || entry.fact() instanceof Fact.TakenBack)
+                .filter(entry -> !entry.at().isAfter(now) || entry.fact() instanceof Fact.Voided)
                 .toList());
         sums = LogSums.of(whole, until);
         entries = until.standing();

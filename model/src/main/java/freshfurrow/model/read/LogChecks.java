@@ -114,8 +114,7 @@ final class LogChecks {
                         .problem(
                                 AT,
                                 "entry " + before.number() + " says so already for the same time",
-                                "leave this one out, correct its time, or take entry " + before.number()
-                                        + " back first");
+                                "leave this one out, correct its time, or void entry " + before.number() + " first");
             }
         }
     }
@@ -164,7 +163,7 @@ final class LogChecks {
                             .problem(
                                     AMOUNT,
                                     left + ", not " + figures.area(planted.areaHa()),
-                                    "check field and amount, or take a wrong entry back first");
+                                    "check field and amount, or void a wrong entry first");
                 }
             }
         }

@@ -65,7 +65,7 @@ final class LogLoads {
                             AT,
                             "load " + load + " is planted at " + early.at() + " by entry " + early.number()
                                     + ", before its batch of entry " + late.number() + " ends at " + late.at(),
-                            "check times and load, or take a wrong entry back first");
+                            "check times and load, or void a wrong entry first");
         }
     }
 }

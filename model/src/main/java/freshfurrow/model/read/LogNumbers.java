@@ -1,7 +1,7 @@
 package freshfurrow.model.read;
 
 import static freshfurrow.model.log.Column.ENTRY;
-import static freshfurrow.model.log.Column.TAKES_BACK;
+import static freshfurrow.model.log.Column.VOIDS;
 
 import freshfurrow.model.log.Fact;
 import java.util.HashMap;
@@ -11,7 +11,7 @@ import java.util.Map;
 /** The numbers of a log's entries: each once, and what takes one back names an earlier one that still holds. */
 final class LogNumbers {
     private final Map<Integer, LoggedLine> byNumber = new HashMap<>();
-    private final Map<Integer, Integer> takenBackBy = new HashMap<>();
+    private final Map<Integer, Integer> voidedBy = new HashMap<>();
 
     void check(List<LoggedLine> lines) {
         int next =
@@ -23,33 +23,33 @@ final class LogNumbers {
             }
         }
         for (LoggedLine line : lines) {
-            if (line.entry().fact() instanceof Fact.TakenBack back) {
-                checkTakeback(line, back.entry());
+            if (line.entry().fact() instanceof Fact.Voided voided) {
+                checkVoid(line, voided.entry());
             }
         }
     }
 
-    private void checkTakeback(LoggedLine line, int number) {
+    private void checkVoid(LoggedLine line, int number) {
         LoggedLine target = byNumber.get(number);
         if (target == null || number >= line.entry().number()) {
             line.cells()
                     .problem(
-                            TAKES_BACK,
+                            VOIDS,
                             "there is no earlier entry " + number,
                             "write the number of the entry that was wrong");
-        } else if (target.entry().fact() instanceof Fact.TakenBack) {
+        } else if (target.entry().fact() instanceof Fact.Voided) {
             line.cells()
                     .problem(
-                            TAKES_BACK,
-                            "entry " + number + " takes back another",
-                            "write the fact again as a new entry when it was right after all");
+                            VOIDS,
+                            "entry " + number + " voids another",
+                            "write the fact again as a new entry if it was right after all");
         } else {
-            Integer before = takenBackBy.putIfAbsent(number, line.entry().number());
+            Integer before = voidedBy.putIfAbsent(number, line.entry().number());
             if (before != null) {
                 line.cells()
                         .problem(
-                                TAKES_BACK,
-                                "entry " + number + " is taken back by entry " + before + " already",
+                                VOIDS,
+                                "entry " + number + " is void already, by entry " + before,
                                 "leave this entry out, or check the number");
             }
         }

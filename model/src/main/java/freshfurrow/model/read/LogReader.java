@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,7 +65,7 @@ public final class LogReader {
             checkColumns(table, problems);
             LogRow reader = new LogRow(context.season(), problems);
             for (Node.Mapping row : table.rows()) {
-                reader.read(row).ifPresent(lines::add);
+                reader.read(titled(row)).ifPresent(lines::add);
             }
             new LogNumbers().check(lines);
             if (problems.none()) {
@@ -90,6 +91,18 @@ public final class LogReader {
                         .toList();
     }
 
+    /** The row with the titles that columns have today. */
+    private static Node.Mapping titled(Node.Mapping row) {
+        Node old = row.entries().get(Column.OLD_VOIDS);
+        if (old == null) {
+            return row;
+        }
+        Map<String, Node> entries = new LinkedHashMap<>(row.entries());
+        entries.remove(Column.OLD_VOIDS);
+        entries.putIfAbsent(Column.VOIDS.title(), old);
+        return new Node.Mapping(row.place(), entries, row.removed());
+    }
+
     private static String sha256(TextFile file) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
@@ -108,6 +121,12 @@ public final class LogReader {
                         "has no column " + needed.title(),
                         "begin it with a header row like " + String.join(",", Column.titles()));
             }
+        }
+        if (table.columns().containsAll(List.of(Column.VOIDS.title(), Column.OLD_VOIDS))) {
+            problems.add(
+                    table.place(),
+                    "has both columns " + Column.VOIDS.title() + " and " + Column.OLD_VOIDS + ", which mean the same",
+                    "leave out the column " + Column.OLD_VOIDS);
         }
         for (String title : table.columns()) {
             Optional<Column> known = Column.of(title);

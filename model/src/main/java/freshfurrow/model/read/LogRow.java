@@ -9,8 +9,8 @@ import static freshfurrow.model.log.Column.LOT;
 import static freshfurrow.model.log.Column.MACHINE;
 import static freshfurrow.model.log.Column.NOTE;
 import static freshfurrow.model.log.Column.PLACE;
-import static freshfurrow.model.log.Column.TAKES_BACK;
 import static freshfurrow.model.log.Column.UNTIL;
+import static freshfurrow.model.log.Column.VOIDS;
 
 import freshfurrow.model.log.Column;
 import freshfurrow.model.log.Entry;
@@ -67,7 +67,7 @@ final class LogRow {
         if (word.isPresent() && kind.isEmpty()) {
             cells.problem(
                     FACT,
-                    "'" + word.get() + "' is no fact that a log knows",
+                    "'" + word.get() + "' is not a fact that a log knows",
                     Nearest.to(word.get(), words)
                             .map(nearest -> "did you mean " + nearest + "?")
                             .orElse(remedy));
@@ -93,12 +93,12 @@ final class LogRow {
             case SPOILED -> both(lot(cells), spoiled(cells), Fact.CompostSpoiled::new);
             case RAIN -> cells.amount(Kind.RAIN, RAIN).map(Fact.RainMeasured::new);
             case DOWN -> down(cells);
-            case NOTE_ONLY -> cells.needed(NOTE, "write what is to be noted").map(text -> new Fact.Noted());
-            case TAKEBACK ->
+            case NOTE_ONLY -> cells.needed(NOTE, "write the note").map(text -> new Fact.Noted());
+            case VOID ->
                 both(
-                        cells.number(TAKES_BACK, "write the number of the entry that was wrong"),
-                        cells.needed(NOTE, "write why the entry is taken back"),
-                        (entry, why) -> new Fact.TakenBack(entry));
+                        cells.number(VOIDS, "write the number of the entry that was wrong"),
+                        cells.needed(NOTE, "write why the entry is void"),
+                        (entry, why) -> new Fact.Voided(entry));
         };
     }
 

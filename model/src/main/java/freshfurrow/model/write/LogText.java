@@ -7,6 +7,7 @@ import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.TextFile;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 
@@ -38,7 +39,7 @@ record LogText(TextFile before) {
         }
         CsvTable table = CsvTable.read(before);
         for (Column column : cells.keySet()) {
-            if (!table.columns().contains(column.title())) {
+            if (table.columns().stream().map(Column::of).noneMatch(Optional.of(column)::equals)) {
                 throw new FileProblem(
                         table.place(),
                         "has no column " + column.title(),

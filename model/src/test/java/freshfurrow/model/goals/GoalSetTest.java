@@ -46,7 +46,8 @@ class GoalSetTest {
     void anUnservedHectareCostsMoreDaysThanTheSeasonHasAtTheLargestLateWeight() {
         // 3 ha x (10 + 1) days x 2.5 x 100
         assertThat(scoreOf(new Played(0, 3_000_000, 0, 0, 0, 0, 0, 0, 0, 0))).containsExactly(0L, -8250L, 0L);
-        assertThat(costOf("unserved", new Played(9, 0, 9, 9, 9, 9, 9, 9, 9, 9))).isZero();
+        assertThat(costOf("unplanted", new Played(9, 0, 9, 9, 9, 9, 9, 9, 9, 9)))
+                .isZero();
     }
 
     @Test
@@ -75,7 +76,7 @@ class GoalSetTest {
     @Test
     void eachRefillCostsItsMinutes() {
         assertThat(scoreOf(new Played(0, 0, 0, 4, 0, 0, 0, 0, 0, 0))).containsExactly(0L, 0L, -124L);
-        assertThat(costOf("refills", new Played(9, 9, 9, 0, 9, 9, 9, 9, 9, 9))).isZero();
+        assertThat(costOf("fills", new Played(9, 9, 9, 0, 9, 9, 9, 9, 9, 9))).isZero();
     }
 
     @Test

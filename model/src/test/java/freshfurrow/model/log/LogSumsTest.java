@@ -76,9 +76,9 @@ class LogSumsTest {
     }
 
     @Test
-    void whatIsTakenBackDoesNotCount() {
+    void whatIsVoidedDoesNotCount() {
         add(MORNING, planted("A", 3, "P1", "L1"));
-        add(MORNING.plusHours(1), new Fact.TakenBack(1));
+        add(MORNING.plusHours(1), new Fact.Voided(1));
 
         assertThat(sums().fields().get("A").plantedHa()).isZero();
         assertThat(sums().loads()).isEmpty();

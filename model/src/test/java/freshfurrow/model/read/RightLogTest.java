@@ -78,7 +78,7 @@ class RightLogTest {
                         "6,2027-04-20T15:00,down,,R1,,,,2027-04-21T12:00,,pump",
                         "7,2027-04-21T15:00,down,,P1,,,,,,",
                         "8,2027-04-21T16:00,note,,,,,,,,inspector called",
-                        "9,2027-04-21T17:00,takeback,,,,,,,4,only the north end")
+                        "9,2027-04-21T17:00,void,,,,,,,4,only the north end")
                 .log();
 
         assertThat(log.entries().stream().map(Entry::fact))
@@ -91,9 +91,28 @@ class RightLogTest {
                         new Fact.MachineDown("R1", Optional.of(LocalDateTime.of(2027, 4, 21, 12, 0))),
                         new Fact.MachineDown("P1", Optional.empty()),
                         new Fact.Noted(),
-                        new Fact.TakenBack(4));
+                        new Fact.Voided(4));
         assertThat(log.standing().stream().map(Entry::number)).containsExactly(1, 2, 3, 5, 6, 7, 8);
         assertThat(log.nextNumber()).isEqualTo(10);
+    }
+
+    @Test
+    void aLogOfBeforeReadsWithItsOldWordsForVoid() {
+        SeasonLog log = new WrittenLog(
+                        LogContext.of(season),
+                        WrittenLog.HEADER.replace("voids", "takesBack")
+                                + "1,2027-04-20T14:00,rain,,,,,0.8 in,,,\n2,2027-04-20T15:00,takeback,,,,,,,1,misread\n")
+                .log();
+
+        assertThat(log.entries().get(1).fact()).isEqualTo(new Fact.Voided(1));
+        assertThat(log.standing()).isEmpty();
+    }
+
+    @Test
+    void aLogWithTheOldAndTheNewColumnIsRefused() {
+        assertThat(new WrittenLog(LogContext.of(season), "entry,at,fact,voids,takesBack\n").problems())
+                .containsExactly("log.csv:1: has both columns voids and takesBack, which mean the same;"
+                        + " leave out the column takesBack");
     }
 
     @Test

@@ -12,7 +12,7 @@ import java.util.List;
 
 /** A log written for a test, of the season of {@link WrittenSeason#RIGHT}. */
 record WrittenLog(LogContext context, String text) {
-    static final String HEADER = "entry,at,fact,place,machine,load,lot,amount,until,takesBack,note\n";
+    static final String HEADER = "entry,at,fact,place,machine,load,lot,amount,until,voids,note\n";
 
     static WrittenLog of(Season season, String... lines) {
         return new WrittenLog(LogContext.of(season), HEADER + String.join("\n", lines));

@@ -37,7 +37,7 @@ class WrongLogTest {
             1,2027-04-20T11:00,planted,N40,,,,-3 ac,,,            | amount: -3 ac is out of range; use 1 m2 to 49,000 ac (20,000 ha)
             1,2027-04-20T11:00,planted,N40,,,windrow,20 ac,,,     | lot: says 'windrow', which does not go with planted; leave the cell empty
             1,2027-04-20T11:00,planted,N40,,L1 L2,,20 ac,,,       | load: names 2 loads; write one line for each load
-            1,2027-04-20T11:00,plnted,N40,,,,20 ac,,,             | fact: 'plnted' is no fact that a log knows; did you mean planted?
+            1,2027-04-20T11:00,plnted,N40,,,,20 ac,,,             | fact: 'plnted' is not a fact that a log knows; did you mean planted?
             1,2027-04-20,planted,N40,,,,20 ac,,,                  | at: '2027-04-20' is no date and time; write both, like 2027-05-03T15:10
             1,2027-04-20T25:00,planted,N40,,,,20 ac,,,            | at: '25:00' is no time of day; write hours and minutes, like 07:00
             1,,planted,N40,,,,20 ac,,,                            | at: is missing; write date and time, like 2027-05-03T15:10
@@ -45,7 +45,7 @@ class WrongLogTest {
             ,2027-04-20T11:00,planted,N40,,,,20 ac,,,             | entry: is missing; number the entries 1, 2, 3 and on
             1,2027-04-18T11:00,planted,N40,,,,20 ac,,,            | at: 2027-04-18T11:00 is before the season, which begins on 2027-04-19; check the date; what was there before belongs into the season file
             1,2028-04-20T11:00,planted,N40,,,,20 ac,,,            | at: 2028-04-20T11:00 is after the season, which ends on 2027-06-05; check date and time; a log tells what has happened
-            1,2027-04-20T11:00,planted,N40,,,,41 ac,,,            | amount: N40 has 40 ac left to plant of 40 ac, not 41 ac; check field and amount, or take a wrong entry back first
+            1,2027-04-20T11:00,planted,N40,,,,41 ac,,,            | amount: N40 has 40 ac left to plant of 40 ac, not 41 ac; check field and amount, or void a wrong entry first
             1,2027-04-20T11:00,batch,,R2,,windrow,30 lb,,,        | machine: there is no rig R2; did you mean R1?
             1,2027-04-20T11:00,batch,,R1,,barn,30 lb,,,           | lot: there is no lot of compost barn; known are windrow
             1,2027-04-20T11:00,batch,,R1,,windrow,,,,             | amount: is missing; write a mass like 30 lb
@@ -59,10 +59,10 @@ class WrongLogTest {
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
             1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 78 in (0.1 to 2,000 mm)
             1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it began; write when the machine works again, or leave it empty
-            1,2027-04-20T11:00,note,,,,,,,,                       | note: is missing; write what is to be noted
+            1,2027-04-20T11:00,note,,,,,,,,                       | note: is missing; write the note
             1,2027-04-20T11:00,note,,,,,,,,=1+1                   | note: begins with =, which spreadsheets take for a formula; begin it with a letter or a digit
-            1,2027-04-20T11:00,takeback,,,,,,,7,typing error      | takesBack: there is no earlier entry 7; write the number of the entry that was wrong
-            1,2027-04-20T11:00,takeback,,,,,,,1,typing error      | takesBack: there is no earlier entry 1; write the number of the entry that was wrong
+            1,2027-04-20T11:00,void,,,,,,,7,typing error      | voids: there is no earlier entry 7; write the number of the entry that was wrong
+            1,2027-04-20T11:00,void,,,,,,,1,typing error      | voids: there is no earlier entry 1; write the number of the entry that was wrong
             """)
     void aWrongCellIsOneLineWithItsPlace(String line, String problem) {
         assertThat(WrittenLog.of(season, line).problems()).containsExactly("log.csv:2: " + problem);
@@ -90,7 +90,7 @@ class WrongLogTest {
                                 "2,2027-04-21T11:00,planted,N40,,,,10 ac,,,")
                         .problems())
                 .containsExactly("log.csv:3: amount: N40 is planted in whole already, not 10 ac;"
-                        + " check field and amount, or take a wrong entry back first");
+                        + " check field and amount, or void a wrong entry first");
     }
 
     @Test
@@ -101,7 +101,7 @@ class WrongLogTest {
                                 "2,2027-04-21T11:00,planted,N40,,,,20 ac,,,")
                         .problems())
                 .containsExactly("log.csv:3: amount: N40 has 10 ac left to plant of 40 ac, not 20 ac;"
-                        + " check field and amount, or take a wrong entry back first");
+                        + " check field and amount, or void a wrong entry first");
     }
 
     @Test
@@ -117,28 +117,28 @@ class WrongLogTest {
     }
 
     @Test
-    void whatIsTakenBackDoesNotCount() {
+    void whatIsVoidedDoesNotCount() {
         assertThat(WrittenLog.of(
                                 season,
                                 "1,2027-04-20T11:00,planted,N40,,,,400 ac,,,",
-                                "2,2027-04-20T12:00,takeback,,,,,,,1,a nought too many",
+                                "2,2027-04-20T12:00,void,,,,,,,1,a nought too many",
                                 "3,2027-04-20T11:00,planted,N40,,,,40 ac,,,")
                         .problems())
                 .isEmpty();
     }
 
     @Test
-    void anEntryIsTakenBackOnce() {
+    void anEntryIsVoidedOnce() {
         assertThat(WrittenLog.of(
                                 season,
                                 "1,2027-04-20T11:00,planted,N40,,,,40 ac,,,",
-                                "2,2027-04-20T12:00,takeback,,,,,,,1,wrong field",
-                                "3,2027-04-20T12:10,takeback,,,,,,,1,wrong field",
-                                "4,2027-04-20T12:20,takeback,,,,,,,2,right after all")
+                                "2,2027-04-20T12:00,void,,,,,,,1,wrong field",
+                                "3,2027-04-20T12:10,void,,,,,,,1,wrong field",
+                                "4,2027-04-20T12:20,void,,,,,,,2,right after all")
                         .problems())
                 .containsExactly(
-                        "log.csv:4: takesBack: entry 1 is taken back by entry 2 already; leave this entry out, or check the number",
-                        "log.csv:5: takesBack: entry 2 takes back another; write the fact again as a new entry when it was right after all");
+                        "log.csv:4: voids: entry 1 is void already, by entry 2; leave this entry out, or check the number",
+                        "log.csv:5: voids: entry 2 voids another; write the fact again as a new entry if it was right after all");
     }
 
     @Test
@@ -166,7 +166,7 @@ class WrongLogTest {
         assertThat(WrittenLog.of(season, "1,2027-04-20T11:00," + first, "2,2027-04-20T11:00," + second)
                         .problems())
                 .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
-                        + " leave this one out, correct its time, or take entry 1 back first");
+                        + " leave this one out, correct its time, or void entry 1 first");
     }
 
     @ParameterizedTest
@@ -207,7 +207,7 @@ class WrongLogTest {
                         .problems())
                 .containsExactly(
                         "log.csv:4: at: load A is planted at 2027-04-20T12:00 by entry 2, before its batch of entry 3 ends at 2027-04-20T12:01;"
-                                + " check times and load, or take a wrong entry back first");
+                                + " check times and load, or void a wrong entry first");
     }
 
     @Test
@@ -224,7 +224,7 @@ class WrongLogTest {
     void aLogNeedsItsColumns() {
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,amount\n").problems())
                 .containsExactly("log.csv:1: has no column fact; begin it with a header row like"
-                        + " entry,at,fact,place,machine,load,lot,amount,until,takesBack,note");
+                        + " entry,at,fact,place,machine,load,lot,amount,until,voids,note");
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,fact,feild,amount (ac)\n").problems())
                 .containsExactly(
                         "log.csv:1: the column 'feild' is not known; known are entry, at, fact, place, machine, load, lot, amount and 3 more",

@@ -63,7 +63,7 @@ class LogRoundTripTest {
         addFacts(season, seed, 1 + new Random(seed).nextInt(MOST_FACTS));
         byte[] before = Files.readAllBytes(file);
 
-        assertThat(writer(season).add(takeBack(season, 1))).isInstanceOf(LogWriting.Added.class);
+        assertThat(writer(season).add(voiding(season, 1))).isInstanceOf(LogWriting.Added.class);
 
         assertThat(Files.readAllBytes(file)).startsWith(before);
     }
@@ -75,19 +75,19 @@ class LogRoundTripTest {
         List<Entry> expected = addFacts(season, seed, count);
         int wrong = 1 + new Random(seed + 1).nextInt(count);
 
-        assertThat(writer(season).add(takeBack(season, wrong))).isInstanceOf(LogWriting.Added.class);
+        assertThat(writer(season).add(voiding(season, wrong))).isInstanceOf(LogWriting.Added.class);
 
         expected.removeIf(entry -> entry.number() == wrong);
         assertThat(read(season).standing()).containsExactlyElementsOf(expected);
     }
 
-    private static Map<Column, String> takeBack(Season season, int number) {
+    private static Map<Column, String> voiding(Season season, int number) {
         return Map.of(
                 Column.AT,
                 season.last().atTime(23, 0).toString(),
                 Column.FACT,
-                "takeback",
-                Column.TAKES_BACK,
+                "void",
+                Column.VOIDS,
                 String.valueOf(number),
                 Column.NOTE,
                 "wrong");

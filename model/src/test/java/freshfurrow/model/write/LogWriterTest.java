@@ -37,7 +37,7 @@ class LogWriterTest {
 
         assertThat(file())
                 .content()
-                .isEqualTo("\ufeffentry,at,fact,place,machine,load,lot,amount,until,takesBack,note\r\n" + "1," + DAY
+                .isEqualTo("\ufeffentry,at,fact,place,machine,load,lot,amount,until,voids,note\r\n" + "1," + DAY
                         + "T08:00,note,,,,,,,,\"cold, \"\"foggy\"\"\"\r\n");
     }
 
@@ -50,6 +50,20 @@ class LogWriterTest {
         assertThat(file())
                 .content()
                 .isEqualTo("note,fact,at,entry\nfog,note," + DAY + "T07:00,7\nsun,note," + DAY + "T08:00,8\n");
+    }
+
+    @Test
+    void aVoidGoesUnderTheColumnOfALogOfBefore() throws IOException {
+        String before = "entry,at,fact,amount,takesBack,note\n1," + DAY + "T07:00,rain,5 mm,,\n";
+        Files.writeString(file(), before);
+
+        add(Map.of(
+                Column.AT, DAY + "T09:00",
+                Column.FACT, "void",
+                Column.VOIDS, "1",
+                Column.NOTE, "misread"));
+
+        assertThat(file()).content().isEqualTo(before + "2," + DAY + "T09:00,void,,1,misread\n");
     }
 
     @Test
@@ -79,11 +93,11 @@ class LogWriterTest {
 
         assertThat(problems(note("09:00", "sun")))
                 .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
-                        + " leave this one out, correct its time, or take entry 1 back first");
+                        + " leave this one out, correct its time, or void entry 1 first");
         add(Map.of(
                 Column.AT, DAY + "T09:00",
-                Column.FACT, "takeback",
-                Column.TAKES_BACK, "1",
+                Column.FACT, "void",
+                Column.VOIDS, "1",
                 Column.NOTE, "misread"));
     }
 

@@ -19,7 +19,7 @@ final class LeavingOut {
     /** What a hectare left unserved costs on the medium level of the score, hundredths of ha-days. */
     static double costPerHa(CompiledSeason season) {
         return GoalSet.of(season.season()).goals().stream()
-                .filter(goal -> goal.name().equals("unserved"))
+                .filter(goal -> goal.name().equals("unplanted"))
                 .findFirst()
                 .orElseThrow()
                 .weight();

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SearchTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
-    void everyMoveCanBeTakenBackAndScoresLikeAFreshRun(long seed) {
+    void everyMoveCanBeVoidedAndScoresLikeAFreshRun(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(12, 3, 1, 10_000, seed));
         Search search = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT);
 
