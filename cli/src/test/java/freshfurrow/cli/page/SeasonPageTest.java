@@ -44,7 +44,7 @@ class SeasonPageTest {
         assertThat(data.get("rain")).hasToString("[{\"at\":86400,\"depth\":\"12 mm\",\"daily\":true}]");
         assertThat(data.get("wet").get(0).get("times")).hasToString("[[86400,172800]]");
         assertThat(data.get("wet").get(0).get("why").get("1").textValue())
-                .endsWith("fields closed: 45 mm of water in the topsoil, which bears a planter up to 39 mm");
+                .endsWith("fields closed: 45 mm of water in the topsoil (limit for a planter 39 mm)");
     }
 
     @Test
