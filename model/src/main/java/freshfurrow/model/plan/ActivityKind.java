@@ -21,38 +21,15 @@ import java.util.Locale;
 
 /** The kinds of activities: what they are called, who does them, and how they are read from a plan file. */
 public enum ActivityKind {
-    MOVE(
-            "drive",
-            By.EITHER,
-            in -> new Activity.Move(in.start(), in.end(), in.name(FROM), in.name(TO), in.amount(KM)),
-            FROM,
-            TO,
-            KM),
-    WAIT("wait", By.PLANTER, in -> new Activity.Wait(in.start(), in.end(), in.name(AT), in.why()), AT, WHY),
-    FILL("fill", By.PLANTER, in -> new Activity.Fill(in.start(), in.end(), in.name(AT), in.name(LOAD)), AT, LOAD),
-    PLANT(
-            "planting",
-            By.PLANTER,
-            in -> new Activity.Plant(in.start(), in.end(), in.name(FIELD), in.name(LOAD), in.amount(AREA_HA)),
-            FIELD,
-            LOAD,
-            AREA_HA),
-    DRAW(
-            "draw",
-            By.RIG,
-            in -> new Activity.Draw(in.start(), in.end(), in.name(WATER_POINT), in.amount(LITRES)),
-            WATER_POINT,
-            LITRES),
-    EXTRACT("batch", By.RIG, in -> new Activity.Extract(in.start(), in.end(), in.name(AT), in.name(BATCH)), AT, BATCH),
-    CLEAN("cleaning", By.RIG, in -> new Activity.Clean(in.start(), in.end(), in.name(AT)), AT),
-    TRANSFER(
-            "transfer",
-            By.RIG,
-            in -> new Activity.Transfer(in.start(), in.end(), in.name(AT), in.name(LOAD), in.amount(LITRES)),
-            AT,
-            LOAD,
-            LITRES),
-    DUMP("dump", By.RIG, in -> new Activity.Dump(in.start(), in.end(), in.name(AT), in.amount(LITRES)), AT, LITRES);
+    MOVE("drive", By.EITHER),
+    WAIT("wait", By.PLANTER),
+    FILL("fill", By.PLANTER),
+    PLANT("planting", By.PLANTER),
+    DRAW("draw", By.RIG),
+    EXTRACT("batch", By.RIG),
+    CLEAN("cleaning", By.RIG),
+    TRANSFER("transfer", By.RIG),
+    DUMP("dump", By.RIG);
 
     private enum By {
         PLANTER,
@@ -73,21 +50,12 @@ public enum ActivityKind {
         WaitReason why() throws PlanFileException;
     }
 
-    @FunctionalInterface
-    private interface Maker {
-        Activity made(Source in) throws PlanFileException;
-    }
-
     private final String noun;
     private final By by;
-    private final Maker maker;
-    private final List<Part> parts;
 
-    ActivityKind(String noun, By by, Maker maker, Part... parts) {
+    ActivityKind(String noun, By by) {
         this.noun = noun;
         this.by = by;
-        this.maker = maker;
-        this.parts = List.of(parts);
     }
 
     /** Its name in a plan file. */
@@ -110,11 +78,33 @@ public enum ActivityKind {
 
     /** What an activity of this kind has besides its times, in the order of a plan file. */
     public List<Part> parts() {
-        return parts;
+        return switch (this) {
+            case MOVE -> List.of(FROM, TO, KM);
+            case WAIT -> List.of(AT, WHY);
+            case FILL -> List.of(AT, LOAD);
+            case PLANT -> List.of(FIELD, LOAD, AREA_HA);
+            case DRAW -> List.of(WATER_POINT, LITRES);
+            case EXTRACT -> List.of(AT, BATCH);
+            case CLEAN -> List.of(AT);
+            case TRANSFER -> List.of(AT, LOAD, LITRES);
+            case DUMP -> List.of(AT, LITRES);
+        };
     }
 
     /** @throws PlanFileException when the source does */
-    Activity from(Source source) throws PlanFileException {
-        return maker.made(source);
+    Activity from(Source in) throws PlanFileException {
+        LocalDateTime start = in.start();
+        LocalDateTime end = in.end();
+        return switch (this) {
+            case MOVE -> new Activity.Move(start, end, in.name(FROM), in.name(TO), in.amount(KM));
+            case WAIT -> new Activity.Wait(start, end, in.name(AT), in.why());
+            case FILL -> new Activity.Fill(start, end, in.name(AT), in.name(LOAD));
+            case PLANT -> new Activity.Plant(start, end, in.name(FIELD), in.name(LOAD), in.amount(AREA_HA));
+            case DRAW -> new Activity.Draw(start, end, in.name(WATER_POINT), in.amount(LITRES));
+            case EXTRACT -> new Activity.Extract(start, end, in.name(AT), in.name(BATCH));
+            case CLEAN -> new Activity.Clean(start, end, in.name(AT));
+            case TRANSFER -> new Activity.Transfer(start, end, in.name(AT), in.name(LOAD), in.amount(LITRES));
+            case DUMP -> new Activity.Dump(start, end, in.name(AT), in.amount(LITRES));
+        };
     }
 }
