@@ -1,7 +1,8 @@
 package freshfurrow.app.input;
 
-import freshfurrow.cli.command.Failures;
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.refusal.FileFailure;
+import freshfurrow.app.refusal.InputRefusal;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import java.io.IOException;
@@ -20,23 +21,22 @@ public final class KnownLoads {
     /**
      * Their ids; none when there is no plan. Plans that are kept may be of the season as it was before.
      *
-     * @param plan a plan file, or a folder that holds plan.json
-     * @throws Refusal when a plan cannot be read, or the plan is of another season
+     * @throws Refused when a plan cannot be read, or the plan is of another season
      */
-    public static Set<String> of(Reading.Valid season, Path plan) {
-        Path file = PlanChoice.file(plan);
+    public static Set<String> of(Reading.Valid season, GivenPlan plan) {
+        Path file = plan.file();
         Set<String> ids = new HashSet<>();
         if (Files.exists(file)) {
-            Plan current = PlanChoice.read(file);
+            Plan current = plan.read();
             PlanOrigin.mustBeOf(season, file, current);
             add(current, ids);
         }
         Path kept = file.resolveSibling(KEPT);
         if (Files.isDirectory(kept)) {
             try (DirectoryStream<Path> plans = Files.newDirectoryStream(kept, "*.json")) {
-                plans.forEach(one -> add(PlanChoice.read(one), ids));
+                plans.forEach(one -> add(new GivenPlan(one).read(), ids));
             } catch (IOException e) {
-                throw new Refusal(kept + ": cannot be read (" + Failures.reason(e) + ")");
+                throw new Refused(new InputRefusal.UnreadablePlans(kept, FileFailure.reason(e)));
             }
         }
         return ids;

@@ -1,7 +1,10 @@
 package freshfurrow.app.output;
 
-import freshfurrow.cli.command.Failures;
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.refusal.FileFailure;
+import freshfurrow.app.refusal.OutputRefusal;
+import freshfurrow.app.refusal.OutputRefusal.Obstruction;
+import freshfurrow.app.refusal.OutputRefusal.Unwritten;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.files.Folders;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
@@ -12,33 +15,36 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
-/**
- * Files that a command makes; where they are not written, it says why.
- *
- * @param what is not done when they cannot be written, as {@code nothing was planned}
- * @param elsewhere how to have them written to another place, as {@code write elsewhere with --out DIR}
- */
-public record OutFiles(String what, String elsewhere) {
-    public static final OutFiles WRITTEN = new OutFiles("nothing was written", "write elsewhere with --out");
+/** Files that are made for whoever asks; where they are not written, it says what is not done. */
+public final class OutFiles {
+    /** Files that are made of what is there. */
+    public static final OutFiles MADE = new OutFiles(Unwritten.FILES);
+
+    private final Unwritten unwritten;
+
+    OutFiles(Unwritten unwritten) {
+        this.unwritten = unwritten;
+    }
 
     /**
      * Makes sure, before time goes into what is to be written, that nothing stands there.
      *
-     * @throws Refusal with a line for each file that something is in the way of
+     * @throws Refused with a line for each file that something is in the way of
      */
     public void refuseObstructed(List<Path> files, IfThere ifThere) {
-        List<String> obstructed = files.stream()
-                .flatMap(file -> Obstacle.before(file, ifThere).map(obstacle -> line(file, obstacle)).stream())
+        List<Obstruction> obstructions = files.stream()
+                .flatMap(file ->
+                        Obstacle.before(file, ifThere).map(obstacle -> new Obstruction(file, obstacle)).stream())
                 .toList();
-        if (!obstructed.isEmpty()) {
-            throw new Refusal(obstructed);
+        if (!obstructions.isEmpty()) {
+            throw new Refused(new OutputRefusal.Obstructed(obstructions, unwritten));
         }
     }
 
     /**
      * Makes sure, before time goes into what is to be written, that files can be made in a folder. Makes no folder yet.
      *
-     * @throws Refusal when they cannot
+     * @throws Refused when they cannot
      */
     public void tryOut(Path folder) {
         try {
@@ -51,7 +57,7 @@ public record OutFiles(String what, String elsewhere) {
     /**
      * Writes all of the files, or none.
      *
-     * @throws Refusal when one is there unasked or cannot be written
+     * @throws Refused when one is there unasked or cannot be written
      */
     public void writeAll(List<NewFile> files) {
         Path first = files.get(0).path();
@@ -63,23 +69,14 @@ public record OutFiles(String what, String elsewhere) {
     }
 
     /** @param first names what could not be written when the failure does not */
-    public Refusal refusal(Path first, IOException failure) {
+    Refused refusal(Path first, IOException failure) {
         if (failure instanceof ObstructedFile obstructed) {
             return refusal(Path.of(obstructed.getFile()), obstructed.obstacle());
         }
-        return new Refusal(
-                first + ": cannot be written (" + Failures.reason(failure) + "), so " + what + "; " + elsewhere);
+        return new Refused(new OutputRefusal.Unwritable(first, FileFailure.reason(failure), unwritten));
     }
 
-    public Refusal refusal(Path file, Obstacle obstacle) {
-        return new Refusal(line(file, obstacle));
-    }
-
-    private String line(Path file, Obstacle obstacle) {
-        String reason = file + ": " + obstacle.words() + ", so " + what + "; ";
-        return switch (obstacle) {
-            case THERE -> reason + "replace it with --force, or " + elsewhere;
-            case LINK, NO_ORDINARY_FILE -> reason + "move it away, or " + elsewhere;
-        };
+    Refused refusal(Path file, Obstacle obstacle) {
+        return new Refused(new OutputRefusal.Obstructed(List.of(new Obstruction(file, obstacle)), unwritten));
     }
 }

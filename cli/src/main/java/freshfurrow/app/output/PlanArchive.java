@@ -1,8 +1,9 @@
 package freshfurrow.app.output;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.cli.command.PageCommand;
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.refusal.InputRefusal;
+import freshfurrow.app.refusal.OutputRefusal.Unwritten;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
 import freshfurrow.model.files.Obstacle;
@@ -28,9 +29,8 @@ public final class PlanArchive {
     private static final String KEPT = "plans";
     private static final Pattern NAME = Pattern.compile("(\\d{3,9})\\.json");
 
-    private static final OutFiles BEFORE = new OutFiles("nothing was planned", "write elsewhere with --out DIR");
-    private static final OutFiles AFTER =
-            new OutFiles("the old plan is still there", "run 'freshfurrow replan' again with another --out DIR");
+    private static final OutFiles BEFORE = new OutFiles(Unwritten.PLANNING);
+    private static final OutFiles AFTER = new OutFiles(Unwritten.REPLAN);
 
     private final Path folder;
     private final Path followed;
@@ -46,7 +46,7 @@ public final class PlanArchive {
     public static Path folderOf(Path planFile) {
         Path folder = planFile.toAbsolutePath().normalize().getParent();
         if (folder == null) {
-            throw new Refusal(planFile + ": is no plan file");
+            throw new Refused(new InputRefusal.NoPlanFile(planFile));
         }
         Path name = folder.getFileName();
         Path above = folder.getParent();
@@ -64,18 +64,18 @@ public final class PlanArchive {
     }
 
     public Path newest() {
-        return folder.resolve(PlanChoice.FILE_NAME);
+        return folder.resolve(GivenPlan.FILE_NAME);
     }
 
     private Path page() {
-        return folder.resolve(PageCommand.FILE_NAME);
+        return folder.resolve(PlanTarget.PAGE_NAME);
     }
 
     /**
      * Makes sure, before time goes into planning, that a plan can be added.
      *
      * @param withPage whether a page comes with the plan
-     * @throws Refusal when it cannot
+     * @throws Refused when it cannot
      */
     public void refuseObstructed(boolean withPage) {
         BEFORE.refuseObstructed(List.of(newest()), newestIfThere());
@@ -91,7 +91,7 @@ public final class PlanArchive {
      *
      * @param plan the text of its file
      * @return where it is kept
-     * @throws Refusal when it cannot be written; then all is as it was
+     * @throws Refused when it cannot be written; then all is as it was
      */
     public Path add(String plan, Optional<String> page) {
         try {

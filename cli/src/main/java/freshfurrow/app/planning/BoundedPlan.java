@@ -14,7 +14,7 @@ import java.util.function.Function;
  * The plan that the search found, or a better one where every plan could be tried, with its bounds. One that keeps fewer fields of the
  * days ahead where they were is not better.
  */
-public final class BoundedPlan {
+final class BoundedPlan {
     private static final Comparator<Plan.Score> WORST_FIRST = Comparator.comparingLong(Plan.Score::hard)
             .thenComparingLong(Plan.Score::medium)
             .thenComparingLong(Plan.Score::soft);
@@ -25,7 +25,7 @@ public final class BoundedPlan {
      * @param record makes a plan of lists of ids
      * @param hurry once true, plans are not tried one by one any more
      */
-    public static Plan of(
+    static Plan of(
             CompiledSeason season,
             Plan plan,
             SeasonBounds bounds,

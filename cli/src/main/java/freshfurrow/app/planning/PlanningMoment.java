@@ -1,7 +1,8 @@
 package freshfurrow.app.planning;
 
 import freshfurrow.app.input.SeasonClock;
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.refusal.PlanningRefusal;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.progress.News;
@@ -12,30 +13,31 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * From when on to plan.
- *
- * @param source where that comes from, in a clause
- */
-public record PlanningMoment(LocalDateTime now, String source) {
+/** From when on to plan, and where that comes from. */
+public record PlanningMoment(LocalDateTime now, Source source) {
+    /** Who says what time it is. */
+    public enum Source {
+        /** Whoever asks for a plan. */
+        SAID,
+        CLOCK,
+        /** The latest of what is told of the season, where the clock is not in it. */
+        TOLD
+    }
+
     /**
      * What is said, else the clock if it is in the season, else the latest of what is told.
      *
-     * @throws Refusal when nothing tells it, or it is not in the season
+     * @throws Refused when nothing tells it, or it is not in the season
      */
-    public static PlanningMoment of(
-            Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
-        PlanningMoment moment = said.map(now -> new PlanningMoment(now, "time given"))
-                .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, "the time now")))
+    static PlanningMoment of(Optional<LocalDateTime> said, Season season, SeasonLog log, News news, SeasonClock clock) {
+        PlanningMoment moment = said.map(now -> new PlanningMoment(now, Source.SAID))
+                .or(() -> clock.inSeason(season).map(now -> new PlanningMoment(now, Source.CLOCK)))
                 .or(() -> latest(log, news)
                         .map(now -> now.equals(season.end()) ? now.minusSeconds(1) : now)
-                        .map(now -> new PlanningMoment(
-                                now, "time of the latest event given, because today is outside the season")))
-                .orElseThrow(() -> new Refusal("Today is outside the season (" + season.first() + " to " + season.last()
-                        + "); give the time with --now, like --now 2027-05-03T14:00"));
+                        .map(now -> new PlanningMoment(now, Source.TOLD)))
+                .orElseThrow(() -> new Refused(new PlanningRefusal.NoTime(season.first(), season.last())));
         if (!SeasonClock.isIn(season, moment.now())) {
-            throw new Refusal(moment.now() + " is outside the season (" + season.first() + " to " + season.last()
-                    + "); give another time with --now");
+            throw new Refused(new PlanningRefusal.OutOfSeason(moment.now(), season.first(), season.last()));
         }
         return moment;
     }

@@ -1,19 +1,18 @@
 package freshfurrow.app.planning;
 
-import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.GivenLog;
+import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.PlanOrigin;
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.output.PlanArchive;
 import freshfurrow.app.output.PlanText;
+import freshfurrow.app.refusal.PlanningRefusal;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.cli.changes.ChangesReport;
-import freshfurrow.cli.command.Interruption;
-import freshfurrow.cli.command.Refusal;
-import freshfurrow.cli.command.SeasonOfPlan;
 import freshfurrow.cli.page.SeasonPage;
-import freshfurrow.cli.text.HeldBack;
-import freshfurrow.cli.text.SoFarReport;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
-import freshfurrow.model.progress.News;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.SoFar;
 import freshfurrow.model.read.LogReading;
@@ -21,116 +20,108 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
-import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.construction.FollowedLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Makes a plan of what is left of a season, and says what it changes. */
+/** Plans what is left of a season, audits the plan, says what it changes, and writes it. */
 public final class SeasonReplanning {
+    private final StageClock clock = new StageClock();
+    private final ReplanningOrder order;
+    private final StopSignal stop;
+    private final PlanningListener listener;
     private final Reading.Valid read;
-    private final Path planFile;
-    private final Plan before;
     private final LogReading.Valid log;
-    private final News news;
-    private final boolean onlyLogged;
-    private final PlanningOptions options;
-    private final Interruption interruption;
-    private final TimeTaken taken;
+    private final Plan before;
 
-    /** @throws Refusal when the plan cannot be read or is of another season */
-    public SeasonReplanning(
-            Reading.Valid read,
-            Path plan,
-            LogReading.Valid log,
-            News news,
-            boolean onlyLogged,
-            PlanningOptions options,
-            Interruption interruption,
-            TimeTaken taken) {
-        this.read = read;
-        this.planFile = PlanChoice.file(plan);
-        this.before = PlanChoice.read(plan);
-        this.log = log;
-        this.news = news;
-        this.onlyLogged = onlyLogged;
-        this.options = options;
-        this.interruption = interruption;
-        this.taken = taken;
-        PlanOrigin.mustBeOf(read, planFile, before);
+    private SeasonReplanning(ReplanningOrder order, StopSignal stop, PlanningListener listener) {
+        this.order = order;
+        this.stop = stop;
+        this.listener = listener;
+        read = order.season().read();
+        log = GivenLog.of(order.season(), order.log()).toPlanBy(read.season());
+        NewsCheck.pass(order.news(), read.season());
+        before = order.followed().read();
+        PlanOrigin.mustBeOf(read, order.followed().file(), before);
     }
 
-    /** Makes the plan and writes it; returns what to print. */
-    public List<String> run(PlanningMoment moment, Optional<Path> out, boolean page, boolean force) {
+    /**
+     * The plan, once it is written. Blocks as long as the options say, or until the signal is set.
+     *
+     * @param stop set by whoever does not want to wait any longer
+     * @throws Refused when something that was given cannot be used, or the plan cannot be written or breaks a rule; then the plan that
+     *     was followed still is the newest
+     */
+    public static Replanned replan(
+            ReplanningOrder order, SeasonClock clock, StopSignal stop, PlanningListener listener) {
+        return new SeasonReplanning(order, stop, listener).run(clock);
+    }
+
+    private Replanned run(SeasonClock seasonClock) {
         Season whole = read.season();
-        Season plannedBefore = SeasonOfPlan.checked(planFile, before, whole);
+        PlanningMoment moment = PlanningMoment.of(order.now(), whole, log.log(), order.news(), seasonClock);
         LocalDateTime now = moment.now();
+        Path planFile = order.followed().file();
+        Season plannedBefore = SeasonOfPlan.checked(planFile, before, whole);
         before.start().filter(start -> now.isBefore(start.now())).ifPresent(start -> {
-            throw new Refusal(planFile + ": it begins at " + start.now() + ", after " + now
-                    + "; plan from a later time on with --now, or name an earlier plan with --plan");
+            throw new Refused(new PlanningRefusal.PlanBeginsLater(planFile, start.now(), now));
         });
-        SoFar.Result soFar = SoFar.of(whole, before, now, news, log.log(), onlyLogged);
+        SoFar.Result soFar = SoFar.of(whole, before, now, order.news(), log.log(), order.onlyLogged());
         PlanStart start = soFar.start()
                 .withPromises(Promises.of(before, now, whole.goals().steadyDays()))
                 .withLog(log.sha256());
         Season left = start.remaining(whole);
-        Path folder = out.orElseGet(() -> PlanArchive.folderOf(planFile));
-        PlanArchive archive = PlanArchive.in(folder, planFile, force);
-        archive.refuseObstructed(page);
-        interruption.keep();
+        PlanArchive archive =
+                PlanArchive.in(order.folder().orElseGet(() -> PlanArchive.folderOf(planFile)), planFile, order.force());
+        archive.refuseObstructed(order.withPage());
+        listener.begins(left);
 
         PlanningRun.Finished finished = plan(CompiledSeason.of(left), start);
         Plan plan = finished.plan();
-        OwnAudit.pass(left, plan, "season file, plan and log");
-        taken.endOf("audit");
-        List<String> lines = new ArrayList<>(SoFarReport.lines(whole, soFar, moment));
-        lines.add("");
+        OwnAudit.pass(left, plan, true);
+        clock.endOf(Stage.AUDIT);
         List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
-        lines.addAll(changes);
-        lines.addAll(HeldBack.lines(plan));
-        lines.add("");
-        taken.endOf("changes");
-        finished.stopped().ifPresent(lines::add);
+        clock.endOf(Stage.CHANGES);
         String text = PlanText.of(plan);
-        Optional<String> html = page
+        Optional<String> page = order.withPage()
                 ? PlanPage.inTime(
-                        interruption,
+                        stop,
                         left.fields().size(),
-                        () -> SeasonPage.html(left, PlanChoice.asWritten(archive.newest(), text), changes))
+                        () -> SeasonPage.html(left, GivenPlan.asWritten(archive.newest(), text), changes))
                 : Optional.empty();
-        taken.endOf("page");
-        Path kept = archive.add(text, html);
-        taken.endOf("writing");
-        if (page && html.isEmpty()) {
-            lines.add(PlanPage.missing(archive.newest()));
-        }
-        lines.add("Written to " + folder.resolve(PlanChoice.FILE_NAME) + ", kept as " + kept);
-        lines.add(taken.line());
-        return lines;
+        clock.endOf(Stage.PAGE);
+        Path kept = archive.add(text, page);
+        clock.endOf(Stage.WRITING);
+        return new Replanned(
+                whole,
+                soFar,
+                moment,
+                plan,
+                changes,
+                archive.newest(),
+                kept,
+                PlanPage.outcome(order.withPage(), page),
+                finished.end(),
+                clock.taken());
     }
 
     private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {
-        taken.endOf("reading");
+        clock.endOf(Stage.READING);
         Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
         List<List<String>> followed = before.planters().values().stream()
                 .map(Plan.PlanterPlan::fields)
                 .toList();
+        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
         if (isNothingNew()) {
             return new PlanningRun.Finished(
-                    PlanRecorder.record(
-                            left,
-                            FollowedLists.left(left, followed, interruption.stop())
-                                    .ids(left.season()),
-                            source,
-                            start),
-                    Optional.empty());
+                    record.apply(FollowedLists.left(left, followed, stop).ids(left.season())), PlanningEnd.WHOLE);
         }
-        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
-        return new PlanningRun(left, options, interruption, taken).plan(planner -> planner.planFrom(followed), record);
+        return new PlanningRun(left, order.options(), stop, listener, clock)
+                .plan(planner -> planner.planFrom(followed), record);
     }
 
     private boolean isNothingNew() {
@@ -139,9 +130,9 @@ public final class SeasonReplanning {
                 .map(log.sha256()::equals)
                 .orElseGet(() -> log.log().entries().isEmpty());
         return sameLog
-                && !onlyLogged
-                && news.rain().isEmpty()
-                && news.outages().isEmpty()
-                && news.spoiledLots().isEmpty();
+                && !order.onlyLogged()
+                && order.news().rain().isEmpty()
+                && order.news().outages().isEmpty()
+                && order.news().spoiledLots().isEmpty();
     }
 }

@@ -1,7 +1,7 @@
 package freshfurrow.app.springs;
 
-import freshfurrow.cli.command.Refusal;
-import freshfurrow.cli.command.SpringRange;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.app.refusal.SpringsRefusal;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The springs of a season's weather record, counted from 1: its years, then generated ones. */
-public final class SeasonSprings implements SpringSource {
+final class SeasonSprings implements SpringSource {
     private static final int TRAINING = 20;
 
     private final Season season;
@@ -28,17 +28,13 @@ public final class SeasonSprings implements SpringSource {
         hours = new RainHours(seed);
     }
 
-    /** @throws Refusal when the season names no weather record, or none of a whole spring */
-    public static SeasonSprings of(Reading.Valid read, long seed) {
-        SeasonWeather weather = read.weather()
-                .orElseThrow(
-                        () -> new Refusal(
-                                read.file() + ": weather: is missing, and springs are made from a weather"
-                                        + " record; write weather: {file: station.csv} with a station's days (see docs/weather.md)"));
+    /** @throws Refused when the season names no weather record, or none of a whole spring */
+    static SeasonSprings of(Reading.Valid read, long seed) {
+        SeasonWeather weather = read.weather().orElseThrow(() -> new Refused(new SpringsRefusal.NoRecord(read.file())));
         SeasonSprings springs = new SeasonSprings(read.season(), weather, seed);
         if (springs.recorded() == 0) {
-            throw new Refusal(weather.file() + ": holds no year with all days from "
-                    + read.season().first() + " to " + read.season().last() + "; give a longer record");
+            throw new Refused(new SpringsRefusal.NoWholeSpring(
+                    weather.file(), read.season().first(), read.season().last()));
         }
         return springs;
     }
@@ -49,45 +45,42 @@ public final class SeasonSprings implements SpringSource {
     }
 
     /** Springs that are years of the record: numbers 1 to this. */
-    public int recorded() {
+    int recorded() {
         return springs.years().size();
     }
 
-    public String about() {
+    String about() {
         return weather.file() + (weather.about().isEmpty() ? "" : " (" + weather.about() + ")");
     }
 
     /**
      * The numbers of a range.
      *
-     * @throws Refusal when the record is too short to make so many springs
+     * @throws Refused when the record is too short to make so many springs
      */
-    public List<Integer> those(SpringRange range) {
+    List<Integer> those(SpringRange range) {
         if (range.last() > recorded() && !springs.canGenerate()) {
-            throw new Refusal(weather.file() + ": holds " + recorded() + " springs, too few to make more from them; ask"
-                    + " for --springs " + recorded() + " at most, or give a record of at least "
-                    + Springs.LEAST_RECORDED + " years");
+            throw new Refused(new SpringsRefusal.TooFewSprings(weather.file(), recorded()));
         }
         return range.numbers();
     }
 
     /** The first springs, as many as there are of so many. */
-    public List<Integer> first(int count) {
+    List<Integer> first(int count) {
         int there = springs.canGenerate() ? count : Math.min(count, recorded());
         return IntStream.rangeClosed(1, there).boxed().toList();
     }
 
     /** Springs to choose plans by: generated ones that no comparison reaches, or the recorded ones where none can be made. */
-    public List<Integer> training() {
+    List<Integer> training() {
         int first = springs.canGenerate() ? SpringRange.MOST + 1 : 1;
         int last = springs.canGenerate() ? SpringRange.MOST + TRAINING : Math.min(TRAINING, recorded());
         return IntStream.rangeClosed(first, last).boxed().toList();
     }
 
-    /** What those springs are, in words. */
-    public String words(List<Integer> numbers) {
-        long own = numbers.stream().filter(number -> number <= recorded()).count();
-        return numbers.size() + " springs (" + own + " recorded, " + (numbers.size() - own) + " generated) from "
-                + about();
+    /** What those springs are. */
+    SpringCount count(List<Integer> numbers) {
+        int own = (int) numbers.stream().filter(number -> number <= recorded()).count();
+        return new SpringCount(own, numbers.size() - own, about());
     }
 }

@@ -1,33 +1,31 @@
 package freshfurrow.app.springs;
 
-import freshfurrow.cli.command.Refusal;
-import freshfurrow.cli.command.SeasonArgument;
+import freshfurrow.app.input.GivenSeason;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.app.refusal.SpringsRefusal;
 import freshfurrow.model.read.Reading;
-import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.lived.Candidate;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A season and its variants, read for a comparison. */
-public final class Variants {
+final class Variants {
     private Variants() {}
 
     /**
      * The season as {@code base}, then each variant by the names of its patches.
      *
      * @param file of the season
-     * @param patches for each variant, merge patches with commas between
-     * @throws Refusal when a variant cannot live through the same springs as the season
+     * @param patches for each variant, merge patches that are applied in order
+     * @throws Refused when a variant cannot be used, or cannot live through the same springs as the season
      */
-    public static List<Candidate> read(Path file, Reading.Valid base, List<String> patches) {
+    static List<Candidate> read(Path file, Reading.Valid base, List<List<Path>> patches) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(candidate("base", base));
-        for (String variant : patches) {
-            List<Path> paths = Stream.of(variant.split(",", -1)).map(Path::of).toList();
-            candidates.add(candidate(name(paths), SeasonArgument.valid(SeasonFiles.read(file, paths))));
+        for (List<Path> variant : patches) {
+            candidates.add(candidate(name(variant), new GivenSeason(file, variant).read()));
         }
         refuseOtherDates(candidates);
         return candidates;
@@ -50,9 +48,7 @@ public final class Variants {
         for (Candidate candidate : candidates) {
             if (!candidate.season().first().equals(base.first())
                     || !candidate.season().last().equals(base.last())) {
-                throw new Refusal(
-                        "variant " + candidate.name() + " has other first and last days than the season, so"
-                                + " that they cannot live through the same springs; leave season.first and season.last as they are");
+                throw new Refused(new SpringsRefusal.OtherDates(candidate.name()));
             }
         }
     }

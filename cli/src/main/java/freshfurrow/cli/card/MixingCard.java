@@ -2,6 +2,7 @@ package freshfurrow.cli.card;
 
 import static freshfurrow.cli.card.CardUnits.time;
 
+import freshfurrow.app.season.LoadRoom;
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
@@ -10,7 +11,6 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,28 +29,33 @@ public final class MixingCard {
     private final OneLoad load;
     private final List<String> lines = new ArrayList<>();
 
-    private MixingCard(CompiledSeason compiled, MixingOrder order) {
-        this.season = compiled.season();
+    private MixingCard(Season season, MixingOrder order, OneLoad load) {
+        this.season = season;
         this.order = order;
+        this.load = load;
         units = new CardUnits(season.units());
         planter = season.planters().get(order.planter());
         rig = season.rigs().get(order.rig());
         recipe = season.recipes().get(order.recipe());
-        load = OneLoad.forArea(compiled, order.planter(), order.rig(), order.recipe(), order.areaHa());
     }
 
-    /** Why there can be no such load, and what would help, a line each; empty when there can. */
-    public static List<String> whyNot(CompiledSeason season, MixingOrder order) {
-        DrumStrength strength = strength(season.season(), order);
+    /**
+     * Why there can be no such load, and what would help, a line each; empty when there can.
+     *
+     * @param room of loads of that planter, rig and recipe
+     */
+    public static List<String> whyNot(Season season, MixingOrder order, LoadRoom room) {
+        DrumStrength strength = strength(season, order);
         if (!strength.enough()) {
             return List.of(strength.refusal());
         }
-        return new LoadRoom(season, order.planter(), order.rig(), order.recipe()).refusals(order.areaHa());
+        return new RoomText(season, order).lines(room);
     }
 
     /** The card, a line an entry, of a load that there can be: see {@link #whyNot}. */
-    public static List<String> lines(CompiledSeason season, MixingOrder order) {
-        MixingCard card = new MixingCard(season, order);
+    public static List<String> lines(Season season, MixingOrder order, LoadRoom room) {
+        MixingCard card =
+                new MixingCard(season, order, room.load(order.areaHa()).load());
         card.head();
         card.section(
                 "Can this rig make it? Yes: its concentrate is at least as strong as the mix, so it can be diluted",

@@ -1,16 +1,11 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.app.input.PlanOrigin;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.AuditedPlan;
 import freshfurrow.cli.text.AuditReport;
-import freshfurrow.model.audit.Audit;
-import freshfurrow.model.audit.Finding;
-import freshfurrow.model.plan.Plan;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.season.Season;
+import freshfurrow.cli.words.OriginText;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,21 +34,17 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Reading.Valid read = season.read();
-        Plan planned = PlanChoice.readToAudit(plan);
-        Path file = PlanChoice.file(plan);
-        Optional<String> other = PlanOrigin.otherThan(read, planned).map(why -> file + " " + why);
-        try {
-            Season madeFor = SeasonOfPlan.whatItWasMadeFor(file, planned, read.season());
-            List<Finding> findings = Audit.check(madeFor, planned);
-            Output.print(
-                    spec,
-                    other.map(why -> AuditReport.ofAnotherSeason(why, madeFor, planned, findings))
-                            .orElseGet(() -> AuditReport.lines(madeFor, planned, findings)));
-            return findings.isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
-        } catch (Refusal refusal) {
-            throw other.map(why -> new Refusal(AuditReport.ofAnotherSeason(why)))
-                    .orElse(refusal);
+        AuditedPlan audited = AuditedPlan.of(season.given(), new GivenPlan(plan));
+        Output.print(spec, lines(audited));
+        return audited.findings().isEmpty() ? Freshfurrow.OK : Freshfurrow.PROBLEM;
+    }
+
+    private static List<String> lines(AuditedPlan audited) {
+        if (audited.ofThisSeason()) {
+            return AuditReport.lines(audited.season(), audited.plan(), audited.findings());
         }
+        String other = OriginText.clause(
+                audited.file(), audited.season().name(), audited.plan().season());
+        return AuditReport.ofAnotherSeason(other, audited.season(), audited.plan(), audited.findings());
     }
 }

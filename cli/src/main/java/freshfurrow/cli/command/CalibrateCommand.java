@@ -1,6 +1,7 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.Chosen;
+import freshfurrow.app.input.ChosenPart;
+import freshfurrow.app.refusal.SeasonPart;
 import freshfurrow.cli.card.CalibrationCard;
 import freshfurrow.cli.card.CalibrationOrder;
 import freshfurrow.cli.card.CardUnits;
@@ -80,11 +81,15 @@ final class CalibrateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season read = season.read().season();
-        int planterIndex = Chosen.among(
-                "planter", planter, read.planters().stream().map(Planter::id).toList());
-        int recipeIndex = Chosen.among(
-                "recipe", recipe, read.recipes().stream().map(Recipe::id).toList());
+        Season read = season.given().read().season();
+        int planterIndex = ChosenPart.among(
+                SeasonPart.PLANTER,
+                planter,
+                read.planters().stream().map(Planter::id).toList());
+        int recipeIndex = ChosenPart.among(
+                SeasonPart.RECIPE,
+                recipe,
+                read.recipes().stream().map(Recipe::id).toList());
         Planter chosen = read.planters().get(planterIndex);
         CardUnits units = CardUnits.ofOneSystem(read.units());
         refuseLoneOptions();
@@ -102,19 +107,19 @@ final class CalibrateCommand implements Callable<Integer> {
 
     private void refuseLoneOptions() {
         if (rate.isPresent() && pressure.isEmpty()) {
-            throw new Refusal("--rate needs the pressure now; give it with --pressure, as --pressure '40 psi'");
+            throw new WrongArgument("--rate needs the pressure now; give it with --pressure, as --pressure '40 psi'");
         }
         if (pressure.isPresent() && rate.isEmpty() && caught.isEmpty()) {
-            throw new Refusal("--pressure is used with --rate or --caught; give one of them");
+            throw new WrongArgument("--pressure is used with --rate or --caught; give one of them");
         }
         if (over.isPresent() && caught.isEmpty()) {
-            throw new Refusal("--over is the distance of a catch; give what was caught with --caught");
+            throw new WrongArgument("--over is the distance of a catch; give what was caught with --caught");
         }
     }
 
     private int jarSeconds() {
         if (jarTime.toMillisPart() != 0 || jarTime.compareTo(LONGEST_JAR) > 0) {
-            throw new Refusal("--jar-time is in whole seconds, at most an hour; write it as 30s");
+            throw new WrongArgument("--jar-time is in whole seconds, at most an hour; write it as 30s");
         }
         return (int) jarTime.toSeconds();
     }
@@ -127,7 +132,7 @@ final class CalibrateCommand implements Callable<Integer> {
                 QuantityText.list("--caught", caught.get(), Kind.CAUGHT_VOLUME, units.symbol(Kind.CAUGHT_VOLUME));
         long rows = Math.max(1, Math.round(chosen.widthM() / chosen.rowSpacingM()));
         if (litres.size() > rows) {
-            throw new Refusal(
+            throw new WrongArgument(
                     "--caught has " + litres.size() + " catches, but " + chosen.id() + " has " + rows + " rows");
         }
         return Optional.of(new CalibrationOrder.Caught(litres, quantity("--over", over, Kind.LENGTH, units)));

@@ -1,7 +1,7 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.cli.text.SeasonSummary;
-import freshfurrow.model.read.Reading;
+import freshfurrow.app.season.CheckedSeason;
+import freshfurrow.cli.words.SeasonSummary;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,8 +26,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Reading.Valid read = season.read();
-        Output.print(spec, SeasonSummary.lines(read.season()));
+        Output.print(spec, SeasonSummary.lines(CheckedSeason.of(season.given())));
         return Freshfurrow.OK;
     }
 }

@@ -1,27 +1,17 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.output.OutFiles;
-import freshfurrow.app.springs.SeasonSprings;
-import freshfurrow.app.springs.Slices;
-import freshfurrow.app.springs.Variants;
-import freshfurrow.cli.compare.ComparisonFile;
-import freshfurrow.cli.page.ComparisonPage;
+import freshfurrow.app.springs.Compared;
+import freshfurrow.app.springs.ComparisonOrder;
+import freshfurrow.app.springs.SeasonComparison;
+import freshfurrow.app.springs.SpringRange;
 import freshfurrow.cli.text.ComparisonReport;
-import freshfurrow.model.compare.ComparedSprings;
-import freshfurrow.model.compare.LivingRules;
-import freshfurrow.model.files.IfThere;
-import freshfurrow.model.files.NewFile;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.read.SeasonFiles;
-import freshfurrow.model.season.Season;
-import freshfurrow.solver.lived.Candidate;
-import freshfurrow.solver.lived.SpringComparison;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,10 +32,7 @@ import picocli.CommandLine.Spec;
             "      --springs 1-500 --out part1",
             "  freshfurrow compare --merge part1 part2 --out both"
         })
-public final class CompareCommand implements Callable<Integer> {
-    public static final String FILE_NAME = "compare.json";
-    static final String PAGE_NAME = "compare.html";
-
+final class CompareCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -65,7 +52,7 @@ public final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--springs",
             paramLabel = "N|A-B",
-            converter = SpringRange.Converter.class,
+            converter = SpringRangeConverter.class,
             defaultValue = "100",
             description =
                     "how many springs, or which: first the years of the record, then generated ones (default: ${DEFAULT-VALUE})")
@@ -131,17 +118,10 @@ public final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         refuseNonsense();
         Path folder = out.orElseGet(this::usualFolder);
-        List<Path> files = List.of(folder.resolve(FILE_NAME), folder.resolve(PAGE_NAME));
-        IfThere ifThere = IfThere.replaceIf(force);
-        OutFiles.WRITTEN.refuseObstructed(files, ifThere);
-        OutFiles.WRITTEN.tryOut(folder);
-        ComparedSprings compared = parts.isEmpty() ? compare() : Slices.join(parts);
-        OutFiles.WRITTEN.writeAll(List.of(
-                NewFile.of(files.get(0), ComparisonFile.toJson(compared), ifThere),
-                NewFile.of(files.get(1), ComparisonPage.html(compared), ifThere)));
-        List<String> lines = new ArrayList<>(ComparisonReport.lines(compared));
+        Compared compared = parts.isEmpty() ? compare(folder) : SeasonComparison.join(parts, folder, force);
+        List<String> lines = new ArrayList<>(ComparisonReport.lines(compared.springs()));
         lines.add("");
-        lines.add("Written to " + files.get(0) + ", with " + PAGE_NAME + " beside it for a browser");
+        lines.add("Written to " + compared.file() + ", with compare.html beside it for a browser");
         Output.print(spec, lines);
         return Freshfurrow.OK;
     }
@@ -178,35 +158,26 @@ public final class CompareCommand implements Callable<Integer> {
                 .resolve("compare");
     }
 
-    private ComparedSprings compare() {
-        Reading.Valid base = SeasonArgument.valid(SeasonFiles.read(season.orElseThrow(), List.of()));
-        List<Candidate> candidates = Variants.read(season.orElseThrow(), base, variants);
-        SeasonSprings weather = SeasonSprings.of(base, seed);
-        List<Integer> numbers = weather.those(springs);
-        Season planned = base.season();
-        LivingRules rules = new LivingRules(
-                planned.name(),
-                base.file(),
-                planned.first(),
-                planned.last(),
-                planned.units(),
-                base.costs().flatMap(costs -> costs.currency()),
-                weather.about(),
-                weather.recorded(),
-                seed,
-                steps,
+    private Compared compare(Path folder) {
+        ComparisonOrder order = new ComparisonOrder(
+                season.orElseThrow(),
+                variants.stream().map(CompareCommand::patches).toList(),
+                springs,
                 forecast,
-                replan);
+                replan,
+                foresight,
+                steps,
+                seed,
+                threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()));
         SpringsLine progress = SpringsLine.onTerminal();
         try {
-            return new SpringComparison(
-                            rules,
-                            weather,
-                            threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
-                            progress)
-                    .run(candidates, numbers, weather.first(SpringComparison.SAMPLE), weather.training(), foresight);
+            return SeasonComparison.compare(order, folder, force, progress);
         } finally {
             progress.clear();
         }
+    }
+
+    private static List<Path> patches(String variant) {
+        return Stream.of(variant.split(",", -1)).map(Path::of).toList();
     }
 }

@@ -1,11 +1,10 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.DayOfPlan;
 import freshfurrow.cli.text.DaySheet;
-import freshfurrow.model.plan.Plan;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,16 +36,8 @@ final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan read = PlanChoice.read(plan);
-        Optional<DaySheet.DateSpan> dates = DaySheet.dates(read);
-        if (dates.isEmpty()) {
-            throw new Refusal("The plan has no work on any day.");
-        }
-        if (!dates.get().contains(date)) {
-            throw new Refusal("The plan has no work on " + date + ": it runs from "
-                    + dates.get().first() + " to " + dates.get().last() + ".");
-        }
-        Output.print(spec, DaySheet.lines(read, date));
+        DayOfPlan day = DayOfPlan.of(new GivenPlan(plan), date);
+        Output.print(spec, DaySheet.lines(day.plan(), day.day()));
         return Freshfurrow.OK;
     }
 }

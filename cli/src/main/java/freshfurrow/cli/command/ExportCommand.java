@@ -1,21 +1,8 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.app.output.OutFiles;
-import freshfurrow.cli.export.CalendarBefore;
-import freshfurrow.cli.export.CalendarFile;
-import freshfurrow.cli.export.MapFile;
-import freshfurrow.cli.export.TableFiles;
-import freshfurrow.model.files.IfThere;
-import freshfurrow.model.files.NewFile;
-import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Season;
-import java.io.IOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.PlanExport;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -40,9 +27,15 @@ import picocli.CommandLine.Spec;
 final class ExportCommand implements Callable<Integer> {
     /** What there is to export. */
     enum Kind {
-        calendar,
-        tables,
-        map
+        calendar(PlanExport.Part.CALENDAR),
+        tables(PlanExport.Part.TABLES),
+        map(PlanExport.Part.MAP);
+
+        private final PlanExport.Part part;
+
+        Kind(PlanExport.Part part) {
+            this.part = part;
+        }
     }
 
     @Spec
@@ -59,7 +52,7 @@ final class ExportCommand implements Callable<Integer> {
     private Set<Kind> only = EnumSet.allOf(Kind.class);
 
     @Mixin
-    private SeasonOfPlan season = new SeasonOfPlan();
+    private SeasonOfPlanOptions season = new SeasonOfPlanOptions();
 
     @Option(names = "--out", paramLabel = "DIR", description = "folder for the files (default: that of the plan)")
     private Optional<Path> out = Optional.empty();
@@ -69,54 +62,10 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan planned = PlanChoice.read(plan);
-        Path planFile = PlanChoice.file(plan);
-        Season read = season.read(planFile, planned);
-        IfThere ifThere = IfThere.replaceIf(force);
-        List<NewFile> files = new ArrayList<>();
-        if (only.contains(Kind.calendar)) {
-            Path file = in(planFile, "plan.ics");
-            files.add(NewFile.of(file, CalendarFile.text(read, planned, before(file)), ifThere));
-        }
-        if (only.contains(Kind.tables)) {
-            TableFiles tables = new TableFiles(read, planned);
-            files.add(NewFile.of(in(planFile, "fields.csv"), tables.fields(), ifThere));
-            files.add(NewFile.of(in(planFile, "loads.csv"), tables.loads(), ifThere));
-            files.add(NewFile.of(in(planFile, "batches.csv"), tables.batches(), ifThere));
-        }
-        if (only.contains(Kind.map)) {
-            files.add(NewFile.of(in(planFile, "plan.geojson"), MapFile.text(read, planned), ifThere));
-        }
-        OutFiles.WRITTEN.writeAll(files);
-        Output.print(
-                spec, files.stream().map(file -> "Written to " + file.path()).toList());
+        Set<PlanExport.Part> parts = EnumSet.noneOf(PlanExport.Part.class);
+        only.forEach(kind -> parts.add(kind.part));
+        List<Path> files = PlanExport.write(new GivenPlan(plan), season.given(), parts, out, force);
+        Output.print(spec, files.stream().map(file -> "Written to " + file).toList());
         return Freshfurrow.OK;
-    }
-
-    private Path in(Path planFile, String name) {
-        return out.map(folder -> folder.resolve(name)).orElseGet(() -> planFile.resolveSibling(name));
-    }
-
-    private Optional<CalendarBefore> before(Path file) {
-        OutFiles.WRITTEN.refuseObstructed(List.of(file), IfThere.replaceIf(force));
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.empty();
-        }
-        try {
-            Optional<CalendarBefore> before = CalendarBefore.read(Files.readString(file));
-            if (before.isPresent()) {
-                return before;
-            }
-        } catch (MalformedInputException e) {
-            throw noCalendarOfOurs(file);
-        } catch (IOException e) {
-            throw new Refusal(file + ": cannot be read (" + Failures.reason(e) + "); see to its permissions");
-        }
-        throw noCalendarOfOurs(file);
-    }
-
-    private static Refusal noCalendarOfOurs(Path file) {
-        return new Refusal(file + ": is no calendar of a plan, so it is not replaced;"
-                + " move it away, or write elsewhere with --out");
     }
 }

@@ -1,51 +1,31 @@
 package freshfurrow.cli.command;
 
-import java.io.IOException;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.cli.words.RefusalWords;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.NotDirectoryException;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Failures in words. */
-public final class Failures {
+final class Failures {
     /** Set to anything, shows where in the program an error of its own happened. */
     private static final String TRACE_VARIABLE = "FRESHFURROW_TRACE";
 
     private Failures() {}
 
     /** What to tell the user of a command that failed. */
-    public static List<String> lines(Throwable failure) {
-        if (failure instanceof Refusal refusal) {
-            return refusal.lines();
+    static List<String> lines(Throwable failure) {
+        if (failure instanceof Refused refused) {
+            return RefusalWords.lines(refused.refusal());
+        }
+        if (failure instanceof WrongArgument wrong) {
+            return wrong.lines();
         }
         if (failure instanceof OutOfMemoryError || failure instanceof StackOverflowError) {
             return List.of("This needs more memory than there is; give Java more with JAVA_TOOL_OPTIONS=-Xmx4g.");
         }
         return own(failure);
-    }
-
-    /** Why a file could not be read or written. */
-    public static String reason(IOException failure) {
-        if (failure instanceof NoSuchFileException) {
-            return "there is no such file or folder";
-        }
-        if (failure instanceof AccessDeniedException) {
-            return "permission denied";
-        }
-        if (failure instanceof FileAlreadyExistsException || failure instanceof NotDirectoryException) {
-            return "there is a file where a folder is needed";
-        }
-        Optional<String> said = failure instanceof FileSystemException system
-                ? Optional.ofNullable(system.getReason())
-                : Optional.ofNullable(failure.getMessage());
-        return said.map(reason -> reason.replaceAll("\\p{Cntrl}+", " "))
-                .orElse(failure.getClass().getSimpleName());
     }
 
     private static List<String> own(Throwable failure) {

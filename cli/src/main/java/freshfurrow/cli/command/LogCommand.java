@@ -1,8 +1,9 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.log.AddedEntry;
+import freshfurrow.app.log.LoggedSeason;
 import freshfurrow.cli.text.LogText;
 import freshfurrow.model.log.Column;
-import freshfurrow.model.read.Reading;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,8 +31,8 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Reading.Valid season = log.season();
-        Output.print(spec, LogText.list(season.season(), log.read(season)));
+        LoggedSeason logged = log.logbook().list();
+        Output.print(spec, LogText.list(logged.season(), logged.log()));
         return Freshfurrow.OK;
     }
 
@@ -47,7 +48,8 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
 
     @Override
     int add(Map<Column, String> cells) {
-        Output.print(spec, log.add(cells));
+        AddedEntry added = log.logbook().add(cells);
+        Output.print(spec, LogText.added(added.season(), added.log(), added.entry()));
         return Freshfurrow.OK;
     }
 }

@@ -1,8 +1,9 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.Chosen;
+import freshfurrow.app.input.ChosenPart;
+import freshfurrow.app.refusal.SeasonPart;
+import freshfurrow.app.season.LoadRoom;
 import freshfurrow.cli.card.CardUnits;
-import freshfurrow.cli.card.LoadRoom;
 import freshfurrow.cli.card.MixingCard;
 import freshfurrow.cli.card.MixingOrder;
 import freshfurrow.model.mixing.LabCount;
@@ -11,8 +12,6 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.OneLoad;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
@@ -92,16 +91,20 @@ final class MixCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Season read = season.read().season();
-        CompiledSeason compiled = CompiledSeason.of(read);
-        int planterIndex = Chosen.among(
-                "planter", planter, read.planters().stream().map(Planter::id).toList());
-        int rigIndex =
-                Chosen.among("rig", rig, read.rigs().stream().map(Rig::id).toList());
-        int recipeIndex = Chosen.among(
-                "recipe", recipe, read.recipes().stream().map(Recipe::id).toList());
+        Season read = season.given().read().season();
+        int planterIndex = ChosenPart.among(
+                SeasonPart.PLANTER,
+                planter,
+                read.planters().stream().map(Planter::id).toList());
+        int rigIndex = ChosenPart.among(
+                SeasonPart.RIG, rig, read.rigs().stream().map(Rig::id).toList());
+        int recipeIndex = ChosenPart.among(
+                SeasonPart.RECIPE,
+                recipe,
+                read.recipes().stream().map(Recipe::id).toList());
         CardUnits units = new CardUnits(read.units());
-        Wanted wanted = wanted(compiled, planterIndex, rigIndex, recipeIndex, units);
+        LoadRoom room = new LoadRoom(read, planterIndex, rigIndex, recipeIndex);
+        Wanted wanted = wanted(room, read.planters().get(planterIndex).id(), units);
         MixingOrder order = new MixingOrder(
                 planterIndex,
                 rigIndex,
@@ -111,19 +114,19 @@ final class MixCommand implements Callable<Integer> {
                 bucketKg(read.rigs().get(rigIndex), units),
                 start,
                 labCount());
-        List<String> whyNot = MixingCard.whyNot(compiled, order);
+        List<String> whyNot = MixingCard.whyNot(read, order, room);
         if (!whyNot.isEmpty()) {
-            throw new Refusal(whyNot);
+            throw new WrongArgument(whyNot);
         }
-        Output.print(spec, MixingCard.lines(compiled, order));
+        Output.print(spec, MixingCard.lines(read, order, room));
         return Freshfurrow.OK;
     }
 
     private record Wanted(double areaHa, String from) {}
 
-    private Wanted wanted(CompiledSeason compiled, int planterIndex, int rigIndex, int recipeIndex, CardUnits units) {
+    private Wanted wanted(LoadRoom room, String planterId, CardUnits units) {
         if (Stream.of(area, acres, tank).filter(Optional::isPresent).count() > 1) {
-            throw new Refusal("--area, --acres and --tank cannot be used together; give one of them");
+            throw new WrongArgument("--area, --acres and --tank cannot be used together; give one of them");
         }
         if (tank.isPresent()) {
             double litres = QuantityText.si("--tank", tank.get(), Kind.VOLUME, units.symbol(Kind.VOLUME));
@@ -131,7 +134,7 @@ final class MixCommand implements Callable<Integer> {
                     "--tank",
                     tank.get(),
                     new Wanted(
-                            OneLoad.areaHaOf(compiled, recipeIndex, litres),
+                            room.areaHaOf(litres),
                             "what " + tank.get() + " of mix is enough for"));
         }
         if (area.isPresent()) {
@@ -147,18 +150,17 @@ final class MixCommand implements Callable<Integer> {
                     acres.get(),
                     new Wanted(QuantityText.si("--acres", acres.get(), Kind.AREA, "ac"), "as asked for"));
         }
-        String id = compiled.season().planters().get(planterIndex).id();
-        double largest = new LoadRoom(compiled, planterIndex, rigIndex, recipeIndex).largestHa();
+        double largest = room.largestHa();
         if (largest == 0) {
-            throw new Refusal(
-                    "The hold time ends before " + id + " is filled; give an area with --area, or a longer hold time");
+            throw new WrongArgument(
+                    "The hold time ends before " + planterId + " is filled; give an area with --area, or a longer hold time");
         }
-        return new Wanted(largest, "the largest load for " + id + ", by tanks and hold time");
+        return new Wanted(largest, "the largest load for " + planterId + ", by tanks and hold time");
     }
 
     private static Wanted inRange(String option, String text, Wanted wanted) {
         if (wanted.areaHa < SMALLEST_HA || wanted.areaHa > LARGEST_HA) {
-            throw new Refusal(
+            throw new WrongArgument(
                     option + " '" + text + "' is out of range; a load is for 0.01 ha (0.025 ac) to 100,000 ha");
         }
         return wanted;
@@ -174,14 +176,14 @@ final class MixCommand implements Callable<Integer> {
             return Optional.empty();
         }
         if (count.isEmpty() || extractionShare.isEmpty()) {
-            throw new Refusal("--count and --extraction-share belong together; " + COUNT_REMEDY);
+            throw new WrongArgument("--count and --extraction-share belong together; " + COUNT_REMEDY);
         }
         double organisms = QuantityText.number("--count", count.get(), COUNT_REMEDY);
         double share = QuantityText.number("--extraction-share", extractionShare.get(), COUNT_REMEDY);
         try {
             return Optional.of(new LabCount(organisms, share));
         } catch (IllegalArgumentException e) {
-            throw new Refusal(e.getMessage() + "; " + COUNT_REMEDY);
+            throw new WrongArgument(e.getMessage() + "; " + COUNT_REMEDY);
         }
     }
 }

@@ -16,7 +16,7 @@ final class NewsText {
     /**
      * Rain, as {@code 2027-05-03T14:00=0.8in}.
      *
-     * @throws Refusal when it is none
+     * @throws WrongArgument when it is none
      */
     static Rain rain(String text) {
         String[] parts =
@@ -29,7 +29,7 @@ final class NewsText {
     /**
      * A machine that is down, as {@code R1=2027-05-04T00:00/2027-05-05T12:00}.
      *
-     * @throws Refusal when it is none
+     * @throws WrongArgument when it is none
      */
     static Outage down(String text) {
         String remedy = "write the machine and from when to when, like R1=2027-05-04T00:00/2027-05-05T12:00";
@@ -38,7 +38,7 @@ final class NewsText {
         LocalDateTime from = moment("--down", times[0]);
         LocalDateTime until = moment("--down", times[1]);
         if (!until.isAfter(from)) {
-            throw new Refusal("--down '" + text + "' ends at or before it begins; " + remedy);
+            throw new WrongArgument("--down '" + text + "' ends at or before it begins; " + remedy);
         }
         return new Outage(parts[0], from, until);
     }
@@ -46,25 +46,25 @@ final class NewsText {
     /**
      * A date and time that a plan can tell, as {@code 2027-05-03T14:00}.
      *
-     * @throws Refusal when it is none
+     * @throws WrongArgument when it is none
      */
     static LocalDateTime moment(String option, String text) {
         try {
             LocalDateTime moment = new MomentConverter().convert(text);
             if (moment.getYear() < PlanFile.FIRST_YEAR || moment.getYear() > PlanFile.LAST_YEAR) {
-                throw new Refusal(option + " '" + text + "' is out of range; use years from " + PlanFile.FIRST_YEAR
-                        + " to " + PlanFile.LAST_YEAR);
+                throw new WrongArgument(option + " '" + text + "' is out of range; use years from "
+                        + PlanFile.FIRST_YEAR + " to " + PlanFile.LAST_YEAR);
             }
             return moment;
         } catch (TypeConversionException e) {
-            throw new Refusal(option + " " + e.getMessage());
+            throw new WrongArgument(option + " " + e.getMessage());
         }
     }
 
     private static String[] parts(String option, String text, String between, String remedy) {
         int at = text.indexOf(between);
         if (at <= 0 || at == text.length() - 1) {
-            throw new Refusal(option + " '" + text + "' lacks a part; " + remedy);
+            throw new WrongArgument(option + " '" + text + "' lacks a part; " + remedy);
         }
         return new String[] {
             text.substring(0, at).strip(), text.substring(at + 1).strip()

@@ -1,11 +1,7 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.app.output.OutFiles;
-import freshfurrow.cli.page.SeasonPage;
-import freshfurrow.model.files.IfThere;
-import freshfurrow.model.files.NewFile;
-import freshfurrow.model.plan.Plan;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.PageOfPlan;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +22,7 @@ import picocli.CommandLine.Spec;
             "  freshfurrow page scenarios/first-season/plan",
             "  freshfurrow page plan.json --season season.yaml --out monday.html"
         })
-public final class PageCommand implements Callable<Integer> {
-    public static final String FILE_NAME = "plan.html";
-
+final class PageCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -39,18 +33,14 @@ public final class PageCommand implements Callable<Integer> {
     private Optional<Path> out = Optional.empty();
 
     @Mixin
-    private SeasonOfPlan season = new SeasonOfPlan();
+    private SeasonOfPlanOptions season = new SeasonOfPlanOptions();
 
     @Option(names = "--force", description = "replace the file when it is already there")
     private boolean force;
 
     @Override
     public Integer call() {
-        Path planFile = PlanChoice.file(plan);
-        Plan planned = PlanChoice.read(planFile);
-        String page = SeasonPage.html(season.read(planFile, planned), planned);
-        Path file = out.orElseGet(() -> planFile.resolveSibling(FILE_NAME));
-        OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, page, IfThere.replaceIf(force))));
+        Path file = PageOfPlan.write(new GivenPlan(plan), season.given(), out, force);
         Output.print(spec, List.of("Written to " + file + "; open it in a browser."));
         return Freshfurrow.OK;
     }

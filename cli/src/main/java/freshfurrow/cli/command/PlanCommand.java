@@ -1,25 +1,12 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.app.output.PlanTarget;
-import freshfurrow.app.output.PlanText;
-import freshfurrow.app.planning.OwnAudit;
-import freshfurrow.app.planning.PlanPage;
-import freshfurrow.app.planning.PlanningRun;
-import freshfurrow.app.planning.TimeTaken;
-import freshfurrow.cli.page.SeasonPage;
-import freshfurrow.cli.text.PlanReport;
-import freshfurrow.model.files.IfThere;
-import freshfurrow.model.plan.Plan;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.PlanRecorder;
+import freshfurrow.app.planning.Planned;
+import freshfurrow.app.planning.PlanningOrder;
+import freshfurrow.app.planning.SeasonPlanning;
+import freshfurrow.cli.words.PlanningReport;
 import freshfurrow.solver.PlanningOptions;
-import freshfurrow.solver.SeasonPlanner;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -85,43 +72,9 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private int plan(Interruption interruption) {
-        TimeTaken taken = new TimeTaken();
-        PlanningOptions options = options();
-        Reading.Valid read = season.read();
-        PlanTarget target = PlanTarget.in(
-                out.orElseGet(() -> season.folder().resolve("plan")),
-                IfThere.replaceIf(force),
-                noPage ? new String[0] : new String[] {PageCommand.FILE_NAME});
-        interruption.keep();
-        CompiledSeason compiled = CompiledSeason.of(read.season());
-        taken.endOf("reading");
-        Plan.SeasonSource source = Plan.SeasonSource.of(read.season(), read.file(), read.sha256());
-        PlanningRun.Finished finished = new PlanningRun(compiled, options, interruption, taken)
-                .plan(SeasonPlanner::plan, lists -> PlanRecorder.record(compiled, lists, source));
-        Plan plan = finished.plan();
-        OwnAudit.pass(read.season(), plan, "season file");
-        taken.endOf("audit");
-        String text = PlanText.of(plan);
-        // from the plan as the file has it, so that `page` makes the same again
-        Optional<String> page = noPage
-                ? Optional.empty()
-                : PlanPage.inTime(
-                        interruption,
-                        compiled.fieldCount(),
-                        () -> SeasonPage.html(read.season(), PlanChoice.asWritten(target.file(), text)));
-        taken.endOf("page");
-        target.write(text, page);
-        taken.endOf("writing");
-        List<String> lines = new ArrayList<>(PlanReport.lines(read.season(), plan));
-        lines.add("");
-        finished.stopped().ifPresent(lines::add);
-        if (!noPage && page.isEmpty()) {
-            lines.add(PlanPage.missing(target.file()));
-        }
-        lines.add("Written to " + target.file()
-                + (page.isPresent() ? ", with " + PageCommand.FILE_NAME + " beside it for a browser" : ""));
-        lines.add(taken.line());
-        Output.print(spec, lines);
+        PlanningOrder order = new PlanningOrder(season.given(), out, options(), !noPage, force);
+        Planned planned = SeasonPlanning.plan(order, interruption.stop(), new PlanningProgress(interruption));
+        Output.print(spec, PlanningReport.lines(planned));
         return Freshfurrow.OK;
     }
 

@@ -3,13 +3,12 @@ package freshfurrow.cli.command;
 import freshfurrow.cli.text.ProgressText;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.solver.Progress;
-import freshfurrow.solver.ProgressListener;
 import java.io.PrintStream;
 
 /** One line on the terminal that is written over again and again; nothing where there is no terminal. */
-public final class ProgressLine implements ProgressListener {
+final class ProgressLine {
     /** Set by the launcher, which can tell whether standard error is a terminal; Java cannot. */
-    public static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
+    static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
 
     private final PrintStream err;
     private final boolean shown;
@@ -22,17 +21,16 @@ public final class ProgressLine implements ProgressListener {
         this.text = new ProgressText(units);
     }
 
-    public static ProgressLine onTerminal(DisplayUnits units) {
+    static ProgressLine onTerminal(DisplayUnits units) {
         return new ProgressLine(System.err, Boolean.getBoolean(TERMINAL_PROPERTY), units);
     }
 
-    @Override
-    public synchronized void at(Progress progress) {
+    synchronized void at(Progress progress) {
         write(text.line(progress.timeLeft(), progress.fills(), progress.lateHaDays(), progress.unservedHa()));
     }
 
     /** Leaves the line empty. */
-    public synchronized void clear() {
+    synchronized void clear() {
         if (length > 0) {
             write("");
             err.print('\r');

@@ -17,12 +17,12 @@ final class QuantityText {
      *
      * @param option as people write it, for messages
      * @param unitIfBare unit of a figure without one
-     * @throws Refusal when it is no such quantity
+     * @throws WrongArgument when it is no such quantity
      */
     static double si(String option, String text, Kind kind, String unitIfBare) {
         double figure = figure(option, text, kind, unitIfBare);
         if (!(figure > 0)) {
-            throw new Refusal(
+            throw new WrongArgument(
                     option + " '" + text + "' is not above 0; write " + kind.noun() + " like " + kind.example());
         }
         return figure;
@@ -31,14 +31,14 @@ final class QuantityText {
     /**
      * Quantities with commas between, each 0 or more and one above.
      *
-     * @throws Refusal when they are no such quantities
+     * @throws WrongArgument when they are no such quantities
      */
     static List<Double> list(String option, String text, Kind kind, String unitIfBare) {
         List<Double> figures = COMMA.splitAsStream(text)
                 .map(part -> figure(option, part.strip(), kind, unitIfBare))
                 .toList();
         if (figures.stream().anyMatch(figure -> figure < 0) || figures.stream().noneMatch(figure -> figure > 0)) {
-            throw new Refusal(option + " '" + text + "' is to be 0 or more for each, and above 0 for one");
+            throw new WrongArgument(option + " '" + text + "' is to be 0 or more for each, and above 0 for one");
         }
         return figures;
     }
@@ -46,24 +46,24 @@ final class QuantityText {
     /**
      * A figure without a unit.
      *
-     * @throws Refusal when it is none
+     * @throws WrongArgument when it is none
      */
     static double number(String option, String text, String remedy) {
         return WrittenQuantity.parse(text)
                 .filter(written -> written.unit().isEmpty())
                 .map(WrittenQuantity::figure)
-                .orElseThrow(() -> new Refusal(option + " '" + text + "' is no number; " + remedy));
+                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is no number; " + remedy));
     }
 
     private static double figure(String option, String text, Kind kind, String unitIfBare) {
         String remedy = "write " + kind.noun() + " like " + kind.example();
         WrittenQuantity written = WrittenQuantity.parse(
                         FLUID_OUNCES.matcher(text).replaceAll("floz"))
-                .orElseThrow(() -> new Refusal(option + " '" + text + "' is no quantity; " + remedy));
+                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is no quantity; " + remedy));
         String unit = written.unit().isEmpty() ? unitIfBare : written.unit();
         if (!kind.has(unit)) {
-            throw new Refusal(option + " '" + text + "': " + unit + " is no unit of " + kind.noun() + "; use one of "
-                    + String.join(", ", kind.symbols()) + ", like " + kind.example());
+            throw new WrongArgument(option + " '" + text + "': " + unit + " is no unit of " + kind.noun()
+                    + "; use one of " + String.join(", ", kind.symbols()) + ", like " + kind.example());
         }
         return kind.toSi(written.figure(), unit);
     }

@@ -1,19 +1,13 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.SeasonClock;
-import freshfurrow.app.planning.PlanningMoment;
+import freshfurrow.app.planning.Replanned;
+import freshfurrow.app.planning.ReplanningOrder;
 import freshfurrow.app.planning.SeasonReplanning;
-import freshfurrow.app.planning.TimeTaken;
-import freshfurrow.model.log.LogContext;
-import freshfurrow.model.log.SeasonLog;
+import freshfurrow.cli.words.PlanningReport;
 import freshfurrow.model.progress.News;
-import freshfurrow.model.read.LogReader;
-import freshfurrow.model.read.LogReading;
-import freshfurrow.model.read.ProblemLines;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.season.Season;
 import freshfurrow.solver.PlanningOptions;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -123,14 +117,20 @@ final class ReplanCommand implements Callable<Integer> {
     }
 
     private int replan(Interruption interruption) {
-        TimeTaken taken = new TimeTaken();
-        PlanningOptions options = options();
-        Reading.Valid read = season.read();
-        LogReading.Valid logged = log(read.season());
-        List<String> lines = new SeasonReplanning(
-                        read, plan, logged, news(read.season()), onlyLogged, options, interruption, taken)
-                .run(moment(read.season(), logged.log()), out, !noPage, force);
-        Output.print(spec, lines);
+        ReplanningOrder order = new ReplanningOrder(
+                season.given(),
+                new GivenPlan(plan),
+                now.map(text -> NewsText.moment("--now", text)),
+                news(),
+                log,
+                onlyLogged,
+                options(),
+                out,
+                !noPage,
+                force);
+        Replanned replanned = SeasonReplanning.replan(
+                order, new SeasonClock(Clock.systemUTC()), interruption.stop(), new PlanningProgress(interruption));
+        Output.print(spec, PlanningReport.lines(replanned));
         return Freshfurrow.OK;
     }
 
@@ -140,54 +140,10 @@ final class ReplanCommand implements Callable<Integer> {
         return new PlanningOptions(most, steps, search.seed());
     }
 
-    private News news(Season whole) {
-        News news = new News(
+    private News news() {
+        return new News(
                 rain.stream().map(NewsText::rain).toList(),
                 down.stream().map(NewsText::down).toList(),
                 new LinkedHashSet<>(spoiled));
-        news.outages().forEach(outage -> {
-            boolean known = whole.hasPlanter(outage.machine()) || whole.hasRig(outage.machine());
-            if (!known) {
-                throw new Refusal("--down: there is no planter or rig '" + outage.machine() + "'; the season has "
-                        + machines(whole));
-            }
-        });
-        spoiled.forEach(lot -> {
-            if (whole.lot(lot).isEmpty()) {
-                throw new Refusal("--spoiled: there is no lot '" + lot + "'; the season has "
-                        + String.join(
-                                ", ",
-                                whole.compost().stream().map(one -> one.id()).toList()));
-            }
-        });
-        return news;
-    }
-
-    private static String machines(Season whole) {
-        List<String> ids =
-                new ArrayList<>(whole.planters().stream().map(one -> one.id()).toList());
-        ids.addAll(whole.rigs().stream().map(one -> one.id()).toList());
-        return String.join(", ", ids);
-    }
-
-    private LogReading.Valid log(Season whole) {
-        Path file = log.orElseGet(() -> season.folder().resolve("log.csv"));
-        if (log.isPresent() && !Files.exists(file)) {
-            throw new Refusal(file + ": there is no such file; name the season's log with --log FILE");
-        }
-        LogReading reading = LogReader.read(file, LogContext.of(whole));
-        if (reading instanceof LogReading.Invalid invalid) {
-            throw new Refusal(ProblemLines.of(invalid.problems()));
-        }
-        return (LogReading.Valid) reading;
-    }
-
-    private PlanningMoment moment(Season whole, SeasonLog entries) {
-        return PlanningMoment.of(
-                now.map(text -> NewsText.moment("--now", text)),
-                whole,
-                entries,
-                news(whole),
-                new SeasonClock(Clock.systemUTC()));
     }
 }

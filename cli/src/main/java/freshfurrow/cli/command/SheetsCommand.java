@@ -1,13 +1,8 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
-import freshfurrow.app.output.OutFiles;
-import freshfurrow.cli.day.MachineDay;
-import freshfurrow.cli.sheets.CrewSheets;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.SheetsOfPlan;
 import freshfurrow.cli.text.Figures;
-import freshfurrow.model.files.IfThere;
-import freshfurrow.model.files.NewFile;
-import freshfurrow.model.plan.Plan;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -53,27 +48,11 @@ final class SheetsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Plan read = PlanChoice.read(plan);
-        List<MachineDay> all = MachineDay.allOf(read);
-        if (all.isEmpty()) {
-            Output.print(spec, List.of("The plan has no work on any day, so there are no sheets to write."));
-            return Freshfurrow.OK;
-        }
-        List<MachineDay> days = all.stream()
-                .filter(one -> day.isEmpty() || one.date().equals(day.get()))
-                .toList();
-        if (days.isEmpty()) {
-            throw new Refusal("The plan has no work on "
-                    + day.map(LocalDate::toString).orElse("") + ": it runs from "
-                    + all.get(0).date() + " to " + all.get(all.size() - 1).date() + ".");
-        }
-        Path file = out.orElseGet(() -> PlanChoice.file(plan)
-                .resolveSibling("sheets" + day.map(date -> "-" + date).orElse("") + ".html"));
-        OutFiles.WRITTEN.writeAll(List.of(NewFile.of(file, CrewSheets.html(read, days), IfThere.replaceIf(force))));
-        Output.print(
-                spec,
-                List.of(Figures.count(days.size(), "sheet", "sheets") + " written to " + file
-                        + "; open it in a browser and print it."));
+        String line = SheetsOfPlan.write(new GivenPlan(plan), day, out, force)
+                .map(sheets -> Figures.count(sheets.count(), "sheet", "sheets") + " written to " + sheets.file()
+                        + "; open it in a browser and print it.")
+                .orElse("The plan has no work on any day, so there are no sheets to write.");
+        Output.print(spec, List.of(line));
         return Freshfurrow.OK;
     }
 }

@@ -1,12 +1,11 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.springs.SeasonSprings;
+import freshfurrow.app.springs.SeasonSupply;
+import freshfurrow.app.springs.SpringRange;
+import freshfurrow.app.springs.SupplyOrder;
 import freshfurrow.cli.text.SupplyReport;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.supply.SupplyNeeds;
+import freshfurrow.cli.words.SpringsText;
 import freshfurrow.model.supply.SureShare;
-import freshfurrow.solver.lived.SupplySprings;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,7 +35,7 @@ final class SupplyCommand implements Callable<Integer> {
     @Option(
             names = "--springs",
             paramLabel = "N|A-B",
-            converter = SpringRange.Converter.class,
+            converter = SpringRangeConverter.class,
             defaultValue = "100",
             description =
                     "how many springs, or which: first the years of the record, then generated ones (default: ${DEFAULT-VALUE})")
@@ -83,23 +82,25 @@ final class SupplyCommand implements Callable<Integer> {
         if (steps < 0 || threads.orElse(1) < 1) {
             throw new ParameterException(spec.commandLine(), "--steps is 0 or more, and --threads 1 or more");
         }
-        Reading.Valid read = season.read();
-        SeasonSprings weather = SeasonSprings.of(read, seed);
-        List<Integer> numbers = weather.those(springs);
+        SupplyOrder order = new SupplyOrder(
+                season.given(), springs, share, steps, seed, threads.orElseGet(() -> Runtime.getRuntime()
+                        .availableProcessors()));
         SpringsLine progress = SpringsLine.onTerminal();
-        SupplyNeeds needs;
+        SeasonSupply supply;
         try {
-            needs = new SupplySprings(
-                            weather,
-                            threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
-                            progress)
-                    .needs(read.season(), numbers, steps, seed, share);
+            supply = SeasonSupply.of(order, progress);
         } finally {
             progress.clear();
         }
         Output.print(
                 spec,
-                SupplyReport.lines(read.season(), needs, weather.words(numbers), numbers.size(), share.share(), lead));
+                SupplyReport.lines(
+                        supply.season(),
+                        supply.needs(),
+                        SpringsText.of(supply.springs()),
+                        supply.springs().all(),
+                        share.share(),
+                        lead));
         return Freshfurrow.OK;
     }
 

@@ -1,12 +1,8 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.Chosen;
+import freshfurrow.app.log.Logbook;
+import freshfurrow.app.log.Trace;
 import freshfurrow.cli.text.TraceText;
-import freshfurrow.model.log.SeasonLog;
-import freshfurrow.model.read.Reading;
-import freshfurrow.model.season.CompostLot;
-import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Season;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,15 +39,15 @@ final class TraceCommand implements Callable<Integer> {
         if (field.isPresent() == lot.isPresent()) {
             throw new ParameterException(spec.commandLine(), "Trace what? Give either --field or --lot.");
         }
-        Reading.Valid valid = log.season();
-        Season season = valid.season();
-        field.ifPresent(id -> Chosen.among(
-                "field", field, season.fields().stream().map(Field::id).toList()));
-        lot.ifPresent(id -> Chosen.among(
-                "lot", lot, season.compost().stream().map(CompostLot::id).toList()));
-        SeasonLog read = log.read(valid);
-        TraceText trace = new TraceText(season, read, log.plan(valid));
-        Output.print(spec, field.map(trace::field).orElseGet(() -> trace.lot(lot.orElseThrow())));
+        Logbook logbook = log.logbook();
+        Output.print(spec, field.map(id -> text(logbook.ofField(id)).field(id)).orElseGet(() -> {
+            String id = lot.orElseThrow();
+            return text(logbook.ofLot(id)).lot(id);
+        }));
         return Freshfurrow.OK;
+    }
+
+    private static TraceText text(Trace trace) {
+        return new TraceText(trace.season(), trace.log(), trace.plan());
     }
 }

@@ -1,15 +1,9 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.input.PlanChoice;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.plan.WhyField;
 import freshfurrow.cli.why.WhyReport;
-import freshfurrow.model.plan.Plan;
-import freshfurrow.model.read.Nearest;
-import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Season;
-import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.solver.why.FieldExplanation;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,48 +31,11 @@ final class WhyCommand implements Callable<Integer> {
     private String field = "";
 
     @Mixin
-    private SeasonOfPlan seasonOfPlan = new SeasonOfPlan();
+    private SeasonOfPlanOptions season = new SeasonOfPlanOptions();
 
     @Override
     public Integer call() {
-        Plan read = PlanChoice.read(plan);
-        Path file = PlanChoice.file(plan);
-        Season season = seasonOfPlan.read(file, read);
-        Output.print(spec, WhyReport.lines(explanation(file, read, season, fieldOf(read, season))));
+        Output.print(spec, WhyReport.lines(WhyField.of(new GivenPlan(plan), season.given(), field)));
         return Freshfurrow.OK;
-    }
-
-    private static FieldExplanation explanation(Path file, Plan plan, Season season, Field field) {
-        try {
-            return FieldExplanation.of(CompiledSeason.of(season), plan, field);
-        } catch (IllegalArgumentException e) {
-            throw new Refusal(file + ": " + e.getMessage() + "; make a new plan with 'freshfurrow plan'");
-        }
-    }
-
-    private Field fieldOf(Plan read, Season season) {
-        List<String> ids = season.fields().stream().map(Field::id).toList();
-        int index = ids.indexOf(field);
-        if (index < 0 && plantedBefore(read)) {
-            throw new Refusal(field + " was planted whole before this plan begins; 'freshfurrow trace' tells of it");
-        }
-        if (index < 0) {
-            throw new Refusal("The season has no field " + field + "; "
-                    + Nearest.to(field, ids)
-                            .map(near -> "did you mean " + near + "?")
-                            .orElseGet(() -> "it has " + few(ids)));
-        }
-        return season.fields().get(index);
-    }
-
-    private boolean plantedBefore(Plan read) {
-        return read.start().stream().flatMap(start -> start.planted().stream()).anyMatch(part -> part.field()
-                .equals(field));
-    }
-
-    private static String few(List<String> ids) {
-        int named = 10;
-        return String.join(", ", ids.subList(0, Math.min(named, ids.size())))
-                + (ids.size() > named ? " and " + (ids.size() - named) + " more" : "");
     }
 }

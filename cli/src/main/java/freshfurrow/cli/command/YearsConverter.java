@@ -1,25 +1,17 @@
 package freshfurrow.cli.command;
 
+import freshfurrow.app.springs.YearSpan;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A span of years of the command line. */
-final class YearsConverter implements ITypeConverter<YearsConverter.Years> {
+final class YearsConverter implements ITypeConverter<YearSpan> {
     private static final Pattern SPAN = Pattern.compile("(\\d{4})(?:-(\\d{4}))?");
 
-    /** Years from first to last, both included. */
-    record Years(int first, int last) {
-        static final Years ALL = new Years(0, 9999);
-
-        boolean contains(int year) {
-            return year >= first && year <= last;
-        }
-    }
-
     @Override
-    public Years convert(String text) {
+    public YearSpan convert(String text) {
         Matcher span = SPAN.matcher(text);
         if (!span.matches()) {
             throw new TypeConversionException("'" + text + "' is no span of years; write it as 2010-2019 or 2019");
@@ -29,6 +21,6 @@ final class YearsConverter implements ITypeConverter<YearsConverter.Years> {
         if (last < first) {
             throw new TypeConversionException("'" + text + "' ends before it begins; write the earlier year first");
         }
-        return new Years(first, last);
+        return new YearSpan(first, last);
     }
 }

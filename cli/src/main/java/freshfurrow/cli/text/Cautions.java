@@ -66,7 +66,7 @@ public record Cautions(Figures figures) {
     }
 
     /** What a change of clocks means for those who work by them. */
-    static String text(ClockChanges.Change change) {
+    public static String text(ClockChanges.Change change) {
         return "Clocks go " + (change.back() ? "back" : "forward") + " on "
                 + Figures.day(change.at().toLocalDate()) + " at " + CLOCK.format(change.at()) + ", to "
                 + CLOCK.format(change.then())

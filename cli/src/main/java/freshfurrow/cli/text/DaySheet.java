@@ -9,7 +9,6 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,25 +30,6 @@ public final class DaySheet {
         this.plan = plan;
         this.date = date;
         this.figures = new Figures(plan.season().units());
-    }
-
-    /** The first and the last date on which a machine of the plan does something; empty for a plan without work. */
-    public static Optional<DateSpan> dates(Plan plan) {
-        return allActivities(plan)
-                .map(Activity::start)
-                .min(Comparator.naturalOrder())
-                .flatMap(first -> allActivities(plan)
-                        .map(Activity::end)
-                        .max(Comparator.naturalOrder())
-                        .map(last -> new DateSpan(
-                                first.toLocalDate(), last.minusNanos(1).toLocalDate())));
-    }
-
-    /** Dates, both ends included. */
-    public record DateSpan(LocalDate first, LocalDate last) {
-        public boolean contains(LocalDate date) {
-            return !date.isBefore(first) && !date.isAfter(last);
-        }
     }
 
     /** The sheet, a line an entry. */

@@ -3,7 +3,8 @@ package freshfurrow.app.input;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.refusal.InputRefusal;
+import freshfurrow.app.refusal.Refused;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.plan.Plan;
@@ -23,7 +24,7 @@ class KnownLoadsTest {
 
     @Test
     void withoutAPlanThereAreNone() {
-        assertThat(KnownLoads.of(SEASON, folder.resolve("plan"))).isEmpty();
+        assertThat(KnownLoads.of(SEASON, new GivenPlan(folder.resolve("plan")))).isEmpty();
     }
 
     @Test
@@ -34,15 +35,15 @@ class KnownLoadsTest {
         Files.writeString(kept.resolve("001.json"), plan.replace("\"L0001\"", "\"L0009\""));
         Files.writeString(kept.resolve("notes.txt"), "no plan");
 
-        assertThat(KnownLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
+        assertThat(KnownLoads.of(SEASON, new GivenPlan(folder))).containsExactlyInAnyOrder("L0001", "L0002", "L0009");
     }
 
     @Test
     void aPlanThatCannotBeReadIsSaid() throws Exception {
         Files.writeString(folder.resolve("plan.json"), "{");
 
-        assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> KnownLoads.of(SEASON, folder))
+        assertThatExceptionOfType(Refused.class)
+                .isThrownBy(() -> KnownLoads.of(SEASON, new GivenPlan(folder)))
                 .withMessageContaining("plan.json");
     }
 
@@ -52,12 +53,13 @@ class KnownLoadsTest {
         Path kept = Files.createDirectory(folder.resolve("plans"));
         Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan));
         Files.writeString(kept.resolve("001.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
-        assertThat(KnownLoads.of(SEASON, folder)).containsExactlyInAnyOrder("L0001", "L0002");
+        assertThat(KnownLoads.of(SEASON, new GivenPlan(folder))).containsExactlyInAnyOrder("L0001", "L0002");
 
         Files.writeString(folder.resolve("plan.json"), PlanFile.toJson(plan).replace("abab", "cdcd"));
-        assertThatExceptionOfType(Refusal.class)
-                .isThrownBy(() -> KnownLoads.of(SEASON, folder))
-                .withMessageContainingAll("plan.json: this is no plan of season.yaml as it is now", "--variant FILE");
+        assertThatExceptionOfType(Refused.class)
+                .isThrownBy(() -> KnownLoads.of(SEASON, new GivenPlan(folder)))
+                .satisfies(refused -> assertThat(refused.refusal())
+                        .isEqualTo(new InputRefusal.PlanOfAnotherSeason(folder.resolve("plan.json"), "season.yaml")));
     }
 
     /** The season that the plan says it was made from. */

@@ -1,16 +1,21 @@
 package freshfurrow.app.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import freshfurrow.cli.command.Refusal;
+import freshfurrow.app.refusal.OutputRefusal.Obstructed;
+import freshfurrow.app.refusal.OutputRefusal.Obstruction;
+import freshfurrow.app.refusal.OutputRefusal.Unwritable;
+import freshfurrow.app.refusal.OutputRefusal.Unwritten;
+import freshfurrow.app.refusal.Refusals;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.files.IfThere;
+import freshfurrow.model.files.Obstacle;
 import freshfurrow.model.plan.PlanFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,7 +27,7 @@ final class PlanTargetTest {
     @Test
     void aFolderThatIsMissingIsMadeOnlyWhenThePlanIsWritten() throws Exception {
         Path deep = folder.resolve("a").resolve("b");
-        PlanTarget target = PlanTarget.in(deep, IfThere.KEEP);
+        PlanTarget target = PlanTarget.in(deep, IfThere.KEEP, false);
         assertThat(folder.resolve("a")).doesNotExist();
         target.write(PlanFile.toJson(ExamplePlan.plan()), Optional.empty());
         assertThat(PlanFile.read(deep.resolve("plan.json"))).isEqualTo(ExamplePlan.plan());
@@ -31,27 +36,23 @@ final class PlanTargetTest {
     @Test
     void aPlanThatIsThereIsNotReplacedUnasked() throws IOException {
         Files.writeString(folder.resolve("plan.json"), "mine");
-        assertThatThrownBy(() -> PlanTarget.in(folder, IfThere.KEEP))
-                .isInstanceOf(Refusal.class)
-                .hasMessageContaining("there is such a file already")
-                .hasMessageContaining("--force");
+        assertThat(Refusals.of(() -> PlanTarget.in(folder, IfThere.KEEP, false)))
+                .isEqualTo(obstructed(folder.resolve("plan.json"), Obstacle.THERE, Unwritten.PLANNING));
         assertThat(folder.resolve("plan.json")).hasContent("mine");
     }
 
     @Test
     void aPageThatIsThereIsNotReplacedUnaskedEither() throws IOException {
         Files.writeString(folder.resolve("plan.html"), "mine");
-        assertThatThrownBy(() -> PlanTarget.in(folder, IfThere.KEEP, "plan.html"))
-                .isInstanceOf(Refusal.class)
-                .hasMessageContaining("plan.html")
-                .hasMessageContaining("--force");
-        PlanTarget.in(folder, IfThere.KEEP);
+        assertThat(Refusals.of(() -> PlanTarget.in(folder, IfThere.KEEP, true)))
+                .isEqualTo(obstructed(folder.resolve("plan.html"), Obstacle.THERE, Unwritten.PLANNING));
+        PlanTarget.in(folder, IfThere.KEEP, false);
     }
 
     @Test
     void aPlanThatIsThereIsReplacedWhenForced() throws IOException {
         Files.writeString(folder.resolve("plan.json"), "mine");
-        PlanTarget.in(folder, IfThere.REPLACE).write(PlanFile.toJson(ExamplePlan.plan()), Optional.empty());
+        PlanTarget.in(folder, IfThere.REPLACE, false).write(PlanFile.toJson(ExamplePlan.plan()), Optional.empty());
         assertThat(Files.readString(folder.resolve("plan.json"))).isEqualTo(PlanFile.toJson(ExamplePlan.plan()));
     }
 
@@ -59,20 +60,19 @@ final class PlanTargetTest {
     void aPlanThatIsReplacedKeepsItsMode() throws IOException {
         Path plan = Files.writeString(folder.resolve("plan.json"), "mine");
         Files.setPosixFilePermissions(plan, PosixFilePermissions.fromString("rw-------"));
-        PlanTarget.in(folder, IfThere.REPLACE).write("new", Optional.of("page"));
+        PlanTarget.in(folder, IfThere.REPLACE, false).write("new", Optional.of("page"));
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(plan)))
                 .isEqualTo("rw-------");
     }
 
     @Test
     void ofTwoPlansAtOnceIntoOneNewFolderTheSecondDoesNotReplaceTheFirst() {
-        PlanTarget first = PlanTarget.in(folder.resolve("new"), IfThere.KEEP, "plan.html");
-        PlanTarget second = PlanTarget.in(folder.resolve("new"), IfThere.KEEP, "plan.html");
+        PlanTarget first = PlanTarget.in(folder.resolve("new"), IfThere.KEEP, true);
+        PlanTarget second = PlanTarget.in(folder.resolve("new"), IfThere.KEEP, true);
         first.write("first", Optional.of("first page"));
 
-        assertThatThrownBy(() -> second.write("second", Optional.of("second page")))
-                .isInstanceOf(Refusal.class)
-                .hasMessageContaining("plan.json: there is such a file already, so the new plan was not written");
+        assertThat(Refusals.of(() -> second.write("second", Optional.of("second page"))))
+                .isEqualTo(obstructed(folder.resolve("new").resolve("plan.json"), Obstacle.THERE, Unwritten.PLAN));
 
         assertThat(folder.resolve("new").resolve("plan.json")).hasContent("first");
         assertThat(folder.resolve("new").resolve("plan.html")).hasContent("first page");
@@ -80,25 +80,30 @@ final class PlanTargetTest {
 
     @Test
     void aPlanIsNotWrittenWithoutItsPage() throws IOException {
-        PlanTarget target = PlanTarget.in(folder, IfThere.KEEP, "plan.html");
+        PlanTarget target = PlanTarget.in(folder, IfThere.KEEP, true);
         Files.createDirectory(folder.resolve("plan.html"));
-        assertThatThrownBy(() -> target.write("plan", Optional.of("page")))
-                .isInstanceOf(Refusal.class)
-                .hasMessageContaining("plan.html: is no ordinary file");
+        assertThat(Refusals.of(() -> target.write("plan", Optional.of("page"))))
+                .isEqualTo(obstructed(folder.resolve("plan.html"), Obstacle.NO_ORDINARY_FILE, Unwritten.PLAN));
         assertThat(folder.resolve("plan.json")).doesNotExist();
     }
 
     @Test
     void aFileWhereTheFolderShouldBeIsRefusedBeforePlanning() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "");
-        assertThatThrownBy(() -> PlanTarget.in(file.resolve("out"), IfThere.KEEP))
-                .isInstanceOf(Refusal.class)
-                .hasMessageContaining("nothing was planned");
+        assertThat(Refusals.of(() -> PlanTarget.in(file.resolve("out"), IfThere.KEEP, false)))
+                .isInstanceOfSatisfying(Unwritable.class, refusal -> {
+                    assertThat(refusal.path()).isEqualTo(file.resolve("out"));
+                    assertThat(refusal.unwritten()).isEqualTo(Unwritten.PLANNING);
+                });
     }
 
     @Test
     void tryingOutLeavesNothingBehind() {
-        PlanTarget.in(folder, IfThere.KEEP);
+        PlanTarget.in(folder, IfThere.KEEP, false);
         assertThat(folder).isEmptyDirectory();
+    }
+
+    private static Obstructed obstructed(Path file, Obstacle obstacle, Unwritten unwritten) {
+        return new Obstructed(List.of(new Obstruction(file, obstacle)), unwritten);
     }
 }

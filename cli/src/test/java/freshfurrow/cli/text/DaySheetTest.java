@@ -8,9 +8,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class DaySheetTest {
@@ -79,26 +76,5 @@ final class DaySheetTest {
     @Test
     void aDayWithoutWorkSaysSo() {
         assertThat(DaySheet.lines(PLAN, MONDAY.minusDays(1))).endsWith("Nothing is planned on this day.");
-    }
-
-    @Test
-    void theDatesOfAPlanGoFromItsFirstActivityToItsLast() {
-        assertThat(DaySheet.dates(PLAN)).contains(new DaySheet.DateSpan(MONDAY, WEDNESDAY));
-    }
-
-    @Test
-    void aPlanWithoutWorkHasNoDates() {
-        Plan idle = new Plan(
-                PLAN.season(),
-                PLAN.score(),
-                PLAN.totals(),
-                Map.of(),
-                Map.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of());
-        assertThat(DaySheet.dates(idle)).isEmpty();
     }
 }

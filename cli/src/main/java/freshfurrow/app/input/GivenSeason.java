@@ -1,0 +1,43 @@
+package freshfurrow.app.input;
+
+import freshfurrow.app.refusal.InputRefusal;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.read.SeasonFiles;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A season as its people wrote it down.
+ *
+ * @param path a season file, or a folder that holds season.yaml
+ * @param variants merge patches over the season file, applied in order
+ */
+public record GivenSeason(Path path, List<Path> variants) {
+    public GivenSeason {
+        variants = List.copyOf(variants);
+    }
+
+    /**
+     * What its files say.
+     *
+     * @throws Refused with every problem, when the season cannot be used
+     */
+    public Reading.Valid read() {
+        Reading reading = SeasonFiles.read(path, variants);
+        if (reading instanceof Reading.Invalid invalid) {
+            throw new Refused(new InputRefusal.ProblemsFound(invalid.problems()));
+        }
+        return (Reading.Valid) reading;
+    }
+
+    /** The folder that the season is in. */
+    public Path folder() {
+        if (Files.isDirectory(path)) {
+            return path;
+        }
+        Path parent = path.toAbsolutePath().getParent();
+        return parent == null ? path.toAbsolutePath() : parent;
+    }
+}

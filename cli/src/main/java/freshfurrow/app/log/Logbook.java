@@ -1,0 +1,155 @@
+package freshfurrow.app.log;
+
+import freshfurrow.app.input.ChosenPart;
+import freshfurrow.app.input.GivenLog;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.input.KnownLoads;
+import freshfurrow.app.input.PlanOrigin;
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.refusal.FileFailure;
+import freshfurrow.app.refusal.InputRefusal;
+import freshfurrow.app.refusal.LogRefusal;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.app.refusal.SeasonPart;
+import freshfurrow.model.files.ObstructedFile;
+import freshfurrow.model.log.Column;
+import freshfurrow.model.log.Fact;
+import freshfurrow.model.log.FactKind;
+import freshfurrow.model.log.LogContext;
+import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.read.LogReader;
+import freshfurrow.model.read.LogReading;
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.write.LogWriter;
+import freshfurrow.model.write.LogWriting;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.LocalDateTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The log of a season: lists it, adds to it, follows compost through it. */
+public final class Logbook {
+    private final LogOrder order;
+    private final SeasonClock clock;
+    private final GivenLog log;
+    private final GivenPlan plan;
+
+    public Logbook(LogOrder order, SeasonClock clock) {
+        this.order = order;
+        this.clock = clock;
+        log = GivenLog.of(order.season(), order.file());
+        plan = order.plan()
+                .orElseGet(() -> new GivenPlan(order.season().folder().resolve("plan")));
+    }
+
+    /**
+     * What the log says.
+     *
+     * @throws Refused with every problem, when season or log cannot be used, or the plan of its loads is of another season
+     */
+    public LoggedSeason list() {
+        Reading.Valid read = order.season().read();
+        return new LoggedSeason(read.season(), entries(read));
+    }
+
+    /**
+     * Where the compost of a field came from.
+     *
+     * @throws Refused as {@link #list}, or when the season has no such field
+     */
+    public Trace ofField(String id) {
+        return trace(SeasonPart.FIELD, id);
+    }
+
+    /**
+     * Where the compost of a lot went.
+     *
+     * @throws Refused as {@link #list}, or when the season has no such lot
+     */
+    public Trace ofLot(String id) {
+        return trace(SeasonPart.LOT, id);
+    }
+
+    private Trace trace(SeasonPart part, String id) {
+        Reading.Valid read = order.season().read();
+        Season season = read.season();
+        List<String> ids = part == SeasonPart.FIELD
+                ? season.fields().stream().map(Field::id).toList()
+                : season.compost().stream().map(CompostLot::id).toList();
+        ChosenPart.among(part, Optional.of(id), ids);
+        return new Trace(season, entries(read), planIfThere(read));
+    }
+
+    /**
+     * Adds a line.
+     *
+     * @param line its cells but for its number; without a time, it is of now
+     * @throws Refused with every problem, when season, log or line is wrong, or the log cannot be written; then it is as it was
+     */
+    public AddedEntry add(Map<Column, String> line) {
+        Reading.Valid read = order.season().read();
+        Season season = read.season();
+        Map<Column, String> cells = new EnumMap<>(line);
+        cells.computeIfAbsent(Column.AT, column -> time(season, cells).toString());
+        LogContext context = context(read, cells.containsKey(Column.LOAD) || plantsLoads(read));
+        try {
+            LogWriting writing = new LogWriter(log.file(), context).add(cells);
+            if (writing instanceof LogWriting.Refused refused) {
+                throw new Refused(new InputRefusal.ProblemsFound(refused.problems()));
+            }
+            LogWriting.Added added = (LogWriting.Added) writing;
+            return new AddedEntry(season, added.log(), added.entry());
+        } catch (ObstructedFile e) {
+            throw new Refused(new LogRefusal.ObstructedLog(log.file(), e.obstacle()));
+        } catch (IOException e) {
+            throw new Refused(new LogRefusal.UnwritableLog(log.file(), FileFailure.reason(e)));
+        }
+    }
+
+    private SeasonLog entries(Reading.Valid read) {
+        return log.read(context(read, true)).log();
+    }
+
+    private Optional<Plan> planIfThere(Reading.Valid read) {
+        if (!Files.exists(plan.file()) && order.plan().isEmpty()) {
+            return Optional.empty();
+        }
+        Plan its = plan.read();
+        PlanOrigin.mustBeOf(read, plan.file(), its);
+        return Optional.of(its);
+    }
+
+    /** Whether the log speaks of loads, which only plans know; a log that does not needs no plan that can be read. */
+    private boolean plantsLoads(Reading.Valid read) {
+        return LogReader.read(log.file(), context(read, false)) instanceof LogReading.Valid logged
+                && logged.log().standing().stream()
+                        .anyMatch(entry -> entry.fact() instanceof Fact.Planted planted
+                                && planted.load().isPresent());
+    }
+
+    private LogContext context(Reading.Valid read, boolean checkLoads) {
+        Season season = read.season();
+        LocalDateTime latest = order.now()
+                .or(() -> clock.inSeason(season))
+                .orElse(LogContext.of(season).latest());
+        Optional<Set<String>> loads = checkLoads ? Optional.of(KnownLoads.of(read, plan)) : Optional.empty();
+        return new LogContext(season, loads, latest);
+    }
+
+    private LocalDateTime time(Season season, Map<Column, String> cells) {
+        if (FactKind.VOID.word().equals(cells.get(Column.FACT))) {
+            return clock.now(season);
+        }
+        return order.now()
+                .or(() -> clock.inSeason(season))
+                .orElseThrow(() -> new Refused(new LogRefusal.NoTimeOfEntry(season.first(), season.last())));
+    }
+}

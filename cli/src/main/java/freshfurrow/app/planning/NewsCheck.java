@@ -1,0 +1,37 @@
+package freshfurrow.app.planning;
+
+import freshfurrow.app.refusal.PlanningRefusal;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.model.progress.News;
+import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Whether news are of machines and lots that a season has. */
+final class NewsCheck {
+    private NewsCheck() {}
+
+    /** @throws Refused when one is not */
+    static void pass(News news, Season season) {
+        List<String> machines = Stream.concat(
+                        season.planters().stream().map(Planter::id),
+                        season.rigs().stream().map(Rig::id))
+                .toList();
+        news.outages().forEach(outage -> {
+            if (!machines.contains(outage.machine())) {
+                throw new Refused(new PlanningRefusal.UnknownMachine(outage.machine(), machines));
+            }
+        });
+        List<String> lots = season.compost().stream().map(CompostLot::id).toList();
+        news.spoiledLots().stream()
+                .filter(lot -> !lots.contains(lot))
+                .min(Comparator.naturalOrder())
+                .ifPresent(lot -> {
+                    throw new Refused(new PlanningRefusal.UnknownLot(lot, lots));
+                });
+    }
+}

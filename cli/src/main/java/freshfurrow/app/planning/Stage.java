@@ -1,0 +1,15 @@
+package freshfurrow.app.planning;
+
+/** What the time of planning goes into. */
+public enum Stage {
+    READING,
+    SEARCH,
+    BOUNDS,
+    /** What holds the season back. */
+    LIMITS,
+    AUDIT,
+    /** What a plan changes of the one before. */
+    CHANGES,
+    PAGE,
+    WRITING
+}

@@ -1,0 +1,57 @@
+package freshfurrow.app.refusal;
+
+import freshfurrow.model.files.Obstacle;
+import java.nio.file.Path;
+import java.time.LocalDate;
+
+/** Nothing is added to a log. */
+public sealed interface LogRefusal extends Refusal {
+    <T> T accept(Visitor<T> visitor);
+
+    @Override
+    default <T> T accept(Refusal.Visitor<T> visitor) {
+        return visitor.visit(this);
+    }
+
+    /**
+     * What a door makes of each of these refusals.
+     *
+     * @param <T> what is made of it
+     */
+    interface Visitor<T> {
+        T visit(NoTimeOfEntry refusal);
+
+        T visit(ObstructedLog refusal);
+
+        T visit(UnwritableLog refusal);
+    }
+
+    /**
+     * It is not said when it was, and today is no day of the season.
+     *
+     * @param first day of the season
+     * @param last day of the season
+     */
+    record NoTimeOfEntry(LocalDate first, LocalDate last) implements LogRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** Something that is no log is in its place. */
+    record ObstructedLog(Path log, Obstacle obstacle) implements LogRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** The log cannot be written. */
+    record UnwritableLog(Path log, String reason) implements LogRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+}

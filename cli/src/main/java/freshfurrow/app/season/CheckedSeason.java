@@ -1,0 +1,43 @@
+package freshfurrow.app.season;
+
+import freshfurrow.app.input.GivenSeason;
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A season without a problem.
+ *
+ * @param largestLoads by planters, then recipes, in the season's order
+ */
+public record CheckedSeason(Season season, List<LargestLoad> largestLoads) {
+    public CheckedSeason {
+        largestLoads = List.copyOf(largestLoads);
+    }
+
+    /**
+     * Reads the season.
+     *
+     * @throws Refused with every problem, when the season cannot be used
+     */
+    public static CheckedSeason of(GivenSeason given) {
+        return of(given.read().season());
+    }
+
+    /** A season that was read. */
+    public static CheckedSeason of(Season season) {
+        CompiledSeason compiled = CompiledSeason.of(season);
+        List<LargestLoad> largest = new ArrayList<>();
+        for (int planter = 0; planter < season.planters().size(); planter++) {
+            for (int recipe = 0; recipe < season.recipes().size(); recipe++) {
+                largest.add(new LargestLoad(
+                        season.planters().get(planter),
+                        season.recipes().get(recipe),
+                        LoadRoom.hectares(compiled.largestLoadDm2(planter, recipe))));
+            }
+        }
+        return new CheckedSeason(season, largest);
+    }
+}

@@ -1,0 +1,11 @@
+package freshfurrow.app.season;
+
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+
+/**
+ * The largest load of a planter and a recipe that tank and hold time allow.
+ *
+ * @param areaHa that it plants, ha
+ */
+public record LargestLoad(Planter planter, Recipe recipe, double areaHa) {}

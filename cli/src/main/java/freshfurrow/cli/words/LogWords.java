@@ -1,0 +1,23 @@
+package freshfurrow.cli.words;
+
+import freshfurrow.app.refusal.LogRefusal;
+
+/** That nothing is added to a log. */
+final class LogWords implements LogRefusal.Visitor<String> {
+    @Override
+    public String visit(LogRefusal.NoTimeOfEntry refusal) {
+        return "Today is no day of the season, which goes from " + refusal.first() + " to " + refusal.last()
+                + "; say when it was with --at, as --at " + refusal.first() + "T15:10";
+    }
+
+    @Override
+    public String visit(LogRefusal.ObstructedLog refusal) {
+        return refusal.log() + ": " + refusal.obstacle().words()
+                + ", so nothing was added; name the log itself with --log FILE";
+    }
+
+    @Override
+    public String visit(LogRefusal.UnwritableLog refusal) {
+        return refusal.log() + ": cannot be written (" + refusal.reason() + "), so nothing was added";
+    }
+}

@@ -1,0 +1,66 @@
+package freshfurrow.cli.words;
+
+import freshfurrow.app.refusal.OutputRefusal;
+import freshfurrow.app.refusal.OutputRefusal.Obstruction;
+import freshfurrow.app.refusal.OutputRefusal.Unwritten;
+import java.util.List;
+
+/** That files are not written. */
+final class OutputWords implements OutputRefusal.Visitor<List<String>> {
+    @Override
+    public List<String> visit(OutputRefusal.Obstructed refusal) {
+        return refusal.obstructions().stream()
+                .map(one -> line(one, refusal.unwritten()))
+                .toList();
+    }
+
+    @Override
+    public List<String> visit(OutputRefusal.Unwritable refusal) {
+        return List.of(refusal.path() + ": cannot be written (" + refusal.reason() + "), so "
+                + what(refusal.unwritten()) + "; " + elsewhere(refusal.unwritten()));
+    }
+
+    @Override
+    public List<String> visit(OutputRefusal.PlanTooLarge refusal) {
+        return List.of("The plan has " + refusal.megabytes()
+                + " MB, too many to be read again, so it is not written; plan the season as several,"
+                + " by the machines that work there.");
+    }
+
+    @Override
+    public List<String> visit(OutputRefusal.NoCalendar refusal) {
+        return List.of(refusal.file() + ": is no calendar of a plan, so it is not replaced;"
+                + " move it away, or write elsewhere with --out");
+    }
+
+    @Override
+    public List<String> visit(OutputRefusal.UnreadableCalendar refusal) {
+        return List.of(refusal.file() + ": cannot be read (" + refusal.reason() + "); see to its permissions");
+    }
+
+    private static String line(Obstruction obstruction, Unwritten unwritten) {
+        String reason = obstruction.file() + ": " + obstruction.obstacle().words() + ", so " + what(unwritten) + "; ";
+        return switch (obstruction.obstacle()) {
+            case THERE -> reason + "replace it with --force, or " + elsewhere(unwritten);
+            case LINK, NO_ORDINARY_FILE -> reason + "move it away, or " + elsewhere(unwritten);
+        };
+    }
+
+    private static String what(Unwritten unwritten) {
+        return switch (unwritten) {
+            case FILES -> "nothing was written";
+            case PLANNING -> "nothing was planned";
+            case PLAN -> "the new plan was not written";
+            case REPLAN -> "the old plan is still there";
+        };
+    }
+
+    private static String elsewhere(Unwritten unwritten) {
+        return switch (unwritten) {
+            case FILES -> "write elsewhere with --out";
+            case PLANNING -> "write elsewhere with --out DIR";
+            case PLAN -> "run 'freshfurrow plan' again with another --out DIR";
+            case REPLAN -> "run 'freshfurrow replan' again with another --out DIR";
+        };
+    }
+}

@@ -1,0 +1,50 @@
+package freshfurrow.cli.words;
+
+import freshfurrow.app.refusal.PlanRefusal;
+import freshfurrow.cli.text.AuditReport;
+import freshfurrow.model.read.Nearest;
+import java.util.List;
+
+/** That a plan does not answer what it is asked. */
+final class PlanWords implements PlanRefusal.Visitor<String> {
+    private static final int MOST_NAMED = 10;
+
+    @Override
+    public String visit(PlanRefusal.NoWork refusal) {
+        return "The plan has no work on any day.";
+    }
+
+    @Override
+    public String visit(PlanRefusal.NoWorkOn refusal) {
+        return "The plan has no work on " + refusal.day() + ": it runs from " + refusal.first() + " to "
+                + refusal.last() + ".";
+    }
+
+    @Override
+    public String visit(PlanRefusal.NoField refusal) {
+        return "The season has no field " + refusal.field() + "; "
+                + Nearest.to(refusal.field(), refusal.known())
+                        .map(near -> "did you mean " + near + "?")
+                        .orElseGet(() -> "it has " + few(refusal.known()));
+    }
+
+    @Override
+    public String visit(PlanRefusal.PlantedBefore refusal) {
+        return refusal.field() + " was planted whole before this plan begins; 'freshfurrow trace' tells of it";
+    }
+
+    @Override
+    public String visit(PlanRefusal.Unplayable refusal) {
+        return refusal.plan() + ": " + refusal.reason() + "; make a new plan with 'freshfurrow plan'";
+    }
+
+    @Override
+    public String visit(PlanRefusal.BeginsInAnotherSeason refusal) {
+        return AuditReport.ofAnotherSeason(OriginText.clause(refusal.plan(), refusal.season(), refusal.source()));
+    }
+
+    private static String few(List<String> ids) {
+        return String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
+                + (ids.size() > MOST_NAMED ? " and " + (ids.size() - MOST_NAMED) + " more" : "");
+    }
+}

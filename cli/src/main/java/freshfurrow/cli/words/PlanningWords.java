@@ -1,0 +1,50 @@
+package freshfurrow.cli.words;
+
+import freshfurrow.app.refusal.PlanningRefusal;
+import freshfurrow.cli.text.AuditReport;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** That a season is not planned, or not planned again. */
+final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
+    @Override
+    public List<String> visit(PlanningRefusal.NoTime refusal) {
+        return List.of("Today is outside the season (" + refusal.first() + " to " + refusal.last()
+                + "); give the time with --now, like --now 2027-05-03T14:00");
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.OutOfSeason refusal) {
+        return List.of(refusal.now() + " is outside the season (" + refusal.first() + " to " + refusal.last()
+                + "); give another time with --now");
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.PlanBeginsLater refusal) {
+        return List.of(refusal.plan() + ": it begins at " + refusal.begins() + ", after " + refusal.now()
+                + "; plan from a later time on with --now, or name an earlier plan with --plan");
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.UnknownMachine refusal) {
+        return List.of("--down: there is no planter or rig '" + refusal.id() + "'; the season has "
+                + String.join(", ", refusal.known()));
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.UnknownLot refusal) {
+        return List.of("--spoiled: there is no lot '" + refusal.id() + "'; the season has "
+                + String.join(", ", refusal.known()));
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.BrokenPlan refusal) {
+        String evidence = refusal.again() ? "season file, plan and log" : "season file";
+        return Stream.concat(
+                        Stream.of(
+                                "The plan breaks rules of its own season, so it is not written. This is an error of the"
+                                        + " program, not of your files; please report it with your " + evidence + "."),
+                        refusal.findings().stream().map(AuditReport::line))
+                .toList();
+    }
+}

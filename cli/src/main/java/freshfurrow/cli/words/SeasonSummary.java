@@ -1,0 +1,180 @@
+package freshfurrow.cli.words;
+
+import freshfurrow.app.season.CheckedSeason;
+import freshfurrow.app.season.LargestLoad;
+import freshfurrow.cli.needs.CompostNeed;
+import freshfurrow.cli.needs.CropNeed;
+import freshfurrow.cli.needs.PlantingDays;
+import freshfurrow.cli.needs.RigWeight;
+import freshfurrow.cli.text.Cautions;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.Table;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A season in sums, before anything is planned. */
+public final class SeasonSummary {
+    private static final int WIDTH = 110;
+
+    private final Season season;
+    private final List<LargestLoad> largestLoads;
+    private final Figures figures;
+    private final List<String> lines = new ArrayList<>();
+    private final List<String> cautions = new ArrayList<>();
+
+    private SeasonSummary(CheckedSeason checked) {
+        this.season = checked.season();
+        this.largestLoads = checked.largestLoads();
+        this.figures = new Figures(season.units());
+    }
+
+    /** The summary, a line an entry. */
+    public static List<String> lines(CheckedSeason season) {
+        SeasonSummary summary = new SeasonSummary(season);
+        summary.write();
+        return summary.lines;
+    }
+
+    private void write() {
+        lines.add("Season " + season.name() + ", " + Figures.day(season.first()) + " to " + Figures.day(season.last()));
+        lines.add("");
+        crops();
+        planters();
+        loads();
+        compost();
+        rigs();
+        season.clockChanges().all().forEach(change -> cautions.add(Cautions.text(change)));
+        if (!cautions.isEmpty()) {
+            heading("Cautions");
+            cautions.forEach(this::entry);
+        }
+        lines.add("");
+        lines.add(
+                "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting");
+        lines.add("and rain are not included here; `plan` works them in.");
+        lines.add("Safety: " + Cautions.FIRST);
+    }
+
+    private void crops() {
+        Table table = new Table(
+                WIDTH,
+                List.of(
+                        Table.Column.left("Crop"),
+                        Table.Column.right("Fields"),
+                        Table.Column.right("Area"),
+                        Table.Column.right("Compost"),
+                        Table.Column.right("Water"),
+                        Table.Column.right("Days needed"),
+                        Table.Column.right("Days available")),
+                "Windows");
+        List<CropNeed> crops = CropNeed.byCrop(season);
+        crops.forEach(crop -> row(table, crop));
+        if (crops.size() > 1) {
+            row(table, CropNeed.ofAll(season, "all"));
+        }
+        lines.addAll(table.lines());
+    }
+
+    private void row(Table table, CropNeed crop) {
+        table.row(
+                List.of(
+                        crop.crop(),
+                        Integer.toString(crop.fields()),
+                        figures.area(crop.areaHa()),
+                        figures.mass(crop.compostKg()),
+                        figures.volume(crop.mixL()),
+                        String.format(Locale.ROOT, "%.1f", crop.daysNeeded()),
+                        Integer.toString(crop.daysThere())),
+                List.of(Figures.day(crop.opens()) + " to " + Figures.day(crop.closes())));
+        if (crop.daysNeeded() > crop.daysThere()) {
+            cautions.add(String.format(
+                    Locale.ROOT,
+                    "%s: nonstop planting takes %.1f days, but its windows have only %d working days.",
+                    crop.crop(),
+                    crop.daysNeeded(),
+                    crop.daysThere()));
+        }
+    }
+
+    private void planters() {
+        heading("Planters");
+        for (Planter planter : season.planters()) {
+            Duration hours = PlantingDays.hoursADay(planter);
+            double aDay = PlantingDays.areaHaADay(planter);
+            entry(planter.id() + ": field capacity " + figures.area(aDay * 3600 / hours.toSeconds()) + "/h, "
+                    + Figures.span(hours) + " a day: " + figures.area(aDay) + " a day");
+        }
+    }
+
+    private void loads() {
+        heading("Largest load that the tank and the hold time allow");
+        largestLoads.forEach(largest -> load(largest.planter(), largest.recipe(), largest.areaHa()));
+    }
+
+    private void load(Planter planter, Recipe recipe, double areaHa) {
+        double litres = Math.min(planter.tankL(), areaHa * recipe.mixLPerHa());
+        entry(planter.id() + " with " + recipe.id() + ": " + figures.volume(litres) + " for " + figures.area(areaHa)
+                + ", " + Figures.tank(litres / planter.tankL()) + ", hold time "
+                + Figures.span(Duration.ofSeconds(recipe.holdS())));
+        if (areaHa == 0) {
+            cautions.add(planter.id() + " with " + recipe.id() + ": the hold time ends before a fill is done.");
+        }
+    }
+
+    private void compost() {
+        heading("Compost");
+        List<CompostNeed> needs = CompostNeed.of(season);
+        for (CompostNeed need : needs) {
+            boolean atEnd = need.until().equals(season.last());
+            String what = atEnd
+                    ? "Whole season: " + figures.mass(need.neededKg()) + " needed"
+                    : "By " + Figures.day(need.until()) + ": " + figures.mass(need.neededKg())
+                            + " needed for fields whose windows close by then";
+            entry(what + ", " + figures.mass(need.stockKg()) + " on hand");
+            if (need.shortKg() > 0) {
+                cautions.add("Compost is " + figures.mass(need.shortKg()) + " short"
+                        + (atEnd ? "." : " by " + Figures.day(need.until()) + "."));
+            }
+        }
+    }
+
+    private void rigs() {
+        heading("Rigs, loaded with a full nurse tank and the compost for one batch");
+        for (Rig rig : season.rigs()) {
+            RigWeight weight = RigWeight.of(rig);
+            entry(rig.id() + ": " + figures.mass(weight.waterKg()) + " of water + " + figures.mass(weight.compostKg())
+                    + " of compost = " + figures.mass(weight.loadKg())
+                    + weight.payloadKg().stream()
+                            .mapToObj(payload -> ", payload " + figures.mass(payload))
+                            .findFirst()
+                            .orElse(", payload not given: weigh it"));
+            weight.leftKg().ifPresent(left -> weigh(rig.id(), left));
+        }
+        entry("Not counted: tanks, drum, pump, hoses, fuel and people.");
+    }
+
+    private void weigh(String rig, double leftKg) {
+        cautions.add(
+                leftKg < 0
+                        ? rig + ": water and compost alone are " + figures.mass(-leftKg)
+                                + " over its payload. Tanks, drum,"
+                                + " pump, fuel and people are extra. Do not drive it like this."
+                        : rig + ": that leaves " + figures.mass(leftKg) + " of payload for tanks, drum, pump, fuel and"
+                                + " people. Weigh the loaded rig before it goes on the road.");
+    }
+
+    private void heading(String heading) {
+        lines.add("");
+        lines.add(heading);
+    }
+
+    private void entry(String text) {
+        lines.add("  " + text);
+    }
+}
