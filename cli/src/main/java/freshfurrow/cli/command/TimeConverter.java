@@ -17,7 +17,7 @@ final class TimeConverter implements ITypeConverter<Duration> {
     public Duration convert(String text) {
         Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!time.matches()) {
-            throw new TypeConversionException("'" + text + "' is no length of time; write it as 30s, 5min or 1h");
+            throw new TypeConversionException("'" + text + "' is not a length of time; write it as 30s, 5min or 1h");
         }
         long unitMs =
                 switch (time.group(2)) {

@@ -14,7 +14,7 @@ final class YearsConverter implements ITypeConverter<YearSpan> {
     public YearSpan convert(String text) {
         Matcher span = SPAN.matcher(text);
         if (!span.matches()) {
-            throw new TypeConversionException("'" + text + "' is no span of years; write it as 2010-2019 or 2019");
+            throw new TypeConversionException("'" + text + "' is not a span of years; write it as 2010-2019 or 2019");
         }
         int first = Integer.parseInt(span.group(1));
         int last = span.group(2) == null ? first : Integer.parseInt(span.group(2));

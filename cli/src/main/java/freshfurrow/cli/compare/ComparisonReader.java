@@ -43,14 +43,14 @@ public final class ComparisonReader {
     /**
      * The comparison in a file.
      *
-     * @throws IOException when there is no such file, or it is no comparison; its message is one line without the file's name
+     * @throws IOException when there is no such file, or it is not a comparison; its message is one line without the file's name
      */
     public static ComparedSprings read(Path file) throws IOException {
         JsonNode top;
         try {
             top = MAPPER.readTree(Files.readAllBytes(file));
         } catch (JsonProcessingException e) {
-            throw new IOException("is no JSON: " + e.getOriginalMessage(), e);
+            throw new IOException("is not JSON: " + e.getOriginalMessage(), e);
         }
         try {
             if (!ComparisonFile.FORMAT.equals(text(top, "format"))) {

@@ -144,7 +144,7 @@ final class NothingLostTest {
         Result export = run("export", plan, "--force");
 
         assertThat(export.exitCode()).isEqualTo(1);
-        assertThat(export.err()).contains("batches.csv: is no ordinary file").hasLineCount(1);
+        assertThat(export.err()).contains("batches.csv: is not an ordinary file").hasLineCount(1);
         assertThat(plan.resolve("fields.csv")).hasContent("mine");
         assertThat(plan.resolve("loads.csv")).hasContent("mine");
     }
@@ -153,10 +153,10 @@ final class NothingLostTest {
     @Timeout(60)
     void aPipeIsNeitherReplacedNorWaitedFor() throws Exception {
         Path pipe = pipe(plan.resolve("plan.ics"));
-        assertThat(run("export", plan, "--force").err()).contains("plan.ics: is no ordinary file");
-        assertThat(run("page", plan, "--out", pipe, "--force").err()).contains("is no ordinary file");
-        assertThat(run("sheets", plan, "--out", pipe, "--force").err()).contains("is no ordinary file");
-        assertThat(note(pipe).err()).contains("is no ordinary file").hasLineCount(1);
+        assertThat(run("export", plan, "--force").err()).contains("plan.ics: is not an ordinary file");
+        assertThat(run("page", plan, "--out", pipe, "--force").err()).contains("is not an ordinary file");
+        assertThat(run("sheets", plan, "--out", pipe, "--force").err()).contains("is not an ordinary file");
+        assertThat(note(pipe).err()).contains("is not an ordinary file").hasLineCount(1);
         assertThat(names(plan)).containsExactly("plan.ics", "plan.json");
     }
 

@@ -126,7 +126,7 @@ final class PlanOfAnotherSeasonTest {
         assertThat(result.err())
                 .singleElement()
                 .asString()
-                .contains("plan.json: this is no plan of season.yaml as it is now (its checksum is another)");
+                .contains("plan.json: this is not a plan of season.yaml as it is now (its checksum is another)");
     }
 
     private Object[] withSeason(String words) {

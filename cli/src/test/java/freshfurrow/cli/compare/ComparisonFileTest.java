@@ -44,7 +44,7 @@ class ComparisonFileTest {
                     freshfurrow-compare/1, freshfurrow-plan/1, is of the format freshfurrow-plan/1
                     `"recorded": `, `"recoded": `, has no 'recorded'
                     `[2,`, `[3,`, spring 3 after 3
-                    `"seed": 1`, `"seed": 1]`, is no JSON
+                    `"seed": 1`, `"seed": 1]`, is not JSON
                     `"area": "ac"`, `"area": "rood"`, has an unknown 'rood'
                     """)
     void whatIsWrongIsSaidInALine(String before, String after, String reason) {

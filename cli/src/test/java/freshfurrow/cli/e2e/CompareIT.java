@@ -77,7 +77,7 @@ final class CompareIT {
         Launcher.Result run = Launcher.run("compare", "--merge", folder.toString(), "--out", at("merged"));
 
         assertThat(run.exitCode()).isEqualTo(1);
-        assertThat(run.err()).contains("compare.json: is no comparison that can be read", "other/1");
+        assertThat(run.err()).contains("compare.json: is not a comparison that can be read", "other/1");
     }
 
     @Test

@@ -126,7 +126,7 @@ final class ExportIT {
                 plan.resolve("plan.ics"), "BEGIN:VCALENDAR\r\nPRODID:x\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n");
         Launcher.Result export = Launcher.run("export", plan.toString(), "--force");
         assertThat(export.exitCode()).isEqualTo(1);
-        assertThat(export.err()).contains("plan.ics: is no calendar of a plan, so it is not replaced");
+        assertThat(export.err()).contains("plan.ics: is not a calendar of a plan, so it is not replaced");
         assertThat(mine).content().contains("PRODID:x");
         assertNoTrace(export);
     }

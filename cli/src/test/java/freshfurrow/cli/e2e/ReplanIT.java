@@ -193,7 +193,7 @@ final class ReplanIT {
         Launcher.Result replan = replan("--rain", RAIN);
 
         assertThat(replan.exitCode()).isEqualTo(1);
-        assertThat(replan.err()).contains("this is no plan of season.yaml as it is now");
+        assertThat(replan.err()).contains("this is not a plan of season.yaml as it is now");
         assertThat(Files.readString(planned.resolve("plan.json"))).isEqualTo(old);
     }
 
@@ -209,7 +209,7 @@ final class ReplanIT {
         Launcher.Result audit = Launcher.run("audit", season, planned.toString());
 
         assertThat(audit.err())
-                .contains("P1 stands at moon, which is no place of the season")
+                .contains("P1 stands at moon, which is not a place of the season")
                 .hasLineCount(1);
         assertThat(audit.exitCode()).isEqualTo(1);
     }
@@ -224,7 +224,7 @@ final class ReplanIT {
                         List.of("--spoiled", "heap"), "there is no lot 'heap'; the season has windrow",
                         List.of("--now", "2028-01-01T00:00"), "is outside the season",
                         List.of("--spoiled", "windrow"), "give the time with --now",
-                        List.of("--now", "noon"), "is no date and time")
+                        List.of("--now", "noon"), "is not a date and time")
                 .entrySet()) {
             Launcher.Result replan = replan(mistake.getKey().toArray(String[]::new));
             assertThat(replan.err()).contains(mistake.getValue()).hasLineCount(1);

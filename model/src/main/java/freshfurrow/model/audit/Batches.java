@@ -83,7 +83,7 @@ final class Batches {
                     batch,
                     "it is made at " + extract.at()
                             + (rig.extractAt() == ExtractAt.WATER
-                                    ? ", which is no water point"
+                                    ? ", which is not a water point"
                                     : ", but transferred at " + String.join(", ", usedAt)));
         }
     }

@@ -167,7 +167,7 @@ final class Evidence {
         return List.copyOf(findings);
     }
 
-    /** Whether two figures are the same but for rounding; a figure that is no number never is. */
+    /** Whether two figures are the same but for rounding; a figure that is not a number never is. */
     static boolean same(double one, double other, double tolerance) {
         return Math.abs(one - other) <= tolerance;
     }

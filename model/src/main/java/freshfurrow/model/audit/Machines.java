@@ -52,7 +52,7 @@ final class Machines {
     private void work(String machine, List<Activity> activities, Predicate<ActivityKind> suits) {
         for (Activity activity : activities) {
             if (!suits.test(activity.kind())) {
-                report(Rule.MACHINE_WORK, machine, activity, "it is no machine for a " + name(activity));
+                report(Rule.MACHINE_WORK, machine, activity, "it is not a machine for a " + name(activity));
             }
         }
     }

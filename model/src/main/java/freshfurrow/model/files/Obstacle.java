@@ -12,7 +12,7 @@ public enum Obstacle {
     /** It is a symbolic link: what it leads to is not what was named. */
     LINK("is a link, and links are not followed"),
     /** It is a folder, a device, a pipe. */
-    NO_ORDINARY_FILE("is no ordinary file");
+    NO_ORDINARY_FILE("is not an ordinary file");
 
     private final String words;
 

@@ -21,7 +21,7 @@ public final class PlanFile {
      * load, batch, listed or unserved field is there twice, every batch that is made goes into a load, no amount is below zero, no tank or bucket of no size, nothing ends before it starts, machines do what their kind
      * can do, and all times are within 407 days of their middle. Who has its season checks it with {@link PlanOfSeason} as well.
      *
-     * @throws PlanFileException when there is no such file or it is no plan file in whole; its message is one line
+     * @throws PlanFileException when there is no such file or it is not a plan file in whole; its message is one line
      */
     public static Plan read(Path file) throws PlanFileException {
         Plan plan = readToAudit(file);
@@ -52,7 +52,7 @@ public final class PlanFile {
      * The plan that the text of a plan file says, as {@link #read} would have it of a file that holds the text.
      *
      * @param file what is to hold the text, for problems to name
-     * @throws PlanFileException when it is no plan file in whole
+     * @throws PlanFileException when it is not a plan file in whole
      */
     public static Plan fromJson(Path file, String text) throws PlanFileException {
         return PlanFromJson.read(file, text);

@@ -59,7 +59,7 @@ final class PlanFromJson {
         try {
             return read(file, MAPPER.readTree(text));
         } catch (JsonProcessingException e) {
-            throw new PlanFileException(file, "", "is no JSON: " + e.getOriginalMessage(), REMEDY);
+            throw new PlanFileException(file, "", "is not JSON: " + e.getOriginalMessage(), REMEDY);
         }
     }
 
@@ -86,7 +86,7 @@ final class PlanFromJson {
             throw new PlanFileException(
                     file,
                     where == null ? "" : "line " + where.getLineNr() + ", column " + where.getColumnNr(),
-                    "is no JSON: " + firstSentence(e.getOriginalMessage()),
+                    "is not JSON: " + firstSentence(e.getOriginalMessage()),
                     REMEDY);
         } catch (IOException e) {
             throw new PlanFileException(file, "", "cannot be read: " + e.getMessage(), "see to its permissions");
@@ -98,7 +98,7 @@ final class PlanFromJson {
             throw new PlanFileException(file, "", "is a folder", "give the plan file in it, such as plan.json");
         }
         if (Files.exists(file) && !Files.isRegularFile(file)) {
-            throw new PlanFileException(file, "", "is no ordinary file", "give a plan file, such as plan.json");
+            throw new PlanFileException(file, "", "is not an ordinary file", "give a plan file, such as plan.json");
         }
         try (InputStream stream = Files.newInputStream(file)) {
             // What a file says of its size need not be so, as of those that the system makes up.

@@ -52,7 +52,7 @@ final class CostsReader {
         try {
             return Optional.of(Currency.getInstance(code).getCurrencyCode());
         } catch (IllegalArgumentException e) {
-            own.problem("currency", "'" + code + "' is no currency", "write its code in ISO 4217, like USD or EUR");
+            own.problem("currency", "'" + code + "' is not a currency", "write its code in ISO 4217, like USD or EUR");
             return Optional.empty();
         }
     }

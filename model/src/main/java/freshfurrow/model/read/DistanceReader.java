@@ -50,7 +50,7 @@ final class DistanceReader {
             travel.get().problem("roadFactor", "goes with no table of distances", "keep either roadFactor or matrix");
         }
         if (!(matrix.get() instanceof Node.Text name)) {
-            problems.add(matrix.get().place(), "is no file name", "name a table, like matrix: distances.csv");
+            problems.add(matrix.get().place(), "is not a file name", "name a table, like matrix: distances.csv");
             return Optional.empty();
         }
         try {

@@ -84,7 +84,7 @@ final class FieldFiles {
                 TextFile file = folder.read(name, SeasonFolder.MAP_MIB);
                 return new GeoJsonFields(problems).read(TreeReader.json(file));
             }
-            problems.add(name.place(), "'" + name.text() + "' is no file of fields", "name a .csv or .geojson file");
+            problems.add(name.place(), "'" + name.text() + "' is not a file of fields", "name a .csv or .geojson file");
         } catch (FileProblem e) {
             problems.add(e);
         }
@@ -99,7 +99,7 @@ final class FieldFiles {
                 + kind.symbols().get(0) + ")";
         if (!unit.isEmpty() && !kind.has(unit)) {
             throw new FileProblem(
-                    header, unit + " is no unit of " + kind.noun(), "use one of " + String.join(", ", kind.symbols()));
+                    header, unit + " is not a unit of " + kind.noun(), "use one of " + String.join(", ", kind.symbols()));
         }
         boolean allBare = table.rows().stream()
                 .map(row -> row.entries().get(column))

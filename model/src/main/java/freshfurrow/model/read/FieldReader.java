@@ -140,7 +140,7 @@ final class FieldReader {
                 return drainage;
             }
         }
-        keys.problem("drainage", "'" + text.get() + "' is no drainage class", "write well, moderate or poor");
+        keys.problem("drainage", "'" + text.get() + "' is not a drainage class", "write well, moderate or poor");
         return Drainage.MODERATE;
     }
 

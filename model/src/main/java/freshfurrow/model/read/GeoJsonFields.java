@@ -29,7 +29,7 @@ final class GeoJsonFields {
                 || !(collection.entries().get("features") instanceof Node.Sequence features)) {
             problems.add(
                     root.place(),
-                    "is no GeoJSON FeatureCollection",
+                    "is not a GeoJSON FeatureCollection",
                     "write {\"type\": \"FeatureCollection\", \"features\": […]}");
             return sources;
         }
@@ -37,7 +37,7 @@ final class GeoJsonFields {
             if (feature instanceof Node.Mapping mapping && text(mapping, "type").equals("Feature")) {
                 feature(mapping).ifPresent(sources::add);
             } else {
-                problems.add(feature.place(), "is no GeoJSON Feature", "write {\"type\": \"Feature\", …}");
+                problems.add(feature.place(), "is not a GeoJSON Feature", "write {\"type\": \"Feature\", …}");
             }
         }
         return sources;

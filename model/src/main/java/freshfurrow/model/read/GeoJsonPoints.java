@@ -31,14 +31,14 @@ final class GeoJsonPoints {
                 return Optional.empty();
             }
         }
-        problems.add(node.place(), "is no position", remedy);
+        problems.add(node.place(), "is not a position", remedy);
         return Optional.empty();
     }
 
     /** The rings of a polygon, the outer one first; empty when one of them is wrong, which is a problem. */
     static Optional<List<List<GeoPoint>>> polygon(Node node, Problems problems) {
         if (!(node instanceof Node.Sequence rings) || rings.items().isEmpty()) {
-            problems.add(node.place(), "is no polygon", "write a list of rings, each a list of positions");
+            problems.add(node.place(), "is not a polygon", "write a list of rings, each a list of positions");
             return Optional.empty();
         }
         List<List<GeoPoint>> polygon = new ArrayList<>();
@@ -54,7 +54,7 @@ final class GeoJsonPoints {
 
     private static Optional<List<GeoPoint>> ring(Node node, Problems problems) {
         if (!(node instanceof Node.Sequence positions)) {
-            problems.add(node.place(), "is no ring", "write a list of positions");
+            problems.add(node.place(), "is not a ring", "write a list of positions");
             return Optional.empty();
         }
         List<GeoPoint> points = new ArrayList<>();

@@ -115,7 +115,7 @@ final class Keys {
         if (!ID.matcher(id).matches()) {
             problems.add(
                     at,
-                    "'" + (id.length() > 40 ? id.substring(0, 40) + "…" : id) + "' is no id",
+                    "'" + (id.length() > 40 ? id.substring(0, 40) + "…" : id) + "' is not an id",
                     "use 1 to 40 letters, digits, - and _, beginning with a letter or digit");
         }
     }
@@ -184,7 +184,7 @@ final class Keys {
         return node(key).flatMap(node -> text(node, problems)).flatMap(text -> {
             Optional<WrittenQuantity> written = WrittenQuantity.parse(text);
             if (written.isEmpty() || !written.get().unit().isEmpty()) {
-                problem(key, "'" + text + "' is no plain number", "write a number like " + range.example());
+                problem(key, "'" + text + "' is not a plain number", "write a number like " + range.example());
                 return Optional.empty();
             }
             return inRange(at(key), text, written.get().figure(), range);
@@ -202,7 +202,7 @@ final class Keys {
             boolean separated = text.get().matches("[^,_]*[0-9][,_][0-9].*");
             problems.add(
                     node.place(),
-                    "'" + text.get() + "' is no quantity",
+                    "'" + text.get() + "' is not a quantity",
                     separated ? remedy + ", with a point in decimals and nothing between thousands" : remedy);
             return Optional.empty();
         }
@@ -215,7 +215,7 @@ final class Keys {
             String units = String.join(", ", kind.symbols());
             problems.add(
                     node.place(),
-                    unit + " is no unit of " + kind.noun(),
+                    unit + " is not a unit of " + kind.noun(),
                     "use one of " + units + ", like " + kind.example());
             return Optional.empty();
         }
@@ -238,7 +238,7 @@ final class Keys {
                 String remedy = Nearest.to(key, known)
                         .map(nearest -> "did you mean " + nearest + "?")
                         .orElse("known here: " + String.join(", ", known));
-                problems.add(node.place(), "is no key known here", remedy);
+                problems.add(node.place(), "is not a known key", remedy);
             }
         });
     }

@@ -52,7 +52,7 @@ final class LogCells {
             if (NUMBER.matcher(text).matches()) {
                 return Optional.of(Integer.parseInt(text));
             }
-            problem(column, "'" + text + "' is no number of an entry", "write a whole number from 1 to 999999");
+            problem(column, "'" + text + "' is not an entry number", "write a whole number from 1 to 999999");
             return Optional.empty();
         });
     }

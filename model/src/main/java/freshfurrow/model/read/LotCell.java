@@ -52,7 +52,7 @@ final class LotCell {
         for (String part : text.split(";", -1)) {
             String[] words = part.strip().split(" ", 2);
             if (words.length != 2) {
-                keys.problem(LOT.title(), "'" + part.strip() + "' is no lot with its amount", REMEDY);
+                keys.problem(LOT.title(), "'" + part.strip() + "' is not a lot with its amount", REMEDY);
                 continue;
             }
             Place place = keys.at(LOT.title());

@@ -106,7 +106,7 @@ final class Machines {
         Optional<Double> flow = keys.quantity("flow", Kind.FLOW, FLOW);
         Optional<Double> hoses = keys.number("hoses", new Range(1, 100, "a whole number from 1 to 100", "1"));
         if (hoses.isPresent() && hoses.get() != Math.rint(hoses.get())) {
-            keys.problem("hoses", "is no whole number", "use a whole number from 1 to 100");
+            keys.problem("hoses", "is not a whole number", "use a whole number from 1 to 100");
         }
         Optional<Double> limit = keys.optionalQuantity(
                 "dailyLimit", Kind.VOLUME, Range.between(1, 100_000_000, "0.3 to 26,000,000 gal (1 to 100,000,000 L)"));
@@ -161,7 +161,7 @@ final class Machines {
             case "field" -> Optional.of(ExtractAt.FIELD);
             case "water" -> Optional.of(ExtractAt.WATER);
             default -> {
-                keys.problem("extractAt", "'" + text.get() + "' is no place to extract", "write field or water");
+                keys.problem("extractAt", "'" + text.get() + "' is not a place to extract", "write field or water");
                 yield Optional.empty();
             }
         };

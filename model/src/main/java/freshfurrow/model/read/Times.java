@@ -46,7 +46,7 @@ final class Times {
             }
             return Optional.of(date);
         } catch (DateTimeException e) {
-            problems.add(at, "'" + text + "' is no date", "write year-month-day, like 2027-04-19");
+            problems.add(at, "'" + text + "' is not a date", "write year-month-day, like 2027-04-19");
             return Optional.empty();
         }
     }
@@ -55,7 +55,7 @@ final class Times {
         try {
             return Optional.of(ZoneId.of(text));
         } catch (DateTimeException e) {
-            problems.add(at, "'" + text + "' is no time zone", "write one like America/Chicago");
+            problems.add(at, "'" + text + "' is not a time zone", "write one like America/Chicago");
             return Optional.empty();
         }
     }
@@ -69,7 +69,7 @@ final class Times {
         }
         String[] ends = text.get().strip().split("/", -1);
         if (ends.length != 2) {
-            problems.add(node.place(), "'" + text.get() + "' is no date interval", remedy);
+            problems.add(node.place(), "'" + text.get() + "' is not a date interval", remedy);
             return Optional.empty();
         }
         Optional<LocalDate> first = date(ends[0].strip(), node.place(), problems);
@@ -99,7 +99,7 @@ final class Times {
         if (CLOCK.matcher(text.strip()).matches()) {
             return Optional.of(LocalTime.parse(text.strip()).toSecondOfDay());
         }
-        problems.add(at, "'" + text + "' is no time of day", "write hours and minutes, like 07:00");
+        problems.add(at, "'" + text + "' is not a time of day", "write hours and minutes, like 07:00");
         return Optional.empty();
     }
 
@@ -107,7 +107,7 @@ final class Times {
     static Optional<LocalDateTime> moment(String text, Place at, Problems problems) {
         String[] parts = DATE_FROM_CLOCK.split(text.strip(), -1);
         if (parts.length != 2) {
-            problems.add(at, "'" + text + "' is no date and time", "write both, like 2027-05-03T15:10");
+            problems.add(at, "'" + text + "' is not a date and time", "write both, like 2027-05-03T15:10");
             return Optional.empty();
         }
         Optional<LocalDate> date = date(parts[0], at, problems);
@@ -144,7 +144,7 @@ final class Times {
                 keys.problems()
                         .add(
                                 text.place(),
-                                "'" + text.text() + "' is no weekday",
+                                "'" + text.text() + "' is not a weekday",
                                 "write SUNDAY or a date like 2027-05-31");
             } else {
                 date(text, keys.problems()).ifPresent(dates::add);
@@ -169,7 +169,7 @@ final class Times {
         String remedy = "write start and end, like \"07:00/12:00\"";
         String[] ends = text.text().split("/", -1);
         if (ends.length != 2) {
-            problems.add(text.place(), "'" + text.text() + "' is no span of hours", remedy);
+            problems.add(text.place(), "'" + text.text() + "' is not a span of hours", remedy);
             return Optional.empty();
         }
         Optional<Integer> start = clock(ends[0], text.place(), problems);

@@ -65,7 +65,7 @@ final class WeatherReader {
             return Optional.empty();
         }
         if (!(file.get() instanceof Node.Text name)) {
-            problems.add(file.get().place(), "is no file name", "name a station's table, like file: station.csv");
+            problems.add(file.get().place(), "is not a file name", "name a station's table, like file: station.csv");
             return Optional.empty();
         }
         return record(name, model.latitudeDeg(), first.get(), last.get())
@@ -77,7 +77,7 @@ final class WeatherReader {
     private static Optional<Integer> year(Keys own) {
         Optional<Double> year = own.number("year", YEAR);
         if (year.isPresent() && year.get() % 1 != 0) {
-            own.problem("year", "is no whole year", "write it like year: 2019");
+            own.problem("year", "is not a whole year", "write it like year: 2019");
             return Optional.empty();
         }
         return year.map(Double::intValue);

@@ -31,7 +31,7 @@ record LogText(TextFile before) {
     /**
      * What is to follow the file's last byte.
      *
-     * @throws FileProblem when the log is no table, or has no column for one of the cells
+     * @throws FileProblem when the log is not a table, or has no column for one of the cells
      */
     String addition(Map<Column, String> cells) throws FileProblem {
         if (isNew()) {

@@ -250,17 +250,17 @@ class PlanFileTest {
         assumeThat(Files.exists(endless)).isTrue();
         assertThat(catchThrowable(() -> PlanFile.read(endless)))
                 .isInstanceOf(PlanFileException.class)
-                .hasMessage("/dev/zero: is no ordinary file; give a plan file, such as plan.json");
+                .hasMessage("/dev/zero: is not an ordinary file; give a plan file, such as plan.json");
     }
 
     @Test
     void whatIsNoPlanFileAtAllIsRefused() throws IOException {
         assertRefused(new byte[0], "at the top: expected an object");
         assertRefused("[1, 2]".getBytes(StandardCharsets.UTF_8), "at the top: expected an object, found a list");
-        assertRefused("season: {name: x}".getBytes(StandardCharsets.UTF_8), "is no JSON");
-        assertRefused("{\"format\": \"freshfurrow-plan/1\"".getBytes(StandardCharsets.UTF_8), "is no JSON");
-        assertRefused((PlanFile.toJson(small(1)) + "{}").getBytes(StandardCharsets.UTF_8), "is no JSON");
-        assertRefused(new byte[] {'{', '"', (byte) 0xff, (byte) 0xc0, '"', '}'}, "is no JSON");
+        assertRefused("season: {name: x}".getBytes(StandardCharsets.UTF_8), "is not JSON");
+        assertRefused("{\"format\": \"freshfurrow-plan/1\"".getBytes(StandardCharsets.UTF_8), "is not JSON");
+        assertRefused((PlanFile.toJson(small(1)) + "{}").getBytes(StandardCharsets.UTF_8), "is not JSON");
+        assertRefused(new byte[] {'{', '"', (byte) 0xff, (byte) 0xc0, '"', '}'}, "is not JSON");
         assertRefused(new byte[64 << 20], "is 64 MB large");
     }
 

@@ -61,7 +61,7 @@ class CostsTest {
         assertThat(problems("costs: {currency: DOLLARS}\n"))
                 .singleElement()
                 .asString()
-                .contains("'DOLLARS' is no currency", "ISO 4217");
+                .contains("'DOLLARS' is not a currency", "ISO 4217");
     }
 
     @Test
@@ -69,7 +69,7 @@ class CostsTest {
         assertThat(problems("costs: {labour: 24 /ac}\n"))
                 .singleElement()
                 .asString()
-                .contains("/ac is no unit of a price per time", "24 /h");
+                .contains("/ac is not a unit of a price per time", "24 /h");
     }
 
     private Optional<Costs> read(String costs) {

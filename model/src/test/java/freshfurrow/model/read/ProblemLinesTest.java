@@ -52,11 +52,11 @@ final class ProblemLinesTest {
     @Test
     void placesWithoutALineAreToldByTheirKeys() {
         List<Problem> problems = IntStream.range(0, 4)
-                .mapToObj(i -> at(0, "fields.F" + i + ".lat", "'north' is no figure"))
+                .mapToObj(i -> at(0, "fields.F" + i + ".lat", "'north' is not a number"))
                 .toList();
 
         assertThat(ProblemLines.of(problems))
-                .containsExactly("fields.csv: fields.F0.lat: 'north' is no figure; use -90 to 90"
+                .containsExactly("fields.csv: fields.F0.lat: 'north' is not a number; use -90 to 90"
                         + " (4 alike: fields.F0.lat, fields.F1.lat, fields.F2.lat and 1 more)");
     }
 
@@ -65,7 +65,7 @@ final class ProblemLinesTest {
         List<Problem> problems = List.of(
                 at(2, "lat", "1 is out of range"),
                 at(3, "lon", "1 is out of range"),
-                at(4, "lat", "'x' is no figure"),
+                at(4, "lat", "'x' is not a number"),
                 at(5, "lat", "1 is out of range"));
 
         assertThat(ProblemLines.of(problems)).hasSize(4);

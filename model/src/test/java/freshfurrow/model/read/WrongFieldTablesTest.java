@@ -32,7 +32,7 @@ final class WrongFieldTablesTest {
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     area (ac)  | area      | fields.csv:1: area: none of the figures has a unit; write a unit into the header, like area (ac)
-                    area (ac)  | area (gal)| fields.csv:1: area: gal is no unit of an area; use one of ac, ha, m2
+                    area (ac)  | area (gal)| fields.csv:1: area: gal is not a unit of an area; use one of ac, ha, m2
                     area (ac)  | acres     | fields.csv:1: has no column area; begin it with a header row like id,name,area (ac),lat,lon,crop
                     id,        | ident,    | fields.csv:1: has no column id; begin it with a header row like id,name,area (ac),lat,lon,crop
                     ,crop      | ,crops    | fields.csv:1: has no column crop; begin it with a header row like id,name,area (ac),lat,lon,crop
@@ -42,12 +42,12 @@ final class WrongFieldTablesTest {
                     N40,       | ,         | fields.csv:2: the row has no id; give every field an id
                     N40,       | S80,      | fields.csv:3: the id S80 is taken by fields.csv:2 already; give fields, places and water points ids of their own
                     N40,       | yard,     | fields.csv:2: the id yard is taken by season.yaml:5 already; give fields, places and water points ids of their own
-                    N40,       | N 40,     | fields.csv:2: id: 'N 40' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    N40,       | N 40,     | fields.csv:2: id: 'N 40' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
                     forty,40   | forty,-40 | fields.csv:2: area: -40 ac is out of range; use 0.003 to 49,000 ac (0.001 to 20,000 ha)
                     forty,40   | forty,    | fields.csv:2: area: is missing; write an area like area: 40 ac
-                    forty,40   | forty,"4,0" | fields.csv:2: area: '4,0' is no quantity; write an area like 40 ac, with a point in decimals and nothing between thousands
+                    forty,40   | forty,"4,0" | fields.csv:2: area: '4,0' is not a quantity; write an area like 40 ac, with a point in decimals and nothing between thousands
                     41.02      | 91.02     | fields.csv:2: lat: 91.02 is out of range; use degrees from -90 to 90
-                    -97.01     | "97,01 W" | fields.csv:2: lon: '97,01 W' is no plain number; write a number like -97.0
+                    -97.01     | "97,01 W" | fields.csv:2: lon: '97,01 W' is not a plain number; write a number like -97.0
                     -97.01,corn| -97.01,cron | fields.csv:2: crop: there is no crop cron; did you mean corn?
                     -97.01,corn| -97.01,corn,wet | fields.csv:2: has 7 cells for 6 columns; put cells that hold a comma in double quotes
                     -97.01,corn| -97.01    | fields.csv:2: crop: is missing; write it like crop: corn

@@ -146,7 +146,7 @@ final class WrongFilesTest {
         Path device = Path.of("/dev/zero");
         assumeThat(device).exists();
         assertThat(WrittenSeason.problems(SeasonFiles.read(device, List.of())))
-                .containsExactly("zero: is no ordinary file; name a file that holds text");
+                .containsExactly("zero: is not an ordinary file; name a file that holds text");
     }
 
     @ParameterizedTest
@@ -189,8 +189,8 @@ final class WrongFilesTest {
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     none.csv      | season.yaml:10: fields: 'none.csv' does not exist; check the name and the folder
-                    fields.xlsx   | season.yaml:10: fields: 'fields.xlsx' is no file of fields; name a .csv or .geojson file
-                    "a\\0.csv"    | season.yaml:10: fields: 'a?.csv' is no file name; name a file beside this one
+                    fields.xlsx   | season.yaml:10: fields: 'fields.xlsx' is not a file of fields; name a .csv or .geojson file
+                    "a\\0.csv"    | season.yaml:10: fields: 'a?.csv' is not a file name; name a file beside this one
                     [fields.csv]  | season.yaml:10: fields: is a list where a file name or a map of fields belongs; write N40: {…}
                     """)
     void aNameOfNoFileOfFieldsIsOneLine(String name, String line) {

@@ -33,12 +33,12 @@ final class WrongKeysTest {
                     `lon: -97.01, crop: corn` | `lon: -97.01` | season.yaml:11: fields.N40.crop: is missing; write it like crop: corn
                     lat: 41.01, | `` | season.yaml:37: waterPoints.well.lat: is missing; write degrees north, like lat: 41.0
                     fieldEfficiency | efficiency | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share from 0.01 to 1, like fieldEfficiency: 0.65
-                    moveTime: 12 min | moveTime: 12 min\\n    movTime: 12 min | season.yaml:23: planters.P1.movTime: is no key known here; did you mean moveTime?
-                    goals: | gaols: | season.yaml:44: gaols: is no key known here; did you mean goals?
-                    timezone: America/Chicago | timezone: America/Chicago, colour: green | season.yaml:1: season.colour: is no key known here; known here: name, first, last, timezone
-                    crop: corn}\\n  S80 | crop: corn, drainge: poor}\\n  S80 | season.yaml:11: fields.N40.drainge: is no key known here; did you mean drainage?
-                    roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is no key known here; did you mean roadFactor?
-                    timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is no time zone; write one like America/Chicago
+                    moveTime: 12 min | moveTime: 12 min\\n    movTime: 12 min | season.yaml:23: planters.P1.movTime: is not a known key; did you mean moveTime?
+                    goals: | gaols: | season.yaml:44: gaols: is not a known key; did you mean goals?
+                    timezone: America/Chicago | timezone: America/Chicago, colour: green | season.yaml:1: season.colour: is not a known key; known here: name, first, last, timezone
+                    crop: corn}\\n  S80 | crop: corn, drainge: poor}\\n  S80 | season.yaml:11: fields.N40.drainge: is not a known key; did you mean drainage?
+                    roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is not a known key; did you mean roadFactor?
+                    timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is not a time zone; write one like America/Chicago
                     name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' holds a character that cannot be seen; leave it out
                     name: North forty | name: "North\\Nforty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
                     name: North forty | name: "North\\x85forty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
@@ -47,10 +47,10 @@ final class WrongKeysTest {
                     name: North forty | name: "North forty\\udf31" | season.yaml:11: fields.N40.name: 'North forty?' holds a character that cannot be seen; leave it out
                     name: Example     | name: "Exam\\Nple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
                     name: Example     | name: "Exam\\ud83cple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
-                    N40:              | "N\\N40": | season.yaml:11: fields.N?40: 'N?40' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
-                    N40:              | "N40\\ud83c": | season.yaml:11: fields.N40?: 'N40?' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    N40:              | "N\\N40": | season.yaml:11: fields.N?40: 'N?40' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    N40:              | "N40\\ud83c": | season.yaml:11: fields.N40?: 'N40?' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
                     name: North forty | name: [North, forty] | season.yaml:11: fields.N40.name: is a list where one value belongs; write one value here
-                    extractAt: field | extractAt: barn | season.yaml:34: rigs.R1.extractAt: 'barn' is no place to extract; write field or water
+                    extractAt: field | extractAt: barn | season.yaml:34: rigs.R1.extractAt: 'barn' is not a place to extract; write field or water
                     """)
     void aMissingUnknownOrMeaninglessKeyIsOneLine(String before, String after, String line) {
         assertThat(changed(before, after).problems()).contains(line);
@@ -63,7 +63,7 @@ final class WrongKeysTest {
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, recipe: standart} | season.yaml:12: fields.S80.recipe: there is no recipe standart; did you mean standard?
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, planters: [P2]}   | season.yaml:12: fields.S80.planters[1]: there is no planter P2; did you mean P1?
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, planters: []}     | season.yaml:12: fields.S80.planters: is empty; name a planter, or leave it out when all may plant the field
-                    lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, drainage: swampy} | season.yaml:12: fields.S80.drainage: 'swampy' is no drainage class; write well, moderate or poor
+                    lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, drainage: swampy} | season.yaml:12: fields.S80.drainage: 'swampy' is not a drainage class; write well, moderate or poor
                     lateWeight: 1.0           | recipe: standrad         | season.yaml:9: crops.corn.recipe: there is no recipe standrad; did you mean standard?
                     moveTime: 12 min\\n    at: yard | moveTime: 12 min\\n    at: yrad | season.yaml:23: planters.P1.at: there is no place yrad; did you mean yard?
                     extractAt: field\\n    at: yard | extractAt: field\\n    at: barn | season.yaml:35: rigs.R1.at: there is no place barn; did you mean yard?
@@ -71,8 +71,8 @@ final class WrongKeysTest {
                     well: {lat                | S80: {lat                | season.yaml:12: fields.S80: the id S80 is taken by season.yaml:37 already; give fields, places and water points ids of their own
                     R1:                       | P1:                      | season.yaml:25: rigs.P1: the id P1 is a planter's already; give every machine its own id
                     N40: {name                | S80: {name               | season.yaml:12: fields.S80: stands here a second time, first in line 11; keep one of the two
-                    P1:                       | P 1:                     | season.yaml:14: planters.P 1: 'P 1' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
-                    windrow:                  | ../windrow:              | season.yaml:39: compost.../windrow: '../windrow' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    P1:                       | P 1:                     | season.yaml:14: planters.P 1: 'P 1' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    windrow:                  | ../windrow:              | season.yaml:39: compost.../windrow: '../windrow' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
                     `windrow: {mass: 4000 lb, from: 2027-04-01}` | windrow: | season.yaml:39: compost.windrow: is empty; write what this lot of compost is like, or leave it out
                     """)
     void anIdThatNamesNothingOrTwoThingsIsOneLine(String before, String after, String line) {
@@ -116,10 +116,10 @@ final class WrongKeysTest {
                         .with("flow: 40 gal/min", "flow: -1 gal/min")
                         .problems())
                 .containsExactly(
-                        "season.yaml:1: season.timezone: 'Corn' is no time zone; write one like America/Chicago",
+                        "season.yaml:1: season.timezone: 'Corn' is not a time zone; write one like America/Chicago",
                         "season.yaml:7: recipes.standard.mix: 20 has no unit; write a volume per area like 20 gal/ac",
                         "season.yaml:9: crops.corn.window: the window ends before it opens; put the earlier date first",
-                        "season.yaml:17: planters.P1.speed: 'fast' is no quantity; write a speed like 5 mph",
+                        "season.yaml:17: planters.P1.speed: 'fast' is not a quantity; write a speed like 5 mph",
                         "season.yaml:37: waterPoints.well.flow: -1 gal/min is out of range;"
                                 + " use 0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     }
@@ -133,7 +133,7 @@ final class WrongKeysTest {
                         .with("extractAt: field\n    at: yard", "extractAt: field\n    at: yrad")
                         .problems())
                 .containsExactly(
-                        "season.yaml:3: closed[1]: 'SONNTAG' is no weekday; write SUNDAY or a date like 2027-05-31",
+                        "season.yaml:3: closed[1]: 'SONNTAG' is not a weekday; write SUNDAY or a date like 2027-05-31",
                         "season.yaml:9: crops.corn.window: the window 2028-04-20/2028-05-12 lies outside the season"
                                 + " 2027-04-19/2027-06-05; move the window or the season's first and last day",
                         "season.yaml:19: planters.P1.tank: holds 200 gal, less than the 300 gal of mix that one batch of"
@@ -148,7 +148,7 @@ final class WrongKeysTest {
                         .problems())
                 .hasSize(1)
                 .allMatch(line -> line.length() < 400)
-                .allMatch(line -> line.contains("is no id"));
+                .allMatch(line -> line.contains("is not an id"));
     }
 
     @Test
@@ -158,7 +158,7 @@ final class WrongKeysTest {
                         .problems())
                 .hasSize(1)
                 .allMatch(line -> line.length() < 400)
-                .allMatch(line -> line.contains("is no quantity"));
+                .allMatch(line -> line.contains("is not a quantity"));
     }
 
     private WrittenSeason changed(String before, String after) {

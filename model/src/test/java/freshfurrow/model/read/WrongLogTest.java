@@ -32,16 +32,16 @@ class WrongLogTest {
             1,2027-04-20T11:00,planted,,,,,20 ac,,,               | place: is missing; write the id of a field of the season
             1,2027-04-20T11:00,planted,N40,R1,,,20 ac,,,          | machine: there is no planter R1; did you mean P1?
             1,2027-04-20T11:00,planted,N40,,,,20,,,               | amount: 20 has no unit; write an area like 40 ac
-            1,2027-04-20T11:00,planted,N40,,,,20 lb,,,            | amount: lb is no unit of an area; use one of ac, ha, m2, like 40 ac
+            1,2027-04-20T11:00,planted,N40,,,,20 lb,,,            | amount: lb is not a unit of an area; use one of ac, ha, m2, like 40 ac
             1,2027-04-20T11:00,planted,N40,,,,,,,                 | amount: is missing; write an area like 40 ac
             1,2027-04-20T11:00,planted,N40,,,,-3 ac,,,            | amount: -3 ac is out of range; use 1 m2 to 49,000 ac (20,000 ha)
             1,2027-04-20T11:00,planted,N40,,,windrow,20 ac,,,     | lot: says 'windrow', which does not go with planted; leave the cell empty
             1,2027-04-20T11:00,planted,N40,,L1 L2,,20 ac,,,       | load: names 2 loads; write one line for each load
             1,2027-04-20T11:00,plnted,N40,,,,20 ac,,,             | fact: 'plnted' is not a fact that a log knows; did you mean planted?
-            1,2027-04-20,planted,N40,,,,20 ac,,,                  | at: '2027-04-20' is no date and time; write both, like 2027-05-03T15:10
-            1,2027-04-20T25:00,planted,N40,,,,20 ac,,,            | at: '25:00' is no time of day; write hours and minutes, like 07:00
+            1,2027-04-20,planted,N40,,,,20 ac,,,                  | at: '2027-04-20' is not a date and time; write both, like 2027-05-03T15:10
+            1,2027-04-20T25:00,planted,N40,,,,20 ac,,,            | at: '25:00' is not a time of day; write hours and minutes, like 07:00
             1,,planted,N40,,,,20 ac,,,                            | at: is missing; write date and time, like 2027-05-03T15:10
-            0,2027-04-20T11:00,planted,N40,,,,20 ac,,,            | entry: '0' is no number of an entry; write a whole number from 1 to 999999
+            0,2027-04-20T11:00,planted,N40,,,,20 ac,,,            | entry: '0' is not an entry number; write a whole number from 1 to 999999
             ,2027-04-20T11:00,planted,N40,,,,20 ac,,,             | entry: is missing; number the entries 1, 2, 3 and on
             1,2027-04-18T11:00,planted,N40,,,,20 ac,,,            | at: 2027-04-18T11:00 is before the season, which begins on 2027-04-19; check the date; what was there before belongs into the season file
             1,2028-04-20T11:00,planted,N40,,,,20 ac,,,            | at: 2028-04-20T11:00 is after the season, which ends on 2027-06-05; check date and time; a log tells what has happened
@@ -51,9 +51,9 @@ class WrongLogTest {
             1,2027-04-20T11:00,batch,,R1,,windrow,,,,             | amount: is missing; write a mass like 30 lb
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb,30 lb,,,  | amount: is given, and amounts of single lots too; leave it empty
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb; windrow 10 lb,,,, | lot: names windrow twice; add up its amounts
-            1,2027-04-20T11:00,batch,,R1,,windrow; windrow 10 lb,,,, | lot: 'windrow' is no lot with its amount; write it like windrow, or like windrow 20 lb; delivery 10 lb
+            1,2027-04-20T11:00,batch,,R1,,windrow; windrow 10 lb,,,, | lot: 'windrow' is not a lot with its amount; write it like windrow, or like windrow 20 lb; delivery 10 lb
             1,2027-04-20T11:00,batch,,R1,,windrow,300 lb,,,       | amount: 300 lb is two full batches of R1 or more, 30 lb each; check the amount; write one entry for each batch
-            1,2027-04-20T11:00,batch,,R1,L#1,windrow,30 lb,,,     | load: 'L#1' is no id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+            1,2027-04-20T11:00,batch,,R1,L#1,windrow,30 lb,,,     | load: 'L#1' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
             1,2027-04-20T11:00,batch,nowhere,R1,,windrow,30 lb,,, | place: there is no place nowhere; known are N40, S80, well, yard
             1,2027-04-20T11:00,drawn,pond,R1,,,900 gal,,,         | place: there is no water point pond; known are well
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
@@ -79,7 +79,7 @@ class WrongLogTest {
                 .containsExactly(
                         "log.csv:2: place: there is no field N4; did you mean N40?",
                         "log.csv:2: amount: 20 has no unit; write an area like 40 ac",
-                        "log.csv:4: amount: 'wet' is no quantity; write a depth of rain like 0.8 in");
+                        "log.csv:4: amount: 'wet' is not a quantity; write a depth of rain like 0.8 in");
     }
 
     @Test

@@ -61,30 +61,30 @@ final class WrongQuantitiesTest {
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     tank: 600 gal | tank: 600          | season.yaml:19: planters.P1.tank: 600 has no unit; write a volume like 600 gal
-                    tank: 600 gal | tank: 600 ac       | season.yaml:19: planters.P1.tank: ac is no unit of a volume; use one of gal, L, m3, like 600 gal
-                    tank: 600 gal | tank: 600 Gal      | season.yaml:19: planters.P1.tank: Gal is no unit of a volume; use one of gal, L, m3, like 600 gal
+                    tank: 600 gal | tank: 600 ac       | season.yaml:19: planters.P1.tank: ac is not a unit of a volume; use one of gal, L, m3, like 600 gal
+                    tank: 600 gal | tank: 600 Gal      | season.yaml:19: planters.P1.tank: Gal is not a unit of a volume; use one of gal, L, m3, like 600 gal
                     tank: 600 gal | tank: -600 gal     | season.yaml:19: planters.P1.tank: -600 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
                     tank: 600 gal | tank: 0 gal        | season.yaml:19: planters.P1.tank: 0 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
-                    tank: 600 gal | tank: NaN gal      | season.yaml:19: planters.P1.tank: 'NaN gal' is no quantity; write a volume like 600 gal
-                    tank: 600 gal | tank: .nan         | season.yaml:19: planters.P1.tank: '.nan' is no quantity; write a volume like 600 gal
+                    tank: 600 gal | tank: NaN gal      | season.yaml:19: planters.P1.tank: 'NaN gal' is not a quantity; write a volume like 600 gal
+                    tank: 600 gal | tank: .nan         | season.yaml:19: planters.P1.tank: '.nan' is not a quantity; write a volume like 600 gal
                     tank: 600 gal | tank: 1e308 gal    | season.yaml:19: planters.P1.tank: 1e308 gal is out of range; use 0.3 to 50,000 gal (1 to 200,000 L)
-                    tank: 600 gal | tank: 1e999 gal    | season.yaml:19: planters.P1.tank: '1e999 gal' is no quantity; write a volume like 600 gal
-                    tank: 600 gal | tank: 1_000 gal    | season.yaml:19: planters.P1.tank: '1_000 gal' is no quantity; write a volume like 600 gal, with a point in decimals and nothing between thousands
-                    tank: 600 gal | tank: 1,000 gal    | season.yaml:19: planters.P1.tank: '1,000 gal' is no quantity; write a volume like 600 gal, with a point in decimals and nothing between thousands
+                    tank: 600 gal | tank: 1e999 gal    | season.yaml:19: planters.P1.tank: '1e999 gal' is not a quantity; write a volume like 600 gal
+                    tank: 600 gal | tank: 1_000 gal    | season.yaml:19: planters.P1.tank: '1_000 gal' is not a quantity; write a volume like 600 gal, with a point in decimals and nothing between thousands
+                    tank: 600 gal | tank: 1,000 gal    | season.yaml:19: planters.P1.tank: '1,000 gal' is not a quantity; write a volume like 600 gal, with a point in decimals and nothing between thousands
                     tank: 600 gal | tank: [600 gal]    | season.yaml:19: planters.P1.tank: is a list where one value belongs; write one value here
                     tank: 600 gal | tank: {gal: 600}   | season.yaml:19: planters.P1.tank: is a map of keys where one value belongs; write one value here
                     fieldEfficiency: 0.65 | fieldEfficiency: 65      | season.yaml:18: planters.P1.fieldEfficiency: 65 is out of range; use a share from 0.01 to 1, like 0.65
-                    fieldEfficiency: 0.65 | fieldEfficiency: 65 %    | season.yaml:18: planters.P1.fieldEfficiency: '65 %' is no plain number; write a number like 0.65
+                    fieldEfficiency: 0.65 | fieldEfficiency: 65 %    | season.yaml:18: planters.P1.fieldEfficiency: '65 %' is not a plain number; write a number like 0.65
                     width: 40 ft  | width: 40 km       | season.yaml:15: planters.P1.width: 40 km is out of range; use 0.4 to 200 ft (0.1 to 61 m)
                     hold: 5 h     | hold: 5            | season.yaml:7: recipes.standard.hold: 5 has no unit; write a time like 15 min
-                    mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is no unit of a volume per area; use one of gal/ac, L/ha, L/ac, gal/ha, like 20 gal/ac
+                    mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is not a unit of a volume per area; use one of gal/ac, L/ha, L/ac, gal/ha, like 20 gal/ac
                     amount: 0.8 in | amount: -0.8 in   | season.yaml:43: rain[1].amount: -0.8 in is out of range; use 0 to 78 in (2,000 mm)
-                    hoses: 1      | hoses: 1.5         | season.yaml:37: waterPoints.well.hoses: is no whole number; use a whole number from 1 to 100
+                    hoses: 1      | hoses: 1.5         | season.yaml:37: waterPoints.well.hoses: is not a whole number; use a whole number from 1 to 100
                     hoses: 1      | hoses: 0           | season.yaml:37: waterPoints.well.hoses: 0 is out of range; use a whole number from 1 to 100
                     roadFactor: 1.3 | roadFactor: 0.9  | season.yaml:40: travel.roadFactor: 0.9 is out of range; use a number from 1 to 10
                     lateWeight: 1.0 | lateWeight: -1   | season.yaml:9: crops.corn.lateWeight: -1 is out of range; use a number from 0 to 1,000
                     refill: 30 min | refill: 30        | season.yaml:44: goals.refill: 30 has no unit; write a time like 15 min
-                    well: 1 d/in  | well: 1 d          | season.yaml:41: drying.well: d is no unit of a drying time per depth of rain; use one of d/in, d/mm, like 2 d/in
+                    well: 1 d/in  | well: 1 d          | season.yaml:41: drying.well: d is not a unit of a drying time per depth of rain; use one of d/in, d/mm, like 2 d/in
                     lat: 41.02    | lat: 141.02        | season.yaml:11: fields.N40.lat: 141.02 is out of range; use degrees from -90 to 90
                     lat: 41.0, lon: -97.0} | lat: -97.0, lon: 41.0} | season.yaml:5: places.yard.lat: -97.0 is out of range; use degrees from -90 to 90; maybe lat and lon are swapped
                     lon: -97.02   | lon: -197.02       | season.yaml:37: waterPoints.well.lon: -197.02 is out of range; use degrees from -180 to 180

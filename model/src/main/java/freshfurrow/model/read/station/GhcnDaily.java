@@ -44,7 +44,7 @@ final class GhcnDaily {
                 if (row.size() < QUALITY_FLAG) {
                     throw new FileProblem(
                             place,
-                            "is no row of a GHCN-Daily file",
+                            "is not a row of a GHCN-Daily file",
                             "take the file as it was published, or cut off this row");
                 }
                 if (!station.isEmpty() && !station.equals(row.get(0))) {
@@ -69,7 +69,7 @@ final class GhcnDaily {
                 }
             }
         } catch (IOException | UncheckedIOException e) {
-            throw new FileProblem(new Place(file.name(), 0, ""), "is no table", "take the file as it was published");
+            throw new FileProblem(new Place(file.name(), 0, ""), "is not a table", "take the file as it was published");
         }
         days.forEach((date, values) -> {
             observations.day(values.values().iterator().next().place(), date.toString());
@@ -98,7 +98,7 @@ final class GhcnDaily {
         try {
             return LocalDate.parse(text, DateTimeFormatter.BASIC_ISO_DATE);
         } catch (DateTimeException e) {
-            throw new FileProblem(place, "'" + text + "' is no date", "write year, month and day, like 20190504");
+            throw new FileProblem(place, "'" + text + "' is not a date", "write year, month and day, like 20190504");
         }
     }
 }

@@ -61,7 +61,7 @@ final class Observations {
             current = Optional.of(new Day(place));
             days.put(date, current.get());
         } catch (DateTimeException e) {
-            mistake("date", place, "'" + text + "' is no date", "write year-month-day, like 2019-05-04");
+            mistake("date", place, "'" + text + "' is not a date", "write year-month-day, like 2019-05-04");
         }
     }
 
@@ -75,7 +75,7 @@ final class Observations {
             mistake(
                     "quantity " + element,
                     place,
-                    element.column() + " '" + text + "' is no figure",
+                    element.column() + " '" + text + "' is not a number",
                     "write a number, or leave the cell empty when it is not known");
             return;
         }

@@ -40,7 +40,7 @@ final class StationTable {
         }
         throw new FileProblem(
                 new Place(table.place().file(), table.place().line(), column),
-                unit.isEmpty() ? "has no unit" : unit + " is no unit of " + kind.noun(),
+                unit.isEmpty() ? "has no unit" : unit + " is not a unit of " + kind.noun(),
                 "write a unit into the header: " + column + " (" + String.join(") or " + column + " (", kind.symbols())
                         + ")");
     }

@@ -65,7 +65,7 @@ public final class TextFile {
                 throw new FileProblem(place, "does not exist", "check the name and the folder");
             }
             if (!Files.isRegularFile(file)) {
-                throw new FileProblem(place, "is no ordinary file", "name a file that holds text");
+                throw new FileProblem(place, "is not an ordinary file", "name a file that holds text");
             }
             long size = Files.size(file);
             if (size > (long) mostMebibytes * MEBIBYTE) {
