@@ -15,9 +15,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "audit",
-        header = "Check a plan against its season, from first principles.",
+        header = "Check a plan against the rules of its season.",
         description =
-                "%nShares no timing code with the planning. Each finding is a line: rule, place, what is wrong. Findings make exit code 1. A plan of a varied season is audited with the same --variant options.%n",
+                "%nThe audit works out every time and amount again with code of its own. Each finding is one line: rule, place, what is wrong. Exit code 1 means there are findings. If the plan was made with variants, give the same --variant options.%n",
         footer = {
             "  freshfurrow audit scenarios/first-season scenarios/first-season/plan",
             "  freshfurrow audit season.yaml plan.json"
@@ -29,7 +29,7 @@ final class AuditCommand implements Callable<Integer> {
     @Mixin
     private SeasonArgument season = new SeasonArgument();
 
-    @Parameters(paramLabel = "PLAN", index = "1", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "1", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Override

@@ -22,9 +22,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "calibrate",
-        header = "Print a card for setting a planter's outlets: flows, catches, speeds, pressure.",
+        header = "Print a calibration card for a planter's outlets.",
         description =
-                "%nEvery figure comes with its arithmetic, in US units when the season's water goes by the gallon, else in metric ones. A quantity carries its unit as in a season file; one without a unit is taken in the card's.%n",
+                "%nThe card has flows, catches, speeds and pressure. Each figure comes with its arithmetic, in US units if the season counts water in gallons, otherwise in metric units. Write quantities with a unit as in a season file; without one, the card's unit is assumed.%n",
         footer = {
             "  freshfurrow calibrate scenarios/first-season --planter P1",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
@@ -43,10 +43,10 @@ final class CalibrateCommand implements Callable<Integer> {
     @Mixin
     private SeasonArgument season = new SeasonArgument();
 
-    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed when it has several")
+    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed if it has several")
     private Optional<String> planter = Optional.empty();
 
-    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed when it has several")
+    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed if it has several")
     private Optional<String> recipe = Optional.empty();
 
     @Option(names = "--speed", paramLabel = "V", description = "speed to calibrate for (default: the planter's)")
@@ -57,26 +57,26 @@ final class CalibrateCommand implements Callable<Integer> {
             paramLabel = "TIME",
             converter = TimeConverter.class,
             defaultValue = "30s",
-            description = "length of a jar test in whole seconds, as 30s or 1min (default: ${DEFAULT-VALUE})")
+            description = "length of a jar test in whole seconds, like 30s or 1min (default: ${DEFAULT-VALUE})")
     private Duration jarTime = Duration.ofSeconds(30);
 
     @Option(
             names = "--pressure",
             paramLabel = "P",
-            description = "pressure at the outlets now, as '40 psi' or '250 kPa'; used with --rate or --caught")
+            description = "pressure at the outlets now, like '40 psi' or '250 kPa'; used with --rate or --caught")
     private Optional<String> pressure = Optional.empty();
 
-    @Option(names = "--rate", paramLabel = "R", description = "another rate for which the pressure is wanted")
+    @Option(names = "--rate", paramLabel = "R", description = "another rate, to find the pressure for it")
     private Optional<String> rate = Optional.empty();
 
     @Option(
             names = "--caught",
             paramLabel = "LIST",
             description =
-                    "what was caught in the jar time, one row or several with commas between, as '31 fl oz, 33 fl oz' or '900 mL'")
+                    "what you caught in the jar time, from one row or several with commas between, like '31 fl oz, 33 fl oz' or '900 mL'")
     private Optional<String> caught = Optional.empty();
 
-    @Option(names = "--over", paramLabel = "LENGTH", description = "it was caught over this distance instead")
+    @Option(names = "--over", paramLabel = "LENGTH", description = "distance of the catch, if it was not timed")
     private Optional<String> over = Optional.empty();
 
     @Override

@@ -10,9 +10,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "check",
-        header = "Read a season, list every problem in it, and sum it up.",
+        header = "List every problem in a season, or summarize it.",
         description =
-                "%nProblems go to standard error, one a line, with file, place, reason and remedy. A season without problems is summed up: area, compost against stock, water, days needed against days there, the largest loads, and the loaded weight of each rig.%n",
+                "%nProblems go to standard error, one per line, with file, place, reason and remedy. A season without problems is summarized: area, compost needed and on hand, water, days needed and available, the largest loads, and the loaded weight of each rig.%n",
         footer = {
             "  freshfurrow check scenarios/first-season",
             "  freshfurrow check season.yaml --variant two-rigs.yaml"

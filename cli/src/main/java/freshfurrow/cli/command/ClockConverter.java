@@ -12,7 +12,7 @@ final class ClockConverter implements ITypeConverter<LocalTime> {
         try {
             return LocalTime.parse(text);
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("'" + text + "' is not a time of day; write it as 07:00");
+            throw new TypeConversionException("'" + text + "' is not a time of day; write it like 07:00");
         }
     }
 }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
         name = "compare",
         header = "Compare variants of a season over many springs of its weather record.",
         description =
-                "%nPlans the season and each variant, lives each plan through the same springs by people who know the weather so far, and sets side by side when they finish, what is late or left, refills, waiting, hours, roads and money. The same --seed, --steps and springs give the same file, byte for byte, with any number of threads.%n",
+                "%nPlans the season and each variant, runs each plan through the same springs, deciding each day only on the weather so far, and shows side by side when planting finishes, what is late or unplanted, fills, waiting, work, driving and cost. The same --seed, --steps and springs give the same file, byte for byte, with any number of threads.%n",
         footer = {
             "  freshfurrow compare season.yaml --variant two-rigs.yaml",
             "  freshfurrow compare season.yaml --variant two-rigs.yaml \\",
@@ -39,14 +39,14 @@ final class CompareCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SEASON",
             arity = "0..1",
-            description = "a season file, or a folder that holds season.yaml; its weather record makes the springs")
+            description = "a season file, or a folder with season.yaml; its weather record makes the springs")
     private Optional<Path> season = Optional.empty();
 
     @Option(
             names = "--variant",
             paramLabel = "FILE[,FILE]",
             description =
-                    "a JSON merge patch (RFC 7396) over the season file, or several to be applied in order; may be repeated, each makes a variant of its own")
+                    "a JSON merge patch (RFC 7396) for the season file, or several, applied in order; repeat the option for more variants")
     private List<String> variants = new ArrayList<>();
 
     @Option(
@@ -62,21 +62,20 @@ final class CompareCommand implements Callable<Integer> {
             names = "--forecast",
             paramLabel = "DAYS",
             defaultValue = "0",
-            description = "days of weather known ahead, today among them, 0 to 14 (default: ${DEFAULT-VALUE})")
+            description = "days of weather known ahead, counting today, 0 to 14 (default: ${DEFAULT-VALUE})")
     private int forecast;
 
     @Option(
             names = "--replan",
             paramLabel = "DAYS",
             defaultValue = "0",
-            description =
-                    "plan what is left again every so many days, 0 to keep to the plan; slow (default: ${DEFAULT-VALUE})")
+            description = "replan every so many days, 0 to keep to the plan; slow (default: ${DEFAULT-VALUE})")
     private int replan;
 
     @Option(
             names = "--foresight",
             description =
-                    "also plan the first ten springs with their weather known beforehand: a bound, which nobody can reach; slow")
+                    "also plan the first ten springs with their weather known beforehand: a bound that nobody can reach; slow")
     private boolean foresight;
 
     @Option(
@@ -91,24 +90,24 @@ final class CompareCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "1",
             description =
-                    "any whole number; another one makes other plans and other springs (default: ${DEFAULT-VALUE})")
+                    "any whole number; a different one makes different plans and springs (default: ${DEFAULT-VALUE})")
     private long seed;
 
-    @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
+    @Option(names = "--threads", paramLabel = "N", description = "threads to use (default: one per core)")
     private Optional<Integer> threads = Optional.empty();
 
     @Option(
             names = "--merge",
             paramLabel = "PART",
             arity = "1..*",
-            description = "join slices of the same comparison: files compare.json, or folders that hold one")
+            description = "join slices of the same comparison: compare.json files, or folders with one")
     private List<Path> parts = new ArrayList<>();
 
     @Option(
             names = "--out",
             paramLabel = "DIR",
             description =
-                    "folder for compare.json and compare.html, made when missing (default: folder compare beside the season file, or here with --merge)")
+                    "folder for compare.json and compare.html, created if missing (default: folder compare beside the season file, or here with --merge)")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--force", description = "replace a comparison that is already there")
@@ -128,22 +127,22 @@ final class CompareCommand implements Callable<Integer> {
 
     private void refuseNonsense() {
         if (season.isPresent() == !parts.isEmpty()) {
-            throw mistake("Give a SEASON to compare, or slices to --merge, and not both");
+            throw mistake("Give either a SEASON to compare or slices to --merge");
         }
         if (!parts.isEmpty() && !variants.isEmpty()) {
-            throw mistake("--merge takes the variants from its slices; leave --variant out");
+            throw mistake("--merge takes the variants from its slices; leave out --variant");
         }
         if (steps < 0) {
-            throw mistake("--steps is 0 or more, not " + steps);
+            throw mistake("--steps must be 0 or more, not " + steps);
         }
         if (forecast < 0 || forecast > 14) {
-            throw mistake("--forecast is 0 to 14 days, not " + forecast);
+            throw mistake("--forecast must be 0 to 14 days, not " + forecast);
         }
         if (replan < 0 || replan > 60) {
-            throw mistake("--replan is 0 to 60 days, not " + replan);
+            throw mistake("--replan must be 0 to 60 days, not " + replan);
         }
         if (threads.orElse(1) < 1) {
-            throw mistake("--threads is 1 or more, not " + threads.orElse(1));
+            throw mistake("--threads must be 1 or more, not " + threads.orElse(1));
         }
     }
 

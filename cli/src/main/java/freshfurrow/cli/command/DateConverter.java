@@ -12,7 +12,7 @@ final class DateConverter implements ITypeConverter<LocalDate> {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("'" + text + "' is not a date; write it as 2027-04-20");
+            throw new TypeConversionException("'" + text + "' is not a date; write it like 2027-04-20");
         }
     }
 }

@@ -13,9 +13,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "day",
-        header = "Print the crew's sheet for one day of a plan.",
+        header = "Print the day sheet for one day of a plan.",
         description =
-                "%nSays for every rig each drive, draw, batch and transfer, and for every planter each drive, fill and field, with times, amounts and use-by times. Needs the plan file only.%n",
+                "%nLists each drive, draw, batch and transfer of every rig, and each drive, fill and field of every planter, with times, amounts and use-by times. Needs only the plan file.%n",
         footer = {
             "  freshfurrow day scenarios/first-season/plan 2027-04-22",
             "  freshfurrow day plan.json 2027-05-03 > monday.txt"
@@ -24,13 +24,13 @@ final class DayCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Parameters(
             paramLabel = "DATE",
             index = "1",
-            description = "year-month-day, as 2027-04-20",
+            description = "year-month-day, like 2027-04-20",
             converter = DateConverter.class)
     private LocalDate date = LocalDate.EPOCH;
 

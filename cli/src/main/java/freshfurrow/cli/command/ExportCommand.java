@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "export",
-        header = "Write a plan as calendar, tables and map for other programs.",
+        header = "Write a plan as a calendar, tables and a map for other programs.",
         description =
                 "%nplan.ics has an entry for each machine and day, fields.csv, loads.csv and batches.csv are tables in the season's units, plan.geojson is a map of fields, water points and places. A calendar that is replaced is carried on: import it again, and entries that changed are updated, those that are no more are cancelled.%n",
         footer = {
@@ -41,14 +41,14 @@ final class ExportCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Option(
             names = "--only",
             paramLabel = "WHAT",
             split = ",",
-            description = "of ${COMPLETION-CANDIDATES}; several parted by commas (default: all)")
+            description = "which of ${COMPLETION-CANDIDATES}, separated by commas (default: all)")
     private Set<Kind> only = EnumSet.allOf(Kind.class);
 
     @Mixin

@@ -23,13 +23,13 @@ final class Failures {
             return wrong.lines();
         }
         if (failure instanceof OutOfMemoryError || failure instanceof StackOverflowError) {
-            return List.of("This needs more memory than there is; give Java more with JAVA_TOOL_OPTIONS=-Xmx4g.");
+            return List.of("Out of memory; give Java more with JAVA_TOOL_OPTIONS=-Xmx4g.");
         }
         return own(failure);
     }
 
     private static List<String> own(Throwable failure) {
-        String summary = "An error of the program itself, not of your files: "
+        String summary = "An error in the program itself, not in your files: "
                 + String.valueOf(failure).replaceAll("\\p{Cntrl}+", " ");
         String remedy = "Please report it with your season file; " + TRACE_VARIABLE + "=1 shows where it happened.";
         if (System.getenv(TRACE_VARIABLE) == null) {

@@ -14,9 +14,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The command that all others belong to. */
 @Command(
         name = "freshfurrow",
-        header = "Season plans for furrows wetted with fresh compost extract.",
+        header = "Season plans for growers who wet every seed furrow with fresh compost extract.",
         description =
-                "%nReads a season file (fields, planters, rigs, water points, compost, recipes) and plans which field is planted when, how many batches are extracted for it, how full each load is and where its water comes from, so that every load is in the ground fresh.%n",
+                "%nReads a season file (fields, planters, rigs, water points, compost, recipes) and plans when each field is planted, how many batches are made for it, how full each load is and where its water comes from, so that every load is in the ground while it is fresh.%n",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
         scope = ScopeType.INHERIT,
@@ -25,10 +25,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
         abbreviateSynopsis = false,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
-            "0:all is well",
-            "1:a problem in what was read, or findings of an audit, or a file or standard output that cannot be written",
-            "2:a command line that makes no sense",
-            "130:stopped with Ctrl-C; plan and replan then say what they have written"
+            "0:success",
+            "1:a problem in the files, findings of an audit, or output that cannot be written",
+            "2:invalid command or option",
+            "130:stopped with Ctrl-C; plan and replan say what they have written"
         },
         footerHeading = "%nExamples:%n",
         footer = {
@@ -107,8 +107,8 @@ public final class Freshfurrow implements Runnable {
     private static int onLostOutput(CommandLine commandLine, int exitCode) {
         Output.print(
                 commandLine.getErr(),
-                List.of("Standard output was closed or is full, so not all of this could be printed;"
-                        + " any files are written all the same."));
+                List.of("Standard output was closed or is full, so some of this could not be printed;"
+                        + " any files have been written."));
         return exitCode == OK ? PROBLEM : exitCode;
     }
 
@@ -129,6 +129,6 @@ public final class Freshfurrow implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command?");
+        throw new ParameterException(spec.commandLine(), "Give a command.");
     }
 }

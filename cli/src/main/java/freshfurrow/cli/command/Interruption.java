@@ -61,7 +61,7 @@ final class Interruption {
         if (!keeping) {
             Output.print(
                     spec.commandLine().getErr(),
-                    List.of("Stopped before planning began: nothing was planned or written."));
+                    List.of("Stopped before planning started: nothing was planned or written."));
             return;
         }
         awaitUninterruptibly(ended);

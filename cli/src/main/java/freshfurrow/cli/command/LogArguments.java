@@ -23,14 +23,14 @@ final class LogArguments {
             names = "--plan",
             paramLabel = "PLAN",
             description =
-                    "the plan whose loads are meant, a file or a folder that holds plan.json (default: folder plan beside the season file)")
+                    "the plan that the loads are in, a file or a folder with plan.json (default: folder plan beside the season file)")
     private Optional<Path> plan = Optional.empty();
 
     @Option(
             names = "--now",
             paramLabel = "TIME",
             converter = MomentConverter.class,
-            description = "what time it is, as 2027-05-03T15:10 (default: the clock, on a day of the season)")
+            description = "the time now, like 2027-05-03T15:10 (default: the clock, on a day of the season)")
     private Optional<LocalDateTime> now = Optional.empty();
 
     Logbook logbook() {

@@ -25,9 +25,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "mix",
-        header = "Print a card for mixing one load: compost, batches, water, times and use-by.",
+        header = "Print a mixing card for one load.",
         description =
-                "%nEvery figure comes with its arithmetic. The load is for an area, or for a volume of finished mix, or else the largest that the planter's tank and the hold time allow. A quantity carries its unit as in a season file; one without a unit is taken in the season's, and with --acres in acres.%n",
+                "%nThe card has compost, batches, water, times and the use-by time, each figure with its arithmetic. The load is for an area or a volume of mix; otherwise it is the largest that the planter's tank and the hold time allow. Write quantities with a unit as in a season file; without one, the season's unit is assumed.%n",
         footer = {
             "  freshfurrow mix scenarios/first-season",
             "  freshfurrow mix scenarios/first-season --acres 28 --start 07:00",
@@ -45,29 +45,29 @@ final class MixCommand implements Callable<Integer> {
     @Mixin
     private SeasonArgument season = new SeasonArgument();
 
-    @Option(names = "--area", paramLabel = "A", description = "area that the load is for, as '42 ac' or '17 ha'")
+    @Option(names = "--area", paramLabel = "A", description = "area of the load, like '42 ac' or '17 ha'")
     private Optional<String> area = Optional.empty();
 
     @Option(names = "--acres", paramLabel = "A", description = "the same; a number without a unit means acres")
     private Optional<String> acres = Optional.empty();
 
-    @Option(names = "--tank", paramLabel = "V", description = "volume of finished mix, as '450 gal' or '1700 L'")
+    @Option(names = "--tank", paramLabel = "V", description = "volume of mix, like '450 gal' or '1700 L'")
     private Optional<String> tank = Optional.empty();
 
-    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed when it has several")
+    @Option(names = "--recipe", paramLabel = "ID", description = "recipe of the season, needed if it has several")
     private Optional<String> recipe = Optional.empty();
 
-    @Option(names = "--rig", paramLabel = "ID", description = "rig of the season, needed when it has several")
+    @Option(names = "--rig", paramLabel = "ID", description = "rig of the season, needed if it has several")
     private Optional<String> rig = Optional.empty();
 
-    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed when it has several")
+    @Option(names = "--planter", paramLabel = "ID", description = "planter of the season, needed if it has several")
     private Optional<String> planter = Optional.empty();
 
     @Option(
             names = "--start",
             paramLabel = "TIME",
             converter = ClockConverter.class,
-            description = "when the first batch starts, as 07:00")
+            description = "when the first batch starts, like 07:00")
     private Optional<LocalTime> start = Optional.empty();
 
     @Option(
@@ -79,7 +79,7 @@ final class MixCommand implements Callable<Integer> {
     @Option(
             names = "--count",
             paramLabel = "N",
-            description = "organisms per gram of compost, as a laboratory counted them, as 3.6e8")
+            description = "organisms per gram of compost, as a laboratory counted them, like 3.6e8")
     private Optional<String> count = Optional.empty();
 
     @Option(

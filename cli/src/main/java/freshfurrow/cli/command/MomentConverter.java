@@ -12,7 +12,7 @@ final class MomentConverter implements ITypeConverter<LocalDateTime> {
         try {
             return LocalDateTime.parse(text.strip().replace(' ', 'T')).withNano(0);
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("'" + text + "' is not a date and time; write it as 2027-05-03T15:10");
+            throw new TypeConversionException("'" + text + "' is not a date and time; write it like 2027-05-03T15:10");
         }
     }
 }

@@ -12,7 +12,7 @@ final class MomentOption {
     @Option(
             names = "--at",
             paramLabel = "TIME",
-            description = "when it was done, as 2027-05-03T15:10 (default: now, on a day of the season)")
+            description = "when it was done, like 2027-05-03T15:10 (default: now, on a day of the season)")
     private Optional<String> at = Optional.empty();
 
     /** The cells of a line about such a fact, to be filled. */

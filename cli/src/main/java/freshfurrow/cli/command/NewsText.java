@@ -20,7 +20,7 @@ final class NewsText {
      */
     static Rain rain(String text) {
         String[] parts =
-                parts("--rain", text, "=", "write when it began and how much it was, like 2027-05-03T14:00=0.8in");
+                parts("--rain", text, "=", "write when it started and how much fell, like 2027-05-03T14:00=0.8in");
         LocalDateTime at = moment("--rain", parts[0]);
         double mm = QuantityText.si("--rain", parts[1], Kind.RAIN, "");
         return new Rain(at.toLocalDate(), at.toLocalTime().toSecondOfDay(), Math.round(mm * THOUSANDTHS) / THOUSANDTHS);

@@ -15,9 +15,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "page",
-        header = "Make the page of a plan: one file for any browser, without a network.",
+        header = "Make the page of a plan: one file that opens in any browser, even offline.",
         description =
-                "%nShows the season in figures, by day and by hour, on a map, as curves and as tables. Reads the season that the plan was made from: the file that the plan names, beside the plan or in the folder above, or --season. A season that has changed since is refused.%n",
+                "%nShows the season at a glance, by day and hour, on a map, in charts and in tables. Needs the season that the plan was made from, unchanged: the file that the plan names, beside the plan or in the folder above, or --season.%n",
         footer = {
             "  freshfurrow page scenarios/first-season/plan",
             "  freshfurrow page plan.json --season season.yaml --out monday.html"
@@ -26,7 +26,7 @@ final class PageCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Option(names = "--out", paramLabel = "FILE", description = "file to write (default: plan.html beside the plan)")

@@ -18,9 +18,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "plan",
-        header = "Plan a season, audit the plan, write it with its page, and print the season by day.",
+        header = "Plan a season, audit the plan, write it with its page, and print it by day.",
         description =
-                "%nPlanning ends when its time is over, or when nothing got better for a while, or with Ctrl-C: the best plan so far is kept. The time is that of all, from the start to the files written; thousands of fields may take longer than a short time. The same --seed and --steps give the same plan, byte for byte, on every run and any number of threads; with --time that is not certain.%n",
+                "%nPlanning ends when time is up, when nothing gets better for a while, or with Ctrl-C; the best plan so far is kept. --time covers everything from the start until the files are written; with thousands of fields a short time may be exceeded. The same --seed and --steps give the same plan, byte for byte, on every run and with any number of threads; with --time that is not certain.%n",
         footer = {
             "  freshfurrow plan scenarios/first-season",
             "  freshfurrow plan season.yaml --variant two-rigs.yaml --out two-rigs",
@@ -38,7 +38,7 @@ final class PlanCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "DIR",
             description =
-                    "folder for plan.json and plan.html, made when missing (default: folder plan beside the season file)")
+                    "folder for plan.json and plan.html, created if missing (default: folder plan beside the season file)")
     private Optional<Path> out = Optional.empty();
 
     @Option(
@@ -46,7 +46,7 @@ final class PlanCommand implements Callable<Integer> {
             paramLabel = "TIME",
             converter = TimeConverter.class,
             description =
-                    "how long all may take, reading and writing too, as 30s, 5min or 1h (default: 30s, unless --steps is given)")
+                    "how long it may take, reading and writing included, like 30s, 5min or 1h (default: 30s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
     @Mixin
@@ -57,7 +57,7 @@ final class PlanCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "" + PlanningOptions.DEFAULT_THREADS,
             description =
-                    "on how many threads to search, 1 or more; more than 2 bring nothing, and with --steps the plan is the same (default: ${DEFAULT-VALUE})")
+                    "threads to search with, 1 or more; more than 2 gain nothing, and with --steps the plan is the same (default: ${DEFAULT-VALUE})")
     private int threads;
 
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
@@ -80,7 +80,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanningOptions options() {
         if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads is 1 or more, not " + threads);
+            throw new ParameterException(spec.commandLine(), "--threads must be 1 or more, not " + threads);
         }
         return new PlanningOptions(time, search.steps(), search.seed(), threads);
     }

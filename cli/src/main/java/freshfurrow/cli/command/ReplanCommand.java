@@ -25,9 +25,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "replan",
-        header = "Plan what is left of a season again, after rain, a breakdown or a look into the log.",
+        header = "Replan the rest of a season after rain, a breakdown or new log entries.",
         description =
-                "%nTakes the plan as carried out until now, or until something happened that it did not know of, except where the log says otherwise, and plans the rest from where machines stand. The next days stay as they were unless that costs. Without anything new the plan stays as it is.%n",
+                "%nAssumes that the plan was followed until now, or until something happened that it did not know of, except where the log says otherwise, and plans the rest from where the machines stand. The next days stay as they were unless that costs much. With nothing new, the plan stays the same.%n",
         footer = {
             "  freshfurrow replan scenarios/spring --plan plan --rain 2027-04-30T10:00=0.8in",
             "  freshfurrow replan season.yaml --plan plan \\",
@@ -48,32 +48,32 @@ final class ReplanCommand implements Callable<Integer> {
             names = "--plan",
             paramLabel = "PLAN",
             required = true,
-            description = "the plan that was followed: a plan file, or a folder that holds plan.json")
+            description = "the plan that was followed: a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Option(
             names = "--now",
             paramLabel = "TIME",
             description =
-                    "local date and time from which on to plan (default: the clock, if it is in the season; else the latest of what is told by the log, --rain and --down)")
+                    "local date and time to replan from (default: the time now, if it is in the season; otherwise the latest time in the log, --rain and --down)")
     private Optional<String> now = Optional.empty();
 
     @Option(
             names = "--rain",
             paramLabel = "TIME=DEPTH",
-            description = "rain that fell or is sure to fall, and when it began; may be repeated")
+            description = "rain that fell or is sure to fall, and when it started; may be repeated")
     private List<String> rain = new ArrayList<>();
 
     @Option(
             names = "--down",
             paramLabel = "MACHINE=FROM/UNTIL",
-            description = "a planter or rig that is out of order; may be repeated")
+            description = "a planter or rig that is down; may be repeated")
     private List<String> down = new ArrayList<>();
 
     @Option(
             names = "--spoiled",
             paramLabel = "LOT",
-            description = "a lot of compost of which nothing more can be used; may be repeated")
+            description = "a compost lot that can no longer be used; may be repeated")
     private List<String> spoiled = new ArrayList<>();
 
     @Option(
@@ -89,7 +89,7 @@ final class ReplanCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "DIR",
             description =
-                    "folder for plan.json, plan.html and plans, where every plan is kept (default: the folder of PLAN)")
+                    "folder for plan.json, plan.html and plans, which keeps every plan (default: the folder of PLAN)")
     private Optional<Path> out = Optional.empty();
 
     @Option(
@@ -97,7 +97,7 @@ final class ReplanCommand implements Callable<Integer> {
             paramLabel = "TIME",
             converter = TimeConverter.class,
             description =
-                    "how long all may take, reading and writing too, as 5s or 1min (default: 5s, unless --steps is given)")
+                    "how long it may take, reading and writing included, like 5s or 1min (default: 5s, unless --steps is given)")
     private Optional<Duration> time = Optional.empty();
 
     @Mixin
@@ -108,7 +108,7 @@ final class ReplanCommand implements Callable<Integer> {
 
     @Option(
             names = "--force",
-            description = "replace a plan.json or plan.html in DIR that is not of the plan that was followed")
+            description = "replace a plan.json or plan.html in DIR that is not from the plan that was followed")
     private boolean force;
 
     @Override

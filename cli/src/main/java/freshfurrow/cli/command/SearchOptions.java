@@ -19,7 +19,7 @@ final class SearchOptions {
             names = "--seed",
             paramLabel = "N",
             defaultValue = "1",
-            description = "any whole number; another one makes another search (default: ${DEFAULT-VALUE})")
+            description = "any whole number; a different one makes a different search (default: ${DEFAULT-VALUE})")
     private long seed;
 
     /** @throws ParameterException when it is below 0 */
@@ -28,7 +28,7 @@ final class SearchOptions {
             return OptionalLong.empty();
         }
         if (steps.get() < 0) {
-            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, not " + steps.get());
+            throw new ParameterException(spec.commandLine(), "--steps must be 0 or more, not " + steps.get());
         }
         return OptionalLong.of(steps.get());
     }

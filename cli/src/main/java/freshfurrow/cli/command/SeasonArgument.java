@@ -15,7 +15,7 @@ final class SeasonArgument {
     @Option(
             names = "--variant",
             paramLabel = "FILE",
-            description = "a JSON merge patch (RFC 7396) over the season file; may be repeated, applied in order")
+            description = "a JSON merge patch (RFC 7396) for the season file; may be repeated, applied in order")
     private List<Path> variants = new ArrayList<>();
 
     /** As its user gave it. */

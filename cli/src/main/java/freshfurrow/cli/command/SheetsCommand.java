@@ -16,9 +16,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "sheets",
-        header = "Write the crews' sheets to print: a page a day and machine.",
+        header = "Write crew sheets to print: one page per machine per day.",
         description =
-                "%nOne HTML file that any browser prints on A4 or US Letter: for rigs each batch with compost, buckets, water and use-by, each draw and transfer; for planters each fill and field. With boxes to tick and room for true times and amounts. Needs the plan file only.%n",
+                "%nWrites one HTML file that any browser prints on A4 or US Letter. Rigs get each batch with compost, buckets, water and use-by time, each draw and each transfer; planters get each fill and field. There are boxes to tick and blanks for actual times and amounts. Needs only the plan file.%n",
         footer = {
             "  freshfurrow sheets scenarios/first-season/plan",
             "  freshfurrow sheets plan.json --day 2027-04-22 --out thursday.html"
@@ -27,14 +27,14 @@ final class SheetsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Option(
             names = "--day",
             paramLabel = "DATE",
             converter = DateConverter.class,
-            description = "that day only, as 2027-04-20 (default: all days)")
+            description = "only that day, like 2027-04-20 (default: all days)")
     private Optional<LocalDate> day = Optional.empty();
 
     @Option(

@@ -18,9 +18,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "supply",
-        header = "Compost and water to have, and when, so that they are enough in most springs.",
+        header = "Find how much compost and water is enough in most springs, and by when.",
         description =
-                "%nPlans the season, lives the plan through the springs of its weather record by people who know the weather so far, and counts what they use: compost to have by lot and date, the last day to order it, the first day on which it runs out, water by point and day against its limit.%n",
+                "%nPlans the season, runs the plan through the springs of its weather record, deciding each day only on the weather so far, and adds up what is used: compost by lot and date, the last day to order it, the first day it runs short, and water by point and day against the limit.%n",
         footer = {
             "  freshfurrow supply season.yaml",
             "  freshfurrow supply season.yaml --springs 500 --sure 90%% --lead 14"
@@ -45,14 +45,14 @@ final class SupplyCommand implements Callable<Integer> {
             names = "--sure",
             paramLabel = "SHARE",
             defaultValue = "80%",
-            description = "share of springs in which it is to be enough, 1%% to 99%% (default: 80%%)")
+            description = "share of springs in which it must be enough, 1%% to 99%% (default: 80%%)")
     private String sure = "80%";
 
     @Option(
             names = "--lead",
             paramLabel = "DAYS",
             defaultValue = "0",
-            description = "days from the order of a lot to its arrival, 0 to 365 (default: ${DEFAULT-VALUE})")
+            description = "days from ordering a lot to its delivery, 0 to 365 (default: ${DEFAULT-VALUE})")
     private int lead;
 
     @Option(
@@ -67,7 +67,7 @@ final class SupplyCommand implements Callable<Integer> {
             paramLabel = "N",
             defaultValue = "1",
             description =
-                    "any whole number; another one makes another plan and other springs (default: ${DEFAULT-VALUE})")
+                    "any whole number; a different one makes a different plan and springs (default: ${DEFAULT-VALUE})")
     private long seed;
 
     @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
@@ -77,10 +77,10 @@ final class SupplyCommand implements Callable<Integer> {
     public Integer call() {
         SureShare share = share();
         if (lead < 0 || lead > 365) {
-            throw new ParameterException(spec.commandLine(), "--lead is 0 to 365 days, not " + lead);
+            throw new ParameterException(spec.commandLine(), "--lead must be 0 to 365 days, not " + lead);
         }
         if (steps < 0 || threads.orElse(1) < 1) {
-            throw new ParameterException(spec.commandLine(), "--steps is 0 or more, and --threads 1 or more");
+            throw new ParameterException(spec.commandLine(), "--steps must be 0 or more, and --threads 1 or more");
         }
         SupplyOrder order = new SupplyOrder(
                 season.given(), springs, share, steps, seed, threads.orElseGet(() -> Runtime.getRuntime()
@@ -114,6 +114,6 @@ final class SupplyCommand implements Callable<Integer> {
         }
         throw new ParameterException(
                 spec.commandLine(),
-                String.format(Locale.ROOT, "--sure is a share from 1%% to 99%%, like 80%%, not '%s'", sure));
+                String.format(Locale.ROOT, "--sure must be a share from 1%% to 99%%, like 80%%, not '%s'", sure));
     }
 }

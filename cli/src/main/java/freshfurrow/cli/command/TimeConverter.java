@@ -17,7 +17,7 @@ final class TimeConverter implements ITypeConverter<Duration> {
     public Duration convert(String text) {
         Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
         if (!time.matches()) {
-            throw new TypeConversionException("'" + text + "' is not a length of time; write it as 30s, 5min or 1h");
+            throw new TypeConversionException("'" + text + "' is not a length of time; write it like 30s, 5min or 1h");
         }
         long unitMs =
                 switch (time.group(2)) {
@@ -29,7 +29,7 @@ final class TimeConverter implements ITypeConverter<Duration> {
                 .multiply(BigDecimal.valueOf(unitMs))
                 .longValue());
         if (duration.isZero() || duration.compareTo(LONGEST) > 0) {
-            throw new TypeConversionException("'" + text + "' is out of range; more than 0 s and at most 168 h");
+            throw new TypeConversionException("'" + text + "' is out of range; use more than 0 s and at most 168 h");
         }
         return duration;
     }

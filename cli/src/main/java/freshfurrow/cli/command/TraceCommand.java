@@ -14,9 +14,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "trace",
-        header = "Follow a field back to its compost, or a lot of compost on to its fields.",
+        header = "Trace a field back to its compost, or a compost lot to its fields.",
         description =
-                "%nThe record out of the season's log: what was planted, from which load, out of which batches and lots, with times, amounts and age at use. What the log leaves out and the plan has is told as planned, not logged.%n",
+                "%nShows from the season's log what was planted, from which load, and from which batches and lots, with times, amounts and age at use. Anything that only the plan has is marked as planned, not logged.%n",
         footer = {
             "  freshfurrow trace season.yaml --field N80",
             "  freshfurrow trace season.yaml --lot windrow --plan plans/001.json"
@@ -37,7 +37,7 @@ final class TraceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (field.isPresent() == lot.isPresent()) {
-            throw new ParameterException(spec.commandLine(), "Trace what? Give either --field or --lot.");
+            throw new ParameterException(spec.commandLine(), "Give either --field or --lot.");
         }
         Logbook logbook = log.logbook();
         Output.print(spec, field.map(id -> text(logbook.ofField(id)).field(id)).orElseGet(() -> {

@@ -13,9 +13,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "weather",
-        header = "Print a season's workable days by week, over the springs of its weather record.",
+        header = "Print a season's workable days by week, from its weather record.",
         description =
-                "%nThe season file names the record with the key weather. Each year of it is one spring, laid over the season's dates; beyond the recorded ones, springs are generated from the record. Topsoil water by day decides which days are workable, for each drainage class.%n",
+                "%nThe season file names the record with the key weather. Each year of it makes one spring on the season's dates; more springs than that are generated from the record. The water in the topsoil decides which days are workable, for each drainage class.%n",
         footer = {
             "  freshfurrow weather scenarios/weather-spring",
             "  freshfurrow weather scenarios/weather-spring --years 2010-2019",
@@ -40,7 +40,7 @@ final class WeatherCommand implements Callable<Integer> {
     @Option(
             names = "--springs",
             paramLabel = "N",
-            description = "springs to count: those of the record, then generated ones (default: the record's)")
+            description = "number of springs: those of the record, then generated ones (default: those of the record)")
     private Optional<Integer> springs = Optional.empty();
 
     @Option(

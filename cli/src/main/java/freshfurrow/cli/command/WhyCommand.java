@@ -13,9 +13,9 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "why",
-        header = "Tell why a field is planted when it is, and what would change it.",
+        header = "Explain why a field is planted when it is, and what would change it.",
         description =
-                "%nSays what keeps the field from being planted sooner and what stands before it, plays the plan out with the field at every other position, and, where it is late or not planted, finds how much more of what would have it in time.%n",
+                "%nSays what keeps the field from being planted sooner and what comes before it, tries the field at every other position in the planting order, and, if it is late or unplanted, finds what extra compost, hours, water or rigs would get it planted in time.%n",
         footer = {
             "  freshfurrow why scenarios/first-season/plan W95",
             "  freshfurrow why plan.json N40 --season season.yaml"
@@ -24,7 +24,7 @@ final class WhyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder that holds plan.json")
+    @Parameters(paramLabel = "PLAN", index = "0", description = "a plan file, or a folder with plan.json")
     private Path plan = Path.of("");
 
     @Parameters(paramLabel = "FIELD", index = "1", description = "id of a field of its season")

@@ -14,12 +14,12 @@ final class YearsConverter implements ITypeConverter<YearSpan> {
     public YearSpan convert(String text) {
         Matcher span = SPAN.matcher(text);
         if (!span.matches()) {
-            throw new TypeConversionException("'" + text + "' is not a span of years; write it as 2010-2019 or 2019");
+            throw new TypeConversionException("'" + text + "' is not a span of years; write it like 2010-2019 or 2019");
         }
         int first = Integer.parseInt(span.group(1));
         int last = span.group(2) == null ? first : Integer.parseInt(span.group(2));
         if (last < first) {
-            throw new TypeConversionException("'" + text + "' ends before it begins; write the earlier year first");
+            throw new TypeConversionException("'" + text + "' ends before it starts; write the earlier year first");
         }
         return new YearSpan(first, last);
     }

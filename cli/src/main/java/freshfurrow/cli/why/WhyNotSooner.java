@@ -157,8 +157,8 @@ final class WhyNotSooner {
                     && activity.start().isAfter(begins)
                     && activity.end().isBefore(ends)
                     && activity.span().toMinutes() > 0) {
-                lines.add("During planting, " + WhyReport.span(activity.start(), activity.end()) + ": "
-                        + planter.id() + " " + activity.accept(new Doing()) + ".");
+                lines.add("During planting, " + WhyReport.span(activity.start(), activity.end()) + ": " + planter.id()
+                        + " " + activity.accept(new Doing()) + ".");
             }
         }
     }

@@ -15,6 +15,6 @@ final class FailuresTest {
     void anErrorOfTheProgramIsOwnedWithoutATrace() {
         List<String> lines = Failures.lines(new IllegalStateException("a\nb"));
         assertThat(lines).hasSize(2);
-        assertThat(lines.get(0)).startsWith("An error of the program itself").endsWith("a b");
+        assertThat(lines.get(0)).startsWith("An error in the program itself").endsWith("a b");
     }
 }

@@ -79,7 +79,7 @@ final class PlanOfAnotherSeasonTest {
         assertThat(audit.out())
                 .singleElement()
                 .asString()
-                .contains("(its checksum is another", "name the season and the variants");
+                .contains("(different checksum)", "name the season and the variants");
     }
 
     @Test
@@ -89,7 +89,7 @@ final class PlanOfAnotherSeasonTest {
         Result audit = run("audit", season, plan);
 
         assertThat(audit.exitCode()).isZero();
-        assertThat(audit.out().get(0)).contains("with other content or other variants", "keeps the rules");
+        assertThat(audit.out().get(0)).contains("or with other variants (different checksum)", "keeps the rules");
         assertThat(audit.out().get(1)).startsWith("No problems found.");
     }
 
@@ -110,7 +110,7 @@ final class PlanOfAnotherSeasonTest {
         assertThat(audit.err())
                 .singleElement()
                 .asString()
-                .contains("plan.json was made from season.yaml with other content");
+                .contains("plan.json was made from a season.yaml that differs from");
     }
 
     @ParameterizedTest
@@ -126,7 +126,7 @@ final class PlanOfAnotherSeasonTest {
         assertThat(result.err())
                 .singleElement()
                 .asString()
-                .contains("plan.json: this is not a plan of season.yaml as it is now (its checksum is another)");
+                .contains("plan.json: this is not a plan of season.yaml as it is now (different checksum)");
     }
 
     private Object[] withSeason(String words) {

@@ -84,7 +84,7 @@ final class SeasonOfWaysTest {
         run(List.of("replan", season, "--plan", plan, "--now", "2027-04-20T11:00", "--steps", "20"));
 
         assertThat(run(List.of("why", plan, "N40")).strip())
-                .isEqualTo("1: N40 was planted whole before this plan begins; 'freshfurrow trace' tells of it");
+                .isEqualTo("1: N40 was finished before this plan starts; 'freshfurrow trace' has its record");
     }
 
     /** The exit code, and what is said on standard error but for the progress. */

@@ -22,7 +22,7 @@ final class TimeConverterTest {
     void whatIsNoTimeIsRefusedWithAnExample(String text) {
         assertThatThrownBy(() -> new TimeConverter().convert(text))
                 .isInstanceOf(TypeConversionException.class)
-                .hasMessageContaining("write it as 30s, 5min or 1h");
+                .hasMessageContaining("write it like 30s, 5min or 1h");
     }
 
     @Test

@@ -106,20 +106,20 @@ final class CardsIT {
     @CsvSource(
             delimiterString = " ; ",
             value = {
-                "mix ; --area|0 ac ; --area '0 ac' is not above 0; write an area like 40 ac",
+                "mix ; --area|0 ac ; --area '0 ac' must be above 0; write an area like 40 ac",
                 "mix ; --area|42 gal ; --area '42 gal': gal is not a unit of an area; use one of ac, ha, m2, like 40 ac",
                 "mix ; --tank|much ; --tank 'much' is not a quantity; write a volume like 600 gal",
                 "mix ; --acres|1e9 ; --acres '1e9' is out of range; a load is for 0.01 ha (0.025 ac) to 100,000 ha",
                 "mix ; --area|1 ac|--tank|9 gal ; --area, --acres and --tank cannot be used together; give one of them",
                 "mix ; --recipe|tea ; --recipe: the season has no recipe tea; it has standard",
-                "mix ; --count|1e8 ; --count and --extraction-share belong together; write them like --count 3.6e8 --extraction-share 0.8",
+                "mix ; --count|1e8 ; --count and --extraction-share must be used together; write them like --count 3.6e8 --extraction-share 0.8",
                 "mix ; --count|1e8|--extraction-share|2 ; an extraction share is more than 0, up to 1, not 2.0; write them like --count 3.6e8 --extraction-share 0.8",
                 "mix ; --count|many|--extraction-share|1 ; --count 'many' is not a number; write them like --count 3.6e8 --extraction-share 0.8",
                 "calibrate ; --planter|P9 ; --planter: the season has no planter P9; it has P1",
-                "calibrate ; --rate|15 gal/ac ; --rate needs the pressure now; give it with --pressure, as --pressure '40 psi'",
+                "calibrate ; --rate|15 gal/ac ; --rate needs the pressure now; give it with --pressure, like --pressure '40 psi'",
                 "calibrate ; --pressure|40 psi ; --pressure is used with --rate or --caught; give one of them",
                 "calibrate ; --over|100 ft ; --over is the distance of a catch; give what was caught with --caught",
-                "calibrate ; --caught|0,0 ; --caught '0,0' is to be 0 or more for each, and above 0 for one",
+                "calibrate ; --caught|0,0 ; --caught '0,0' must be 0 or more for each row, and above 0 for at least one",
                 "calibrate ; --caught|1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1 ; --caught has 17 catches, but P1 has 16 rows"
             },
             quoteCharacter = '`')

@@ -57,7 +57,7 @@ final class CompareIT {
         Launcher.Result run = Launcher.run("compare", SEASON, "--springs", "2", "--out", at("there"));
 
         assertThat(run.exitCode()).isEqualTo(1);
-        assertThat(run.err()).contains("there is such a file already", "--force");
+        assertThat(run.err()).contains("exists already", "--force");
         assertThat(text("there/compare.json")).isEqualTo("mine");
     }
 

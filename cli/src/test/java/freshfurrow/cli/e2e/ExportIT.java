@@ -39,12 +39,12 @@ final class ExportIT {
                 .content()
                 .startsWith("<!DOCTYPE html>")
                 .endsWith("</html>\n")
-                .contains("Rig <bdi>R1</bdi>", "Planter <bdi>P1</bdi>", "N40 North", "30 lb = 1 bucket");
+                .contains("Rig <bdi>R1</bdi>", "Planter <bdi>P1</bdi>", "N40 North", "30 lb of compost (1 bucket)");
 
         Files.writeString(file, "mine");
         Launcher.Result refused = Launcher.run("sheets", plan.toString());
         assertThat(refused.exitCode()).isEqualTo(1);
-        assertThat(refused.err()).contains("there is such a file already, so nothing was written", "--force");
+        assertThat(refused.err()).contains("exists already, so nothing was written", "--force");
         assertThat(file).hasContent("mine");
         assertThat(Launcher.run("sheets", plan.toString(), "--force").exitCode())
                 .isZero();
@@ -61,7 +61,7 @@ final class ExportIT {
 
         Launcher.Result outside = Launcher.run("sheets", plan.toString(), "--day", "2027-06-01");
         assertThat(outside.exitCode()).isEqualTo(1);
-        assertThat(outside.err()).contains("no work on 2027-06-01: it runs from 2027-04-");
+        assertThat(outside.err()).contains("no work on 2027-06-01; it runs from 2027-04-");
     }
 
     @Test
@@ -89,7 +89,7 @@ final class ExportIT {
         Path mine = Files.writeString(plan.resolve("loads.csv"), "mine");
         Launcher.Result export = Launcher.run("export", plan.toString());
         assertThat(export.exitCode()).isEqualTo(1);
-        assertThat(export.err()).contains("loads.csv: there is such a file already");
+        assertThat(export.err()).contains("loads.csv: exists already");
         assertThat(mine).hasContent("mine");
         assertThat(plan.resolve("plan.ics")).doesNotExist();
     }
@@ -148,7 +148,7 @@ final class ExportIT {
         Files.copy(plan.resolve("plan.json"), far.resolve("plan.json"));
         Launcher.Result export = Launcher.run("export", far.toString());
         assertThat(export.exitCode()).isEqualTo(1);
-        assertThat(export.err()).contains("its season is not there", "--season SEASON");
+        assertThat(export.err()).contains("its season is missing", "--season SEASON");
         assertThat(Launcher.run("export", far.toString(), "--season", folder.toString())
                         .exitCode())
                 .isZero();

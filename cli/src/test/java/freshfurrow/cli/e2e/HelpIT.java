@@ -13,51 +13,48 @@ final class HelpIT {
     void helpNamesEveryCommandAndExitCode() throws Exception {
         Launcher.Result help = Launcher.run("--help");
         assertThat(help.out()).isEqualTo("""
-                        Season plans for furrows wetted with fresh compost extract.
+                        Season plans for growers who wet every seed furrow with fresh compost extract.
                         Usage: freshfurrow [-hV] [COMMAND]
 
                         Reads a season file (fields, planters, rigs, water points, compost, recipes)
-                        and plans which field is planted when, how many batches are extracted for it,
-                        how full each load is and where its water comes from, so that every load is in
-                        the ground fresh.
+                        and plans when each field is planted, how many batches are made for it, how
+                        full each load is and where its water comes from, so that every load is in the
+                        ground while it is fresh.
 
                           -h, --help      Show this help message and exit.
                           -V, --version   Print version information and exit.
                         Commands:
-                          check       Read a season, list every problem in it, and sum it up.
-                          weather     Print a season's workable days by week, over the springs of its
-                                        weather record.
+                          check       List every problem in a season, or summarize it.
+                          weather     Print a season's workable days by week, from its weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
-                                        the season by day.
-                          replan      Plan what is left of a season again, after rain, a breakdown or a
-                                        look into the log.
-                          day         Print the crew's sheet for one day of a plan.
-                          page        Make the page of a plan: one file for any browser, without a
-                                        network.
-                          sheets      Write the crews' sheets to print: a page a day and machine.
-                          export      Write a plan as calendar, tables and map for other programs.
-                          why         Tell why a field is planted when it is, and what would change it.
-                          audit       Check a plan against its season, from first principles.
-                          log         Write down what was done in a season, and list it.
-                          trace       Follow a field back to its compost, or a lot of compost on to its
-                                        fields.
+                                        it by day.
+                          replan      Replan the rest of a season after rain, a breakdown or new log
+                                        entries.
+                          day         Print the day sheet for one day of a plan.
+                          page        Make the page of a plan: one file that opens in any browser, even
+                                        offline.
+                          sheets      Write crew sheets to print: one page per machine per day.
+                          export      Write a plan as a calendar, tables and a map for other programs.
+                          why         Explain why a field is planted when it is, and what would change
+                                        it.
+                          audit       Check a plan against the rules of its season.
+                          log         Log what was done in a season, and list it.
+                          trace       Trace a field back to its compost, or a compost lot to its fields.
                           compare     Compare variants of a season over many springs of its weather
                                         record.
-                          supply      Compost and water to have, and when, so that they are enough in
-                                        most springs.
-                          mix         Print a card for mixing one load: compost, batches, water, times
-                                        and use-by.
-                          calibrate   Print a card for setting a planter's outlets: flows, catches,
-                                        speeds, pressure.
+                          supply      Find how much compost and water is enough in most springs, and by
+                                        when.
+                          mix         Print a mixing card for one load.
+                          calibrate   Print a calibration card for a planter's outlets.
                           completion  Print a script that completes commands and options in bash and
                                         zsh.
 
                         Exit codes:
-                          0     all is well
-                          1     a problem in what was read, or findings of an audit, or a file or
-                                  standard output that cannot be written
-                          2     a command line that makes no sense
-                          130   stopped with Ctrl-C; plan and replan then say what they have written
+                          0     success
+                          1     a problem in the files, findings of an audit, or output that cannot be
+                                  written
+                          2     invalid command or option
+                          130   stopped with Ctrl-C; plan and replan say what they have written
 
                         Examples:
                           freshfurrow check scenarios/first-season

@@ -158,6 +158,6 @@ final class MistakesIT {
     }
 
     static void assertNoTrace(Launcher.Result result) {
-        assertThat(result.all()).doesNotContain("\tat ", "Exception", "error of the program");
+        assertThat(result.all()).doesNotContain("\tat ", "Exception", "error in the program");
     }
 }

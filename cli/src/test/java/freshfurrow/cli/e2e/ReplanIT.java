@@ -217,10 +217,10 @@ final class ReplanIT {
     @Test
     void mistakesAreOneLineEachAndChangeNothing() throws Exception {
         for (Map.Entry<List<String>, String> mistake : Map.of(
-                        List.of("--rain", "yesterday"), "--rain 'yesterday' lacks a part",
-                        List.of("--rain", "2027-04-20T15:00=2 acres"), "no unit of a depth of rain",
+                        List.of("--rain", "yesterday"), "--rain 'yesterday' is incomplete",
+                        List.of("--rain", "2027-04-20T15:00=2 acres"), "not a unit of a depth of rain",
                         List.of("--down", "R9=2027-04-20T15:00/2027-04-21T15:00"), "there is no planter or rig 'R9'",
-                        List.of("--down", "R1=2027-04-20T15:00/2027-04-20T14:00"), "ends at or before it begins",
+                        List.of("--down", "R1=2027-04-20T15:00/2027-04-20T14:00"), "ends before it starts",
                         List.of("--spoiled", "heap"), "there is no lot 'heap'; the season has windrow",
                         List.of("--now", "2028-01-01T00:00"), "is outside the season",
                         List.of("--spoiled", "windrow"), "give the time with --now",

@@ -68,8 +68,8 @@ final class StandardOutputIT {
         Launcher.Result full = toFullDisk(arguments);
         assertThat(full.exitCode()).as(full.err()).isEqualTo(1);
         assertThat(full.err())
-                .isEqualTo("Standard output was closed or is full, so not all of this could be printed;"
-                        + " any files are written all the same.\n");
+                .isEqualTo("Standard output was closed or is full, so some of this could not be printed;"
+                        + " any files have been written.\n");
     }
 
     @Test

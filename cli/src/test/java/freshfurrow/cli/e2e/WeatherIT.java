@@ -51,7 +51,7 @@ final class WeatherIT {
                 .isEqualTo(new Launcher.Result(
                         1,
                         "",
-                        "The season names no weather record; write weather: {file: station.csv} into season.yaml (docs/weather.md)"
+                        "The season names no weather record; write weather: {file: station.csv} in season.yaml (docs/weather.md)"
                                 + System.lineSeparator()));
         assertThat(Launcher.run("weather", SCENARIO, "--years", "1950").err())
                 .startsWith("station.csv has the season's days of 1997 to 2026");
@@ -59,7 +59,7 @@ final class WeatherIT {
                 .isEqualTo(1);
         assertThat(Launcher.run("weather", SCENARIO, "--springs", "5", "--years", "2019")
                         .err())
-                .startsWith("--years and --springs exclude one another");
+                .startsWith("--years and --springs cannot be used together");
     }
 
     @Test

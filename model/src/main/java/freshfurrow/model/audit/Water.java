@@ -28,7 +28,8 @@ final class Water {
         evidence.allBy(Activity.Draw.class, Activity.Draw::at).forEach((id, draws) -> {
             WaterPoint point = evidence.waterPoints.get(id);
             if (point == null) {
-                draws.forEach(draw -> evidence.report(Rule.DRAW_PLACE, draw.where(), "'" + id + "' is not a water point"));
+                draws.forEach(
+                        draw -> evidence.report(Rule.DRAW_PLACE, draw.where(), "'" + id + "' is not a water point"));
             } else {
                 draws.forEach(draw -> timeAndHours(draw, point));
                 hoses(draws, point);

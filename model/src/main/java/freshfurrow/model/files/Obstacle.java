@@ -8,7 +8,7 @@ import java.util.Optional;
 /** Why a file is not written where it was to be. */
 public enum Obstacle {
     /** There is a file, and nobody asked to replace it. */
-    THERE("there is such a file already"),
+    THERE("exists already"),
     /** It is a symbolic link: what it leads to is not what was named. */
     LINK("is a link, and links are not followed"),
     /** It is a folder, a device, a pipe. */

@@ -172,7 +172,8 @@ public record PlanStart(
 
     private static void checkPlace(PlaceIndex places, String machine, String place) {
         if (!places.contains(place)) {
-            throw new IllegalArgumentException(machine + " stands at " + place + ", which is not a place of the season");
+            throw new IllegalArgumentException(
+                    machine + " stands at " + place + ", which is not a place of the season");
         }
     }
 

@@ -99,7 +99,9 @@ final class FieldFiles {
                 + kind.symbols().get(0) + ")";
         if (!unit.isEmpty() && !kind.has(unit)) {
             throw new FileProblem(
-                    header, unit + " is not a unit of " + kind.noun(), "use one of " + String.join(", ", kind.symbols()));
+                    header,
+                    unit + " is not a unit of " + kind.noun(),
+                    "use one of " + String.join(", ", kind.symbols()));
         }
         boolean allBare = table.rows().stream()
                 .map(row -> row.entries().get(column))

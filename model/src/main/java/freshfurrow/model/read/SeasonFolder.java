@@ -73,7 +73,8 @@ final class SeasonFolder {
             }
             return path;
         } catch (InvalidPathException e) {
-            throw new FileProblem(name.place(), "'" + name.text() + "' is not a file name", "name a file beside this one");
+            throw new FileProblem(
+                    name.place(), "'" + name.text() + "' is not a file name", "name a file beside this one");
         } catch (IOException e) {
             throw outside;
         }

@@ -180,7 +180,7 @@ final class Times {
         if (end.get() <= start.get()) {
             problems.add(
                     text.place(),
-                    "ends at or before it begins",
+                    "ends before it starts",
                     "put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00");
             return Optional.empty();
         }

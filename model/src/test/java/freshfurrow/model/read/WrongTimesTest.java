@@ -27,8 +27,8 @@ final class WrongTimesTest {
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-06-06/2027-06-20} | season.yaml:12: fields.S80.window: the window 2027-06-06/2027-06-20 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2027-04-01/2027-04-18} | season.yaml:12: fields.S80.window: the window 2027-04-01/2027-04-18 lies outside the season 2027-04-19/2027-06-05; move the window or the season's first and last day
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2007-04-20/2027-05-12} | season.yaml:12: fields.S80.window: the window is longer than 400 days; check the years of its dates
-                    "07:00/12:00"     | "12:00/07:00"     | season.yaml:2: hours[1]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
-                    "12:30/20:00"     | "20:00/04:00"     | season.yaml:2: hours[2]: ends at or before it begins; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
+                    "07:00/12:00"     | "12:00/07:00"     | season.yaml:2: hours[1]: ends before it starts; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
+                    "12:30/20:00"     | "20:00/04:00"     | season.yaml:2: hours[2]: ends before it starts; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
                     "12:30/20:00"     | "11:30/20:00"     | season.yaml:2: hours: two spans overlap; make each begin when or after the one before ends
                     "12:30/20:00"     | "12:30-20:00"     | season.yaml:2: hours[2]: '12:30-20:00' is not a span of hours; write start and end, like "07:00/12:00"
                     "12:30/20:00"     | "12:30/25:00"     | season.yaml:2: hours[2]: '25:00' is not a time of day; write hours and minutes, like 07:00
