@@ -107,7 +107,7 @@ final class CalibrateCommand implements Callable<Integer> {
 
     private void refuseLoneOptions() {
         if (rate.isPresent() && pressure.isEmpty()) {
-            throw new WrongArgument("--rate needs the pressure now; give it with --pressure, as --pressure '40 psi'");
+            throw new WrongArgument("--rate needs the pressure now; give it with --pressure, like --pressure '40 psi'");
         }
         if (pressure.isPresent() && rate.isEmpty() && caught.isEmpty()) {
             throw new WrongArgument("--pressure is used with --rate or --caught; give one of them");
@@ -119,7 +119,7 @@ final class CalibrateCommand implements Callable<Integer> {
 
     private int jarSeconds() {
         if (jarTime.toMillisPart() != 0 || jarTime.compareTo(LONGEST_JAR) > 0) {
-            throw new WrongArgument("--jar-time is in whole seconds, at most an hour; write it as 30s");
+            throw new WrongArgument("--jar-time must be in whole seconds, at most an hour; write it like 30s");
         }
         return (int) jarTime.toSeconds();
     }

@@ -133,9 +133,7 @@ final class MixCommand implements Callable<Integer> {
             return inRange(
                     "--tank",
                     tank.get(),
-                    new Wanted(
-                            room.areaHaOf(litres),
-                            "what " + tank.get() + " of mix is enough for"));
+                    new Wanted(room.areaHaOf(litres), "what " + tank.get() + " of mix is enough for"));
         }
         if (area.isPresent()) {
             return inRange(
@@ -152,8 +150,8 @@ final class MixCommand implements Callable<Integer> {
         }
         double largest = room.largestHa();
         if (largest == 0) {
-            throw new WrongArgument(
-                    "The hold time ends before " + planterId + " is filled; give an area with --area, or a longer hold time");
+            throw new WrongArgument("The hold time ends before " + planterId
+                    + " is filled; give an area with --area, or a longer hold time");
         }
         return new Wanted(largest, "the largest load for " + planterId + ", by tanks and hold time");
     }
@@ -176,7 +174,7 @@ final class MixCommand implements Callable<Integer> {
             return Optional.empty();
         }
         if (count.isEmpty() || extractionShare.isEmpty()) {
-            throw new WrongArgument("--count and --extraction-share belong together; " + COUNT_REMEDY);
+            throw new WrongArgument("--count and --extraction-share must be used together; " + COUNT_REMEDY);
         }
         double organisms = QuantityText.number("--count", count.get(), COUNT_REMEDY);
         double share = QuantityText.number("--extraction-share", extractionShare.get(), COUNT_REMEDY);

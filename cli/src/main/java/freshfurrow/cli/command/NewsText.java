@@ -38,7 +38,7 @@ final class NewsText {
         LocalDateTime from = moment("--down", times[0]);
         LocalDateTime until = moment("--down", times[1]);
         if (!until.isAfter(from)) {
-            throw new WrongArgument("--down '" + text + "' ends at or before it begins; " + remedy);
+            throw new WrongArgument("--down '" + text + "' ends before it starts; " + remedy);
         }
         return new Outage(parts[0], from, until);
     }
@@ -64,7 +64,7 @@ final class NewsText {
     private static String[] parts(String option, String text, String between, String remedy) {
         int at = text.indexOf(between);
         if (at <= 0 || at == text.length() - 1) {
-            throw new WrongArgument(option + " '" + text + "' lacks a part; " + remedy);
+            throw new WrongArgument(option + " '" + text + "' is incomplete; " + remedy);
         }
         return new String[] {
             text.substring(0, at).strip(), text.substring(at + 1).strip()

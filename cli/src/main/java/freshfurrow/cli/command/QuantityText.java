@@ -23,7 +23,7 @@ final class QuantityText {
         double figure = figure(option, text, kind, unitIfBare);
         if (!(figure > 0)) {
             throw new WrongArgument(
-                    option + " '" + text + "' is not above 0; write " + kind.noun() + " like " + kind.example());
+                    option + " '" + text + "' must be above 0; write " + kind.noun() + " like " + kind.example());
         }
         return figure;
     }
@@ -38,7 +38,8 @@ final class QuantityText {
                 .map(part -> figure(option, part.strip(), kind, unitIfBare))
                 .toList();
         if (figures.stream().anyMatch(figure -> figure < 0) || figures.stream().noneMatch(figure -> figure > 0)) {
-            throw new WrongArgument(option + " '" + text + "' is to be 0 or more for each, and above 0 for one");
+            throw new WrongArgument(
+                    option + " '" + text + "' must be 0 or more for each row, and above 0 for at least one");
         }
         return figures;
     }
@@ -52,17 +53,17 @@ final class QuantityText {
         return WrittenQuantity.parse(text)
                 .filter(written -> written.unit().isEmpty())
                 .map(WrittenQuantity::figure)
-                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is no number; " + remedy));
+                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is not a number; " + remedy));
     }
 
     private static double figure(String option, String text, Kind kind, String unitIfBare) {
         String remedy = "write " + kind.noun() + " like " + kind.example();
         WrittenQuantity written = WrittenQuantity.parse(
                         FLUID_OUNCES.matcher(text).replaceAll("floz"))
-                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is no quantity; " + remedy));
+                .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is not a quantity; " + remedy));
         String unit = written.unit().isEmpty() ? unitIfBare : written.unit();
         if (!kind.has(unit)) {
-            throw new WrongArgument(option + " '" + text + "': " + unit + " is no unit of " + kind.noun()
+            throw new WrongArgument(option + " '" + text + "': " + unit + " is not a unit of " + kind.noun()
                     + "; use one of " + String.join(", ", kind.symbols()) + ", like " + kind.example());
         }
         return kind.toSi(written.figure(), unit);

@@ -9,7 +9,7 @@ import picocli.CommandLine.Parameters;
 
 /** The season that a command works on. */
 final class SeasonArgument {
-    @Parameters(paramLabel = "SEASON", index = "0", description = "a season file, or a folder that holds season.yaml")
+    @Parameters(paramLabel = "SEASON", index = "0", description = "a season file, or a folder with season.yaml")
     private Path season = Path.of("");
 
     @Option(

@@ -13,13 +13,10 @@ final class SeasonOfPlanOptions {
             names = "--season",
             paramLabel = "SEASON",
             description =
-                    "the season that PLAN was made from (default: the file that it names, in its folder or the one above)")
+                    "the season that PLAN was made from (default: the file that the plan names, in its folder or the one above)")
     private Optional<Path> season = Optional.empty();
 
-    @Option(
-            names = "--variant",
-            paramLabel = "FILE",
-            description = "the variants that it was made with, in the same order")
+    @Option(names = "--variant", paramLabel = "FILE", description = "the variants it was made with, in the same order")
     private List<Path> variants = new ArrayList<>();
 
     /** As its user named it. */

@@ -21,6 +21,6 @@ final class SpringRangeConverter implements ITypeConverter<SpringRange> {
             }
         }
         throw new TypeConversionException(
-                "'" + text + "' are no springs; write how many, like 200, or which, like 201-400");
+                "'" + text + "' is not a number of springs; write how many, like 200, or which, like 201-400");
     }
 }

@@ -70,7 +70,7 @@ final class SupplyCommand implements Callable<Integer> {
                     "any whole number; a different one makes a different plan and springs (default: ${DEFAULT-VALUE})")
     private long seed;
 
-    @Option(names = "--threads", paramLabel = "N", description = "threads to work on (default: one a core)")
+    @Option(names = "--threads", paramLabel = "N", description = "threads to use (default: one per core)")
     private Optional<Integer> threads = Optional.empty();
 
     @Override

@@ -34,7 +34,7 @@ final class WeatherCommand implements Callable<Integer> {
             names = "--years",
             paramLabel = "YEARS",
             converter = YearsConverter.class,
-            description = "years of the record to count, as 2010-2019 or 2019 (default: all)")
+            description = "years of the record to count, like 2010-2019 or 2019 (default: all)")
     private YearSpan years = YearSpan.ALL;
 
     @Option(
@@ -53,7 +53,7 @@ final class WeatherCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (springs.isPresent() && !years.equals(YearSpan.ALL)) {
-            throw new WrongArgument("--years and --springs exclude one another; give one of them");
+            throw new WrongArgument("--years and --springs cannot be used together; give one of them");
         }
         springs.filter(most -> most < 1 || most > MOST_SPRINGS).ifPresent(most -> {
             throw new WrongArgument("--springs " + most + " is out of range; use 1 to 100,000");

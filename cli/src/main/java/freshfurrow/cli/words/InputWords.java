@@ -22,34 +22,33 @@ final class InputWords implements InputRefusal.Visitor<List<String>> {
 
     @Override
     public List<String> visit(InputRefusal.NoPlanFile refusal) {
-        return List.of(refusal.file() + ": is no plan file");
+        return List.of(refusal.file() + ": is not a plan file");
     }
 
     @Override
     public List<String> visit(InputRefusal.PlanOfAnotherSeason refusal) {
-        return List.of(refusal.plan() + ": this is no plan of " + refusal.season()
-                + " as it is now (its checksum is another); name the plan that was made from it, or its variants with"
-                + " --variant FILE, or plan anew with 'freshfurrow plan'");
+        return List.of(refusal.plan() + ": this is not a plan of " + refusal.season()
+                + " as it is now (different checksum); name the plan that was made from it, or its variants with"
+                + " --variant FILE, or make a new plan with 'freshfurrow plan'");
     }
 
     @Override
     public List<String> visit(InputRefusal.SeasonOfAnotherPlan refusal) {
         return List.of(refusal.season() + ": this is not what " + refusal.plan()
-                + " was made from (its checksum is another);"
+                + " was made from (different checksum);"
                 + " make a new plan, or name that season with --season SEASON, and its variants with --variant FILE");
     }
 
     @Override
     public List<String> visit(InputRefusal.SeasonNotFound refusal) {
-        return List.of(refusal.plan() + ": its season is not there, neither "
+        return List.of(refusal.plan() + ": its season is missing, neither "
                 + refusal.places().stream().map(Path::toString).collect(Collectors.joining(" nor "))
                 + "; name it with --season SEASON");
     }
 
     @Override
     public List<String> visit(InputRefusal.ImpossibleStart refusal) {
-        return List.of(
-                refusal.plan() + ": start: " + refusal.reason() + "; make it again with 'freshfurrow replan'");
+        return List.of(refusal.plan() + ": start: " + refusal.reason() + "; make it again with 'freshfurrow replan'");
     }
 
     @Override

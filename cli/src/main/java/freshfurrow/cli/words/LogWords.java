@@ -6,8 +6,8 @@ import freshfurrow.app.refusal.LogRefusal;
 final class LogWords implements LogRefusal.Visitor<String> {
     @Override
     public String visit(LogRefusal.NoTimeOfEntry refusal) {
-        return "Today is no day of the season, which goes from " + refusal.first() + " to " + refusal.last()
-                + "; say when it was with --at, as --at " + refusal.first() + "T15:10";
+        return "Today is outside the season (" + refusal.first() + " to " + refusal.last()
+                + "); give the time with --at, like --at " + refusal.first() + "T15:10";
     }
 
     @Override

@@ -17,9 +17,8 @@ public final class OriginText {
     public static String clause(Path plan, String season, Plan.SeasonSource source) {
         return plan
                 + (season.equals(source.name())
-                        ? " was made from " + source.file() + " with other content or other variants than '" + season
-                                + "' has now (its checksum is another)"
-                        : " is a plan of '" + source.name() + "', not of '" + season
-                                + "' (its checksum is another too)");
+                        ? " was made from a " + source.file() + " that differs from '" + season
+                                + "' as it is now, or with other variants (different checksum)"
+                        : " is a plan of '" + source.name() + "', not of '" + season + "' (different checksum)");
     }
 }

@@ -23,19 +23,19 @@ final class OutputWords implements OutputRefusal.Visitor<List<String>> {
     @Override
     public List<String> visit(OutputRefusal.PlanTooLarge refusal) {
         return List.of("The plan has " + refusal.megabytes()
-                + " MB, too many to be read again, so it is not written; plan the season as several,"
-                + " by the machines that work there.");
+                + " MB, too many to be read again, so it is not written; split the season into several,"
+                + " by machines.");
     }
 
     @Override
     public List<String> visit(OutputRefusal.NoCalendar refusal) {
-        return List.of(refusal.file() + ": is no calendar of a plan, so it is not replaced;"
+        return List.of(refusal.file() + ": is not a calendar of a plan, so it is not replaced;"
                 + " move it away, or write elsewhere with --out");
     }
 
     @Override
     public List<String> visit(OutputRefusal.UnreadableCalendar refusal) {
-        return List.of(refusal.file() + ": cannot be read (" + refusal.reason() + "); see to its permissions");
+        return List.of(refusal.file() + ": cannot be read (" + refusal.reason() + "); check its permissions");
     }
 
     private static String line(Obstruction obstruction, Unwritten unwritten) {

@@ -16,7 +16,7 @@ final class PlanWords implements PlanRefusal.Visitor<String> {
 
     @Override
     public String visit(PlanRefusal.NoWorkOn refusal) {
-        return "The plan has no work on " + refusal.day() + ": it runs from " + refusal.first() + " to "
+        return "The plan has no work on " + refusal.day() + "; it runs from " + refusal.first() + " to "
                 + refusal.last() + ".";
     }
 
@@ -30,7 +30,7 @@ final class PlanWords implements PlanRefusal.Visitor<String> {
 
     @Override
     public String visit(PlanRefusal.PlantedBefore refusal) {
-        return refusal.field() + " was planted whole before this plan begins; 'freshfurrow trace' tells of it";
+        return refusal.field() + " was finished before this plan starts; 'freshfurrow trace' has its record";
     }
 
     @Override

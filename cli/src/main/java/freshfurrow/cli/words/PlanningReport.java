@@ -61,7 +61,7 @@ public final class PlanningReport {
 
     private static Optional<String> page(PageOutcome page, Path plan) {
         return page == PageOutcome.STOPPED
-                ? Optional.of("Stopped before plan.html was made: if there is one, it is of another plan;"
+                ? Optional.of("Stopped before plan.html was made: if there is one, it shows another plan;"
                         + " make it with 'freshfurrow page " + plan + " --force'.")
                 : Optional.empty();
     }

@@ -21,8 +21,8 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
 
     @Override
     public List<String> visit(PlanningRefusal.PlanBeginsLater refusal) {
-        return List.of(refusal.plan() + ": it begins at " + refusal.begins() + ", after " + refusal.now()
-                + "; plan from a later time on with --now, or name an earlier plan with --plan");
+        return List.of(refusal.plan() + ": it starts at " + refusal.begins() + ", after " + refusal.now()
+                + "; give a later time with --now, or name an earlier plan with --plan");
     }
 
     @Override
@@ -42,8 +42,8 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
         String evidence = refusal.again() ? "season file, plan and log" : "season file";
         return Stream.concat(
                         Stream.of(
-                                "The plan breaks rules of its own season, so it is not written. This is an error of the"
-                                        + " program, not of your files; please report it with your " + evidence + "."),
+                                "The plan breaks rules of its own season, so it is not written. This is an error in the"
+                                        + " program, not in your files; please report it with your " + evidence + "."),
                         refusal.findings().stream().map(AuditReport::line))
                 .toList();
     }

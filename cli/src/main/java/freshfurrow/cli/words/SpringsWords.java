@@ -8,7 +8,7 @@ import freshfurrow.model.weather.YearSpans;
 final class SpringsWords implements SpringsRefusal.Visitor<String> {
     @Override
     public String visit(SpringsRefusal.NoRecord refusal) {
-        return "The season names no weather record; write weather: {file: station.csv} into " + refusal.season()
+        return "The season names no weather record; write weather: {file: station.csv} in " + refusal.season()
                 + " (docs/weather.md)";
     }
 
@@ -20,32 +20,32 @@ final class SpringsWords implements SpringsRefusal.Visitor<String> {
 
     @Override
     public String visit(SpringsRefusal.TooFewSprings refusal) {
-        return refusal.record() + ": holds " + refusal.there() + " springs, too few to make more from them; ask"
-                + " for --springs " + refusal.there() + " at most, or give a record of at least "
+        return refusal.record() + ": holds " + refusal.there() + " springs, too few to generate more; ask for at"
+                + " most --springs " + refusal.there() + ", or give a record of at least "
                 + Springs.LEAST_RECORDED + " years";
     }
 
     @Override
     public String visit(SpringsRefusal.NoSuchYears refusal) {
         return refusal.record() + " has the season's days of " + YearSpans.words(refusal.there())
-                + " and of none of the years asked for";
+                + ", but of none of the years asked for";
     }
 
     @Override
     public String visit(SpringsRefusal.OtherDates refusal) {
-        return "variant " + refusal.variant() + " has other first and last days than the season, so"
-                + " that they cannot live through the same springs; leave season.first and season.last as they are";
+        return "variant " + refusal.variant() + " has a different first or last day than the season, so"
+                + " they cannot share the same springs; leave season.first and season.last as they are";
     }
 
     @Override
     public String visit(SpringsRefusal.NoComparison refusal) {
-        return refusal.file() + ": is no comparison that can be read (" + refusal.reason()
+        return refusal.file() + ": is not a comparison that can be read (" + refusal.reason()
                 + "); make it again with 'freshfurrow compare'";
     }
 
     @Override
     public String visit(SpringsRefusal.MisfitSlice refusal) {
-        return refusal.file() + ": does not go with the slices before it: " + refusal.reason()
+        return refusal.file() + ": does not match the slices before it: " + refusal.reason()
                 + "; make all slices with the same season, variants, --seed, --steps and --forecast";
     }
 }
