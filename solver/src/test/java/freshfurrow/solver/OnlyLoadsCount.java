@@ -1,6 +1,7 @@
 package freshfurrow.solver;
 
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
@@ -54,7 +55,7 @@ final class OnlyLoadsCount {
                         .mapToObj(field -> field("F" + field, planterIds, random))
                         .toList(),
                 IntStream.range(0, tankHa.length)
-                        .mapToObj(planter -> planter(planterIds.get(planter), tankHa[planter]))
+                        .<Applicator>mapToObj(planter -> planter(planterIds.get(planter), tankHa[planter]))
                         .toList(),
                 IntStream.range(0, tankHa.length)
                         .mapToObj(planter -> rig("R" + planter))

@@ -42,7 +42,7 @@ class SeasonPlannerTest {
         assertThat(SEASON.fields()).allSatisfy(field -> {
             for (int planter = 0; planter < lists.size(); planter++) {
                 if (lists.get(planter).contains(field.id())) {
-                    assertThat(field.allows(SEASON.planters().get(planter).id()))
+                    assertThat(field.allows(SEASON.applicators().get(planter).id()))
                             .isTrue();
                 }
             }

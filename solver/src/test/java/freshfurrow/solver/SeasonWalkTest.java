@@ -85,7 +85,7 @@ class SeasonWalkTest {
             List<Outage> outages = new ArrayList<>(start.outages());
             String machine = random.nextBoolean()
                     ? whole.rigs().get(random.nextInt(2)).id()
-                    : whole.planters().get(random.nextInt(2)).id();
+                    : whole.applicators().get(random.nextInt(2)).id();
             outages.add(new Outage(machine, event.get(), event.get().plusMinutes(30 + random.nextInt(2_000))));
             start = new PlanStart(
                     start.standing(),
@@ -140,7 +140,7 @@ class SeasonWalkTest {
 
     private Season paced() {
         return whole.change()
-                .planters(whole.planters().stream().map(this::paced).toList())
+                .applicators(whole.planters().stream().map(this::paced).toList())
                 .rigs(whole.rigs().stream().map(this::paced).toList())
                 .season();
     }

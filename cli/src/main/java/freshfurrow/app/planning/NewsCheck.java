@@ -4,12 +4,10 @@ import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.season.CompostLot;
-import freshfurrow.model.season.Planter;
-import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Season;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Whether news are of machines and lots that a season has. */
 final class NewsCheck {
@@ -17,10 +15,7 @@ final class NewsCheck {
 
     /** @throws Refused when one is not */
     static void pass(News news, Season season) {
-        List<String> machines = Stream.concat(
-                        season.planters().stream().map(Planter::id),
-                        season.rigs().stream().map(Rig::id))
-                .toList();
+        List<String> machines = season.machines().map(Machine::id).toList();
         news.outages().forEach(outage -> {
             if (!machines.contains(outage.machine())) {
                 throw new Refused(new PlanningRefusal.UnknownMachine(outage.machine(), machines));

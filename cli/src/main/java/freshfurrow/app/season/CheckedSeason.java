@@ -30,10 +30,10 @@ public record CheckedSeason(Season season, List<LargestLoad> largestLoads) {
     public static CheckedSeason of(Season season) {
         CompiledSeason compiled = CompiledSeason.of(season);
         List<LargestLoad> largest = new ArrayList<>();
-        for (int planter = 0; planter < season.planters().size(); planter++) {
+        for (int planter = 0; planter < season.applicators().size(); planter++) {
             for (int recipe = 0; recipe < season.recipes().size(); recipe++) {
                 largest.add(new LargestLoad(
-                        season.planters().get(planter),
+                        season.applicators().get(planter),
                         season.recipes().get(recipe),
                         LoadRoom.hectares(compiled.largestLoadDm2(planter, recipe))));
             }

@@ -1,6 +1,6 @@
 package freshfurrow.app.season;
 
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 
 /**
@@ -8,4 +8,4 @@ import freshfurrow.model.season.Recipe;
  *
  * @param areaHa that it plants, ha
  */
-public record LargestLoad(Planter planter, Recipe recipe, double areaHa) {}
+public record LargestLoad(Applicator planter, Recipe recipe, double areaHa) {}

@@ -1,6 +1,6 @@
 package freshfurrow.app.season;
 
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -15,7 +15,7 @@ public final class LoadRoom {
     private final int planterIndex;
     private final int rigIndex;
     private final int recipeIndex;
-    private final Planter planter;
+    private final Applicator planter;
     private final Rig rig;
 
     /**
@@ -28,7 +28,7 @@ public final class LoadRoom {
         planterIndex = planter;
         rigIndex = rig;
         recipeIndex = recipe;
-        this.planter = season.planters().get(planter);
+        this.planter = season.applicators().get(planter);
         this.rig = season.rigs().get(rig);
     }
 

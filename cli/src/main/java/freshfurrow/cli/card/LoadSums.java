@@ -6,14 +6,14 @@ import static freshfurrow.cli.card.CardUnits.time;
 import freshfurrow.model.mixing.Buckets;
 import freshfurrow.model.mixing.Dilution;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.OneLoad;
 import java.util.List;
 
 /** What goes into a load and how long it takes, with the arithmetic. */
-record LoadSums(OneLoad load, Planter planter, Rig rig, Recipe recipe, double bucketKg, CardUnits units) {
+record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, double bucketKg, CardUnits units) {
     List<String> lines() {
         Sums sums = new Sums();
         amounts(sums);

@@ -7,7 +7,7 @@ import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -23,7 +23,7 @@ public final class MixingCard {
     private final Season season;
     private final MixingOrder order;
     private final CardUnits units;
-    private final Planter planter;
+    private final Applicator planter;
     private final Rig rig;
     private final Recipe recipe;
     private final OneLoad load;
@@ -34,7 +34,7 @@ public final class MixingCard {
         this.order = order;
         this.load = load;
         units = new CardUnits(season.units());
-        planter = season.planters().get(order.planter());
+        planter = season.applicators().get(order.planter());
         rig = season.rigs().get(order.rig());
         recipe = season.recipes().get(order.recipe());
     }

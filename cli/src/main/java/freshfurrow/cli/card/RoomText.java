@@ -3,7 +3,7 @@ package freshfurrow.cli.card;
 import freshfurrow.app.season.LoadRoom;
 import freshfurrow.app.season.SingleLoad;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.OneLoad;
@@ -15,13 +15,13 @@ final class RoomText {
     private static final double TENTH_HAIR = 1e-3;
 
     private final CardUnits units;
-    private final Planter planter;
+    private final Applicator planter;
     private final Rig rig;
     private final double areaHa;
 
     RoomText(Season season, MixingOrder order) {
         units = new CardUnits(season.units());
-        planter = season.planters().get(order.planter());
+        planter = season.applicators().get(order.planter());
         rig = season.rigs().get(order.rig());
         areaHa = order.areaHa();
     }

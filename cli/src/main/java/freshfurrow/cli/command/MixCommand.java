@@ -8,7 +8,7 @@ import freshfurrow.cli.card.MixingCard;
 import freshfurrow.cli.card.MixingOrder;
 import freshfurrow.model.mixing.LabCount;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -95,7 +95,7 @@ final class MixCommand implements Callable<Integer> {
         int planterIndex = ChosenPart.among(
                 SeasonPart.PLANTER,
                 planter,
-                read.planters().stream().map(Planter::id).toList());
+                read.applicators().stream().map(Applicator::id).toList());
         int rigIndex = ChosenPart.among(
                 SeasonPart.RIG, rig, read.rigs().stream().map(Rig::id).toList());
         int recipeIndex = ChosenPart.among(
@@ -104,7 +104,7 @@ final class MixCommand implements Callable<Integer> {
                 read.recipes().stream().map(Recipe::id).toList());
         CardUnits units = new CardUnits(read.units());
         LoadRoom room = new LoadRoom(read, planterIndex, rigIndex, recipeIndex);
-        Wanted wanted = wanted(room, read.planters().get(planterIndex).id(), units);
+        Wanted wanted = wanted(room, read.applicators().get(planterIndex).id(), units);
         MixingOrder order = new MixingOrder(
                 planterIndex,
                 rigIndex,

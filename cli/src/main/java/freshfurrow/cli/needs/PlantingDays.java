@@ -1,7 +1,7 @@
 package freshfurrow.cli.needs;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -17,14 +17,14 @@ public final class PlantingDays {
     private PlantingDays() {}
 
     /** A planter's working hours on a day that is not closed. */
-    public static Duration hoursADay(Planter planter) {
+    public static Duration hoursADay(Applicator planter) {
         return Duration.ofSeconds(planter.hours().spans().stream()
                 .mapToLong(span -> (long) span.endS() - span.startS())
                 .sum());
     }
 
     /** What a planter plants in a day when it never stops, ha: effective field capacity times hours a day. */
-    public static double areaHaADay(Planter planter) {
+    public static double areaHaADay(Applicator planter) {
         return planter.fieldCapacityM2PerS() * hoursADay(planter).toSeconds() / M2_PER_HA;
     }
 
@@ -56,7 +56,7 @@ public final class PlantingDays {
                 .filter(field -> group.containsAll(allowed(season, field)))
                 .mapToDouble(Field::areaHa)
                 .sum();
-        double aDay = season.planters().stream()
+        double aDay = season.applicators().stream()
                 .filter(planter -> group.contains(planter.id()))
                 .mapToDouble(PlantingDays::areaHaADay)
                 .sum();
@@ -69,7 +69,7 @@ public final class PlantingDays {
 
     private static Set<String> all(Season season) {
         Set<String> ids = new HashSet<>();
-        season.planters().forEach(planter -> ids.add(planter.id()));
+        season.applicators().forEach(planter -> ids.add(planter.id()));
         return ids;
     }
 

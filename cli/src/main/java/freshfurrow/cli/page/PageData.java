@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
@@ -32,7 +32,7 @@ final class PageData {
 
     private static void machines(ObjectNode data, Season season, Plan plan, MachineData machines) {
         ArrayNode planters = data.putArray("planters");
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             Plan.PlanterPlan planned = plan.planters().get(planter.id());
             if (planned != null) {
                 machine(planters, planter.id(), planter.hours())

@@ -3,8 +3,8 @@ package freshfurrow.cli.text;
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
@@ -60,10 +60,10 @@ record LateField(
     }
 
     private static WorkHours hours(Season season, String planter) {
-        return season.planters().stream()
+        return season.applicators().stream()
                 .filter(own -> own.id().equals(planter))
                 .findFirst()
-                .map(Planter::hours)
+                .map(Applicator::hours)
                 .orElse(WorkHours.ALWAYS);
     }
 

@@ -1,8 +1,8 @@
 package freshfurrow.cli.text;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DateWindow;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.Comparator;
@@ -23,7 +23,7 @@ public record WorkingTime(String what, Duration howLong) {
         if (plan.totals().areaHa() > 0) {
             DateWindow planting =
                     new DateWindow(season.first(), plan.totals().finish().toLocalDate());
-            for (Planter planter : season.planters()) {
+            for (Applicator planter : season.applicators()) {
                 Plan.PlanterPlan planned = plan.planters().get(planter.id());
                 if (planned != null) {
                     TimeUse.of(planned, planting, planter.hours(), season.closed())

@@ -89,7 +89,7 @@ final class OtherPositions {
             neighbours.add("before " + id(list.get(position.index() + 1)));
         }
         return "Position " + (position.index() + 1) + " in "
-                + why.season().planters().get(position.planter()).id() + "'s planting order"
+                + why.season().applicators().get(position.planter()).id() + "'s planting order"
                 + (neighbours.isEmpty() ? "" : ", " + String.join(" and ", neighbours));
     }
 

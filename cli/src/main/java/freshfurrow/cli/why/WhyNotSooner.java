@@ -7,10 +7,10 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.WetGround;
 import freshfurrow.solver.why.FieldExplanation;
@@ -52,7 +52,7 @@ final class WhyNotSooner {
         window();
         wetGround();
         why.positions().own().ifPresent(own -> {
-            Planter planter = season.planters().get(own.planter());
+            Applicator planter = season.applicators().get(own.planter());
             Plan.PlanterPlan all = why.plan().planters().get(planter.id());
             Plan.PlanterPlan work = until(begins, all);
             compost(until(ends, all));
@@ -97,7 +97,7 @@ final class WhyNotSooner {
         }
     }
 
-    private void others(Position own, Planter planter, Plan.PlanterPlan work) {
+    private void others(Position own, Applicator planter, Plan.PlanterPlan work) {
         if (!begins.isAfter(opens)) {
             return;
         }
@@ -135,7 +135,7 @@ final class WhyNotSooner {
     }
 
     /** What the planter does after its planting before, up to this field's. */
-    private void steps(Planter planter, Plan.PlanterPlan work) {
+    private void steps(Applicator planter, Plan.PlanterPlan work) {
         List<Activity> steps = new ArrayList<>();
         for (Activity activity : work.activities()) {
             if (activity instanceof Activity.Plant) {
@@ -151,7 +151,7 @@ final class WhyNotSooner {
     }
 
     /** Where it stops after it has begun. */
-    private void waits(Planter planter, Plan.PlanterPlan work) {
+    private void waits(Applicator planter, Plan.PlanterPlan work) {
         for (Activity activity : work.activities()) {
             if (activity instanceof Activity.Wait
                     && activity.start().isAfter(begins)

@@ -80,7 +80,7 @@ public final class WhyReport {
     }
 
     private String planter(Position position) {
-        return why.season().planters().get(position.planter()).id();
+        return why.season().applicators().get(position.planter()).id();
     }
 
     /** What a plan of the same season does with a field. */

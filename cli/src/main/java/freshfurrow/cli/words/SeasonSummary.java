@@ -9,7 +9,7 @@ import freshfurrow.cli.needs.RigWeight;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Table;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -104,7 +104,7 @@ public final class SeasonSummary {
 
     private void planters() {
         heading("Planters");
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             Duration hours = PlantingDays.hoursADay(planter);
             double aDay = PlantingDays.areaHaADay(planter);
             entry(planter.id() + ": field capacity " + figures.area(aDay * 3600 / hours.toSeconds()) + "/h, "
@@ -117,7 +117,7 @@ public final class SeasonSummary {
         largestLoads.forEach(largest -> load(largest.planter(), largest.recipe(), largest.areaHa()));
     }
 
-    private void load(Planter planter, Recipe recipe, double areaHa) {
+    private void load(Applicator planter, Recipe recipe, double areaHa) {
         double litres = Math.min(planter.tankL(), areaHa * recipe.mixLPerHa());
         entry(planter.id() + " with " + recipe.id() + ": " + figures.volume(litres) + " for " + figures.area(areaHa)
                 + ", " + Figures.tank(litres / planter.tankL()) + ", hold time "

@@ -105,7 +105,7 @@ final class SeasonOfPlanTest {
         Reading.Valid read = (Reading.Valid) SeasonFiles.read(folder.resolve("season.yaml"), List.of(variants));
         return PlanRecorder.record(
                 CompiledSeason.of(read.season()),
-                read.season().planters().stream()
+                read.season().applicators().stream()
                         .map(planter -> List.<String>of())
                         .toList(),
                 Plan.SeasonSource.of(read.season(), read.file(), read.sha256()));

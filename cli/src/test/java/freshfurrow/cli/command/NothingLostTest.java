@@ -57,7 +57,7 @@ final class NothingLostTest {
         Season whole = read.season();
         List<List<String>> lists = new ArrayList<>();
         lists.add(whole.fields().stream().map(Field::id).toList());
-        while (lists.size() < whole.planters().size()) {
+        while (lists.size() < whole.applicators().size()) {
             lists.add(List.of());
         }
         return PlanRecorder.record(

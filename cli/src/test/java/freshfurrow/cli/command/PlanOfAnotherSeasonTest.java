@@ -138,12 +138,13 @@ final class PlanOfAnotherSeasonTest {
     private static Plan plan(Reading.Valid read) {
         Season spring = read.season();
         List<List<String>> lists = new ArrayList<>();
-        for (int p = 0; p < spring.planters().size(); p++) {
-            String planter = spring.planters().get(p).id();
+        for (int p = 0; p < spring.applicators().size(); p++) {
+            String planter = spring.applicators().get(p).id();
             boolean first = p == 0;
             lists.add(spring.fields().stream()
                     .filter(field -> field.allows(planter)
-                            && (first || !field.allows(spring.planters().get(0).id())))
+                            && (first
+                                    || !field.allows(spring.applicators().get(0).id())))
                     .map(Field::id)
                     .toList());
         }

@@ -47,7 +47,7 @@ final class SheetsOfNoWorkTest {
         Reading.Valid read = (Reading.Valid) SeasonFiles.read(file, List.of());
         Season season = read.season();
         List<List<String>> lists =
-                season.planters().stream().map(planter -> List.<String>of()).toList();
+                season.applicators().stream().map(planter -> List.<String>of()).toList();
         return PlanRecorder.record(
                 CompiledSeason.of(season), lists, Plan.SeasonSource.of(season, read.file(), read.sha256()));
     }

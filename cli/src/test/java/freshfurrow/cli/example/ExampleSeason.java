@@ -62,7 +62,7 @@ public final class ExampleSeason {
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 200, 2, 5 * 3600)),
                 fields,
-                planters,
+                List.copyOf(planters),
                 List.of(new Rig(
                         "R1",
                         150,

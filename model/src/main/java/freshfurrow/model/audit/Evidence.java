@@ -2,9 +2,9 @@ package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -44,7 +44,7 @@ final class Evidence {
     final CarriedOver carried;
     final Map<String, Field> fields;
     final Map<String, Recipe> recipes;
-    final Map<String, Planter> planters;
+    final Map<String, Applicator> planters;
     final Map<String, Rig> rigs;
     final Map<String, WaterPoint> waterPoints;
     final Map<String, CompostLot> lots;
@@ -60,7 +60,7 @@ final class Evidence {
         carried = new CarriedOver(season, plan);
         fields = byName(season.fields(), Field::id);
         recipes = byName(season.recipes(), Recipe::id);
-        planters = byName(season.planters(), Planter::id);
+        planters = byName(season.applicators(), Applicator::id);
         rigs = byName(season.rigs(), Rig::id);
         waterPoints = byName(season.waterPoints(), WaterPoint::id);
         lots = byName(season.compost(), CompostLot::id);

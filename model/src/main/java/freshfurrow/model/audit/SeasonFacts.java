@@ -2,7 +2,7 @@ package freshfurrow.model.audit;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -28,7 +28,7 @@ final class SeasonFacts {
         }
     }
 
-    private void planter(String id, Planter planter) {
+    private void planter(String id, Applicator planter) {
         Plan.PlanterPlan its = evidence.plan.planters().get(id);
         if (its == null) {
             report(id, "the plan has no such planter");

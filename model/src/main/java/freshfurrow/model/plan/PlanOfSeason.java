@@ -26,7 +26,7 @@ public final class PlanOfSeason implements PlanVisitor {
         put(Named.WATER_POINT, whole.waterPoints().stream().map(point -> point.id()));
         put(Named.RECIPE, whole.recipes().stream().map(recipe -> recipe.id()));
         put(Named.LOT, whole.compost().stream().map(lot -> lot.id()));
-        put(Named.PLANTER, whole.planters().stream().map(planter -> planter.id()));
+        put(Named.PLANTER, whole.applicators().stream().map(planter -> planter.id()));
         put(Named.RIG, whole.rigs().stream().map(rig -> rig.id()));
         put(Named.MACHINE, Stream.of(Named.PLANTER, Named.RIG).flatMap(kind -> ids(kind).stream()));
         put(

@@ -146,8 +146,7 @@ public record PlanStart(
     /** A field that is done is a place like any other as long as a machine stands there. */
     private Map<String, Optional<GeoPoint>> placesLeft(Season whole, List<Field> left) {
         Set<String> taken = new HashSet<>();
-        whole.planters().forEach(planter -> taken.add(planter.at()));
-        whole.rigs().forEach(rig -> taken.add(rig.at()));
+        whole.machines().forEach(machine -> taken.add(machine.at()));
         standing.planters().values().forEach(planter -> taken.add(planter.at()));
         standing.rigs().values().forEach(rig -> taken.add(rig.at()));
         left.forEach(field -> taken.remove(field.id()));

@@ -23,7 +23,7 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     PlanterSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.loads = loads;
         this.now = now;
-        at = season.planter(id).at();
+        at = season.applicator(id).at();
         freeFrom = now;
         season.standing()
                 .ifPresent(standing -> Optional.ofNullable(standing.planters().get(id))

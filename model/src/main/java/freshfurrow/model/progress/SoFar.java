@@ -210,7 +210,7 @@ public final class SoFar {
     private Standing.OfPlanter planter(String id, Standing.OfPlanter planter, LocalDateTime until) {
         Optional<LastSeen> seen = seen(id, until);
         if (onlyLogged) {
-            String home = whole.planter(id).at();
+            String home = whole.applicator(id).at();
             return new Standing.OfPlanter(
                     seen.map(LastSeen::place).orElse(home), now, Optional.empty(), Optional.empty());
         }

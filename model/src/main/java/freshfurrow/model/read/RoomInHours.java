@@ -2,9 +2,9 @@ package freshfurrow.model.read;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.WaysBetweenFields.Drive;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -50,7 +50,7 @@ final class RoomInHours {
     void check() {
         season.rigs().forEach(this::checkBatches);
         checkDraws();
-        season.planters().forEach(this::checkTransfers);
+        season.applicators().forEach(this::checkTransfers);
         checkPlantersDrives();
         checkRigsDrives();
     }
@@ -95,7 +95,7 @@ final class RoomInHours {
         }
     }
 
-    private void checkTransfers(Planter planter) {
+    private void checkTransfers(Applicator planter) {
         boolean fits = season.rigs().stream()
                 .anyMatch(rig -> transferS(planter, rig) <= longest(planter.hours(), rig.hours()));
         if (!fits) {
@@ -112,7 +112,7 @@ final class RoomInHours {
         Map<PlantersDrive, WaysBetweenFields> ways = new HashMap<>();
         Set<String> reached = new HashSet<>();
         Set<String> stuck = new HashSet<>();
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             BitSet own = own(planter);
             Drive drive =
                     new Drive(planter.moveTimeS(), planter.roadSpeedMPerS(), longest(planter.hours(), planter.hours()));
@@ -129,7 +129,7 @@ final class RoomInHours {
         }
         for (int i = 0; i < sources.size(); i++) {
             Field field = season.fields().get(i);
-            boolean allowed = season.planters().stream()
+            boolean allowed = season.applicators().stream()
                     .anyMatch(planter -> field.allows(planter.id()) && !stuck.contains(planter.id()));
             if (allowed && !reached.contains(field.id())) {
                 problems.add(
@@ -143,7 +143,7 @@ final class RoomInHours {
     /** Planters that drive alike and may plant the same fields. */
     private record PlantersDrive(Drive drive, BitSet fields) {}
 
-    private BitSet own(Planter planter) {
+    private BitSet own(Applicator planter) {
         BitSet own = new BitSet();
         for (int i = 0; i < season.fields().size(); i++) {
             own.set(i, season.fields().get(i).allows(planter.id()));
@@ -197,7 +197,7 @@ final class RoomInHours {
     }
 
     /** As long as the largest load takes that the tank, the nurse tank and the hold time allow. */
-    private double transferS(Planter planter, Rig rig) {
+    private double transferS(Applicator planter, Rig rig) {
         double withinHoldL = season.recipes().stream()
                 .mapToDouble(
                         (Recipe recipe) -> planter.fieldCapacityM2PerS() * recipe.holdS() / 10_000 * recipe.mixLPerHa())

@@ -135,7 +135,7 @@ final class SeasonBinder {
                 sources,
                 fields,
                 planterKeys,
-                planters,
+                List.copyOf(planters),
                 rigKeys,
                 rigs,
                 fieldsKnown);
@@ -152,7 +152,7 @@ final class SeasonBinder {
                 named,
                 recipes,
                 fields,
-                planters,
+                List.copyOf(planters),
                 rigs,
                 points,
                 compost,

@@ -1,9 +1,9 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.PlaceIndex;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
@@ -25,7 +25,7 @@ record SeasonIds(
     static SeasonIds of(Season season) {
         return new SeasonIds(
                 season.fields().stream().map(Field::id).toList(),
-                season.planters().stream().map(Planter::id).toList(),
+                season.applicators().stream().map(Applicator::id).toList(),
                 season.rigs().stream().map(Rig::id).toList(),
                 season.waterPoints().stream().map(WaterPoint::id).toList(),
                 season.compost().stream().map(CompostLot::id).toList(),

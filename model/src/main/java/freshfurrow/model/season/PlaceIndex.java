@@ -21,8 +21,7 @@ public final class PlaceIndex {
         season.fields().forEach(field -> add(field.id()));
         season.waterPoints().forEach(point -> add(point.id()));
         season.places().forEach(this::other);
-        season.planters().forEach(planter -> other(planter.at(), Optional.empty()));
-        season.rigs().forEach(rig -> other(rig.at(), Optional.empty()));
+        season.machines().forEach(machine -> other(machine.at(), Optional.empty()));
         season.standing().ifPresent(standing -> {
             standing.planters().values().forEach(planter -> other(planter.at(), Optional.empty()));
             standing.rigs().values().forEach(rig -> other(rig.at(), Optional.empty()));

@@ -25,7 +25,8 @@ public record Planter(
         int fillSetupS,
         int moveTimeS,
         String at,
-        WorkHours hours) {
+        WorkHours hours)
+        implements Applicator {
     public Planter {
         if (!(widthM > 0 && rowSpacingM > 0 && speedMPerS > 0 && tankL > 0 && roadSpeedMPerS > 0)
                 || !(fieldEfficiency > 0 && fieldEfficiency <= 1)
@@ -39,8 +40,23 @@ public record Planter(
      * Effective field capacity, m2/s: width times speed times field efficiency (ASABE EP496; the same as C [ha/h] = S
      * [km/h] x W [m] x E / 10).
      */
+    @Override
     public double fieldCapacityM2PerS() {
         return widthM * speedMPerS * fieldEfficiency;
+    }
+
+    @Override
+    public Planter withHours(WorkHours other) {
+        return change().hours(other).planter();
+    }
+
+    @Override
+    public Planter withoutDelay(double mPerS) {
+        return change().speedMPerS(mPerS)
+                .roadSpeedMPerS(mPerS)
+                .fillSetupS(0)
+                .moveTimeS(0)
+                .planter();
     }
 
     /** A planter like this one, but for what is changed. */

@@ -29,7 +29,8 @@ public record Rig(
         double bucketKg,
         ExtractAt extractAt,
         String at,
-        WorkHours hours) {
+        WorkHours hours)
+        implements Machine {
     /** 30 lb: a level 5 gal bucket of pressed, wet compost (common practice, no source). */
     public static final double USUAL_BUCKET_KG = 30 * 0.45359237;
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * One planting season: everything the timeline needs to play out lists of fields. Lists keep the order of the season
@@ -39,7 +40,7 @@ public record Season(
         Map<String, Optional<GeoPoint>> places,
         List<Recipe> recipes,
         List<Field> fields,
-        List<Planter> planters,
+        List<Applicator> applicators,
         List<Rig> rigs,
         List<WaterPoint> waterPoints,
         List<CompostLot> compost,
@@ -56,7 +57,7 @@ public record Season(
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
         recipes = List.copyOf(recipes);
         fields = List.copyOf(fields);
-        planters = List.copyOf(planters);
+        applicators = List.copyOf(applicators);
         rigs = List.copyOf(rigs);
         waterPoints = List.copyOf(waterPoints);
         compost = List.copyOf(compost);
@@ -107,12 +108,26 @@ public record Season(
     }
 
     /**
-     * The planter of that id.
+     * The machine of that id that puts mix on fields.
      *
-     * @throws IllegalArgumentException when the season has no such planter
+     * @throws IllegalArgumentException when the season has no such machine
      */
-    public Planter planter(String id) {
-        return named(planters, Planter::id, id).orElseThrow(() -> new IllegalArgumentException("no planter " + id));
+    public Applicator applicator(String id) {
+        return named(applicators, Applicator::id, id)
+                .orElseThrow(() -> new IllegalArgumentException("no planter " + id));
+    }
+
+    /** Of the machines that put mix on fields, those that plant. */
+    public List<Planter> planters() {
+        return applicators.stream()
+                .filter(Planter.class::isInstance)
+                .map(Planter.class::cast)
+                .toList();
+    }
+
+    /** All machines, those that put mix on fields first. */
+    public Stream<Machine> machines() {
+        return Stream.concat(applicators.stream(), rigs.stream());
     }
 
     /**
@@ -149,9 +164,9 @@ public record Season(
         return named(fields, Field::id, id).isPresent();
     }
 
-    /** Whether there is a planter of that id. */
-    public boolean hasPlanter(String id) {
-        return named(planters, Planter::id, id).isPresent();
+    /** Whether there is a machine of that id that puts mix on fields. */
+    public boolean hasApplicator(String id) {
+        return named(applicators, Applicator::id, id).isPresent();
     }
 
     /** Whether there is a rig of that id. */

@@ -17,7 +17,7 @@ public final class SeasonChange {
     private Map<String, Optional<GeoPoint>> places;
     private List<Recipe> recipes;
     private List<Field> fields;
-    private List<Planter> planters;
+    private List<Applicator> applicators;
     private List<Rig> rigs;
     private List<WaterPoint> waterPoints;
     private List<CompostLot> compost;
@@ -39,7 +39,7 @@ public final class SeasonChange {
         places = from.places();
         recipes = from.recipes();
         fields = from.fields();
-        planters = from.planters();
+        applicators = from.applicators();
         rigs = from.rigs();
         waterPoints = from.waterPoints();
         compost = from.compost();
@@ -93,8 +93,8 @@ public final class SeasonChange {
         return this;
     }
 
-    public SeasonChange planters(List<Planter> other) {
-        planters = other;
+    public SeasonChange applicators(List<? extends Applicator> other) {
+        applicators = List.copyOf(other);
         return this;
     }
 
@@ -168,7 +168,7 @@ public final class SeasonChange {
                 places,
                 recipes,
                 fields,
-                planters,
+                applicators,
                 rigs,
                 waterPoints,
                 compost,

@@ -62,7 +62,7 @@ final class ActivityJournal implements Journal {
             double appliedL = season.recipes.mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
             made.add(new Plan.Load(
                     load.id,
-                    season.season().planters().get(load.planter).id(),
+                    season.season().applicators().get(load.planter).id(),
                     load.rig,
                     season.season().recipes().get(load.recipe).id(),
                     load.ml / ML_PER_L,
@@ -123,7 +123,7 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void carried(int planter, int recipe, long ml, int deadline) {
-        String id = season.season().planters().get(planter).id();
+        String id = season.season().applicators().get(planter).id();
         standing.map(machines -> machines.planters().get(id))
                 .flatMap(Standing.OfPlanter::tank)
                 .ifPresent(tank -> {

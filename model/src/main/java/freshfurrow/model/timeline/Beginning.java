@@ -46,7 +46,7 @@ final class Beginning {
     Beginning(Season season, PlaceTable places) {
         this.season = season;
         this.places = places;
-        int planters = season.planters().size();
+        int planters = season.applicators().size();
         planterPlace = new int[planters];
         planterFreeS = new int[planters];
         fillDay = new int[planters];
@@ -68,7 +68,7 @@ final class Beginning {
         Arrays.fill(rigFreeS, nowS);
         Arrays.fill(fillDay, NEVER_FILLED);
         for (int p = 0; p < planters; p++) {
-            planterPlace[p] = places.positionOf(season.planters().get(p).at());
+            planterPlace[p] = places.positionOf(season.applicators().get(p).at());
         }
         for (int r = 0; r < rigs; r++) {
             rigPlace[r] = places.positionOf(season.rigs().get(r).at());
@@ -79,7 +79,8 @@ final class Beginning {
     private void take(Standing standing) {
         for (int p = 0; p < planterPlace.length; p++) {
             int planter = p;
-            Optional.ofNullable(standing.planters().get(season.planters().get(p).id()))
+            Optional.ofNullable(
+                            standing.planters().get(season.applicators().get(p).id()))
                     .ifPresent(its -> planter(planter, its));
         }
         for (int r = 0; r < rigPlace.length; r++) {

@@ -81,9 +81,9 @@ public final class PlanRecorder {
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
         for (int p = 0; p < compiled.planterCount(); p++) {
             planters.put(
-                    season.planters().get(p).id(),
+                    season.applicators().get(p).id(),
                     new Plan.PlanterPlan(
-                            season.planters().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
+                            season.applicators().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
         }
         Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
         for (int r = 0; r < compiled.rigs.count(); r++) {

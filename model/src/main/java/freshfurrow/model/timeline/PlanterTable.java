@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Drainage;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import java.util.List;
 
@@ -22,12 +22,12 @@ final class PlanterTable {
 
     PlanterTable(Season season, Calendars calendars, FieldTable fields, RecipeTable recipes) {
         this.fields = fields;
-        List<Planter> planters = season.planters();
+        List<Applicator> planters = season.applicators();
         capacityDm2PerS = planters.stream()
                 .mapToDouble(planter -> planter.fieldCapacityM2PerS() * 100)
                 .toArray();
-        fillSetupS = planters.stream().mapToInt(Planter::fillSetupS).toArray();
-        moveTimeS = planters.stream().mapToInt(Planter::moveTimeS).toArray();
+        fillSetupS = planters.stream().mapToInt(Applicator::fillSetupS).toArray();
+        moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
         sPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
@@ -39,7 +39,7 @@ final class PlanterTable {
         allowed = new boolean[planters.size()][fields.count()];
         tankDm2 = new long[planters.size()][recipes.count()];
         for (int p = 0; p < planters.size(); p++) {
-            Planter planter = planters.get(p);
+            Applicator planter = planters.get(p);
             for (int d = 0; d < drainages.size(); d++) {
                 plantable[p][d] = calendars.planting(hours[p], drainages.get(d));
             }

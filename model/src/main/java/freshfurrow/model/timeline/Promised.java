@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import java.time.temporal.ChronoUnit;
@@ -24,7 +24,8 @@ final class Promised {
     }
 
     private void take(Season season, Map<String, Standing.Promise> promises) {
-        List<String> planters = season.planters().stream().map(Planter::id).toList();
+        List<String> planters =
+                season.applicators().stream().map(Applicator::id).toList();
         for (int f = 0; f < planter.length; f++) {
             Field field = season.fields().get(f);
             Standing.Promise promise = promises.get(field.id());

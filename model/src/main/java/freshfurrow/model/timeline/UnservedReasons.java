@@ -47,7 +47,7 @@ final class UnservedReasons {
                     .toList();
             if (found.isEmpty()) {
                 return "it would fit in at the end of "
-                        + season.season().planters().get(p).id() + "'s list, at the cost of other fields or refills";
+                        + season.season().applicators().get(p).id() + "'s list, at the cost of other fields or refills";
             }
             reason = why(found.get(0));
         }

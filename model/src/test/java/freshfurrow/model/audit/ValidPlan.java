@@ -51,7 +51,7 @@ record ValidPlan(String name, Season whole, Plan plan) {
                 List.of(new Rain(now.toLocalDate(), now.toLocalTime().toSecondOfDay(), 9)),
                 List.of(
                         new Outage(whole.rigs().get(0).id(), now.minusHours(1), now.plusHours(20)),
-                        new Outage(whole.planters().get(0).id(), now.plusDays(2), now.plusDays(3))),
+                        new Outage(whole.applicators().get(0).id(), now.plusDays(2), now.plusDays(3))),
                 Set.of());
         PlanStart start = SoFar.of(whole, plan, now, news, SeasonLog.EMPTY, false)
                 .start()
@@ -72,12 +72,12 @@ record ValidPlan(String name, Season whole, Plan plan) {
 
     private static List<List<String>> dealt(Season season) {
         List<List<String>> lists = new ArrayList<>();
-        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         int next = 0;
         for (Field field : season.fields()) {
             do {
                 next = (next + 1) % lists.size();
-            } while (!field.allows(season.planters().get(next).id()));
+            } while (!field.allows(season.applicators().get(next).id()));
             lists.get(next).add(field.id());
         }
         return lists;

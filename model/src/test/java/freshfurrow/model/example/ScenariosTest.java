@@ -44,7 +44,7 @@ class ScenariosTest {
         assertThat(twoRigs.rigs()).extracting("id").containsExactly("R1", "R2");
         assertThat(twoRigs.rigs().subList(0, 1)).isEqualTo(spring.rigs());
         assertThat(twoRigs.fields()).isEqualTo(spring.fields());
-        assertThat(twoRigs.planters()).isEqualTo(spring.planters());
+        assertThat(twoRigs.applicators()).isEqualTo(spring.applicators());
     }
 
     @Test
@@ -115,11 +115,11 @@ class ScenariosTest {
     /** The fields in the order in which their windows close, each to the planter that has been given the fewest. */
     private static List<List<String>> dealt(Season season) {
         List<List<String>> lists = new ArrayList<>();
-        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         season.fields().stream()
                 .sorted(Comparator.comparing(field -> field.window().last()))
                 .forEach(field -> Stream.iterate(0, p -> p < lists.size(), p -> p + 1)
-                        .filter(p -> field.allows(season.planters().get(p).id()))
+                        .filter(p -> field.allows(season.applicators().get(p).id()))
                         .map(lists::get)
                         .min(Comparator.comparingInt(List::size))
                         .orElseThrow()

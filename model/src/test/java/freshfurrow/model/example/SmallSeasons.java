@@ -87,7 +87,7 @@ public final class SmallSeasons {
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 recipes,
                 fields,
-                planters,
+                List.copyOf(planters),
                 rigs,
                 List.of(new WaterPoint(
                         place("well"),

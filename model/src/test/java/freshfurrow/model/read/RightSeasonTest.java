@@ -196,7 +196,7 @@ final class RightSeasonTest {
                 .with("payload: 12000 lb", "hours: 06:00/21:00")
                 .season();
         assertThat(season.rigs().get(0).hours()).isEqualTo(new WorkHours(List.of(new DaySpan(21_600, 75_600))));
-        assertThat(season.planters().get(0).hours().spans()).hasSize(2);
+        assertThat(season.applicators().get(0).hours().spans()).hasSize(2);
     }
 
     @Test

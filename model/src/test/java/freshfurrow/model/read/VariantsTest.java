@@ -54,7 +54,7 @@ final class VariantsTest {
                 .withFile("slow.yaml", "planters: {P1: {speed: 4 mph}}")
                 .season("slow.yaml");
         assertThat(season.planters().get(0).speedMPerS()).isEqualTo(4 * 1609.344 / 3600);
-        assertThat(season.planters().get(0).tankL()).isEqualTo(2271.2470704);
+        assertThat(season.applicators().get(0).tankL()).isEqualTo(2271.2470704);
     }
 
     @ParameterizedTest

@@ -90,7 +90,7 @@ final class YamlTrapsTest {
     void aFigureIsDecimal(String tank, double gallons) {
         Season season =
                 WrittenSeason.in(folder).with("tank: 600 gal", "tank: " + tank).season();
-        assertThat(season.planters().get(0).tankL()).isCloseTo(gallons * 3.785411784, within(1e-9));
+        assertThat(season.applicators().get(0).tankL()).isCloseTo(gallons * 3.785411784, within(1e-9));
     }
 
     @Test

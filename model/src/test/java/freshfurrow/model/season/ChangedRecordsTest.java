@@ -32,7 +32,8 @@ class ChangedRecordsTest {
                 Arguments.of(season(), otherSeason()),
                 Arguments.of(season().fields().get(0), otherSeason().fields().get(0)),
                 Arguments.of(
-                        season().planters().get(0), otherSeason().planters().get(0)),
+                        season().applicators().get(0),
+                        otherSeason().applicators().get(0)),
                 Arguments.of(season().rigs().get(0), otherSeason().rigs().get(0)),
                 Arguments.of(
                         season().waterPoints().get(0),

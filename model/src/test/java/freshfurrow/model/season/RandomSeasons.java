@@ -57,10 +57,10 @@ public final class RandomSeasons {
     public static List<List<String>> lists(Season season, long seed) {
         Random random = new Random(seed);
         List<List<String>> lists = new ArrayList<>();
-        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         for (Field field : season.fields()) {
-            int p = random.nextInt(season.planters().size());
-            if (field.allows(season.planters().get(p).id())) {
+            int p = random.nextInt(season.applicators().size());
+            if (field.allows(season.applicators().get(p).id())) {
                 List<String> list = lists.get(p);
                 list.add(random.nextInt(list.size() + 1), field.id());
             }
@@ -131,7 +131,7 @@ public final class RandomSeasons {
                 places(),
                 recipes,
                 fields,
-                planters,
+                List.copyOf(planters),
                 rigs,
                 waterPoints,
                 several(3, i -> new CompostLot("lot" + i, between(5, 400), first.plusDays(between(-5, 6)))),

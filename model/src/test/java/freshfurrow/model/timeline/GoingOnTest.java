@@ -80,11 +80,11 @@ public class GoingOnTest {
 
     private static List<List<String>> dealt(Season season, Random random) {
         List<List<String>> lists = new ArrayList<>();
-        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         for (Field field : season.fields()) {
             List<Integer> may = new ArrayList<>();
             for (int p = 0; p < lists.size(); p++) {
-                if (field.allows(season.planters().get(p).id())) {
+                if (field.allows(season.applicators().get(p).id())) {
                     may.add(p);
                 }
             }

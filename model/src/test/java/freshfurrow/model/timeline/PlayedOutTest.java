@@ -167,7 +167,7 @@ class PlayedOutTest {
                 new ArrayList<>(season.fields().stream().map(Field::id).toList());
         Collections.shuffle(order, random);
         List<List<String>> lists = new ArrayList<>();
-        season.planters().forEach(planter -> lists.add(new ArrayList<>()));
+        season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         for (String field : order) {
             if (random.nextInt(12) > 0) {
                 lists.get(random.nextInt(lists.size())).add(field);

@@ -3,9 +3,9 @@ package freshfurrow.model.timeline;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
@@ -30,7 +30,7 @@ final class ScoreFromActivities {
 
     int forbiddenFields() {
         int count = 0;
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             for (String id : plan.planters().get(planter.id()).fields()) {
                 count += field(id).allows(planter.id()) ? 0 : 1;
             }
@@ -41,7 +41,7 @@ final class ScoreFromActivities {
     /** Weighted late and unserved area, hundredths of ha-days, not rounded. */
     double lateAndUnserved() {
         double late = 0;
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             for (Activity.Plant plant : of(planter, Activity.Plant.class).toList()) {
                 Field field = field(plant.field());
                 LocalDate date = plant.start().toLocalDate();
@@ -60,7 +60,7 @@ final class ScoreFromActivities {
     double effort() {
         Goals goals = season.goals();
         double minutes = plan.loads().size() * goals.refillMin();
-        for (Planter planter : season.planters()) {
+        for (Applicator planter : season.applicators()) {
             minutes += waitS(planter) / 60.0 * goals.waitMinPerMin();
             minutes += of(planter, Activity.Move.class)
                             .mapToLong(move -> seconds(move) - planter.moveTimeS())
@@ -86,7 +86,7 @@ final class ScoreFromActivities {
         return minutes + dumpedKg() * goals.dumpMinPerKg();
     }
 
-    private double waitS(Planter planter) {
+    private double waitS(Applicator planter) {
         return of(planter, Activity.Wait.class)
                 .filter(wait -> COUNTED.contains(wait.why()))
                 .mapToLong(wait -> working(planter, wait.start(), wait.end()))
@@ -94,7 +94,7 @@ final class ScoreFromActivities {
     }
 
     /** Seconds of a planter's working time between two moments. */
-    private long working(Planter planter, LocalDateTime from, LocalDateTime to) {
+    private long working(Applicator planter, LocalDateTime from, LocalDateTime to) {
         long seconds = 0;
         for (LocalDate date = from.toLocalDate(); !date.isAfter(to.toLocalDate()); date = date.plusDays(1)) {
             if (season.closed().contains(date)) {
@@ -130,7 +130,7 @@ final class ScoreFromActivities {
                 .orElseThrow();
     }
 
-    private <A extends Activity> Stream<A> of(Planter planter, Class<A> kind) {
+    private <A extends Activity> Stream<A> of(Applicator planter, Class<A> kind) {
         return plan.planters().get(planter.id()).activities().stream()
                 .filter(kind::isInstance)
                 .map(kind::cast);

@@ -156,7 +156,7 @@ final class WorkedSeason {
                         Map.of("yard", Optional.of(new GeoPoint(41, -97)), "shed", Optional.of(new GeoPoint(41, -97))),
                         recipes,
                         fields,
-                        planters,
+                        List.copyOf(planters),
                         rigs,
                         waterPoints,
                         compost,

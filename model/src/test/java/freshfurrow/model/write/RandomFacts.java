@@ -66,7 +66,7 @@ final class RandomFacts {
         double ha = random.nextBoolean() ? left : Math.max(0.001, left * random.nextDouble());
         leftHa.merge(field.id(), -ha, Double::sum);
         Optional<String> planter =
-                random.nextBoolean() ? Optional.of(oneOf(season.planters()).id()) : Optional.empty();
+                random.nextBoolean() ? Optional.of(oneOf(season.applicators()).id()) : Optional.empty();
         Optional<String> load = random.nextBoolean() ? Optional.of("L" + random.nextInt(1000)) : Optional.empty();
         cells.put(Column.FACT, "planted");
         cells.put(Column.PLACE, field.id());
@@ -144,7 +144,7 @@ final class RandomFacts {
     }
 
     private Fact down(Map<Column, String> cells) {
-        String machine = oneOf(season.planters()).id();
+        String machine = oneOf(season.applicators()).id();
         Optional<LocalDateTime> until =
                 random.nextBoolean() ? Optional.of(now.plusHours(1 + random.nextInt(100))) : Optional.empty();
         cells.put(Column.FACT, "down");

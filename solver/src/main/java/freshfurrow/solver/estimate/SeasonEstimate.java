@@ -1,9 +1,9 @@
 package freshfurrow.solver.estimate;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.Arrays;
@@ -20,7 +20,7 @@ public final class SeasonEstimate {
     public static final int START = -1;
 
     private final CompiledSeason season;
-    private final List<Planter> planters;
+    private final List<Applicator> planters;
     private final double[] lateWeights;
     private final int[] workDays;
     private final double[] workPerDayS;
@@ -28,7 +28,7 @@ public final class SeasonEstimate {
     public SeasonEstimate(CompiledSeason season) {
         this.season = season;
         Season given = season.season();
-        planters = given.planters();
+        planters = given.applicators();
         lateWeights = given.fields().stream().mapToDouble(Field::lateWeight).toArray();
         workDays = IntStream.range(0, given.days())
                 .filter(day -> !given.closed().contains(given.first().plusDays(day)))

@@ -1,11 +1,11 @@
 package freshfurrow.solver.limits;
 
 import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
@@ -44,7 +44,7 @@ public final class FreedSeason {
     public static Season of(Season season, Resource free, Distances roads) {
         return season.change()
                 .fields(each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)))
-                .planters(each(season.planters(), free == Resource.PLANTER, FreedSeason::instant))
+                .applicators(each(season.applicators(), free == Resource.PLANTER, FreedSeason::instant))
                 .rigs(each(season.rigs(), free == Resource.RIG, FreedSeason::instant))
                 .waterPoints(each(
                         season.waterPoints(),
@@ -69,13 +69,8 @@ public final class FreedSeason {
                 : field;
     }
 
-    private static Planter instant(Planter planter) {
-        return planter.change()
-                .speedMPerS(AT_ONCE)
-                .roadSpeedMPerS(AT_ONCE)
-                .fillSetupS(0)
-                .moveTimeS(0)
-                .planter();
+    private static Applicator instant(Applicator planter) {
+        return planter.withoutDelay(AT_ONCE);
     }
 
     private static Rig instant(Rig rig) {

@@ -2,8 +2,8 @@ package freshfurrow.solver.limits;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Resource;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Distances;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
@@ -63,8 +63,8 @@ public final class SeasonLimits {
                     .map(free -> new Plan.Limit(free, 0, 0, 0, 0, 0))
                     .toList());
         }
-        List<List<String>> lists = season.season().planters().stream()
-                .map(Planter::id)
+        List<List<String>> lists = season.season().applicators().stream()
+                .map(Applicator::id)
                 .map(id -> plan.planters().get(id).fields())
                 .toList();
         return searches.from(lists, seasons(), moves)

@@ -1,8 +1,8 @@
 package freshfurrow.solver.lived;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.GroundRecord;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
@@ -60,11 +60,11 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
      */
     SpringPlan in(CompiledSeason other) {
         Map<String, List<String>> byPlanter = new HashMap<>();
-        List<Planter> planters = season.season().planters();
+        List<Applicator> planters = season.season().applicators();
         for (int p = 0; p < planters.size(); p++) {
             byPlanter.put(planters.get(p).id(), lists.get(p));
         }
-        List<List<String>> followed = other.season().planters().stream()
+        List<List<String>> followed = other.season().applicators().stream()
                 .map(planter -> byPlanter.getOrDefault(planter.id(), List.of()))
                 .toList();
         return new SpringPlan(other, FollowedLists.left(other, followed));

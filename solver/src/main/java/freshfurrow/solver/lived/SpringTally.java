@@ -42,7 +42,7 @@ final class SpringTally {
         season = compiled.season();
         hours = new WorkingTime(compiled);
         midnight = season.first().atStartOfDay();
-        planters = attendances(season.planters().size());
+        planters = attendances(season.applicators().size());
         rigs = attendances(season.rigs().size());
     }
 
@@ -58,7 +58,7 @@ final class SpringTally {
     void add(Plan plan, int untilS) {
         for (int p = 0; p < planters.length; p++) {
             for (Activity activity :
-                    of(plan.planters(), season.planters().get(p).id()).activities()) {
+                    of(plan.planters(), season.applicators().get(p).id()).activities()) {
                 if (seconds(activity.start()) < untilS) {
                     planter(p, activity, untilS);
                 }

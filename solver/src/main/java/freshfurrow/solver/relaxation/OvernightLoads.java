@@ -22,7 +22,7 @@ final class OvernightLoads {
             return true;
         }
         int until = time.planterUntil(planter, dayStart);
-        int setupS = season.season().planters().get(planter).fillSetupS();
+        int setupS = season.season().applicators().get(planter).fillSetupS();
         return until >= 0 && time.planterFrom(planter, dayStart) < until - setupS + longestHoldS;
     }
 }

@@ -1,6 +1,6 @@
 package freshfurrow.solver.relaxation;
 
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.linear.LinearProgram;
 import java.util.Arrays;
@@ -85,7 +85,7 @@ final class PlanterMoves {
         double least = Double.MAX_VALUE;
         for (int p = 0; p < season.planterCount(); p++) {
             int metres = Math.min(fromOther, season.metresFromStart(p, field));
-            Planter planter = season.season().planters().get(p);
+            Applicator planter = season.season().applicators().get(p);
             least = Math.min(least, (planter.moveTimeS() + metres / planter.roadSpeedMPerS()) * room.dm2PerS(p));
         }
         return least;

@@ -1,7 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Drainage;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
@@ -171,8 +171,8 @@ final class PlanterRoom {
         return rate;
     }
 
-    private Planter planter(int p) {
-        return season.season().planters().get(p);
+    private Applicator planter(int p) {
+        return season.season().applicators().get(p);
     }
 
     private Set<BitSet> setsOfPlanters() {

@@ -1,6 +1,6 @@
 package freshfurrow.solver.relaxation;
 
-import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -60,8 +60,8 @@ final class RigRoom {
         this.relaxation = relaxation;
         loads = new LargestLoads(season);
         longestHoldS = season.season().longestHoldS();
-        shortestSetupS = season.season().planters().stream()
-                .mapToInt(Planter::fillSetupS)
+        shortestSetupS = season.season().applicators().stream()
+                .mapToInt(Applicator::fillSetupS)
                 .min()
                 .orElse(0);
         shortestTreatmentS = season.season().waterPoints().stream()

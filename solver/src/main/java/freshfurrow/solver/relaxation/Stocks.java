@@ -121,7 +121,7 @@ final class Stocks {
                 + IntStream.range(0, season.planterCount())
                         .filter(planter -> overnight.mayBeKept(planter, day))
                         .mapToDouble(planter ->
-                                season.season().planters().get(planter).tankL() * (1 + Leeway.SHARE) + 1)
+                                season.season().applicators().get(planter).tankL() * (1 + Leeway.SHARE) + 1)
                         .sum();
     }
 }

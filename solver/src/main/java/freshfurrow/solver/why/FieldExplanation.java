@@ -1,8 +1,8 @@
 package freshfurrow.solver.why;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
@@ -66,8 +66,8 @@ public record FieldExplanation(
 
     /** The lists in the season's order of planters. */
     private static List<List<String>> lists(Season season, Plan plan) {
-        return season.planters().stream()
-                .map(Planter::id)
+        return season.applicators().stream()
+                .map(Applicator::id)
                 .map(id -> Optional.ofNullable(plan.planters().get(id))
                         .map(Plan.PlanterPlan::fields)
                         .orElse(List.of()))

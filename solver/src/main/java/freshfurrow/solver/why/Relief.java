@@ -1,7 +1,7 @@
 package freshfurrow.solver.why;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
@@ -48,7 +48,8 @@ public sealed interface Relief {
         @Override
         public Season addedTo(Season season) {
             return season.change()
-                    .planters(each(season.planters(), own -> own.id().equals(planter) ? longer(own, minutes) : own))
+                    .applicators(
+                            each(season.applicators(), own -> own.id().equals(planter) ? longer(own, minutes) : own))
                     .season();
         }
     }
@@ -62,7 +63,7 @@ public sealed interface Relief {
         @Override
         public Season addedTo(Season season) {
             return season.change()
-                    .planters(each(season.planters(), own -> longer(own, minutes)))
+                    .applicators(each(season.applicators(), own -> longer(own, minutes)))
                     .rigs(each(season.rigs(), own -> own.change()
                             .hours(LongerHours.of(own.hours(), minutes))
                             .rig()))
@@ -168,8 +169,8 @@ public sealed interface Relief {
         return 1 + percentMore / 100.0;
     }
 
-    private static Planter longer(Planter planter, int minutes) {
-        return planter.change().hours(LongerHours.of(planter.hours(), minutes)).planter();
+    private static Applicator longer(Applicator planter, int minutes) {
+        return planter.withHours(LongerHours.of(planter.hours(), minutes));
     }
 
     private static Season changed(Season season, String lot, UnaryOperator<CompostLot> change) {

@@ -1,9 +1,9 @@
 package freshfurrow.solver.why;
 
 import freshfurrow.model.quantity.MassUnit;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.LocalDate;
@@ -31,7 +31,7 @@ final class ReliefKinds {
     }
 
     /** @param planter the one that is to plant the field */
-    static List<ReliefKind> of(Season season, Planter planter, Field field) {
+    static List<ReliefKind> of(Season season, Applicator planter, Field field) {
         ReliefKinds all = new ReliefKinds(season);
         all.compost();
         all.hours(planter);
@@ -59,11 +59,11 @@ final class ReliefKinds {
         }
     }
 
-    private void hours(Planter planter) {
+    private void hours(Applicator planter) {
         add(
                 LongerHours.most(planter.hours()) / STEP_MIN,
                 steps -> new Relief.LongerDay(planter.id(), steps * STEP_MIN));
-        int most = season.planters().stream()
+        int most = season.applicators().stream()
                 .mapToInt(own -> LongerHours.most(own.hours()))
                 .min()
                 .orElse(0);

@@ -2,9 +2,9 @@ package freshfurrow.solver.why;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
@@ -83,10 +83,10 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
             return new Reliefs(enough, inVain);
         }
 
-        private Planter planter() {
+        private Applicator planter() {
             for (int p = 0; p < lists.size(); p++) {
                 if (lists.get(p).contains(field.id())) {
-                    return season.planters().get(p);
+                    return season.applicators().get(p);
                 }
             }
             throw new IllegalArgumentException("field " + field.id() + " stands in no list");

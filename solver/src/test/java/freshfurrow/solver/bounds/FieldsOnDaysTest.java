@@ -71,7 +71,7 @@ class FieldsOnDaysTest {
 
     /** Least late area, weighted, in hundredths of ha-days, proven: each field on one day with one planter. */
     private static long provenLate(Season season) {
-        int planters = season.planters().size();
+        int planters = season.applicators().size();
         CpModel model = new CpModel();
         List<List<Literal>> onDay = new ArrayList<>();
         for (int i = 0; i < planters * DAYS; i++) {
@@ -84,7 +84,7 @@ class FieldsOnDaysTest {
             int closes = day(season, field.window().last());
             for (int p = 0; p < planters; p++) {
                 for (int day = opens;
-                        day < DAYS && field.allows(season.planters().get(p).id());
+                        day < DAYS && field.allows(season.applicators().get(p).id());
                         day++) {
                     Literal choice = model.newBoolVar(field.id() + " by " + p + " on " + day);
                     choices.add(choice);

@@ -1,6 +1,7 @@
 package freshfurrow.solver.bounds;
 
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
@@ -131,7 +132,9 @@ final class TwoFieldsADay {
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
                 List.of(new Recipe("standard", 100, 2, 2 * 3600)),
                 fields,
-                IntStream.range(0, planters).mapToObj(i -> planter("P" + i)).toList(),
+                IntStream.range(0, planters)
+                        .<Applicator>mapToObj(i -> planter("P" + i))
+                        .toList(),
                 IntStream.range(0, planters).mapToObj(i -> rig("R" + i)).toList(),
                 Stream.concat(Stream.of(well), morePoints.stream()).toList(),
                 List.of(new CompostLot("windrow", 1e4, FIRST)),

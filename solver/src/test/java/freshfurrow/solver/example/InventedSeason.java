@@ -171,7 +171,7 @@ public final class InventedSeason {
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 187, 2.24, 5 * 3600), new Recipe("strong", 187, 3.4, 4 * 3600)),
                 list,
-                planterList,
+                List.copyOf(planterList),
                 rigList,
                 List.of(
                         new WaterPoint("well", Optional.empty(), 2.5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0),

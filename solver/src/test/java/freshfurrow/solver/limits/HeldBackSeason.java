@@ -131,7 +131,7 @@ final class HeldBackSeason {
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(new Recipe("standard", 200, 10, 5 * 3600)),
                 fields,
-                planters,
+                List.copyOf(planters),
                 List.of(new Rig(
                         "R1",
                         160,

@@ -66,7 +66,7 @@ class SharedPlansTest {
     }
 
     private static Season secondPlanterAlone() {
-        return ONE_RIG.change().planters(ONE_RIG.planters().subList(1, 2)).season();
+        return ONE_RIG.change().applicators(ONE_RIG.applicators().subList(1, 2)).season();
     }
 
     private static List<List<SpringPlan>> plans(Workers pool) {

@@ -61,7 +61,7 @@ class SearchBenchmark {
                 "| %s | %,d | %d, %d |",
                 named.getKey(),
                 compiled.fieldCount(),
-                season.planters().size(),
+                season.applicators().size(),
                 season.rigs().size());
         row(prefix, "hand rule", hand, compiled, bounds);
         stock.forEach((seconds, outcomes) ->

@@ -28,10 +28,11 @@ final class ReliefPatch {
         }
         if (relief instanceof Relief.LongerDay longer) {
             return "{\"planters\": {\"%s\": {\"hours\": %s}}}"
-                    .formatted(longer.planter(), longer(season.planters().get(0).hours(), longer.minutes()));
+                    .formatted(
+                            longer.planter(), longer(season.applicators().get(0).hours(), longer.minutes()));
         }
         if (relief instanceof Relief.LongerDayForAll longer) {
-            return "{\"hours\": " + longer(season.planters().get(0).hours(), longer.minutes()) + "}";
+            return "{\"hours\": " + longer(season.applicators().get(0).hours(), longer.minutes()) + "}";
         }
         if (relief instanceof Relief.MoreRigs rigs) {
             Rig like = season.rigs().get(0);

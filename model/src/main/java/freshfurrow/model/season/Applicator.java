@@ -1,0 +1,22 @@
+package freshfurrow.model.season;
+
+/** A machine that puts finished mix on fields, out of a tank that a rig fills. */
+public sealed interface Applicator extends Machine permits Planter {
+    /** What its tank takes, L, above 0. */
+    double tankL();
+
+    /** To stop, couple and uncouple for a fill, s, 0 or more. */
+    int fillSetupS();
+
+    /** To fold, unfold and pass gates, once per change of field, s, 0 or more. */
+    int moveTimeS();
+
+    /** Effective field capacity, m2/s, above 0. */
+    double fieldCapacityM2PerS();
+
+    /** This one with other hours. */
+    Applicator withHours(WorkHours other);
+
+    /** This one without setup and moves, working and driving at a speed of so many m/s, above 0. */
+    Applicator withoutDelay(double mPerS);
+}
