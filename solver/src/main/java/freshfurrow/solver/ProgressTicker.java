@@ -1,5 +1,7 @@
 package freshfurrow.solver;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.schedule.FieldLists;
@@ -11,7 +13,6 @@ import java.time.Duration;
 final class ProgressTicker {
     private static final long EVERY_MS = 250;
     private static final long LAST_TICK_MS = 1_000;
-    private static final double DM2_PER_HA = 1e6;
 
     private final ListPlayer player;
     private final StopSignal time;

@@ -1,5 +1,7 @@
 package freshfurrow.app.season;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -9,8 +11,6 @@ import freshfurrow.model.timeline.OneLoad;
 
 /** What one load has room for: the planter's tank, the rig's nurse tank and the hold time. */
 public final class LoadRoom {
-    private static final double DM2_PER_HA = 1e6;
-
     private final CompiledSeason season;
     private final int planterIndex;
     private final int rigIndex;

@@ -1,5 +1,8 @@
 package freshfurrow.cli.card;
 
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.Kind;
@@ -91,8 +94,8 @@ public record CardUnits(DisplayUnits units) {
     /** A length of time in whole seconds, as {@code 1 h 54 min 10 s}; parts that are 0 are left out. */
     static String time(long seconds) {
         StringBuilder text = new StringBuilder();
-        part(text, seconds / 3600, "h");
-        part(text, seconds % 3600 / 60, "min");
+        part(text, seconds / HOUR_S, "h");
+        part(text, seconds % HOUR_S / MINUTE_S, "min");
         part(text, seconds % 60, "s");
         return text.isEmpty() ? "0 min" : text.toString();
     }

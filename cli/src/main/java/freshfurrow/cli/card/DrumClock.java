@@ -1,5 +1,7 @@
 package freshfurrow.cli.card;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -7,7 +9,6 @@ import java.util.Optional;
 
 /** Moments after the first batch begins: times of day where the start is known, lengths of time else. */
 record DrumClock(Optional<LocalTime> start) {
-    private static final int DAY_S = 86_400;
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 

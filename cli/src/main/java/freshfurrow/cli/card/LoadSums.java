@@ -2,6 +2,8 @@ package freshfurrow.cli.card;
 
 import static freshfurrow.cli.card.CardUnits.number;
 import static freshfurrow.cli.card.CardUnits.time;
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
 
 import freshfurrow.model.mixing.Buckets;
 import freshfurrow.model.mixing.Dilution;
@@ -62,7 +64,7 @@ record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, double
                 time(load.transferS()),
                 time(planter.fillSetupS()) + " setup + " + volume(load.mixL()) + " / "
                         + units.show(Kind.FLOW, rig.transferLPerS()));
-        double haPerHour = planter.fieldCapacityM2PerS() * 3600 / 10_000;
+        double haPerHour = planter.fieldCapacityM2PerS() * HOUR_S / M2_PER_HA;
         sums.add("Planting", time(load.plantS()), area() + " / " + units.show(Kind.AREA, haPerHour) + "/h");
     }
 

@@ -1,5 +1,7 @@
 package freshfurrow.cli.export;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
@@ -114,7 +116,7 @@ public final class TableFiles {
                     .text(String.join(" ", load.batches()))
                     .text(TIME.format(load.deadline()))
                     .text(TIME.format(load.lastDrop()))
-                    .number(CsvText.figure(plan.margin(load).toSeconds() / 60.0, DECIMALS))
+                    .number(CsvText.figure((double) plan.margin(load).toSeconds() / MINUTE_S, DECIMALS))
                     .number(volume(load.dumpedL()))
                     .endRow();
         }

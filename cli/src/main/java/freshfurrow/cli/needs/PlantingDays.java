@@ -1,5 +1,7 @@
 package freshfurrow.cli.needs;
 
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -12,8 +14,6 @@ import java.util.function.Predicate;
 
 /** Days that planting takes at the least, and days there are for it. */
 public final class PlantingDays {
-    private static final double M2_PER_HA = 10_000;
-
     private PlantingDays() {}
 
     /** A planter's working hours on a day that is not closed. */

@@ -1,5 +1,7 @@
 package freshfurrow.cli.page;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.BoundText;
@@ -150,7 +152,7 @@ final class Ledger {
     private void waiting() {
         entry(
                 "planters wait",
-                Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * 60))),
+                Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * MINUTE_S))),
                 "for a rig, water or compost, all together");
     }
 

@@ -1,5 +1,7 @@
 package freshfurrow.cli.page;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.Figures;
@@ -50,7 +52,7 @@ final class LimitsData {
                         .put("condition", HeldBack.condition(limit.resource()))
                         .put("late", figures.areaDays(limit.lateHaDays()))
                         .put("left", figures.area(limit.unservedHa()))
-                        .put("wait", Figures.span(Duration.ofSeconds(Math.round(limit.waitMin() * 60))))
+                        .put("wait", Figures.span(Duration.ofSeconds(Math.round(limit.waitMin() * MINUTE_S))))
                         .put("shareOfLate", Numbers.rounded(limit.shareOfLate()))
                         .put("shareOfWait", Numbers.rounded(limit.shareOfWait())));
     }

@@ -1,5 +1,7 @@
 package freshfurrow.cli.text;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.PairedDifference;
@@ -12,14 +14,13 @@ import java.util.Locale;
 /** What variants are compared by, in words and in the units of a season's people. */
 public final class MeasureText {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE MM-dd", Locale.ENGLISH);
-    private static final double DAY_S = 86_400;
 
     private final LivingRules rules;
     private final int endS;
 
     public MeasureText(LivingRules rules) {
         this.rules = rules;
-        endS = (int) (ChronoUnit.DAYS.between(rules.first(), rules.last()) + 1) * (int) DAY_S;
+        endS = (int) (ChronoUnit.DAYS.between(rules.first(), rules.last()) + 1) * DAY_S;
     }
 
     /** What it is called, with its unit. */

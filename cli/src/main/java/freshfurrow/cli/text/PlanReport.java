@@ -1,5 +1,7 @@
 package freshfurrow.cli.text;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
@@ -102,7 +104,7 @@ public final class PlanReport {
     }
 
     private static Duration minutes(double minutes) {
-        return Duration.ofSeconds((long) Math.floor(minutes * 60 + 1e-6));
+        return Duration.ofSeconds((long) Math.floor(minutes * MINUTE_S + 1e-6));
     }
 
     /** Of an even number of loads the larger one in the middle: half of them reach it. */

@@ -1,5 +1,7 @@
 package freshfurrow.cli.words;
 
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+
 import freshfurrow.app.season.CheckedSeason;
 import freshfurrow.app.season.LargestLoad;
 import freshfurrow.cli.needs.CompostNeed;
@@ -107,7 +109,7 @@ public final class SeasonSummary {
         for (Applicator planter : season.applicators()) {
             Duration hours = PlantingDays.hoursADay(planter);
             double aDay = PlantingDays.areaHaADay(planter);
-            entry(planter.id() + ": field capacity " + figures.area(aDay * 3600 / hours.toSeconds()) + "/h, "
+            entry(planter.id() + ": field capacity " + figures.area(aDay * HOUR_S / hours.toSeconds()) + "/h, "
                     + Figures.span(hours) + " a day: " + figures.area(aDay) + " a day");
         }
     }

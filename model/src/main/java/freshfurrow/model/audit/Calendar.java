@@ -1,5 +1,7 @@
 package freshfurrow.model.audit;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Outage;
@@ -20,7 +22,6 @@ import java.util.Map;
 
 /** When machines work, water points are open and fields are closed by rain or wet ground, in seconds since the first midnight. */
 final class Calendar {
-    private static final int DAY_S = 86_400;
     /** A product such as 0.2 in x 5 d/in must not become a day longer by a rounding error. */
     private static final double WHOLE_DAY_SLACK = 1e-9;
 

@@ -1,5 +1,7 @@
 package freshfurrow.model.audit;
 
+import static freshfurrow.model.quantity.Factors.M_PER_KM;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityKind;
 import freshfurrow.model.season.Standing;
@@ -117,12 +119,12 @@ final class Machines {
     }
 
     private void road(String machine, Activity.Move move, double metres, double speedMPerS, int moveTimeS) {
-        if (!Evidence.same(move.km(), metres / 1000, METRE_KM + Evidence.ROUNDING)) {
+        if (!Evidence.same(move.km(), metres / M_PER_KM, METRE_KM + Evidence.ROUNDING)) {
             report(
                     Rule.ROAD_DISTANCE,
                     machine,
                     move,
-                    "from " + move.from() + " to " + move.to() + " it is " + Evidence.show(metres / 1000) + " km, not "
+                    "from " + move.from() + " to " + move.to() + " it is " + Evidence.show(metres / M_PER_KM) + " km, not "
                             + Evidence.show(move.km()));
         }
         double least = metres / speedMPerS + (move.from().equals(move.to()) ? 0 : moveTimeS);

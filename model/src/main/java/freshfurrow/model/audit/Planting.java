@@ -1,5 +1,7 @@
 package freshfurrow.model.audit;
 
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
@@ -9,8 +11,6 @@ import java.util.List;
 
 /** Which fields a planter plants, when, how fast and from which load. */
 final class Planting {
-    private static final double M2_PER_HA = 10_000;
-
     private final Evidence evidence;
 
     Planting(Evidence evidence) {

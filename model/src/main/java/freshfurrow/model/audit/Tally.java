@@ -1,5 +1,8 @@
 package freshfurrow.model.audit;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
@@ -13,7 +16,6 @@ import java.util.Set;
 
 /** The figures of a season, added up from what machines do. */
 final class Tally {
-    private static final long DAY_S = 86_400;
     private static final Set<WaitReason> COUNTED = Set.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
 
     private final Evidence evidence;
@@ -41,11 +43,11 @@ final class Tally {
         unservedHa = evidence.plan.unserved().stream()
                 .mapToDouble(Plan.Unserved::areaHa)
                 .sum();
-        waitMin = waitSeconds() / 60;
+        waitMin = waitSeconds() / MINUTE_S;
         driveKm = evidence.all(Activity.Move.class).stream()
                 .mapToDouble(done -> done.activity().km())
                 .sum();
-        driveMin = driveSeconds() / 60;
+        driveMin = driveSeconds() / MINUTE_S;
         dumpedL = dumpedInTanksL() + dumpedOnRigsL();
         dumpedKg = dumpedInTanksKg() + dumpedOnRigsKg();
         evidence.all(Activity.Plant.class).forEach(done -> add(done.activity()));

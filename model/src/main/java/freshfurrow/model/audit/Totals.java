@@ -1,5 +1,7 @@
 package freshfurrow.model.audit;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
@@ -69,7 +71,7 @@ final class Totals {
     private double smallestMarginMin() {
         return plan.loads().stream()
                 .filter(load -> load.appliedL() > 0)
-                .mapToDouble(load -> evidence.calendar.passed(load.lastDrop(), load.deadline()) / 60.0)
+                .mapToDouble(load -> (double) evidence.calendar.passed(load.lastDrop(), load.deadline()) / MINUTE_S)
                 .min()
                 .orElse(0);
     }

@@ -1,5 +1,9 @@
 package freshfurrow.model.goals;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+import static freshfurrow.model.quantity.Factors.MG_PER_KG;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Season;
@@ -38,7 +42,7 @@ public final class GoalSet {
                         Level.MEDIUM,
                         "ha",
                         "Area unplanted at the end of the season; costs more than its latest planting would.",
-                        counters -> counters.unservedDm2() / 1e6,
+                        counters -> counters.unservedDm2() / DM2_PER_HA,
                         100 * unservedHaDaysPerHa(season)),
                 new Goal(
                         "late",
@@ -60,21 +64,21 @@ public final class GoalSet {
                         Level.SOFT,
                         "min",
                         "Working time that planters wait for a rig, water or compost.",
-                        counters -> counters.waitS() / 60.0,
+                        counters -> (double) counters.waitS() / MINUTE_S,
                         weights.waitMinPerMin()),
                 new Goal(
                         "driving",
                         Level.SOFT,
                         "min",
                         "Driving time of planters and rigs.",
-                        counters -> counters.driveS() / 60.0,
+                        counters -> (double) counters.driveS() / MINUTE_S,
                         weights.driveMinPerMin()),
                 new Goal(
                         "dumped compost",
                         Level.SOFT,
                         "kg",
                         "Compost in mix that grew too old and was dumped.",
-                        counters -> counters.dumpedMg() / 1e6,
+                        counters -> counters.dumpedMg() / MG_PER_KG,
                         weights.dumpMinPerKg()),
                 new Goal(
                         "moved fields",
@@ -88,7 +92,7 @@ public final class GoalSet {
                         Level.SOFT,
                         "ha-days",
                         "Area planted, times the days since the season started: between plans that are otherwise alike, the one that plants earlier wins.",
-                        counters -> counters.earlyDm2Days() / 1e6,
+                        counters -> counters.earlyDm2Days() / DM2_PER_HA,
                         weights.earlyMinPerHaDay())));
     }
 

@@ -1,5 +1,8 @@
 package freshfurrow.model.mixing;
 
+import static freshfurrow.model.quantity.Factors.G_PER_KG;
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+
 import freshfurrow.model.season.Recipe;
 
 /**
@@ -9,9 +12,6 @@ import freshfurrow.model.season.Recipe;
  * @param extractionShare share of them that ends up in the mix, above 0 to 1
  */
 public record LabCount(double organismsPerGram, double extractionShare) {
-    private static final double G_PER_KG = 1000;
-    private static final double M2_PER_HA = 10_000;
-
     public LabCount {
         if (!(organismsPerGram > 0) || Double.isInfinite(organismsPerGram)) {
             throw new IllegalArgumentException("a count is above 0, not " + organismsPerGram);

@@ -1,5 +1,7 @@
 package freshfurrow.model.mixing;
 
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+
 /**
  * Rate, speed and flow of one outlet, which serves a strip of one width: flow = rate x speed x width. In US units this is GPM =
  * GPA x MPH x W[in] / 5,940 (county extension pages on sprayer calibration; 5,940 = 43,560 sq ft x 60 min x 12 in / 5,280 ft).
@@ -9,8 +11,6 @@ package freshfurrow.model.mixing;
  * @param widthM of the strip, m, above 0: the row spacing for a row's outlet, the working width for all rows
  */
 public record OutletFlow(double rateLPerHa, double speedMPerS, double widthM) {
-    private static final double M2_PER_HA = 10_000;
-
     public OutletFlow {
         if (!(rateLPerHa > 0 && speedMPerS > 0 && widthM > 0)) {
             throw new IllegalArgumentException("a flow needs rate, speed and width above 0");

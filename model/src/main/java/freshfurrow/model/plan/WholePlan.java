@@ -1,5 +1,7 @@
 package freshfurrow.model.plan;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -21,7 +23,6 @@ final class WholePlan implements PlanVisitor {
     /** The least that a file of three decimals tells from nothing. */
     private static final double LEAST_SIZE = 0.001;
 
-    private static final long DAY_S = 86_400;
 
     private final Path file;
     private final Plan plan;

@@ -1,5 +1,8 @@
 package freshfurrow.model.read;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.ExtractAt;
@@ -17,8 +20,8 @@ import java.util.OptionalDouble;
 final class Machines {
     private static final Range TANK = Range.between(1, 200_000, "0.3 to 50,000 gal (1 to 200,000 L)");
     private static final Range ROAD_SPEED = Range.between(0.4, 40, "1 to 80 mph (1.5 to 140 km/h)");
-    private static final Range SHORT_TIME = Range.from0(86_400, "0 to 24 h");
-    private static final Range WORK_TIME = Range.between(1, 86_400, "1 s to 24 h");
+    private static final Range SHORT_TIME = Range.from0(DAY_S, "0 to 24 h");
+    private static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
     private static final Range BUCKET = Range.between(0.5, 100, "1.2 to 220 lb (0.5 to 100 kg)");
@@ -145,7 +148,7 @@ final class Machines {
                 "compost",
                 Kind.MASS_PER_AREA,
                 Range.between(0.001, 10_000, "0.001 to 8,900 lb/ac (0.001 to 10,000 kg/ha)"));
-        Optional<Double> hold = keys.quantity("hold", Kind.TIME, Range.between(60, 7 * 86_400, "1 min to 7 d"));
+        Optional<Double> hold = keys.quantity("hold", Kind.TIME, Range.between(MINUTE_S, 7 * DAY_S, "1 min to 7 d"));
         keys.refuseOthers();
         return keys.problems().count() > before
                 ? Optional.empty()

@@ -1,5 +1,8 @@
 package freshfurrow.model.read;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.WaysBetweenFields.Drive;
 import freshfurrow.model.season.Applicator;
@@ -22,7 +25,6 @@ import java.util.Set;
  * into one working period, so one that is longer than all of them would never be done.
  */
 final class RoomInHours {
-    private static final int DAY_S = 86_400;
     private static final String CHECK_WAYS = "check coordinates or distances, road speeds and hours";
 
     private final Season season;
@@ -200,7 +202,7 @@ final class RoomInHours {
     private double transferS(Applicator planter, Rig rig) {
         double withinHoldL = season.recipes().stream()
                 .mapToDouble(
-                        (Recipe recipe) -> planter.fieldCapacityM2PerS() * recipe.holdS() / 10_000 * recipe.mixLPerHa())
+                        (Recipe recipe) -> planter.fieldCapacityM2PerS() * recipe.holdS() / M2_PER_HA * recipe.mixLPerHa())
                 .max()
                 .orElseThrow();
         double litres = Math.min(withinHoldL, Math.min(planter.tankL(), rig.nurseTankL()));

@@ -1,5 +1,8 @@
 package freshfurrow.model.read;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.season.ClosedDays;
@@ -40,10 +43,9 @@ final class SeasonBinder {
     private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
     private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
-    private static final Range WORTH = Range.from0(7 * 86_400, "0 to 7 d");
+    private static final Range WORTH = Range.from0(7 * DAY_S, "0 to 7 d");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
-    private static final int DAY_S = 86_400;
     private static final int LONGEST_SEASON_D = 400;
     /** Rules of thumb, no source: a day, two or three of drying for each inch of rain. */
     private static final Drying USUAL_DRYING = new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4);
@@ -259,10 +261,10 @@ final class SeasonBinder {
         Keys own = keys.get();
         Goals goals = new Goals(
                 own.optionalQuantity("refill", Kind.TIME, WORTH)
-                        .map(s -> s / 60)
+                        .map(s -> s / MINUTE_S)
                         .orElse(usual.refillMin()),
                 own.optionalQuantity("waterTrip", Kind.TIME, WORTH)
-                        .map(s -> s / 60)
+                        .map(s -> s / MINUTE_S)
                         .orElse(usual.waterTripMin()),
                 own.number("wait", WEIGHT).orElse(usual.waitMinPerMin()),
                 own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
@@ -270,7 +272,7 @@ final class SeasonBinder {
                 own.optionalQuantity("early", Kind.TIME_PER_AREA, WORTH_PER_AREA)
                         .orElse(usual.earlyMinPerHaDay()),
                 own.optionalQuantity("movedField", Kind.TIME, WORTH)
-                        .map(s -> s / 60)
+                        .map(s -> s / MINUTE_S)
                         .orElse(usual.movedMin()),
                 own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
         own.refuseOthers();

@@ -1,5 +1,7 @@
 package freshfurrow.model.read;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.season.ClosedDays;
@@ -24,7 +26,6 @@ import java.util.regex.Pattern;
 
 /** Dates, clock times and intervals as ISO 8601 writes them. */
 final class Times {
-    private static final int DAY_S = 86_400;
     private static final Pattern CLOCK = Pattern.compile("([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?");
     private static final Pattern DATE_FROM_CLOCK = Pattern.compile("T|\\s+");
     private static final int LONGEST_WINDOW_D = 400;

@@ -1,5 +1,8 @@
 package freshfurrow.model.read;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.station.StationFile;
 import freshfurrow.model.read.tree.FileProblem;
@@ -27,14 +30,13 @@ import java.util.OptionalDouble;
 
 /** The key {@code weather}: a station's record, how its weather becomes workable ground, and the year that a plan is made for. */
 final class WeatherReader {
-    private static final double DAY_S = 86_400;
     private static final Range YEAR = new Range(1800, 2099, "a year from 1800 to 2099", "2019");
     private static final Range LATITUDE = new Range(-90, 90, "degrees from -90 to 90", "41.2");
     private static final Range COVER = new Range(0, 1, "a share from 0 to 1", "0.7");
     private static final Range RAINED_OFF = Range.between(0.1, 500, "0.004 to 19 in (0.1 to 500 mm)");
     private static final Range LIMIT = new Range(0.3, 1.5, "a share from 0.3 to 1.5", "0.9");
     private static final Range CURVE_NUMBER = new Range(30, 100, "a curve number from 30 to 100", "82");
-    private static final Range DRAINS = Range.between(3_600, 60 * DAY_S, "1 h to 60 d");
+    private static final Range DRAINS = Range.between(HOUR_S, 60 * DAY_S, "1 h to 60 d");
     private static final int LONGEST_ABOUT = 120;
 
     private final SeasonFolder folder;

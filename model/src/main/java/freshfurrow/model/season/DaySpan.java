@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 /**
  * A span of the clock within one day.
  *
@@ -8,7 +10,7 @@ package freshfurrow.model.season;
  */
 public record DaySpan(int startS, int endS) {
     public DaySpan {
-        if (startS < 0 || endS > 86_400 || endS <= startS) {
+        if (startS < 0 || endS > DAY_S || endS <= startS) {
             throw new IllegalArgumentException("no such span of a day: " + startS + " s to " + endS + " s");
         }
     }

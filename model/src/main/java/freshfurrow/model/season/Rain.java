@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.time.LocalDate;
 
 /**
@@ -11,7 +13,7 @@ import java.time.LocalDate;
  */
 public record Rain(LocalDate date, int fromS, double mm) {
     public Rain {
-        if (fromS < 0 || fromS >= 86_400 || !(mm >= 0)) {
+        if (fromS < 0 || fromS >= DAY_S || !(mm >= 0)) {
             throw new IllegalArgumentException("no such rain: " + mm + " mm from second " + fromS);
         }
     }

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.time.LocalDate;
 
 /**
@@ -12,7 +14,7 @@ import java.time.LocalDate;
  */
 public record WetDay(LocalDate date, int fromS, double topsoilMm, double limitMm, double rainMm) {
     public WetDay {
-        if (fromS < 0 || fromS >= 86_400) {
+        if (fromS < 0 || fromS >= DAY_S) {
             throw new IllegalArgumentException("no such time of day: second " + fromS);
         }
         if (!(topsoilMm >= 0 && limitMm >= 0 && rainMm >= 0)) {

@@ -1,11 +1,13 @@
 package freshfurrow.model.season;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.util.List;
 
 /** The spans of a day in which a machine or a water point works, in order and apart from one another. */
 public record WorkHours(List<DaySpan> spans) {
     /** All day long. */
-    public static final WorkHours ALWAYS = new WorkHours(List.of(new DaySpan(0, 86_400)));
+    public static final WorkHours ALWAYS = new WorkHours(List.of(new DaySpan(0, DAY_S)));
 
     public WorkHours {
         spans = List.copyOf(spans);

@@ -1,5 +1,8 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.G_PER_KG;
+import static freshfurrow.model.quantity.Factors.MG_PER_G;
+import static freshfurrow.model.quantity.Factors.M_PER_KM;
 import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
 import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
@@ -21,8 +24,6 @@ import java.util.function.Supplier;
 
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
-    private static final double G_PER_KG = 1e3;
-
     private final CompiledSeason season;
     private final LocalDateTime midnight;
     /** Put together only when all are there, as loads get their ids then; likewise {@code rigs}. */
@@ -218,12 +219,12 @@ final class ActivityJournal implements Journal {
 
     /** Kilograms to three decimals. */
     static double kilograms(long mg) {
-        return Math.round(mg / 1e3) / 1e3;
+        return Math.round(mg / (double) MG_PER_G) / G_PER_KG;
     }
 
     private Activity.Move move(int from, int to, int start, int end) {
         return new Activity.Move(
-                at(start), at(end), season.places.id(from), season.places.id(to), season.places.metres(from, to) / 1e3);
+                at(start), at(end), season.places.id(from), season.places.id(to), season.places.metres(from, to) / M_PER_KM);
     }
 
     private LocalDateTime at(int s) {

@@ -1,5 +1,6 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.quantity.Factors;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Outage;
@@ -19,7 +20,7 @@ import java.util.Map;
  * work the same hours then read the same few lines of memory.
  */
 final class Calendars {
-    static final int DAY_S = 86_400;
+    static final int DAY_S = Factors.DAY_S;
 
     /** Whole days closed are rounded up; this much less than a whole day more is taken for rounding of units. */
     private static final double WHOLE_DAY_TOLERANCE = 1e-9;

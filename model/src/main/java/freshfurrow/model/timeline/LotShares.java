@@ -1,5 +1,8 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.G_PER_KG;
+import static freshfurrow.model.quantity.Factors.MG_PER_G;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -9,9 +12,6 @@ import java.util.Map;
  * batches that is rounded, so that no parts of a gram add up to what no batch takes.
  */
 final class LotShares {
-    private static final long MG_PER_G = 1_000;
-    private static final double G_PER_KG = 1e3;
-
     private final CompiledSeason season;
     private long takenMg;
 

@@ -1,5 +1,7 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+import static freshfurrow.model.quantity.Factors.M_PER_KM;
 import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
 import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
@@ -127,9 +129,9 @@ public final class PlanRecorder {
                 (int) timeline.count(State.BATCHES),
                 ActivityJournal.kilograms(timeline.count(State.COMPOST_MG)),
                 timeline.count(State.DUMPED_ML) / ML_PER_L,
-                tenths(timeline.waitS() / 60.0),
-                timeline.count(State.DRIVE_M) / 1000.0,
-                margin == Long.MAX_VALUE ? 0 : tenths(margin / 60.0),
+                tenths((double) timeline.waitS() / MINUTE_S),
+                timeline.count(State.DRIVE_M) / M_PER_KM,
+                margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),
                 midnight.plusSeconds(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
     }
 

@@ -1,10 +1,12 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.quantity.Factors;
+
 /** The whole numbers that a season is played out in: areas in dm2, volumes in mL, masses in mg. */
 final class Scale {
-    static final double DM2_PER_HA = 1e6;
-    static final double ML_PER_L = 1e3;
-    static final double MG_PER_KG = 1e6;
+    static final double DM2_PER_HA = Factors.DM2_PER_HA;
+    static final double ML_PER_L = Factors.ML_PER_L;
+    static final double MG_PER_KG = Factors.MG_PER_KG;
 
     /** A late weight of 1, so that weights are whole numbers. */
     static final int WEIGHT_ONE = 1000;

@@ -1,5 +1,8 @@
 package freshfurrow.model.weather;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 /**
  * Sun on top of the atmosphere: Allen, Pereira, Raes and Smith, <i>Crop evapotranspiration</i>, FAO Irrigation and Drainage Paper 56
  * (1998), equations 21 to 25. Where the sun does not rise or set that day, the sunset hour angle is 0 or pi.
@@ -8,7 +11,7 @@ final class ExtraterrestrialRadiation {
     /** MJ/(m2 min). */
     private static final double SOLAR_CONSTANT = 0.0820;
 
-    private static final double MINUTES_PER_DAY = 24 * 60;
+    private static final double MINUTES_PER_DAY = DAY_S / MINUTE_S;
 
     private ExtraterrestrialRadiation() {}
 

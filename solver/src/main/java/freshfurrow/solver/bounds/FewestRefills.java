@@ -1,5 +1,7 @@
 package freshfurrow.solver.bounds;
 
+import static freshfurrow.model.quantity.Factors.ML_PER_L;
+
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
@@ -31,7 +33,6 @@ final class FewestRefills {
     /** So that rounding of sums never asks for one more. */
     private static final double ROUNDING = 1e-6;
 
-    private static final double ML_PER_L = 1e3;
 
     private final CompiledSeason season;
     private final LargestLoads largest;

@@ -1,11 +1,12 @@
 package freshfurrow.solver.bounds;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.timeline.CompiledSeason;
 
 /** What leaving fields out costs a plan at the least. */
 final class LeavingOut {
-    private static final double DM2_PER_HA = 1e6;
     private static final double ROUNDING = 1e-6;
 
     private final CompiledSeason season;

@@ -1,5 +1,7 @@
 package freshfurrow.solver.bounds;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.linear.ProvenBound;
@@ -16,10 +18,9 @@ import java.util.List;
  * each stands by itself, so that there need not be a plan that reaches all of them at once.
  */
 public final class SeasonBounds {
-    private static final BigDecimal DM2_PER_HA = BigDecimal.valueOf(1_000_000);
+    private static final BigDecimal EXACT_DM2_PER_HA = new BigDecimal(DM2_PER_HA);
     private static final int AREA_DECIMALS = 6;
     private static final int HUNDREDTHS = 100;
-    private static final double DM2_PER_HA_ROUNDED = 1e6;
 
     /** So much of a hundredth of a ha-day the score may lose when it adds. */
     private static final BigDecimal SCORE_NOISE = new BigDecimal("0.000001");
@@ -60,13 +61,13 @@ public final class SeasonBounds {
     }
 
     private Plan.Bounds bounds(Plan plan, boolean provedBest) {
-        long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA_ROUNDED);
+        long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA);
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
         int fills = refills.fills((double) unplantedDm2);
         return new Plan.Bounds(
                 unservedDm2 == 0 ? Math.max(fills, plan.totals().refillLowerBound()) : fills,
                 refills.waterTrips((double) unplantedDm2),
-                unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA_ROUNDED : hectares(least(Aim.unserved(), forbiddenDm2)),
+                unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),
                 provedBest ? plan.score().medium() : mediumScore(),
                 provedBest);
@@ -82,7 +83,7 @@ public final class SeasonBounds {
     /** Rounded up as the score is, and negated. */
     private long mediumScore() {
         return -medium.multiply(BigDecimal.valueOf(HUNDREDTHS))
-                .divide(DM2_PER_HA)
+                .divide(EXACT_DM2_PER_HA)
                 .subtract(SCORE_NOISE)
                 .setScale(0, RoundingMode.CEILING)
                 .max(BigDecimal.ZERO)
@@ -90,7 +91,7 @@ public final class SeasonBounds {
     }
 
     private static double hectares(BigDecimal dm2) {
-        return dm2.divide(DM2_PER_HA)
+        return dm2.divide(EXACT_DM2_PER_HA)
                 .setScale(AREA_DECIMALS, RoundingMode.FLOOR)
                 .doubleValue();
     }

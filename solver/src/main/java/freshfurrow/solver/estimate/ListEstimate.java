@@ -1,5 +1,7 @@
 package freshfurrow.solver.estimate;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -10,8 +12,6 @@ import java.util.List;
  * they can be. A list is worked out from where it begins to differ from the one kept. Not for use by several threads.
  */
 public final class ListEstimate implements Counters {
-    private static final int DAY_S = 86_400;
-
     /** Part of a load that a change of recipe costs: on the average the last one is used by half. */
     private static final double LOADS_FOR_A_CHANGE = 0.5;
 

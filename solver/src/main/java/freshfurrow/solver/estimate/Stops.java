@@ -1,5 +1,8 @@
 package freshfurrow.solver.estimate;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
@@ -18,9 +21,6 @@ import java.util.List;
  * days on which many want the same rig, and hardly plant on those without compost.
  */
 public final class Stops {
-    private static final double DM2_PER_HA = 1e6;
-    private static final int DAY_S = 86_400;
-
     /** So much area of an average day is counted in with that of each day and planter, lest a few loads tell of a day, dm2. */
     private static final double AVERAGE_DM2 = 5 * DM2_PER_HA;
 

@@ -1,13 +1,12 @@
 package freshfurrow.solver.lived;
 
-import freshfurrow.model.timeline.WorkingTime;
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import java.util.Arrays;
 import java.util.function.IntBinaryOperator;
 
 /** On which days a machine was at work, from its first deed of the day to its last, and how long it was busy. */
 final class Attendance {
-    private static final int DAY_S = WorkingTime.DAY_S;
-
     private final int[] first;
     private final int[] last;
     private long busyS;

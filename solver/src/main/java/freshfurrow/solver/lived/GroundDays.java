@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -11,8 +13,6 @@ import java.util.Map;
 
 /** When the ground of each drainage class is wet, as it comes about: on each day of the season from a second of that day on. */
 final class GroundDays {
-    static final int DAY_S = 86_400;
-
     private static final int DRY = DAY_S;
 
     private final int days;

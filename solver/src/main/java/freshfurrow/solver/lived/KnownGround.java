@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -15,8 +17,6 @@ import java.util.Map;
  * for a field that may not be fit.
  */
 final class KnownGround {
-    private static final int DAY_S = GroundDays.DAY_S;
-
     private final Season season;
     private final GroundDays ground;
     private final int forecastDays;

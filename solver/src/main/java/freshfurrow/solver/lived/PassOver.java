@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -43,7 +45,7 @@ final class PassOver {
                 .mapToInt(field -> opensS(field.window()))
                 .filter(opens -> opens > now)
                 .min()
-                .orElse(season.days() * GroundDays.DAY_S);
+                .orElse(season.days() * DAY_S);
     }
 
     private int fitFrom(Field field, int now) {
@@ -51,6 +53,6 @@ final class PassOver {
     }
 
     private int opensS(DateWindow window) {
-        return (int) Math.max(0, ChronoUnit.DAYS.between(season.first(), window.first())) * GroundDays.DAY_S;
+        return (int) Math.max(0, ChronoUnit.DAYS.between(season.first(), window.first())) * DAY_S;
     }
 }

@@ -1,5 +1,8 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.WetDay;
@@ -16,9 +19,6 @@ import java.util.SplittableRandom;
  * that all variants live through the same hours.
  */
 public final class RainHours {
-    private static final int DAY_S = 86_400;
-    private static final int HOUR_S = 3_600;
-
     private final long seed;
 
     public RainHours(long seed) {

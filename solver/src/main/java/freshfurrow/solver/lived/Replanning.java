@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
@@ -25,12 +27,12 @@ public record Replanning(int days, long steps, long seed) {
 
     /** The first midnight after {@code now} on which it is planned again, s since the season's first midnight. */
     int nextAfter(int now) {
-        int every = days * GroundDays.DAY_S;
+        int every = days * DAY_S;
         return (now / every + 1) * every;
     }
 
     boolean isDue(int now) {
-        return now > 0 && now % (days * GroundDays.DAY_S) == 0;
+        return now > 0 && now % (days * DAY_S) == 0;
     }
 
     /**

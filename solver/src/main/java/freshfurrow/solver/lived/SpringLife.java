@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.StandingAt;
@@ -60,7 +62,7 @@ public final class SpringLife {
         PassOver passOver = new PassOver(season, ground);
         SpringTally tally = new SpringTally(compiled);
         List<LivedSpring.Part> parts = new ArrayList<>();
-        int end = season.days() * GroundDays.DAY_S;
+        int end = season.days() * DAY_S;
         int now = 0;
         Optional<PlanStart> start = Optional.empty();
         List<List<Field>> order = lists;

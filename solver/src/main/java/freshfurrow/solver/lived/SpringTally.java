@@ -1,5 +1,8 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -20,7 +23,6 @@ import java.util.Set;
 
 /** Adds up what was done in a spring, part by part. */
 final class SpringTally {
-    private static final double S_PER_H = 3600;
     /** Less than this is the rounding of batches to grams. */
     private static final double LEAST_KG = 0.1;
 
@@ -147,16 +149,16 @@ final class SpringTally {
             planterS += planters[p].atWorkS((from, to) -> hours.planterS(planter, from, to));
         }
         return new SpringFigures(
-                unservedHa > 0 ? season.days() * GroundDays.DAY_S : finishS,
+                unservedHa > 0 ? season.days() * DAY_S : finishS,
                 rounded(lateHaDays),
                 rounded(unservedHa),
                 fills,
                 waterTrips,
-                rounded(waitS / S_PER_H),
+                rounded((double) waitS / HOUR_S),
                 rounded(rigS == 0 ? 0 : Math.min(1, (double) busyS / rigS)),
                 dumpedKg < LEAST_KG ? 0 : rounded(dumpedKg),
                 rounded(Math.max(0, compostKg)),
-                rounded((planterS + rigS) / S_PER_H),
+                rounded((double) (planterS + rigS) / HOUR_S),
                 rounded(driveKm),
                 OptionalDouble.empty());
     }

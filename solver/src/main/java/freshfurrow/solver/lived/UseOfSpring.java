@@ -1,5 +1,7 @@
 package freshfurrow.solver.lived;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
@@ -27,7 +29,7 @@ final class UseOfSpring {
                     if (s >= part.untilS()) {
                         continue;
                     }
-                    int day = s / GroundDays.DAY_S;
+                    int day = s / DAY_S;
                     if (activity instanceof Activity.Extract extract) {
                         compostKg[day] += massOf.getOrDefault(extract.batch(), 0.0);
                     } else if (activity instanceof Activity.Draw draw) {

@@ -1,5 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Leeway;
@@ -10,7 +12,6 @@ import freshfurrow.model.timeline.Leeway;
  * to either.
  */
 public final class LargestLoads {
-    private static final double DM2_PER_HA = 1e6;
     /** The timeline counts whole mL. */
     private static final double ROUNDING_L = 0.001;
 

@@ -1,5 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 
@@ -17,7 +19,7 @@ final class OvernightLoads {
 
     /** Whether a load filled before a day may still be fresh when the planter's hours of that day begin. */
     boolean mayBeKept(int planter, int day) {
-        int dayStart = day * WorkingTime.DAY_S;
+        int dayStart = day * DAY_S;
         if (season.tankDm2(planter) > 0 && dayStart < season.tankDeadlineS(planter)) {
             return true;
         }

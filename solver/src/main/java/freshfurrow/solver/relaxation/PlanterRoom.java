@@ -1,5 +1,8 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.DM2_PER_M2;
+
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -31,7 +34,6 @@ import java.util.stream.IntStream;
  */
 final class PlanterRoom {
     private static final double ROUNDING = 1 + 1e-9;
-    private static final double DM2_PER_M2 = 100;
     private static final int MOST_SETS = 16;
 
     private final CompiledSeason season;
@@ -112,7 +114,7 @@ final class PlanterRoom {
                 .filter(p -> time.planterS(
                                 p,
                                 plantableUntil(p, samplesOfAll, samplesOfAll.keySet(), day),
-                                (day + 1) * WorkingTime.DAY_S)
+                                (day + 1) * DAY_S)
                         > 0)
                 .count();
     }
@@ -141,11 +143,11 @@ final class PlanterRoom {
         return drainages.stream()
                 .mapToInt(drainage -> time.plantableUntil(p, samples.get(drainage), day))
                 .max()
-                .orElse(day * WorkingTime.DAY_S);
+                .orElse(day * DAY_S);
     }
 
     private double room(BitSet planters, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
-        int start = day * WorkingTime.DAY_S;
+        int start = day * DAY_S;
         return planters.stream()
                 .mapToDouble(p -> {
                     double hoursS = time.planterS(p, start, plantableUntil(p, samples, drainages, day));

@@ -1,5 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
@@ -121,7 +123,7 @@ public final class Relaxation {
         return groups.stream()
                 .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableFrom(p, group.sample(), day)))
                 .min()
-                .orElse((day + 1) * WorkingTime.DAY_S);
+                .orElse((day + 1) * DAY_S);
     }
 
     /** The end of the last time of a day at which a planter may plant anything; the start of the day when there is none. */
@@ -129,7 +131,7 @@ public final class Relaxation {
         return groups.stream()
                 .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableUntil(p, group.sample(), day)))
                 .max()
-                .orElse(day * WorkingTime.DAY_S);
+                .orElse(day * DAY_S);
     }
 
     private static void plus(LinearProgram.Sum sum, double factor, int variable) {

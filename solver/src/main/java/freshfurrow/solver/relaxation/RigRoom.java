@@ -1,5 +1,8 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MG_PER_KG;
+
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
@@ -42,7 +45,6 @@ final class RigRoom {
     private static final double[] SHARES = {0.5, 1};
     private static final int MOST_FLOWS = 3;
     private static final double GRAM_KG = 0.001;
-    private static final double MG_PER_KG = 1e6;
 
     private final CompiledSeason season;
     private final WorkingTime time;
@@ -119,7 +121,7 @@ final class RigRoom {
             room += (time.rigS(i, rigFrom, Math.max(0, until)) + missingS(rig, trips)) * dm2PerS[i];
         }
         if (trips.counted()) {
-            double sparedS = sparedAtFastPointsS(earliest / WorkingTime.DAY_S, span.last(), trips);
+            double sparedS = sparedAtFastPointsS(earliest / DAY_S, span.last(), trips);
             room += sparedS * Arrays.stream(dm2PerS).max().orElse(0);
         }
         relaxation.addAtMost(planted, room * ROUNDING);

@@ -1,5 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.MG_PER_KG;
+
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -25,7 +27,6 @@ import java.util.stream.IntStream;
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
-    private static final double MG_PER_KG = 1e6;
     /** A gram, and the timeline counts whole mg. */
     private static final double LACKING_MG = 1_001;
 

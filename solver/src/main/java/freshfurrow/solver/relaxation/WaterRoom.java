@@ -1,5 +1,7 @@
 package freshfurrow.solver.relaxation;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -31,7 +33,7 @@ final class WaterRoom {
     double litres(int w, int firstDay, int lastDay) {
         WaterPoint point = season.season().waterPoints().get(w);
         double hoseS = (double) point.hoses()
-                * time.drawableS(w, firstDay * WorkingTime.DAY_S, (lastDay + 1) * WorkingTime.DAY_S);
+                * time.drawableS(w, firstDay * DAY_S, (lastDay + 1) * DAY_S);
         double throughHosesL = hoseS / (1 / point.flowLPerS() + point.treatmentS() / largestNurseTankL);
         double limitL = point.dailyLimitL().isPresent()
                 ? (point.dailyLimitL().getAsDouble() + ROUNDING_L) * daysWithRig(firstDay, lastDay)
@@ -43,7 +45,7 @@ final class WaterRoom {
         int days = 0;
         for (int day = firstDay; day <= lastDay; day++) {
             for (int r = 0; r < season.season().rigs().size(); r++) {
-                if (time.rigS(r, day * WorkingTime.DAY_S, (day + 1) * WorkingTime.DAY_S) > 0) {
+                if (time.rigS(r, day * DAY_S, (day + 1) * DAY_S) > 0) {
                     days++;
                     break;
                 }

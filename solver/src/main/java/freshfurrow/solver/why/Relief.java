@@ -1,5 +1,7 @@
 package freshfurrow.solver.why;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
@@ -160,7 +162,7 @@ public sealed interface Relief {
             return season.change()
                     .recipes(each(
                             season.recipes(),
-                            own -> own.id().equals(recipe) ? own.withHoldS(own.holdS() + 60 * minutes) : own))
+                            own -> own.id().equals(recipe) ? own.withHoldS(own.holdS() + MINUTE_S * minutes) : own))
                     .season();
         }
     }

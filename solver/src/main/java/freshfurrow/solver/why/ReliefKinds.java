@@ -1,5 +1,8 @@
 package freshfurrow.solver.why;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
@@ -15,7 +18,7 @@ import java.util.function.IntFunction;
 /** What could be tried to have a field planted in time, as far as it makes sense in its season. */
 final class ReliefKinds {
     private static final int STEP_MIN = 5;
-    private static final int LONGEST_HOLD_MORE_MIN = 24 * 60;
+    private static final int LONGEST_HOLD_MORE_MIN = DAY_S / MINUTE_S;
     private static final int STEP_PERCENT = 5;
     private static final int FASTEST_BATCH_PERCENT = 90;
     /** Ten times as much. */
