@@ -7,6 +7,7 @@ import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import java.util.Comparator;
@@ -45,8 +46,7 @@ public record PlanningMoment(LocalDateTime now, Source source) {
     private static Optional<LocalDateTime> latest(SeasonLog log, News news) {
         return Stream.of(
                         log.standing().stream().map(Entry::at),
-                        news.rain().stream()
-                                .map(rain -> rain.date().atStartOfDay().plusSeconds(rain.fromS())),
+                        news.rain().stream().map(Rain::start),
                         news.outages().stream().map(Outage::from))
                 .flatMap(times -> times)
                 .max(Comparator.naturalOrder());

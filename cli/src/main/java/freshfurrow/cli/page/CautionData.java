@@ -9,6 +9,7 @@ import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.SeasonTime;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Map;
 final class CautionData {
     private CautionData() {}
 
-    static void write(ObjectNode data, Season season, Plan plan, Clock clock) {
+    static void write(ObjectNode data, Season season, Plan plan, SeasonTime time) {
         Hazards hazards = new Hazards(new PlanIndex(plan));
         Cautions cautions = new Cautions(new Figures(season.units()));
         data.put("firstOfAll", Cautions.FIRST);
@@ -29,7 +30,7 @@ final class CautionData {
                 season.first().datesUntil(season.last().plusDays(1)).toList()) {
             List<Hazard> ofDay = hazards.on(date);
             if (!ofDay.isEmpty()) {
-                ArrayNode day = byDay.putArray(Long.toString(clock.day(date)));
+                ArrayNode day = byDay.putArray(Long.toString(time.day(date)));
                 for (Hazard hazard : ofDay) {
                     String text = cautions.text(hazard);
                     Integer position = positions.get(text);

@@ -9,6 +9,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.SeasonTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -19,7 +20,7 @@ import java.util.Map;
 final class FieldData {
     private FieldData() {}
 
-    static void write(ObjectNode data, Season season, Plan plan, Clock clock) {
+    static void write(ObjectNode data, Season season, Plan plan, SeasonTime time) {
         List<String> crops = List.copyOf(
                 new LinkedHashSet<>(season.fields().stream().map(Field::crop).toList()));
         ArrayNode names = data.putArray("crops");
@@ -33,18 +34,16 @@ final class FieldData {
                     .put("name", field.name())
                     .put("ha", rounded(field.areaHa()))
                     .put("crop", crops.indexOf(field.crop()))
-                    .put("opens", clock.day(field.window().first()))
-                    .put("closes", clock.day(field.window().last()))
+                    .put("opens", time.day(field.window().first()))
+                    .put("closes", time.day(field.window().last()))
                     .put("drainage", SeasonData.name(field.drainage()));
             SeasonData.at(node, field.at());
             SeasonData.rings(node, field.outline());
             List<Activity.Plant> own = plantings.getOrDefault(field.id(), List.of());
             if (!own.isEmpty()) {
-                node.put("from", clock.seconds(own.get(0).start()))
-                        .put("to", clock.seconds(own.get(own.size() - 1).end()))
-                        .put(
-                                "lastDay",
-                                clock.day(own.get(own.size() - 1).start().toLocalDate()));
+                node.put("from", time.seconds(own.get(0).start()))
+                        .put("to", time.seconds(own.get(own.size() - 1).end()))
+                        .put("lastDay", time.day(own.get(own.size() - 1).start().toLocalDate()));
             }
             String why = reasons.get(field.id());
             if (why != null) {

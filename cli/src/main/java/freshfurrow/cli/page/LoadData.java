@@ -5,12 +5,13 @@ import static freshfurrow.cli.page.Numbers.rounded;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.SeasonTime;
 
 /** The loads and batches. Machines are named by id, as there are few of them. */
 final class LoadData {
     private LoadData() {}
 
-    static void write(ObjectNode data, Plan plan, Positions positions, Clock clock) {
+    static void write(ObjectNode data, Plan plan, Positions positions, SeasonTime time) {
         ArrayNode loads = data.putArray("loads");
         for (Plan.Load load : plan.loads()) {
             ObjectNode node = loads.addObject()
@@ -19,8 +20,8 @@ final class LoadData {
                     .put("rig", load.rig())
                     .put("recipe", load.recipe())
                     .put("litres", rounded(load.litres()))
-                    .put("useBy", clock.seconds(load.deadline()))
-                    .put("lastDrop", clock.seconds(load.lastDrop()));
+                    .put("useBy", time.seconds(load.deadline()))
+                    .put("lastDrop", time.seconds(load.lastDrop()));
             if (load.dumpedL() > 0) {
                 node.put("dumpedL", rounded(load.dumpedL()));
             }
@@ -32,8 +33,8 @@ final class LoadData {
             ObjectNode lots = batches.addObject()
                     .put("id", batch.id())
                     .put("rig", batch.rig())
-                    .put("start", clock.seconds(batch.start()))
-                    .put("end", clock.seconds(batch.end()))
+                    .put("start", time.seconds(batch.start()))
+                    .put("end", time.seconds(batch.end()))
                     .put("kg", rounded(batch.compostKg()))
                     .put("waterL", rounded(batch.waterL()))
                     .putObject("lots");

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityParts;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.SeasonTime;
 import java.util.List;
 
 /**
@@ -15,11 +16,11 @@ import java.util.List;
  */
 final class MachineData {
     private final Positions positions;
-    private final Clock clock;
+    private final SeasonTime time;
 
-    MachineData(Positions positions, Clock clock) {
+    MachineData(Positions positions, SeasonTime time) {
         this.positions = positions;
-        this.clock = clock;
+        this.time = time;
     }
 
     ArrayNode activities(List<Activity> activities) {
@@ -31,8 +32,8 @@ final class MachineData {
     private void add(ArrayNode all, Activity activity) {
         ArrayNode row = all.addArray()
                 .add(activity.kind().key())
-                .add(clock.seconds(activity.start()))
-                .add(clock.seconds(activity.end()));
+                .add(time.seconds(activity.start()))
+                .add(time.seconds(activity.end()));
         activity.tell(new ActivityParts<RuntimeException>() {
             @Override
             public void name(ActivityParts.Name part, String id) {

@@ -8,6 +8,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.WorkHours;
 import java.util.List;
 
@@ -17,15 +18,15 @@ final class PageData {
 
     static JsonNode of(Season season, Plan plan, List<String> changes) {
         Positions positions = new Positions(season, plan);
-        Clock clock = new Clock(season.first());
+        SeasonTime time = season.time();
         ObjectNode data = JsonNodeFactory.instance.objectNode();
-        SeasonData.write(data, season, plan, clock);
-        FieldData.write(data, season, plan, clock);
-        machines(data, season, plan, new MachineData(positions, clock));
-        LoadData.write(data, plan, positions, clock);
+        SeasonData.write(data, season, plan, time);
+        FieldData.write(data, season, plan, time);
+        machines(data, season, plan, new MachineData(positions, time));
+        LoadData.write(data, plan, positions, time);
         Ledger.write(data, season, plan);
         LimitsData.write(data, season, plan);
-        CautionData.write(data, season, plan, clock);
+        CautionData.write(data, season, plan, time);
         data.put("changes", String.join("\n", changes));
         return data;
     }

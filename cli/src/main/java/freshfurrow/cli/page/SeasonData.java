@@ -15,6 +15,7 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.WetGround;
 import java.time.LocalDate;
@@ -27,7 +28,7 @@ import java.util.Optional;
 final class SeasonData {
     private SeasonData() {}
 
-    static void write(ObjectNode data, Season season, Plan plan, Clock clock) {
+    static void write(ObjectNode data, Season season, Plan plan, SeasonTime time) {
         data.putObject("season")
                 .put("name", season.name())
                 .put("first", season.first().toString())
@@ -39,14 +40,14 @@ final class SeasonData {
         season.first()
                 .datesUntil(season.last().plusDays(1))
                 .filter(season.closed()::contains)
-                .forEach(date -> closed.add(clock.day(date)));
-        weather(data, season, clock);
+                .forEach(date -> closed.add(time.day(date)));
+        weather(data, season, time);
         places(data, season);
         ArrayNode lots = data.putArray("lots");
         season.compost().stream().sorted(Comparator.comparing(CompostLot::from)).forEach(lot -> lots.addObject()
                 .put("id", lot.id())
                 .put("kg", rounded(lot.massKg()))
-                .put("from", clock.day(lot.from())));
+                .put("from", time.day(lot.from())));
     }
 
     private static void units(ObjectNode units, DisplayUnits shown) {
@@ -61,19 +62,17 @@ final class SeasonData {
         return units.putObject(kind).put("symbol", symbol).put("perSi", perSi);
     }
 
-    private static void weather(ObjectNode data, Season season, Clock clock) {
+    private static void weather(ObjectNode data, Season season, SeasonTime time) {
         Figures figures = new Figures(season.units());
         ArrayNode rain = data.putArray("rain");
         for (Rain shower : season.rain()) {
             LocalDate date = shower.date();
             if (!date.isBefore(season.first()) && !date.isAfter(season.last())) {
-                rain.addObject()
-                        .put("at", clock.seconds(date.atStartOfDay().plusSeconds(shower.fromS())))
-                        .put("depth", figures.rain(shower.mm()));
+                rain.addObject().put("at", time.seconds(shower.start())).put("depth", figures.rain(shower.mm()));
             }
         }
         season.ground().ifPresent(ground -> ground.rainMm().forEach((date, mm) -> rain.addObject()
-                .put("at", clock.seconds(date.atStartOfDay()))
+                .put("at", time.midnight(date))
                 .put("depth", figures.rain(mm))
                 .put("daily", true)));
         ArrayNode wet = data.putArray("wet");
@@ -81,14 +80,14 @@ final class SeasonData {
             if (season.fields().stream().map(Field::drainage).anyMatch(drainage::equals)) {
                 ObjectNode closed = wet.addObject().put("drainage", name(drainage));
                 ArrayNode times = closed.putArray("times");
-                for (WetGround time : WetGround.of(season, drainage)) {
-                    times.addArray().add(clock.seconds(time.from())).add(clock.seconds(time.to()));
+                for (WetGround wetGround : WetGround.of(season, drainage)) {
+                    times.addArray().add(time.seconds(wetGround.from())).add(time.seconds(wetGround.to()));
                 }
                 ObjectNode why = closed.putObject("why");
                 season.ground().stream()
                         .flatMap(ground -> ground.wetDays(drainage).stream())
                         .forEach(day ->
-                                why.put(Long.toString(clock.day(day.date())), GroundText.why(day, drainage, figures)));
+                                why.put(Long.toString(time.day(day.date())), GroundText.why(day, drainage, figures)));
             }
         }
     }

@@ -43,7 +43,7 @@ final class WhyNotSooner {
         LocalDate first = field.window().first();
         this.opens = (first.isBefore(season.first()) ? season.first() : first).atStartOfDay();
         this.planted = work.start().isPresent();
-        LocalDateTime seasonEnds = season.last().plusDays(1).atStartOfDay();
+        LocalDateTime seasonEnds = season.end();
         this.begins = work.start().orElse(seasonEnds);
         this.ends = work.unserved().isPresent() ? seasonEnds : work.end().orElse(seasonEnds);
     }

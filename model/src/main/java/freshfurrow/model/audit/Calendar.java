@@ -49,7 +49,7 @@ final class Calendar {
     }
 
     long seconds(LocalDateTime time) {
-        return ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        return season.time().seconds(time);
     }
 
     /** Until when a batch keeps, as clocks then show; of an hour that comes twice its start. */
@@ -67,7 +67,7 @@ final class Calendar {
     }
 
     long midnight(LocalDate date) {
-        return seconds(date.atStartOfDay());
+        return season.time().midnight(date);
     }
 
     long end() {

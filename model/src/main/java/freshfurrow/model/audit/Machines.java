@@ -124,8 +124,8 @@ final class Machines {
                     Rule.ROAD_DISTANCE,
                     machine,
                     move,
-                    "from " + move.from() + " to " + move.to() + " it is " + Evidence.show(metres / M_PER_KM) + " km, not "
-                            + Evidence.show(move.km()));
+                    "from " + move.from() + " to " + move.to() + " it is " + Evidence.show(metres / M_PER_KM)
+                            + " km, not " + Evidence.show(move.km()));
         }
         double least = metres / speedMPerS + (move.from().equals(move.to()) ? 0 : moveTimeS);
         if (evidence.lasts(move) < least - Evidence.SECOND_ROUNDING) {

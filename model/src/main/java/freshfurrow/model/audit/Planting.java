@@ -135,8 +135,8 @@ final class Planting {
                         Rule.RAIN_CLOSURE,
                         done.where(),
                         field.id() + " is closed by rain from "
-                                + evidence.season.first().atStartOfDay().plusSeconds(wet.start()) + " to "
-                                + evidence.season.first().atStartOfDay().plusSeconds(wet.end()));
+                                + evidence.season.time().at(wet.start()) + " to "
+                                + evidence.season.time().at(wet.end()));
             }
         }
     }

@@ -143,7 +143,7 @@ final class StartRecords {
                     .map(Standing.OfRig::freeFrom)
                     .orElse(start.now());
             if (batch.end().isBefore(batch.start())
-                    || batch.start().isBefore(evidence.season.first().atStartOfDay())
+                    || batch.start().isBefore(evidence.season.start())
                     || batch.end().isAfter(free)) {
                 report(
                         Rule.CARRIED_BATCHES,

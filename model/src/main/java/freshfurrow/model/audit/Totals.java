@@ -80,7 +80,7 @@ final class Totals {
         return evidence.all(Activity.Plant.class).stream()
                 .map(done -> done.activity().end())
                 .max(Comparator.naturalOrder())
-                .orElse(evidence.carried.now().orElse(evidence.season.first().atStartOfDay()));
+                .orElse(evidence.carried.now().orElse(evidence.season.start()));
     }
 
     private void score(Plan.Score score) {

@@ -102,7 +102,7 @@ final class Waits {
             reason(
                     done,
                     "it waits for hours, but both machines could work on the fill from "
-                            + evidence.season.first().atStartOfDay().plusSeconds(fits.getAsLong()) + " on");
+                            + evidence.season.time().at(fits.getAsLong()) + " on");
         }
     }
 

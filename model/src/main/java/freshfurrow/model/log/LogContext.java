@@ -18,7 +18,6 @@ public record LogContext(Season season, Optional<Set<String>> plannedLoads, Loca
 
     /** Facts of any time up to the season's end, loads of any name. */
     public static LogContext of(Season season) {
-        return new LogContext(
-                season, Optional.empty(), season.last().plusDays(1).atStartOfDay());
+        return new LogContext(season, Optional.empty(), season.end());
     }
 }

@@ -85,7 +85,7 @@ public final class PlanOfSeason implements PlanVisitor {
     @Override
     public void time(LocalDateTime time, Where where) throws PlanFileException {
         LocalDateTime end = whole.last().plusDays(1 + LONGEST_HOLD_D).atStartOfDay();
-        if (time.isBefore(whole.first().atStartOfDay()) || time.isAfter(end)) {
+        if (time.isBefore(whole.start()) || time.isAfter(end)) {
             throw wrong(
                     where,
                     PlanToJson.time(time) + " is not in the season, which goes from " + whole.first() + " to "

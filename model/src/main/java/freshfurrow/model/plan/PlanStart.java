@@ -95,8 +95,7 @@ public record PlanStart(
      *     than its area, more of a lot left than it had, or a beginning outside of the season
      */
     public Season remaining(Season whole) {
-        if (now().isBefore(whole.first().atStartOfDay())
-                || !now().isBefore(whole.last().plusDays(1).atStartOfDay())) {
+        if (now().isBefore(whole.start()) || !now().isBefore(whole.end())) {
             throw new IllegalArgumentException(
                     now() + " is not in the season, which goes from " + whole.first() + " to " + whole.last());
         }

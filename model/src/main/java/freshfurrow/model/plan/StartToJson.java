@@ -32,7 +32,7 @@ final class StartToJson {
                 .put("from", lot.from().toString()));
         ArrayNode rain = tree.putArray("rain");
         start.rain().forEach(fall -> rain.addObject()
-                .put("at", PlanToJson.time(fall.date().atStartOfDay().plusSeconds(fall.fromS())))
+                .put("at", PlanToJson.time(fall.start()))
                 .put("mm", PlanToJson.figure(fall.mm())));
         ArrayNode outages = tree.putArray("outages");
         start.outages().forEach(outage -> outages.addObject()

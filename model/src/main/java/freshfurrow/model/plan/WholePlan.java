@@ -23,7 +23,6 @@ final class WholePlan implements PlanVisitor {
     /** The least that a file of three decimals tells from nothing. */
     private static final double LEAST_SIZE = 0.001;
 
-
     private final Path file;
     private final Plan plan;
     private final Set<String> loads = new HashSet<>();

@@ -128,7 +128,7 @@ public final class SoFar {
         Set<Outage> all = new LinkedHashSet<>(planned.outages());
         all.addAll(news.outages());
         for (Breakdown down : sums.breakdowns()) {
-            LocalDateTime until = down.until().orElse(whole.last().plusDays(1).atStartOfDay());
+            LocalDateTime until = down.until().orElse(whole.end());
             if (until.isAfter(down.from())) {
                 all.add(new Outage(down.machine(), down.from(), until));
             }
@@ -137,13 +137,12 @@ public final class SoFar {
     }
 
     private LocalDateTime followedUntil(Season planned, List<Rain> rain, List<Outage> outages) {
-        LocalDateTime begins =
-                plan.start().map(PlanStart::now).orElse(whole.first().atStartOfDay());
+        LocalDateTime begins = plan.start().map(PlanStart::now).orElse(whole.start());
         LocalDateTime first = Stream.concat(
                         rain.stream()
                                 .filter(fall -> !planned.rain().contains(fall))
                                 .filter(fall -> fall.mm() >= whole.drying().ignoreBelowMm())
-                                .map(fall -> fall.date().atStartOfDay().plusSeconds(fall.fromS())),
+                                .map(Rain::start),
                         outages.stream()
                                 .filter(outage -> !planned.outages().contains(outage))
                                 .map(Outage::from))

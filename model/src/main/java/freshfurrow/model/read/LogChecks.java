@@ -49,8 +49,8 @@ final class LogChecks {
 
     private void checkTime(LoggedLine line) {
         LocalDateTime at = line.entry().at();
-        LocalDateTime begin = context.season().first().atStartOfDay();
-        LocalDateTime end = context.season().last().plusDays(1).atStartOfDay();
+        LocalDateTime begin = context.season().start();
+        LocalDateTime end = context.season().end();
         String remedy = "check date and time; a log tells what has happened";
         if (at.isBefore(begin)) {
             line.cells()

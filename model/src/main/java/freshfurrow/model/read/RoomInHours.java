@@ -201,8 +201,8 @@ final class RoomInHours {
     /** As long as the largest load takes that the tank, the nurse tank and the hold time allow. */
     private double transferS(Applicator planter, Rig rig) {
         double withinHoldL = season.recipes().stream()
-                .mapToDouble(
-                        (Recipe recipe) -> planter.fieldCapacityM2PerS() * recipe.holdS() / M2_PER_HA * recipe.mixLPerHa())
+                .mapToDouble((Recipe recipe) ->
+                        planter.fieldCapacityM2PerS() * recipe.holdS() / M2_PER_HA * recipe.mixLPerHa())
                 .max()
                 .orElseThrow();
         double litres = Math.min(withinHoldL, Math.min(planter.tankL(), rig.nurseTankL()));

@@ -3,6 +3,7 @@ package freshfurrow.model.season;
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 
 /**
  * Rain on the fields.
@@ -16,5 +17,10 @@ public record Rain(LocalDate date, int fromS, double mm) {
         if (fromS < 0 || fromS >= DAY_S || !(mm >= 0)) {
             throw new IllegalArgumentException("no such rain: " + mm + " mm from second " + fromS);
         }
+    }
+
+    /** When it begins. */
+    public LocalDateTime start() {
+        return date.atStartOfDay().plusSeconds(fromS);
     }
 }

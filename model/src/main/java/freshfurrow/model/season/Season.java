@@ -80,8 +80,7 @@ public record Season(
 
     /** Changes of the clock that hold times of this season may cross: those in its days, and in the longest hold time after them. */
     public ClockChanges clockChanges() {
-        return ClockChanges.of(
-                timezone, first.atStartOfDay(), last.plusDays(1).atStartOfDay().plusSeconds(longestHoldS()));
+        return ClockChanges.of(timezone, start(), end().plusSeconds(longestHoldS()));
     }
 
     /** Number of calendar days of the season, both ends included; at least 1. */
@@ -152,6 +151,16 @@ public record Season(
     /** The lot of compost of that id; empty when there is none, as when it is used up. */
     public Optional<CompostLot> lot(String id) {
         return named(compost, CompostLot::id, id);
+    }
+
+    /** Its local times as seconds since its first midnight. */
+    public SeasonTime time() {
+        return new SeasonTime(first);
+    }
+
+    /** The midnight that begins the first day. */
+    public LocalDateTime start() {
+        return first.atStartOfDay();
     }
 
     /** The midnight that ends the last day. */

@@ -11,6 +11,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -25,7 +26,7 @@ import java.util.function.Supplier;
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
     private final CompiledSeason season;
-    private final LocalDateTime midnight;
+    private final SeasonTime time;
     /** Put together only when all are there, as loads get their ids then; likewise {@code rigs}. */
     private final List<List<Supplier<Activity>>> planters;
 
@@ -39,7 +40,7 @@ final class ActivityJournal implements Journal {
 
     ActivityJournal(CompiledSeason season) {
         this.season = season;
-        midnight = season.season().first().atStartOfDay();
+        time = season.season().time();
         planters = empty(season.planterCount());
         rigs = empty(season.rigs.count());
         inTank = new LoadNote[season.planterCount()];
@@ -224,11 +225,15 @@ final class ActivityJournal implements Journal {
 
     private Activity.Move move(int from, int to, int start, int end) {
         return new Activity.Move(
-                at(start), at(end), season.places.id(from), season.places.id(to), season.places.metres(from, to) / M_PER_KM);
+                at(start),
+                at(end),
+                season.places.id(from),
+                season.places.id(to),
+                season.places.metres(from, to) / M_PER_KM);
     }
 
     private LocalDateTime at(int s) {
-        return midnight.plusSeconds(s);
+        return time.at(s);
     }
 
     private List<LoadNote> ordered() {

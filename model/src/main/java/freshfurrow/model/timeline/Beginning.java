@@ -123,6 +123,6 @@ final class Beginning {
     }
 
     private int seconds(LocalDateTime time) {
-        return (int) ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        return (int) season.time().seconds(time);
     }
 }

@@ -64,7 +64,7 @@ final class Calendars {
     }
 
     private int seconds(LocalDateTime time) {
-        long s = ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        long s = season.time().seconds(time);
         return (int) Math.max(0, Math.min(horizonS, s));
     }
 

@@ -10,7 +10,6 @@ import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -118,7 +117,6 @@ public final class PlanRecorder {
 
     private Plan.Totals totals(Timeline timeline) {
         long margin = timeline.count(State.SMALLEST_MARGIN_S);
-        LocalDateTime midnight = season.first().atStartOfDay();
         return new Plan.Totals(
                 timeline.count(State.PLANTED_DM2) / DM2_PER_HA,
                 timeline.unservedDm2() / DM2_PER_HA,
@@ -132,7 +130,7 @@ public final class PlanRecorder {
                 tenths((double) timeline.waitS() / MINUTE_S),
                 timeline.count(State.DRIVE_M) / M_PER_KM,
                 margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),
-                midnight.plusSeconds(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
+                season.time().at(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
     }
 
     private static double tenths(double minutes) {

@@ -2,6 +2,7 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.SeasonTime;
 import java.time.LocalDateTime;
 import java.util.List;
 
@@ -15,10 +16,10 @@ public record WetGround(LocalDateTime from, LocalDateTime to) {
 
     /** The times in which the timeline plants no field of that drainage class, in order and apart from one another. */
     public static List<WetGround> of(Season season, Drainage drainage) {
-        LocalDateTime zero = season.first().atStartOfDay();
+        SeasonTime time = season.time();
         return new Calendars(season)
                 .closures(drainage).stream()
-                        .map(closure -> new WetGround(zero.plusSeconds(closure[0]), zero.plusSeconds(closure[1])))
+                        .map(closure -> new WetGround(time.at(closure[0]), time.at(closure[1])))
                         .toList();
     }
 }

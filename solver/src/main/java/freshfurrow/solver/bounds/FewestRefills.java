@@ -33,7 +33,6 @@ final class FewestRefills {
     /** So that rounding of sums never asks for one more. */
     private static final double ROUNDING = 1e-6;
 
-
     private final CompiledSeason season;
     private final LargestLoads largest;
 

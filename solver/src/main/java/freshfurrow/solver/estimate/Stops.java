@@ -11,7 +11,6 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -109,7 +108,7 @@ public final class Stops {
     }
 
     private static int seconds(Season season, LocalDateTime time) {
-        return (int) ChronoUnit.SECONDS.between(season.first().atStartOfDay(), time);
+        return (int) season.time().seconds(time);
     }
 
     /** Seconds for each dm2, by planter and day. */

@@ -118,6 +118,6 @@ public final class SpringLife {
     }
 
     private LocalDateTime time(int s) {
-        return season.first().atStartOfDay().plusSeconds(s);
+        return season.time().at(s);
     }
 }

@@ -30,7 +30,6 @@ final class SpringTally {
 
     private final Season season;
     private final WorkingTime hours;
-    private final LocalDateTime midnight;
     private final Attendance[] planters;
     private final Attendance[] rigs;
     private int fills;
@@ -43,7 +42,6 @@ final class SpringTally {
     SpringTally(CompiledSeason compiled) {
         season = compiled.season();
         hours = new WorkingTime(compiled);
-        midnight = season.first().atStartOfDay();
         planters = attendances(season.applicators().size());
         rigs = attendances(season.rigs().size());
     }
@@ -177,6 +175,6 @@ final class SpringTally {
     }
 
     private int seconds(LocalDateTime time) {
-        return (int) ChronoUnit.SECONDS.between(midnight, time);
+        return (int) season.time().seconds(time);
     }
 }

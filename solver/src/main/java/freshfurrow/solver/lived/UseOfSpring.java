@@ -7,7 +7,6 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.supply.SpringUse;
-import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +24,7 @@ final class UseOfSpring {
             part.plan().batches().forEach(batch -> massOf.put(batch.id(), batch.compostKg()));
             for (Plan.RigPlan rig : part.plan().rigs().values()) {
                 for (Activity activity : rig.activities()) {
-                    int s = (int) ChronoUnit.SECONDS.between(season.first().atStartOfDay(), activity.start());
+                    int s = (int) season.time().seconds(activity.start());
                     if (s >= part.untilS()) {
                         continue;
                     }

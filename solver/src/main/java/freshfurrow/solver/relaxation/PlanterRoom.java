@@ -111,11 +111,9 @@ final class PlanterRoom {
     /** How many planters still work on a day after the last moment at which they may plant anything. */
     int workingAfterPlanting(int day) {
         return (int) FieldGroups.allPlanters(season).stream()
-                .filter(p -> time.planterS(
-                                p,
-                                plantableUntil(p, samplesOfAll, samplesOfAll.keySet(), day),
-                                (day + 1) * DAY_S)
-                        > 0)
+                .filter(p ->
+                        time.planterS(p, plantableUntil(p, samplesOfAll, samplesOfAll.keySet(), day), (day + 1) * DAY_S)
+                                > 0)
                 .count();
     }
 

@@ -32,8 +32,7 @@ final class WaterRoom {
     /** The most that may be drawn of a point from the start of one day to the end of another, L. */
     double litres(int w, int firstDay, int lastDay) {
         WaterPoint point = season.season().waterPoints().get(w);
-        double hoseS = (double) point.hoses()
-                * time.drawableS(w, firstDay * DAY_S, (lastDay + 1) * DAY_S);
+        double hoseS = (double) point.hoses() * time.drawableS(w, firstDay * DAY_S, (lastDay + 1) * DAY_S);
         double throughHosesL = hoseS / (1 / point.flowLPerS() + point.treatmentS() / largestNurseTankL);
         double limitL = point.dailyLimitL().isPresent()
                 ? (point.dailyLimitL().getAsDouble() + ROUNDING_L) * daysWithRig(firstDay, lastDay)
