@@ -37,7 +37,7 @@ final class GroundDays {
         return days;
     }
 
-    /** The second of the day from which on it is wet; {@link #DAY_S} when it is dry all day. */
+    /** The second of the day from which on it is wet; 86,400 when it is dry all day. */
     int wetFromS(Drainage drainage, int day) {
         return wetFromS.getOrDefault(drainage, new int[0])[day];
     }
