@@ -111,7 +111,7 @@ final class KnownGround {
         return false;
     }
 
-    /** The first second of a day, later than {@code now}, at which ground becomes wet; {@link GroundDays#DAY_S} when none does. */
+    /** The first second of a day, later than {@code now}, at which ground becomes wet; 86,400 when none does. */
     private int rainIn(int day, int now) {
         int first = DAY_S;
         for (Drainage drainage : Drainage.values()) {
