@@ -161,7 +161,7 @@ final class Ledger {
         data.put(
                 "besides",
                 Figures.count(totals.batches(), "batch", "batches") + ", " + figures.distance(totals.driveKm())
-                        + " on the road, " + figures.volume(totals.dumpedL()) + " of mix dumped."
+                        + " of driving, " + figures.volume(totals.dumpedL()) + " of mix dumped."
                         + bounds.proved().map(what -> " " + what + ".").orElse(""));
     }
 

@@ -91,7 +91,7 @@ const controls = (() => {
   const swatch = (fill) => (svg) => svg.append("rect").attr("class", "swatch").attr("width", 26).attr("height", 14).attr("fill", fill);
 
   const waits = {
-    rig: "for a rig", wet: "on wet ground", window: "for a window to open", hours: "for working hours", compost: "for compost", water: "for water",
+    rig: "for a rig", wet: "on wet ground", window: "for its planting window to open", hours: "until work resumes", compost: "for compost", water: "for water",
   };
 
   /** What is in a batch, and for which loads. */

@@ -26,7 +26,7 @@ const curves = (() => {
       const row = rows[upTo(rows, (day + 1) * DAY_S) - 1];
       return `${figures.day(day)}, at its end: ${plan.lots.map((lot) => `${figures.mass(row[lot.id])} of ${lot.id}`).join(", ")} left; ${figures.mass(row.use)} used so far`;
     };
-    const view = frames.panel("curve-compost", "Compost in stock, and used",
+    const view = frames.panel("curve-compost", "Compost on hand and used",
       `${figures.mass(stock)} in ${figures.count(plan.lots.length, "lot", "lots")}, ${figures.mass(used)} used, ${figures.mass(Math.max(0, stock - used))} left.`);
     controls.drawToWidth(view.box.node(), (width) => {
       const { svg, x } = frames.frame(view, width);
@@ -38,7 +38,7 @@ const curves = (() => {
       controls.rove([frames.days(view, svg, x, MARGIN.top, HEIGHT - MARGIN.bottom, say)]);
     });
     view.legend([
-      ...plan.lots.map((lot, i) => ({ text: `left of ${lot.id}, there from ${figures.shortDay(lot.from)}`, draw: controls.swatch(looks.numbered(i)) })),
+      ...plan.lots.map((lot, i) => ({ text: `${lot.id} on hand (from ${figures.shortDay(lot.from)})`, draw: controls.swatch(looks.numbered(i)) })),
       { text: "used so far", draw: (svg) => svg.append("path").attr("class", "line strong").attr("d", "M0,7H26") },
     ]);
   }
@@ -52,7 +52,7 @@ const curves = (() => {
     });
     const limit = (point) => (point.limitL ? ` of ${figures.volume(point.limitL)}` : ", no limit given");
     const summary = points.map((point) => `${point.id}: at most ${figures.volume(point.most)}${limit(point)}`).join("; ");
-    const view = frames.panel("curve-water", "Water drawn a day, against its limit", `${summary}.`);
+    const view = frames.panel("curve-water", "Water drawn each day, and the limit", `${summary}.`);
     const row = Math.max(78, (HEIGHT - MARGIN.bottom - 8) / points.length);
     const height = row * points.length + MARGIN.bottom + 8;
     controls.drawToWidth(view.box.node(), (width) => {
@@ -72,7 +72,7 @@ const curves = (() => {
     });
     view.legend([
       { text: "drawn on the day", draw: (svg) => svg.append("rect").attr("class", "water-bar").attr("width", 26).attr("height", 14) },
-      { text: "limit a day", draw: (svg) => svg.append("line").attr("class", "limit").attr("x2", 26).attr("y1", 7).attr("y2", 7) },
+      { text: "daily limit", draw: (svg) => svg.append("line").attr("class", "limit").attr("x2", 26).attr("y1", 7).attr("y2", 7) },
     ]);
   }
 
@@ -80,12 +80,12 @@ const curves = (() => {
     const hours = (load) => (load.useBy - load.lastDrop) / 3600;
     const least = d3.least(plan.loads, hours);
     const summary = least
-      ? `Hours from a load's last drop to its use-by time. Least: ${figures.span(least.useBy - least.lastDrop)}, load ${least.id}; `
-        + `in the middle ${figures.span(d3.median(plan.loads, hours) * 3600)}.`
+      ? `Time from each load's last drop to its use-by time. Tightest: ${figures.span(least.useBy - least.lastDrop)}, load ${least.id}; `
+        + `median ${figures.span(d3.median(plan.loads, hours) * 3600)}.`
       : "There are no loads.";
-    const view = frames.panel("curve-freshness", "Freshness margin of every load", summary,
-      "Point at a load, or go along the loads with the arrow keys; Enter chooses one.");
-    const say = (load) => `Load ${load.id} of ${load.planter}: ${figures.span(load.useBy - load.lastDrop)} from its last drop on ${figures.time(load.lastDrop)} to its use-by`;
+    const view = frames.panel("curve-freshness", "Margin of every load", summary,
+      "Point at or tap a load, or use the arrow keys; Enter selects one.");
+    const say = (load) => `Load ${load.id} of ${load.planter}: ${figures.span(load.useBy - load.lastDrop)} from its last drop on ${figures.time(load.lastDrop)} to its use-by time`;
     const planters = plan.planters.map((planter) => planter.id);
     const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolCross, d3.symbolStar, d3.symbolWye];
     const look = (planter) => planters.indexOf(planter);
@@ -130,8 +130,8 @@ const curves = (() => {
     const areas = crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`);
     const reached = (curve, day) => figures.area(d3.max(curve.filter((point) => point.at <= (day + 1) * DAY_S), (point) => point.value));
     const say = (day) => `${figures.day(day)}, at its end: ${crops.map((crop) => `${reached(crop.done, day)} of ${crop.name} planted, windows of ${reached(crop.due, day)} closed`).join("; ")}`;
-    const view = frames.panel("curve-progress", "Area done, against windows closing",
-      `A full line under its dashed line means area that is late. ${areas.join("; ")}.`);
+    const view = frames.panel("curve-progress", "Area planted, and windows closing",
+      `Where a solid line runs below its dashed line, area is late. ${areas.join("; ")}.`);
     controls.drawToWidth(view.box.node(), (width) => {
       const { svg, x } = frames.frame(view, width);
       const y = frames.scaleY(svg, area(d3.max(crops, (crop) => Math.max(crop.done[crop.done.length - 1].value, crop.due[crop.due.length - 1].value))), figures.symbol("area"), width);

@@ -39,7 +39,7 @@ const dayChart = (() => {
     const x = d3.scaleLinear([from, to], [20, width - 20]).clamp(true);
     const labels = chart.append("svg").attr("class", "labels").attr("width", LABELS).attr("height", height).attr("aria-hidden", "true");
     const svg = chart.append("div").attr("class", "scroll").append("svg").attr("width", width).attr("height", height)
-      .attr("role", "group").attr("aria-label", `${figures.longDay(day)}: one row a machine; arrow keys go from work to work, Enter chooses its load`);
+      .attr("role", "group").attr("aria-label", `${figures.longDay(day)}: each row is a machine; arrow keys move from block to block, Enter selects its load`);
     axis(svg, x, from, to, height);
     rows.forEach((row, i) => {
       const y = TOP + i * ROW;
@@ -131,8 +131,8 @@ const dayChart = (() => {
       `${figures.area(d3.sum(of("plant"), (a) => a.ha))} planted`,
       figures.count(of("fill").length, "fill", "fills"),
       `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
-      `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "trip", "trips")}`,
-      `${figures.distance(d3.sum(of("move"), (a) => a.km))} on the road`,
+      `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "water trip", "water trips")}`,
+      `${figures.distance(d3.sum(of("move"), (a) => a.km))} of driving`,
     ];
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`);
     d3.select("#day-sums").text([...rain, ...sums].join(" · "));
@@ -159,12 +159,12 @@ const dayChart = (() => {
   function start() {
     const tools = d3.select("#day-tools");
     tools.classed("tight", true);
-    tools.append("button").attr("type", "button").attr("id", "day-before").attr("aria-label", "Day before").text("Before").on("click", () => choice.openDay(before()));
-    tools.append("button").attr("type", "button").attr("id", "day-after").attr("aria-label", "Day after").text("After").on("click", () => choice.openDay(after()));
+    tools.append("button").attr("type", "button").attr("id", "day-before").text("Previous day").on("click", () => choice.openDay(before()));
+    tools.append("button").attr("type", "button").attr("id", "day-after").text("Next day").on("click", () => choice.openDay(after()));
     const pick = tools.append("label").text("Day ").append("select").attr("id", "day-pick").on("change", (event) => choice.openDay(Number(event.target.value)));
     pick.selectAll("option").data(d3.range(plan.season.days)).join("option").attr("value", (d) => d)
       .text((d) => `${figures.day(d)}${plan.days.includes(d) ? "" : " (no work)"}`);
-    controls.rest("#day-readout", "Point at work to read its amounts; choose it to see all that belongs to its load.");
+    controls.rest("#day-readout", "Point at or tap a block for details; click it to highlight everything for that load.");
     controls.legend("#day-legend", Object.values(kinds).map((kind) => ({
       text: kind.name + (kind.letter ? ` (${kind.letter})` : ""),
       draw: (svg) => svg.append("g").attr("class", `mark ${kind.look || ""}`).append("rect").attr("class", "body").attr("y", kind.height < 10 ? 5 : 1)

@@ -3,7 +3,7 @@ const frames = (() => {
   const MARGIN = { top: 14, right: 16, bottom: 26, left: 58 };
   const HEIGHT = 250;
 
-  function panel(id, title, summary, hint = "Point at a day, or go along the days with the arrow keys; Enter opens one.") {
+  function panel(id, title, summary, hint = "Point at or tap a day, or use the arrow keys; Enter opens one.") {
     const figure = d3.select("#curves-charts").append("figure").attr("id", id);
     figure.append("figcaption").append("h3").text(title);
     figure.select("figcaption").append("p").attr("dir", "auto").text(summary);

@@ -18,7 +18,7 @@ const kinds = (() => {
   return {
     plant: {
       keys: ["at", "load", "ha"],
-      name: "planting, coloured by field", letter: "", label: (activity) => spot(activity.at),
+      name: "planting, colored by field", letter: "", label: (activity) => spot(activity.at),
       y: 10, height: 34, fill: (activity) => looks.field(activity.at), swatch: () => looks.field(0),
       says: (a) => `plants ${figures.area(a.ha)} in ${spot(a.at)}, ${plan.fields[a.at].name}, with load ${loadOf(a).id}`,
       belongs: (a, chosen) => (chosen.kind === "field" ? a.at === chosen.index : ofLoad(a, chosen)),
@@ -28,14 +28,14 @@ const kinds = (() => {
       keys: ["at", "load"],
       name: "fill", letter: "F",
       y: 10, height: 34, look: "look-dark",
-      says: (a, day) => `takes load ${loadOf(a).id} of ${figures.volume(loadOf(a).litres)} from ${loadOf(a).rig} at ${spot(a.at)}, for `
+      says: (a, day) => `fills with load ${loadOf(a).id}, ${figures.volume(loadOf(a).litres)} from ${loadOf(a).rig} at ${spot(a.at)}, for `
         + `${figures.area(loadOf(a).ha)}; use by ${figures.clockOn(loadOf(a).useBy, day)}`,
       belongs: ofLoad,
       chooses: chooseLoad,
     },
     transfer: {
       keys: ["at", "load", "litres"],
-      name: "transfer into a planter", letter: "T",
+      name: "transfer", letter: "T",
       y: 10, height: 34, look: "look-dark",
       says: (a, day) => `pumps ${figures.volume(a.litres)} into ${loadOf(a).planter} at ${spot(a.at)}, load ${loadOf(a).id}; `
         + `use by ${figures.clockOn(loadOf(a).useBy, day)}`,
@@ -44,15 +44,15 @@ const kinds = (() => {
     },
     extract: {
       keys: ["at", "batch"],
-      name: "batch extracted", letter: "B",
+      name: "batch", letter: "B",
       y: 18, height: 26, look: "look-straw",
-      says: (a) => `extracts batch ${plan.batches[a.batch].id} at ${spot(a.at)}: ${controls.contents(plan.batches[a.batch])}`,
+      says: (a) => `makes batch ${plan.batches[a.batch].id} at ${spot(a.at)}: ${controls.contents(plan.batches[a.batch])}`,
       belongs: (a, chosen) => chosen.batches.has(a.batch),
       chooses: (a) => ["batch", a.batch],
     },
     draw: {
       keys: ["at", "litres"],
-      name: "water drawn", letter: "W",
+      name: "draw", letter: "W",
       y: 18, height: 26, look: "look-wet",
       says: (a) => `draws ${figures.volume(a.litres)} of water at ${spot(a.at)}`,
       belongs: never,
@@ -70,13 +70,13 @@ const kinds = (() => {
       keys: ["at"],
       name: "cleaning", letter: "",
       y: 34, height: 10, look: "look-dashed",
-      says: (a) => `cleans drum and strainer at ${spot(a.at)}`,
+      says: (a) => `cleans the drum and strainer at ${spot(a.at)}`,
       belongs: never,
       chooses: nothing,
     },
     move: {
       keys: ["from", "to", "km"],
-      name: "on the road", letter: "",
+      name: "drive", letter: "",
       y: 38, height: 6, look: "look-flat",
       says: (a) => `drives from ${spot(a.from)} to ${spot(a.to)}, ${figures.distance(a.km)}`,
       belongs: (a, chosen) => chosen.kind === "field" && a.to === chosen.index,
@@ -84,9 +84,9 @@ const kinds = (() => {
     },
     dump: {
       keys: ["at", "litres"],
-      name: "old mix let out", letter: "X",
+      name: "mix dumped", letter: "X",
       y: 18, height: 26, look: "look-loss",
-      says: (a) => `lets out ${figures.volume(a.litres)} of mix that is too old at ${spot(a.at)}`,
+      says: (a) => `dumps ${figures.volume(a.litres)} of mix that is too old at ${spot(a.at)}`,
       belongs: never,
       chooses: nothing,
     },

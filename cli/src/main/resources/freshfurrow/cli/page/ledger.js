@@ -40,7 +40,7 @@ const ledger = (() => {
 
   function hours(parent) {
     const all = d3.sum(plan.hours, (d) => d.minutes);
-    parent.append("p").attr("class", "aside").text("Where the planters' working hours go, up to the last acre planted:");
+    parent.append("p").attr("class", "aside").text("Where the planters' working hours go, up to the end of planting:");
     const list = parent.append("ol").attr("class", "hours").selectAll("li").data(plan.hours).join("li");
     list.append("span").attr("class", "what").text((d) => d.what);
     list.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span")

@@ -14,7 +14,7 @@ const groundMap = (() => {
 
   function sayField(field) {
     const until = field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : "";
-    const planted = field.from === undefined ? "not planted" : `planted ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
+    const planted = field.from === undefined ? "unplanted" : `planted ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
     return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
       + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`;
   }
@@ -63,7 +63,7 @@ const groundMap = (() => {
     const to = (p) => zoomed.apply(at(p));
     const shown = scale * zoomed.k;
     const svg = chart.append("svg").attr("width", width).attr("height", height).attr("role", "group")
-      .attr("aria-label", "Map of the fields; arrow keys go from field to field in the order of planting, Enter chooses one");
+      .attr("aria-label", "Map of the fields; arrow keys move from field to field in planting order, Enter selects one");
     const fields = plan.fields.map((field, index) => ({ field, index })).filter((each) => each.field.at || each.field.rings);
     // small fields lie on large ones
     const mark = svg.append("g").selectAll("g").data(d3.sort(fields, (d) => -d.field.ha)).join("g")
@@ -97,7 +97,7 @@ const groundMap = (() => {
     const free = (box) => taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
     fields.forEach(({ field, index }) => {
       const [centre, y] = labelAt(field, to, scale);
-      const when = field.from === undefined ? "not planted" : figures.shortDay(dayOf(field.from));
+      const when = field.from === undefined ? "unplanted" : figures.shortDay(dayOf(field.from));
       const half = Math.max(field.id.length * 4.2, when.length * 3.1);
       const x = centre < 0 || centre > width ? centre : Math.max(half + 2, Math.min(width - half - 2, centre));
       const box = [x - half, y - 11, x + half, y + 14];
@@ -166,10 +166,10 @@ const groundMap = (() => {
     const stops = Array.from(new Set(d3.range(5).map((i) => Math.round(extent[0] + ((extent[1] - extent[0]) * i) / 4))));
     controls.legend("#map-legend", [
       ...(dated.length > 0 ? stops.map((day) => ({ text: figures.shortDay(day), draw: controls.swatch(date(day)) })) : []),
-      ...(dated.length < plan.fields.length ? [{ text: "not planted", draw: controls.swatch(looks.wait) }] : []),
-      { text: "planted on the day above", draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
-      { text: "planter's way that day", draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
-      { text: "rig's way", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
+      ...(dated.length < plan.fields.length ? [{ text: "unplanted", draw: controls.swatch(looks.wait) }] : []),
+      { text: "planted on the day shown above", draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
+      { text: "planter's route that day", draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
+      { text: "rig's route", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
       { text: "water", draw: (svg) => svg.append("g").attr("class", "water").append("path").attr("transform", "translate(13,8) scale(.6)").attr("d", DROP) },
       { text: "place", draw: (svg) => svg.append("g").attr("class", "place").append("path").attr("transform", "translate(13,7) scale(.8)").attr("d", "M-7,7V-2L0,-8L7,-2V7z") },
     ]);
@@ -180,8 +180,8 @@ const groundMap = (() => {
       d3.select("#map-lead").text("The season file gives distances but no coordinates, so there is nothing to draw here.");
       return;
     }
-    const shape = plan.fields.some((field) => field.rings) ? "Fields in their outlines" : "Each field is a circle of its true area";
-    d3.select("#map-lead").text(`${shape}, coloured by the day on which its planting begins. Ways are drawn straight, not along roads.`);
+    const shape = plan.fields.some((field) => field.rings) ? "Fields are drawn with their outlines" : "Each field is drawn as a circle of the right area";
+    d3.select("#map-lead").text(`${shape}, colored by the day its planting starts. Routes are straight lines, not roads.`);
     const tools = d3.select("#map-tools");
     const zoom = (factor) => {
       const svg = document.querySelector("#map-chart svg");
@@ -190,15 +190,15 @@ const groundMap = (() => {
       const fixed = zoomed.invert(centre);
       move(k === 1 ? d3.zoomIdentity : d3.zoomIdentity.translate(centre[0] - fixed[0] * k, centre[1] - fixed[1] * k).scale(k));
     };
-    tools.append("button").attr("type", "button").text("Closer").on("click", () => zoom(1.6));
-    tools.append("button").attr("type", "button").text("Farther").on("click", () => zoom(1 / 1.6));
-    tools.append("button").attr("type", "button").text("Whole map").on("click", () => move(d3.zoomIdentity));
-    const pick = tools.append("label").text("Ways of ").append("select").on("change", (event) => {
+    tools.append("button").attr("type", "button").text("Zoom in").on("click", () => zoom(1.6));
+    tools.append("button").attr("type", "button").text("Zoom out").on("click", () => zoom(1 / 1.6));
+    tools.append("button").attr("type", "button").text("Show all").on("click", () => move(d3.zoomIdentity));
+    const pick = tools.append("label").text("Routes for ").append("select").on("change", (event) => {
       whose = event.target.value;
       redraw();
     });
     pick.selectAll("option").data(["", ...plan.machines.map((machine) => machine.id)]).join("option").attr("value", (d) => d).text((d) => d || "all machines");
-    controls.rest("#map-readout", "Point at a field; choose it to see its loads and days.");
+    controls.rest("#map-readout", "Point at or tap a field for details; click it to highlight its loads and days.");
     legend();
     redraw = controls.drawToWidth(document.getElementById("map-chart"), draw);
     choice.follow(highlight);

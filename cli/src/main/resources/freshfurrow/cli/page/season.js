@@ -44,7 +44,7 @@ const seasonChart = (() => {
     const closed = plan.closed.includes(day) ? "; closed" : "";
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `; rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`).join("");
     const wet = plan.wet.filter((ground) => ground.why[day]).map((ground) => `; ${ground.why[day]}`).join("");
-    return `${figures.day(day)}: ${parts.join(", ") || "nothing planted or pumped"}${late > 0 ? `; ${figures.area(late)} of it after the window` : ""}${rain}${wet}${closed}`;
+    return `${figures.day(day)}: ${parts.join(", ") || "nothing planted or transferred"}${late > 0 ? `; ${figures.area(late)} of it late` : ""}${rain}${wet}${closed}`;
   }
 
   function segments(machine, width, left, height) {
@@ -73,7 +73,7 @@ const seasonChart = (() => {
     const width = column * plan.season.days;
     const labels = chart.append("svg").attr("class", "labels").attr("width", LABELS).attr("height", height).attr("aria-hidden", "true");
     const svg = chart.append("div").attr("class", "scroll").append("svg").attr("width", width).attr("height", height)
-      .attr("role", "group").attr("aria-label", "The season by day; arrow keys go from day to day, Enter opens one");
+      .attr("role", "group").attr("aria-label", "The season by day; arrow keys move from day to day, Enter opens one");
     const back = svg.append("g").attr("aria-hidden", "true");
     head(back, left, column);
     weather(back, labels, column, top, height);
@@ -148,21 +148,21 @@ const seasonChart = (() => {
   function legend() {
     const crops = plan.crops.map((name, i) => ({ text: name, draw: controls.swatch(looks.crop(i)) }));
     controls.legend("#season-legend", [
-      ...(by === "crop" ? crops : [{ text: "each field has its colour and texture; its name is told on the day", draw: controls.swatch(looks.field(0)) }]),
+      ...(by === "crop" ? crops : [{ text: "each field has its own color and texture; point at a day for names", draw: controls.swatch(looks.field(0)) }]),
       { text: "closed", draw: controls.swatch(looks.closed) },
       ...(hasWeather() ? [{ text: "too wet to plant", draw: controls.swatch(looks.wet) }] : []),
-      { text: "some of it after its window", draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },
+      { text: "some planted late", draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },
       { text: "day shown below", draw: (svg) => svg.append("rect").attr("class", "day-swatch").attr("x", 6).attr("y", 1).attr("width", 12).attr("height", 12) },
     ]);
   }
 
   function start() {
-    controls.toggle("#season-tools", "Colour by", ["crop", "field"], by, (chosen) => {
+    controls.toggle("#season-tools", "Color by", ["crop", "field"], by, (chosen) => {
       by = chosen;
       redraw();
       legend();
     });
-    controls.rest("#season-readout", "Point at a day, or go along the days with the arrow keys.");
+    controls.rest("#season-readout", "Point at or tap a day for details, or use the arrow keys; click it to see it hour by hour.");
     legend();
     redraw = controls.drawToWidth(document.getElementById("season-chart"), draw);
     choice.follow(marks);

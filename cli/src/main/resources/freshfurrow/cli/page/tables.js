@@ -76,10 +76,10 @@ const tables = (() => {
   const numbered = (rows) => rows.map((row, index) => ({ ...row, index }));
 
   function slack(field) {
-    if (field.leftHa !== undefined) return `${figures.area(field.leftHa)} not planted`;
+    if (field.leftHa !== undefined) return `${figures.area(field.leftHa)} unplanted`;
     const days = field.closes - field.lastDay;
     if (days < 0) return `${figures.count(-days, "day", "days")} late`;
-    return days === 0 ? "on the last day" : `${figures.count(days, "day", "days")} in hand`;
+    return days === 0 ? "on the last day" : `${figures.count(days, "day", "days")} to spare`;
   }
 
   function planted(field) {
@@ -97,7 +97,7 @@ const tables = (() => {
       { name: "planted", text: planted, sort: (d) => (d.from === undefined ? Infinity : d.from) },
       { name: "by", text: (d) => d.planter || "-", sort: (d) => d.planter || "" },
       { name: "window", text: (d) => `${figures.shortDay(d.opens)} to ${figures.shortDay(d.closes)}`, sort: (d) => d.closes },
-      { name: "in hand or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
+      { name: "days to spare or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
       { name: "why", text: (d) => d.why || "", sort: (d) => d.why || "", words: true },
     ], numbered(plan.fields));
   }
@@ -123,7 +123,7 @@ const tables = (() => {
   function batches() {
     table("#batches", "batches", [
       { name: "batch", text: (d) => d.id, sort: (d) => d.index, choose: "batch" },
-      { name: "begun", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
+      { name: "started", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
       { name: "ready", text: (d) => figures.clock(d.end), sort: (d) => d.end },
       { name: "rig", text: (d) => d.rig, sort: (d) => d.rig },
       { name: "compost", text: (d) => figures.mass(d.kg), sort: (d) => d.kg, number: true },

@@ -38,7 +38,7 @@ final class ChangesIT {
             browser.open(after.resolve("plan.html"));
             assertThat(browser.text("#changes-text"))
                     .startsWith("From now on")
-                    .contains("Fields that move", "wet until 2027-05-02", "In the next hours");
+                    .contains("Fields that move", "too wet until 2027-05-02", "What to do now");
             assertThat(new AxeBuilder().analyze(browser.driver()).getViolations())
                     .isEmpty();
             assertThat((Boolean) browser.js("return document.documentElement.scrollWidth <= window.innerWidth"))

@@ -73,7 +73,7 @@ final class ReadersIT {
         browser.open(wet);
         assertThat((Boolean) browser.js("""
                 const words = document.querySelector('#limits-how');
-                return words.textContent.startsWith('Short searches')
+                return words.textContent.startsWith('What would change')
                     && words.getBoundingClientRect().right <= document.documentElement.clientWidth""")).isTrue();
     }
 
@@ -160,7 +160,7 @@ final class ReadersIT {
         assertThat(browser.element("#day-tools").isDisplayed()).isFalse();
         assertThat(browser.element("#fields table").isDisplayed()).isTrue();
         assertThat(browser.element("#loads").isDisplayed()).isFalse();
-        assertThat(browser.text(".on-paper")).contains("Loads and batches", "crew sheets", "loads.csv");
+        assertThat(browser.text(".on-paper")).contains("Loads and batches", "Crew sheets", "loads.csv");
         assertThat(browser.element(".cautions").isDisplayed()).isTrue();
         browser.command("Emulation.setEmulatedMedia", Map.of("media", ""));
     }

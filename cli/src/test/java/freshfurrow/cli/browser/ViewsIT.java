@@ -47,7 +47,9 @@ final class ViewsIT {
     void everyViewIsDrawnFromAFileWithoutANetwork() {
         assertThat(browser.text("h1")).isEqualTo("First season");
         assertThat(browser.text("#ledger")).contains("planted", "655.0 ac", "planter fills", "the proven minimum");
-        assertThat(browser.text("#limits")).contains("it never rained", "planting");
+        assertThat(browser.text("#limits"))
+                .contains("No bottleneck", "up to the end of planting", "stopped until work resumes");
+        assertThat(browser.count("#limits table")).isZero();
         assertThat(browser.count("#season-chart g.day")).isEqualTo(41);
         assertThat(browser.count("#season-chart rect.part")).isPositive();
         assertThat(browser.count("#day-chart g.mark.plant")).isPositive();
@@ -142,7 +144,7 @@ final class ViewsIT {
         browser.js(
                 "arguments[0].dispatchEvent(new PointerEvent('pointerenter')); return true",
                 browser.element("#day-chart g.mark.fill"));
-        assertThat(browser.text("#day-readout")).contains("takes load L0001", "gal", "use by");
+        assertThat(browser.text("#day-readout")).contains("fills with load L0001", "gal", "use by");
     }
 
     @Test

@@ -70,7 +70,7 @@ final class LogIT {
         assertThat(result.out()).isEmpty();
         assertThat(result.err().lines())
                 .containsExactly(
-                        "the new line: at: 2027-04-20T16:01 is yet to come: it is 2027-04-20T16:00 now;"
+                        "the new line: at: 2027-04-20T16:01 is in the future: it is 2027-04-20T16:00 now;"
                                 + " check date and time; a log tells what has happened",
                         "the new line: amount: N40 has 2 ac left to plant of 42 ac, not 3 ac;"
                                 + " check field and amount, or void a wrong entry first",

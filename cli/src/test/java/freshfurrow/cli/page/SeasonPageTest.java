@@ -102,7 +102,7 @@ class SeasonPageTest {
                         "planter fills: 2 | of all planters",
                         "tightest margin: 2 h 44 min | L0001 on Tue 2027-04-20; a typical load has 3 h 48 min",
                         "compost left: 2 kg | of 26 kg; 24 kg used",
-                        "planters wait: 2 min | for a rig, water or compost, all together");
+                        "planters wait: 2 min | for a rig, water or compost, in total");
     }
 
     @Test

@@ -32,13 +32,13 @@ final class Bounds {
                     Rule.BOUND,
                     "planterFills",
                     "the bound is " + bounds.planterFills() + ", less than the " + totals.refillLowerBound()
-                            + " that the totals give as the least");
+                            + " that the totals give as the minimum");
         }
         if (bounds.provedBest() && bounds.medium() != plan.score().medium()) {
             evidence.report(
-                    Rule.PROVED_BEST,
+                    Rule.PROVEN_BEST,
                     "medium",
-                    "the best there is has " + bounds.medium() + ", the plan has "
+                    "the best possible has " + bounds.medium() + ", the plan has "
                             + plan.score().medium());
         }
     }
@@ -58,17 +58,17 @@ final class Bounds {
         for (Plan.Limit limit : plan.limits()) {
             String resource = limit.resource().toString();
             if (!told.add(limit.resource())) {
-                evidence.report(Rule.LIMITS, resource, "it is told of twice");
+                evidence.report(Rule.BOTTLENECKS, resource, "it is named twice");
             }
             if (limit.shareOfLate() > 0 && plan.score().medium() == 0) {
-                evidence.report(Rule.LIMITS, resource, "a share of what is late goes away, but nothing is late");
+                evidence.report(Rule.BOTTLENECKS, resource, "lateness would shrink, but nothing is late");
             }
             if (limit.shareOfWait() > 0 && plan.totals().waitMin() == 0) {
-                evidence.report(Rule.LIMITS, resource, "a share of the waiting goes away, but nobody waits");
+                evidence.report(Rule.BOTTLENECKS, resource, "waiting would shrink, but nobody waits");
             }
         }
         if (!told.isEmpty() && told.size() < Resource.values().length) {
-            evidence.report(Rule.LIMITS, "limits", "only " + told + " are told of");
+            evidence.report(Rule.BOTTLENECKS, "limits", "only " + told + " are named");
         }
     }
 }

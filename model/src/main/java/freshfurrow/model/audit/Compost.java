@@ -47,7 +47,7 @@ final class Compost {
                     evidence.report(
                             Rule.LOT_DATE,
                             where,
-                            "it is made on " + batch.start().toLocalDate() + ", lot " + lot.id() + " is there from "
+                            "it is made on " + batch.start().toLocalDate() + ", lot " + lot.id() + " is on hand from "
                                     + lot.from());
                 }
             }
@@ -93,7 +93,7 @@ final class Compost {
                         evidence.report(
                                 Rule.LOT_ORDER,
                                 "batch " + batch.id(),
-                                "it takes of a later lot, in lot " + lot.id() + " " + Evidence.show(left)
+                                "it takes from a later lot, while in lot " + lot.id() + " " + Evidence.show(left)
                                         + " kg are left");
                     }
                 }
@@ -167,8 +167,8 @@ final class Compost {
             evidence.report(
                     Rule.COMPOST_RATE,
                     "load " + first.id(),
-                    "its mix asks for " + Evidence.show(asked) + " kg of compost, its batches take "
-                            + Evidence.show(taken) + " kg");
+                    "its mix needs " + Evidence.show(asked) + " kg of compost, its batches take " + Evidence.show(taken)
+                            + " kg");
         }
     }
 }

@@ -30,7 +30,7 @@ final class Fields {
                 evidence.report(
                         Rule.FIELD_AREA,
                         "field " + id,
-                        "it has " + Evidence.show(field.areaHa()) + " ha, planted and unserved come to "
+                        "it has " + Evidence.show(field.areaHa()) + " ha, planted and unplanted add up to "
                                 + Evidence.show(sum) + " ha");
             }
         });
@@ -40,9 +40,11 @@ final class Fields {
         for (Plan.Unserved left : evidence.plan.unserved()) {
             if (!(left.areaHa() > 0) || left.why().isBlank()) {
                 evidence.report(
-                        Rule.UNSERVED_REASON,
+                        Rule.UNPLANTED_REASON,
                         "field " + left.field(),
-                        left.why().isBlank() ? "it is unserved without a reason" : "it is unserved with no area left");
+                        left.why().isBlank()
+                                ? "it is unplanted without a reason"
+                                : "it is unplanted with no area left");
             }
         }
     }

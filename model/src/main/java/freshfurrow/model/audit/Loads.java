@@ -67,8 +67,8 @@ final class Loads {
                 report(
                         Rule.MIX_RATE,
                         load,
-                        Evidence.show(areaHa) + " ha planted from it ask for " + Evidence.show(asked)
-                                + " L, applied are " + Evidence.show(load.appliedL()) + " L");
+                        Evidence.show(areaHa) + " ha planted from it need " + Evidence.show(asked) + " L, applied are "
+                                + Evidence.show(load.appliedL()) + " L");
             }
         }
     }
@@ -171,7 +171,7 @@ final class Loads {
                 evidence.calendar.keepsUntil(oldest.get(), recipe.get().holdS()));
         if (deadline != evidence.calendar.seconds(load.deadline())) {
             report(
-                    Rule.DEADLINE,
+                    Rule.USE_BY,
                     load,
                     "it says " + load.deadline() + ", its oldest batch ends at " + oldest.get() + " and keeps for "
                             + recipe.get().holdS() + " s");

@@ -48,12 +48,12 @@ final class Planting {
                 int position = its.fields().indexOf(plant.field());
                 if (position < reached) {
                     evidence.report(
-                            Rule.LIST_ORDER,
+                            Rule.PLANTING_ORDER,
                             planter + " at " + plant.start(),
                             position < 0
-                                    ? plant.field() + " is not in its list"
+                                    ? plant.field() + " is not in its planting order"
                                     : plant.field() + " comes before "
-                                            + its.fields().get(reached) + " in its list");
+                                            + its.fields().get(reached) + " in its planting order");
                 }
                 reached = Math.max(reached, position);
             }
@@ -64,7 +64,7 @@ final class Planting {
         for (String id : its.fields()) {
             Field field = evidence.fields.get(id);
             if (field != null && !field.allows(planter)) {
-                evidence.report(Rule.ALLOWED_PLANTER, "list of " + planter, "it may not plant " + id);
+                evidence.report(Rule.ALLOWED_PLANTER, "planting order of " + planter, "it may not plant " + id);
             }
         }
     }

@@ -54,7 +54,7 @@ final class References {
 
     private void namesInRecords() {
         evidence.plan.planters().forEach((id, planter) -> planter.fields()
-                .forEach(field -> known(field, evidence.fields::containsKey, "list of " + id, "field")));
+                .forEach(field -> known(field, evidence.fields::containsKey, "planting order of " + id, "field")));
         for (Plan.Load load : evidence.plan.loads()) {
             String where = "load " + load.id();
             known(load.planter(), evidence.planters::containsKey, where, "planter");
@@ -72,7 +72,7 @@ final class References {
         }
         evidence.plan
                 .unserved()
-                .forEach(left -> known(left.field(), evidence.fields::containsKey, "unserved fields", "field"));
+                .forEach(left -> known(left.field(), evidence.fields::containsKey, "unplanted fields", "field"));
     }
 
     private void known(String name, Predicate<String> exists, String where, String kind) {
@@ -85,7 +85,7 @@ final class References {
         Plan plan = evidence.plan;
         once(plan.loads().stream().map(Plan.Load::id).toList(), "loads");
         once(plan.batches().stream().map(Plan.Batch::id).toList(), "batches");
-        once(plan.unserved().stream().map(Plan.Unserved::field).toList(), "unserved fields");
+        once(plan.unserved().stream().map(Plan.Unserved::field).toList(), "unplanted fields");
         once(
                 plan.planters().values().stream()
                         .flatMap(planter -> planter.fields().stream())
@@ -98,7 +98,7 @@ final class References {
         Set<String> seen = new HashSet<>();
         for (String name : names) {
             if (!seen.add(name)) {
-                evidence.report(Rule.UNIQUE_NAMES, where, "'" + name + "' stands there more than once");
+                evidence.report(Rule.UNIQUE_NAMES, where, "'" + name + "' is there more than once");
             }
         }
     }
@@ -128,7 +128,7 @@ final class References {
             }
             onlyBy(batch.rig(), extractions.getOrDefault(id, List.of()), "batch " + id, "extraction");
             if (!used.contains(id)) {
-                evidence.report(Rule.COMPLETE_RECORDS, "batch " + id, "it goes into no load");
+                evidence.report(Rule.COMPLETE_RECORDS, "batch " + id, "it is not used in any load");
             }
         });
     }
@@ -169,10 +169,10 @@ final class References {
             figures.put("water of batch " + batch.id(), batch.waterL());
             batch.lots().forEach((lot, kg) -> figures.put("lot " + lot + " of batch " + batch.id(), kg));
         }
-        plan.unserved().forEach(left -> figures.put("unserved area of " + left.field(), left.areaHa()));
+        plan.unserved().forEach(left -> figures.put("unplanted area of " + left.field(), left.areaHa()));
         figures.forEach((where, figure) -> {
             if (!(figure >= 0 && Double.isFinite(figure))) {
-                evidence.report(Rule.FIGURES, where, Evidence.show(figure) + " is no such figure");
+                evidence.report(Rule.FIGURES, where, Evidence.show(figure) + " is not a valid figure");
             }
         });
     }

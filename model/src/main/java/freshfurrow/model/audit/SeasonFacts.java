@@ -24,7 +24,7 @@ final class SeasonFacts {
         evidence.rigs.forEach(this::rig);
         names();
         if (!evidence.plan.start().map(PlanStart::standing).equals(evidence.season.standing())) {
-            evidence.report(Rule.START, "start", "machines stand otherwise than the plan says when it begins");
+            evidence.report(Rule.START, "start", "machines are not where the plan says when it starts");
         }
     }
 

@@ -49,7 +49,7 @@ final class StartRecords {
                 report(
                         Rule.DONE_BEFORE,
                         "field " + part.field(),
-                        "a part of it was planted on " + part.date() + ", the plan begins on " + today);
+                        "a part of it was planted on " + part.date() + ", the plan starts on " + today);
             }
             if (!parts.add(List.of(part.field(), part.date()))) {
                 report(
@@ -100,7 +100,7 @@ final class StartRecords {
     private void named(String kind, Set<String> machines, Set<String> standing) {
         machines.stream()
                 .filter(id -> !standing.contains(id))
-                .forEach(id -> report(Rule.START, id, "the plan does not say where it stands when it begins"));
+                .forEach(id -> report(Rule.START, id, "the plan does not say where it is when it starts"));
         standing.stream()
                 .filter(id -> !machines.contains(id))
                 .forEach(id -> report(Rule.KNOWN_NAMES, "start", "there is no " + kind + " '" + id + "'"));
@@ -123,7 +123,7 @@ final class StartRecords {
                 .forEach(id -> report(Rule.KNOWN_NAMES, "outages", "there is no planter or rig '" + id + "'"));
         if (new HashSet<>(start.outages()).size() < start.outages().size()
                 || new HashSet<>(start.rain()).size() < start.rain().size()) {
-            report(Rule.UNIQUE_NAMES, "start", "a rain or an outage stands there more than once");
+            report(Rule.UNIQUE_NAMES, "start", "a rain or an outage is there more than once");
         }
         start.rain().stream()
                 .filter(rain -> rain.date().isAfter(evidence.season.last()))
@@ -134,7 +134,7 @@ final class StartRecords {
         List<Plan.Batch> told =
                 evidence.plan.batches().stream().limit(start.batches().size()).toList();
         if (!told.equals(start.batches())) {
-            report(Rule.CARRIED_BATCHES, "batches", "those made before are told otherwise where the plan begins");
+            report(Rule.CARRIED_BATCHES, "batches", "those made before differ from what the plan says at its start");
         }
         for (Plan.Batch batch : start.batches()) {
             String where = "batch " + batch.id();
@@ -170,7 +170,7 @@ final class StartRecords {
         }
         if (!made.keySet().containsAll(mix.batches())
                 || new HashSet<>(mix.batches()).size() < mix.batches().size()) {
-            report(Rule.CARRIED_MIX, where, "its batches are not all told, or one stands there more than once");
+            report(Rule.CARRIED_MIX, where, "its batches are not all named, or one is there more than once");
             return;
         }
         var recipe = evidence.recipes.get(mix.recipe());

@@ -32,7 +32,7 @@ final class Totals {
         totals(plan.totals());
         if (plan.unserved().isEmpty() && plan.totals().refillLowerBound() > tally.fills) {
             evidence.report(
-                    Rule.REFILL_BOUND,
+                    Rule.FILL_BOUND,
                     "refillLowerBound",
                     "it says " + plan.totals().refillLowerBound() + ", but the plan does with " + tally.fills
                             + " fills");
@@ -57,7 +57,7 @@ final class Totals {
             evidence.report(Rule.TOTALS, "finish", "it says " + totals.finish() + ", planting ends at " + finish());
         }
         if (totals.refillLowerBound() < 0) {
-            evidence.report(Rule.FIGURES, "refillLowerBound", totals.refillLowerBound() + " is no such figure");
+            evidence.report(Rule.FIGURES, "refillLowerBound", totals.refillLowerBound() + " is not a valid figure");
         }
     }
 
@@ -85,7 +85,7 @@ final class Totals {
 
     private void score(Plan.Score score) {
         if (score.hard() != 0) {
-            evidence.report(Rule.SCORE, "hard", "it is " + score.hard() + ", a plan that holds has 0");
+            evidence.report(Rule.SCORE, "hard", "it is " + score.hard() + ", a plan without faults has 0");
         }
         double largestWeight =
                 evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);
@@ -96,14 +96,14 @@ final class Totals {
             evidence.report(
                     Rule.SCORE,
                     "medium",
-                    "it is " + score.medium() + ", late and unserved areas come to " + Evidence.show(medium));
+                    "it is " + score.medium() + ", late and unplanted areas add up to " + Evidence.show(medium));
         }
         double soft = -softMinutes(evidence.season.goals());
         if (!Evidence.same((double) score.soft(), soft, 1)) {
             evidence.report(
                     Rule.SCORE,
                     "soft",
-                    "it is " + score.soft() + ", the plan's effort comes to " + Evidence.show(soft));
+                    "it is " + score.soft() + ", the plan's effort adds up to " + Evidence.show(soft));
         }
     }
 
@@ -122,7 +122,7 @@ final class Totals {
             evidence.report(
                     Rule.TOTALS,
                     total,
-                    "it says " + Evidence.show(stated) + ", activities and records come to " + Evidence.show(found));
+                    "it says " + Evidence.show(stated) + ", activities and records add up to " + Evidence.show(found));
         }
     }
 }

@@ -85,7 +85,7 @@ final class Waits {
             default -> {
                 if (start < opens || wet) {
                     evidence.report(
-                            Rule.WAIT_BEGINNING,
+                            Rule.WAIT_START,
                             done.where(),
                             "it waits with its field, but " + field.id() + (wet ? " is wet" : " is not open yet"));
                 }

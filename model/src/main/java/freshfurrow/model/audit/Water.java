@@ -61,7 +61,7 @@ final class Water {
                             rig,
                             activity,
                             Rule.WATER_ON_BOARD,
-                            "it passes on more than it has: it is short of " + Evidence.show(-litres) + " L");
+                            "it transfers or dumps more than it has: it is short by " + Evidence.show(-litres) + " L");
                 }
                 litres = 0;
             } else if (!(litres <= rig.nurseTankL() + tolerance)) {

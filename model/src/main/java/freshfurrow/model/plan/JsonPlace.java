@@ -219,7 +219,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
             throw wrong("'" + shown(text) + "' is longer than " + longest + " letters");
         }
         if (Unseen.isIn(text)) {
-            throw wrong("'" + shown(text) + "' holds a character that cannot be seen");
+            throw wrong("'" + shown(text) + "' contains an invisible character");
         }
     }
 

@@ -89,7 +89,7 @@ final class PlanFromJson {
                     "is not JSON: " + firstSentence(e.getOriginalMessage()),
                     REMEDY);
         } catch (IOException e) {
-            throw new PlanFileException(file, "", "cannot be read: " + e.getMessage(), "see to its permissions");
+            throw new PlanFileException(file, "", "cannot be read: " + e.getMessage(), "check its permissions");
         }
     }
 

@@ -21,7 +21,7 @@ interface PlanVisitor {
         PLACE("place"),
         WATER_POINT("water point"),
         RECIPE("recipe"),
-        LOT("lot of compost"),
+        LOT("compost lot"),
         PLANTER("planter"),
         RIG("rig"),
         MACHINE("planter or rig"),

@@ -112,7 +112,7 @@ final class Consistency {
                                 recipe.id(),
                                 rate(concentrate),
                                 rate(recipe.mixLPerHa())),
-                        "use more compost a batch, a smaller drum, less compost an area or more mix an area");
+                        "use more compost per batch, a smaller drum, less compost per area or more mix per area");
             }
         }
     }
@@ -133,7 +133,7 @@ final class Consistency {
                                     volume(batchMixL),
                                     rig.id(),
                                     recipe.id()),
-                            "use a larger tank or less compost a batch");
+                            "use a larger tank or less compost per batch");
                 }
             }
         }

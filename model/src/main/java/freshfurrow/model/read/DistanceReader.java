@@ -47,7 +47,11 @@ final class DistanceReader {
             return Optional.of(new GeodesicDistances(places.points(), factor));
         }
         if (travel.orElseThrow().has("roadFactor")) {
-            travel.get().problem("roadFactor", "goes with no table of distances", "keep either roadFactor or matrix");
+            travel.get()
+                    .problem(
+                            "roadFactor",
+                            "cannot be used with a table of distances",
+                            "keep either roadFactor or matrix");
         }
         if (!(matrix.get() instanceof Node.Text name)) {
             problems.add(matrix.get().place(), "is not a file name", "name a table, like matrix: distances.csv");
@@ -67,7 +71,7 @@ final class DistanceReader {
             throw new FileProblem(
                     table.place(),
                     "has the columns " + String.join(", ", table.columns()),
-                    "begin it with from,to,distance (mi) or from,to,distance (km)");
+                    "start it with from,to,distance (mi) or from,to,distance (km)");
         }
         FieldFiles.checkUnit(table, "distance", Kind.LENGTH);
         Map<Pair, Double> metres = new HashMap<>();
@@ -78,13 +82,13 @@ final class DistanceReader {
             Optional<String> to = known(keys, "to", places);
             Optional<Double> distance = keys.quantity("distance", Kind.LENGTH, DISTANCE);
             if (from.isPresent() && from.equals(to)) {
-                problems.add(row.place(), "from and to are both " + from.get(), "leave the row out, it is 0");
+                problems.add(row.place(), "from and to are both " + from.get(), "leave out the row; the distance is 0");
             } else if (from.isPresent() && to.isPresent() && distance.isPresent()) {
                 Double twin = metres.put(new Pair(from.get(), to.get()), distance.get());
                 if (twin != null && !twin.equals(distance.get())) {
                     problems.add(
                             row.place(),
-                            "another row gives another distance from " + from.get() + " to " + to.get(),
+                            "another row gives a different distance from " + from.get() + " to " + to.get(),
                             "keep one of them; distances hold in both directions");
                 }
             }

@@ -52,7 +52,7 @@ final class FieldFiles {
                             "has %,d fields, more than the %,d that are planned",
                             sources.size(),
                             MOST_FIELDS),
-                    "plan them as several seasons, by the machines that work there");
+                    "split them into several seasons, by machines");
             return List.of();
         }
         return sources;
@@ -95,7 +95,7 @@ final class FieldFiles {
     static void checkUnit(CsvTable table, String column, Kind kind) throws FileProblem {
         String unit = table.unit(column);
         Place header = new Place(table.place().file(), table.place().line(), column);
-        String remedy = "write a unit into the header, like " + column + " ("
+        String remedy = "put a unit in the header, like " + column + " ("
                 + kind.symbols().get(0) + ")";
         if (!unit.isEmpty() && !kind.has(unit)) {
             throw new FileProblem(
@@ -120,7 +120,7 @@ final class FieldFiles {
                 throw new FileProblem(
                         table.place(),
                         "has no column " + needed,
-                        "begin it with a header row like id,name,area (ac),lat,lon,crop");
+                        "start it with a header row like id,name,area (ac),lat,lon,crop");
             }
         }
         checkUnit(table, "area", Kind.AREA);

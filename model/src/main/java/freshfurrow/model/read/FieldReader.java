@@ -125,7 +125,7 @@ final class FieldReader {
         }
         if (recipes.size() > 1) {
             keys.problem(
-                    "recipe", "is missing and there are several", "write which recipe this field or its crop takes");
+                    "recipe", "is missing and there are several", "write which recipe this field or its crop uses");
         }
         return recipes.stream().findFirst();
     }
@@ -161,7 +161,7 @@ final class FieldReader {
             }
         }
         if (keys.has("planters") && allowed.isEmpty() && problems.count() == before) {
-            keys.problem("planters", "is empty", "name a planter, or leave it out when all may plant the field");
+            keys.problem("planters", "is empty", "name a planter, or leave it out if all planters may plant the field");
         }
         return allowed;
     }
@@ -169,7 +169,7 @@ final class FieldReader {
     static String unknown(String id, Collection<String> known) {
         return Nearest.to(id, known)
                 .map(nearest -> "did you mean " + nearest + "?")
-                .orElse(known.isEmpty() ? "write it into the season first" : "known are " + few(known));
+                .orElse(known.isEmpty() ? "add it to the season first" : "known are " + few(known));
     }
 
     private static String few(Collection<String> words) {

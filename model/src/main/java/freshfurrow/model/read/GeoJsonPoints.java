@@ -25,8 +25,8 @@ final class GeoJsonPoints {
                 boolean swapped = Math.abs(lat.get()) <= 180 && Math.abs(lon.get()) <= 90;
                 problems.add(
                         node.place(),
-                        "[" + lon.get() + ", " + lat.get() + "] is off the earth"
-                                + (swapped ? ", or latitude stands first" : ""),
+                        "[" + lon.get() + ", " + lat.get() + "] is not on the earth"
+                                + (swapped ? ", or latitude comes first" : ""),
                         remedy);
                 return Optional.empty();
             }

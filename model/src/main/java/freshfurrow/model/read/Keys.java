@@ -116,7 +116,7 @@ final class Keys {
             problems.add(
                     at,
                     "'" + (id.length() > 40 ? id.substring(0, 40) + "…" : id) + "' is not an id",
-                    "use 1 to 40 letters, digits, - and _, beginning with a letter or digit");
+                    "use 1 to 40 letters, digits, - and _, starting with a letter or digit");
         }
     }
 
@@ -139,7 +139,7 @@ final class Keys {
         if (name.isPresent() && name.get().length() > LONGEST_NAME) {
             problem("name", "is longer than " + LONGEST_NAME + " letters", "shorten it");
         } else if (name.isPresent() && Unseen.isIn(name.get())) {
-            problem("name", "'" + name.get() + "' holds a character that cannot be seen", "leave it out");
+            problem("name", "'" + name.get() + "' contains an invisible character", "leave it out");
         }
         return name;
     }

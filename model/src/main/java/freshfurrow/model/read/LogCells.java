@@ -101,14 +101,14 @@ final class LogCells {
             problem(NOTE, "is longer than " + LONGEST_NOTE + " letters", "shorten it");
         }
         if (Unseen.isIn(note)) {
-            problem(NOTE, "holds a line break or a character that cannot be seen", "write one line of plain text");
+            problem(NOTE, "contains a line break or an invisible character", "write one line of plain text");
         }
         Optional<String> formula = Formula.sign(note);
         if (formula.isPresent()) {
             problem(
                     NOTE,
                     "begins with " + formula.get() + ", which spreadsheets take for a formula",
-                    "begin it with a letter or a digit");
+                    "start it with a letter or a digit");
         }
         return note;
     }

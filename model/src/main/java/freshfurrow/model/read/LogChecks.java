@@ -56,9 +56,9 @@ final class LogChecks {
             line.cells()
                     .problem(
                             AT,
-                            at + " is before the season, which begins on "
+                            at + " is before the season, which starts on "
                                     + context.season().first(),
-                            "check the date; what was there before belongs into the season file");
+                            "check the date; put what was there before in the season file");
         } else if (at.isAfter(end)) {
             line.cells()
                     .problem(
@@ -67,7 +67,7 @@ final class LogChecks {
                                     + context.season().last(),
                             remedy);
         } else if (at.isAfter(context.latest())) {
-            line.cells().problem(AT, at + " is yet to come: it is " + context.latest() + " now", remedy);
+            line.cells().problem(AT, at + " is in the future: it is " + context.latest() + " now", remedy);
         }
         if (line.entry().fact() instanceof Fact.MachineDown down
                 && down.until().isPresent()
@@ -75,7 +75,7 @@ final class LogChecks {
             line.cells()
                     .problem(
                             UNTIL,
-                            down.until().get() + " is not after " + at + ", when it began",
+                            down.until().get() + " is not after " + at + ", when it started",
                             "write when the machine works again, or leave it empty");
         }
     }
@@ -113,7 +113,7 @@ final class LogChecks {
                 line.cells()
                         .problem(
                                 AT,
-                                "entry " + before.number() + " says so already for the same time",
+                                "entry " + before.number() + " says the same for the same time",
                                 "leave this one out, correct its time, or void entry " + before.number() + " first");
             }
         }
@@ -156,7 +156,7 @@ final class LogChecks {
                 areas.put(planted.field(), after);
                 if (after.isTooMuch()) {
                     String left = before.isWhole()
-                            ? planted.field() + " is planted in whole already"
+                            ? planted.field() + " is finished already"
                             : planted.field() + " has " + figures.area(before.leftHa()) + " left to plant of "
                                     + figures.area(before.fieldHa());
                     line.cells()

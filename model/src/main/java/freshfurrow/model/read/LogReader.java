@@ -119,7 +119,7 @@ public final class LogReader {
                 throw new FileProblem(
                         table.place(),
                         "has no column " + needed.title(),
-                        "begin it with a header row like " + String.join(",", Column.titles()));
+                        "start it with a header row like " + String.join(",", Column.titles()));
             }
         }
         if (table.columns().containsAll(List.of(Column.VOIDS.title(), Column.OLD_VOIDS))) {
@@ -139,7 +139,7 @@ public final class LogReader {
                 problems.add(
                         table.place(),
                         "the column " + title + " has the unit " + table.unit(title),
-                        "write the unit behind each amount, as amounts of a log are of many kinds");
+                        "write the unit after each amount, because the amounts in a log are of different kinds");
             }
         }
     }

@@ -140,7 +140,7 @@ final class LogRow {
     }
 
     private Optional<String> lot(LogCells cells) {
-        return cells.id(LOT, "lot of compost", ids.lots());
+        return cells.id(LOT, "compost lot", ids.lots());
     }
 
     private static Optional<OptionalDouble> spoiled(LogCells cells) {

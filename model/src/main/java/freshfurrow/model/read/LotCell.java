@@ -36,7 +36,7 @@ final class LotCell {
             return Optional.empty();
         }
         if (text.get().indexOf(' ') < 0 && text.get().indexOf(';') < 0) {
-            Optional<String> lot = cells.id(LOT, "lot of compost", lots);
+            Optional<String> lot = cells.id(LOT, "compost lot", lots);
             Optional<Double> kg = cells.amount(Kind.MASS, LogRow.MASS);
             return lot.flatMap(id -> kg.map(mass -> Map.of(id, mass)));
         }
@@ -62,7 +62,7 @@ final class LotCell {
                     AMOUNT.title(),
                     new Node.Text(place, words[1].strip()));
             LogCells one = new LogCells(Keys.of(new Node.Mapping(place, entries), problems, units));
-            Optional<String> lot = one.id(LOT, "lot of compost", lots);
+            Optional<String> lot = one.id(LOT, "compost lot", lots);
             Optional<Double> kg = one.amount(Kind.MASS, LogRow.MASS);
             if (lot.isPresent() && kgByLot.putIfAbsent(lot.get(), kg.orElse(0.0)) != null) {
                 keys.problem(LOT.title(), "names " + lot.get() + " twice", "add up its amounts");

@@ -62,10 +62,12 @@ final class RoomInHours {
         int longest = longest(rig.hours(), rig.hours());
         if (rig.batchTimeS() > longest) {
             keys.problem(
-                    "batchTime", "a batch fits into none of the rig's hours", "give longer hours or a shorter batch");
+                    "batchTime",
+                    "a batch does not fit in any of the rig's hours",
+                    "give longer hours or a shorter batch");
         }
         if (rig.cleanTimeS() > longest) {
-            keys.problem("cleanTime", "cleaning fits into none of the rig's hours", "give longer hours");
+            keys.problem("cleanTime", "cleaning does not fit in any of the rig's hours", "give longer hours");
         }
     }
 
@@ -81,7 +83,7 @@ final class RoomInHours {
                 rigs.get(rig.id())
                         .problem(
                                 "nurseTank",
-                                "drawing it full fits into no hours that the rig shares with a water point",
+                                "filling it does not fit in any hours that the rig shares with a water point",
                                 "give longer hours, a smaller nurse tank or more flow");
             }
         }
@@ -91,7 +93,7 @@ final class RoomInHours {
                         .flatMap(points -> points.keys(point.id()))
                         .ifPresent(keys -> problems.add(
                                 keys.place(),
-                                "drawing a nurse tank full fits into no hours that the water point shares with a rig",
+                                "filling a nurse tank does not fit in any hours that the water point shares with a rig",
                                 "give longer hours or more flow, or leave this water point out"));
             }
         }
@@ -104,7 +106,7 @@ final class RoomInHours {
             planters.get(planter.id())
                     .problem(
                             "tank",
-                            "filling it fits into no hours that the planter shares with a rig",
+                            "filling it does not fit in any hours that the planter shares with a rig",
                             "give longer hours, a smaller tank or a higher transfer rate");
         }
     }
@@ -126,7 +128,10 @@ final class RoomInHours {
             if (way.isEmpty() && !own.isEmpty()) {
                 stuck.add(planter.id());
                 planters.get(planter.id())
-                        .problem("roadSpeed", "a move to any field fits into none of the planter's hours", CHECK_WAYS);
+                        .problem(
+                                "roadSpeed",
+                                "a drive to any field does not fit in any of the planter's hours",
+                                CHECK_WAYS);
             }
         }
         for (int i = 0; i < sources.size(); i++) {
@@ -136,7 +141,7 @@ final class RoomInHours {
             if (allowed && !reached.contains(field.id())) {
                 problems.add(
                         sources.get(i).keys().place(),
-                        "lies too far away: a move to it fits into no planter's hours",
+                        "is too far away: a drive to it does not fit in any planter's hours",
                         CHECK_WAYS);
             }
         }
@@ -179,7 +184,7 @@ final class RoomInHours {
                 rigs.get(rig.id())
                         .problem(
                                 "roadSpeed",
-                                "a drive to a water point and from there to a field fits into none of the rig's hours",
+                                "a drive to a water point and from there to a field does not fit in any of the rig's hours",
                                 CHECK_WAYS);
             }
         }
@@ -187,7 +192,7 @@ final class RoomInHours {
             if (!reached.contains(season.fields().get(i).id())) {
                 problems.add(
                         sources.get(i).keys().place(),
-                        "lies too far away: a drive to it from a water point fits into no rig's hours",
+                        "is too far away: a drive to it from a water point does not fit in any rig's hours",
                         CHECK_WAYS);
             }
         }

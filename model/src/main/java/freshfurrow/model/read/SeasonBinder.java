@@ -103,7 +103,7 @@ final class SeasonBinder {
         List<Planter> planters = each(planterKeys, (id, own) -> Machines.planter(id, own, hours));
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
-        List<CompostLot> compost = each(keys.things("compost", "lot of compost", true), Machines::compostLot);
+        List<CompostLot> compost = each(keys.things("compost", "compost lot", true), Machines::compostLot);
         int beforeFields = problems.count();
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
         boolean fieldsKnown = problems.count() == beforeFields;
@@ -188,7 +188,7 @@ final class SeasonBinder {
             return;
         }
         if (last.get().isBefore(first.get())) {
-            season.problem("last", "the season ends before it begins", "put the earlier date in first");
+            season.problem("last", "the season ends before it starts", "put the earlier date in first");
         } else if (last.get().isAfter(first.get().plusDays(LONGEST_SEASON_D))) {
             season.problem(
                     "last",

@@ -127,7 +127,7 @@ final class Times {
         spans.sort(Comparator.comparingInt(DaySpan::startS));
         for (int i = 1; i < spans.size(); i++) {
             if (spans.get(i).startS() < spans.get(i - 1).endS()) {
-                keys.problem("hours", "two spans overlap", "make each begin when or after the one before ends");
+                keys.problem("hours", "two spans overlap", "make each start when or after the one before it ends");
                 return otherwise;
             }
         }

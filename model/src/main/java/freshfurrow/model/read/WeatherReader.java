@@ -90,7 +90,7 @@ final class WeatherReader {
         if (about.length() > LONGEST_ABOUT) {
             own.problem("about", "is longer than " + LONGEST_ABOUT + " letters", "shorten it");
         } else if (Unseen.isIn(about)) {
-            own.problem("about", "holds a character that cannot be seen", "leave it out");
+            own.problem("about", "contains an invisible character", "leave it out");
         }
         return about;
     }

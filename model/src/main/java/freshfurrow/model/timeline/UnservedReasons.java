@@ -26,8 +26,8 @@ final class UnservedReasons {
             case COMPOST -> "no compost left after " + date(left.sinceS()) + ": " + compost(left) + " short";
             case SEASON_ENDS -> "no working time left to plant it before the season ends on " + last;
             case NO_LOAD -> "no rig can bring it a load before the season ends on " + last;
-            case HOLD_TIME -> "the hold time of " + hold(left) + " is over before a load could be planted";
-            case NOT_ALLOWED -> "the planter whose list it stands in may not plant it";
+            case HOLD_TIME -> "the hold time of " + hold(left) + " ends before a load could be planted";
+            case NOT_ALLOWED -> "the planter it is assigned to may not plant it";
             case LEFT_OUT -> "left out: " + whyNotAppended(left);
         };
     }

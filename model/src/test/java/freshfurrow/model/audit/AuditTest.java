@@ -97,10 +97,10 @@ class AuditTest {
                 // fields
                 "FIELD_AREA | \"areaHa\": 1.62 | \"areaHa\": 1.6",
                 "FIELD_AREA | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 0.00001, \"why\": \"wet\"}]",
-                "UNSERVED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 0, \"why\": \"wet\"}]",
-                "UNSERVED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 1, \"why\": \" \"}]",
-                "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"B\", \"A\"]",
-                "LIST_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\"]",
+                "UNPLANTED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 0, \"why\": \"wet\"}]",
+                "UNPLANTED_REASON | \"unserved\": [] | \"unserved\": [{\"field\": \"A\", \"areaHa\": 1, \"why\": \" \"}]",
+                "PLANTING_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"B\", \"A\"]",
+                "PLANTING_ORDER | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\"]",
                 "WAIT_REASON | \"why\": \"rig\" | \"why\": \"wet\"",
                 "WAIT_REASON | \"why\": \"rig\" | \"why\": \"window\"",
                 "FIELD_CAPACITY | 07:33:20\", \"end\": \"2027-04-20T10:20:00\" | 07:33:20\", \"end\": \"2027-04-20T10:19:59\"",
@@ -123,7 +123,7 @@ class AuditTest {
                 "FILL_AND_TRANSFER | 10:32:00\", \"at\": \"A\", \"load\": \"L2\", \"litres\" | 10:32:00\", \"at\": \"B\","
                         + " \"load\": \"L2\", \"litres\"",
                 "TRANSFER_TIME | \"transfer\", \"start\": \"2027-04-20T10:22:00 | \"transfer\", \"start\": \"2027-04-20T10:22:01",
-                "DEADLINE | \"deadline\": \"2027-04-20T11:12:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
+                "USE_BY | \"deadline\": \"2027-04-20T11:12:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
                 "FRESHNESS | 12:30:00\", \"end\": \"2027-04-20T12:57:00\" | 12:30:00\", \"end\": \"2027-04-20T14:22:01\"",
                 "LAST_DROP | \"lastDrop\": \"2027-04-20T10:20:00\" | \"lastDrop\": \"2027-04-20T10:19:00\"",
                 "BATCH_BEFORE_LOAD | \"end\": \"2027-04-20T07:20:00\", \"compostKg\" | \"end\": \"2027-04-20T07:20:01\", \"compostKg\"",
@@ -167,7 +167,7 @@ class AuditTest {
                 "SCORE | \"hard\": 0 | \"hard\": -1",
                 "SCORE | \"medium\": -1200 | \"medium\": -600",
                 "SCORE | \"soft\": -94 | \"soft\": -90",
-                "REFILL_BOUND | \"refillLowerBound\": 2 | \"refillLowerBound\": 3",
+                "FILL_BOUND | \"refillLowerBound\": 2 | \"refillLowerBound\": 3",
             })
     void aPlanThatBreaksARuleIsCaughtByThatRule(Rule rule, String right, String wrong) throws Exception {
         assertThat(rulesBroken(WorkedDay.season(day -> {}), edited(WorkedDay.PLAN_AT_THE_FIELD, right, wrong)))
@@ -184,7 +184,7 @@ class AuditTest {
                 "COMPOST_RATE | \"compostKg\": 4, \"waterL\": 40, \"lots\": {\"windrow\": 4} | \"compostKg\": 2,"
                         + " \"waterL\": 20, \"lots\": {\"windrow\": 2}",
                 "WATER_ON_BOARD | \"at\": \"A\", \"litres\": 200 | \"at\": \"A\", \"litres\": 205",
-                "DEADLINE | 13:50:00\", \"lastDrop\": \"2027-04-20T12 | 14:15:00\", \"lastDrop\": \"2027-04-20T12",
+                "USE_BY | 13:50:00\", \"lastDrop\": \"2027-04-20T12 | 14:15:00\", \"lastDrop\": \"2027-04-20T12",
                 "TOTALS | \"dumpedL\": 200 | \"dumpedL\": 0",
                 "SCORE | \"soft\": -112 | \"soft\": -92",
             })
@@ -211,8 +211,8 @@ class AuditTest {
                 "BOUND | \"waterTrips\": 1, \"unservedHa\": 0 | \"waterTrips\": 1, \"unservedHa\": 0.1",
                 "BOUND | \"lateHaDays\": 6, \"medium\" | \"lateHaDays\": 6.00001, \"medium\"",
                 "BOUND | \"medium\": -1200, \"provedBest\": true | \"medium\": -1201, \"provedBest\": false",
-                "PROVED_BEST | \"medium\": -1200 | \"medium\": -1199",
-                "LIMITS | \"waterLimit\" | \"hose\"",
+                "PROVEN_BEST | \"medium\": -1200 | \"medium\": -1199",
+                "BOTTLENECKS | \"waterLimit\" | \"hose\"",
             })
     void aPlanThatGoesAgainstWhatItSaysOfOthersIsCaught(Rule rule, String right, String wrong) throws Exception {
         assertThat(rulesBroken(WorkedDay.season(day -> {}), withBounds(edited(WorkedDay.BOUNDS, right, wrong))))
@@ -226,8 +226,8 @@ class AuditTest {
         String waiting = edited(
                 withBounds(WorkedDay.BOUNDS), "\"dumpedL\": 0, \"waitMin\": 2,", "\"dumpedL\": 0, \"waitMin\": 0,");
 
-        assertThat(rulesBroken(WorkedDay.season(day -> {}), late)).contains(Rule.LIMITS);
-        assertThat(rulesBroken(WorkedDay.season(day -> {}), waiting)).contains(Rule.LIMITS);
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), late)).contains(Rule.BOTTLENECKS);
+        assertThat(rulesBroken(WorkedDay.season(day -> {}), waiting)).contains(Rule.BOTTLENECKS);
     }
 
     @Test
@@ -333,7 +333,7 @@ class AuditTest {
     void aWaitForARigThatBeginsBeforeTheNextFieldIsOpenIsCaught() throws Exception {
         // the wait at 10:20 on 20 April is for the load out of which B is planted
         assertThat(rulesBrokenIf(day -> day.opensB = LocalDate.of(2027, 4, 21)))
-                .contains(Rule.WAIT_BEGINNING, Rule.WINDOW_OPENING);
+                .contains(Rule.WAIT_START, Rule.WINDOW_OPENING);
     }
 
     @Test
@@ -351,8 +351,8 @@ class AuditTest {
 
     @Test
     void everyRuleIsBrokenByATest() {
-        Set<Rule> broken = EnumSet.of(
-                Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE, Rule.START, Rule.WAIT_BEGINNING);
+        Set<Rule> broken =
+                EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE, Rule.START, Rule.WAIT_START);
         broken.addAll(List.of(Rule.DONE_BEFORE, Rule.CARRIED_BATCHES, Rule.CARRIED_MIX)); // StartRecordsTest
         for (Method test : AuditTest.class.getDeclaredMethods()) {
             CsvSource rows = test.getAnnotation(CsvSource.class);

@@ -208,10 +208,10 @@ class PlanFileTest {
                 "\"batches\": 1, | \"batches\": 2000000000, | totals.batches: expected a count of 10,000,000 at most",
                 "\"deadline\": \"2027 | \"deadline\": \"0001 | loads[0].deadline: expected a year from 2000 to 2100",
                 "\"deadline\": \"2027 | \"deadline\": \"9999 | loads[0].deadline: expected a year from 2000 to 2100",
-                "\"standard\" | \"\\u202edrats\" | loads[0].recipe: '?drats' holds a character that cannot be seen",
-                "\"standard\" | \"\\u009b2J\" | loads[0].recipe: '?2J' holds a character that cannot be seen",
-                "\"standard\" | \"\\ud800\" | loads[0].recipe: '?' holds a character that cannot be seen",
-                "{\"windrow\": | {\"\\u001b[2J\": | batches[0].lots: '?[2J' holds a character that cannot be seen",
+                "\"standard\" | \"\\u202edrats\" | loads[0].recipe: '?drats' contains an invisible character",
+                "\"standard\" | \"\\u009b2J\" | loads[0].recipe: '?2J' contains an invisible character",
+                "\"standard\" | \"\\ud800\" | loads[0].recipe: '?' contains an invisible character",
+                "{\"windrow\": | {\"\\u001b[2J\": | batches[0].lots: '?[2J' contains an invisible character",
             })
     void whatNoPlanHoldsIsToldWithItsPlace(String right, String wrong, String message) throws IOException {
         String text = PlanFile.toJson(small(8.1));

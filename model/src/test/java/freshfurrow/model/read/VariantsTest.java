@@ -59,7 +59,7 @@ final class VariantsTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    `planters: {P1: {tank: 299 gal}}` | v.yaml:1: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost a batch
+                    `planters: {P1: {tank: 299 gal}}` | v.yaml:1: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     `planters: {P1: {tank: 600}}`     | v.yaml:1: planters.P1.tank: 600 has no unit; write a volume like 600 gal
                     `planters: {P1: {tnak: 600 gal}}` | v.yaml:1: planters.P1.tnak: is not a known key; did you mean tank?
                     `planters: {P1: {tank: null}}`    | v.yaml:1: planters.P1.tank: is missing; write a volume like tank: 600 gal

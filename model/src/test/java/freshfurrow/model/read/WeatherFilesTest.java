@@ -147,18 +147,18 @@ final class WeatherFilesTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    2018-05-04,68,50,0.5 | 2018-05-03,68,50,0.5 | station.csv:35: 2018-05-03 stands here a second time, first in line 34; keep one row for each day
+                    2018-05-04,68,50,0.5 | 2018-05-03,68,50,0.5 | station.csv:35: 2018-05-03 is repeated here, first in line 34; keep one row for each day
                     2018-05-04,68,50,0.5 | 2018-05-04,68,70,0.5 | station.csv:35: tmin is above tmax; check whether the two are swapped
                     2018-05-04,68,50,0.5 | 2018-05-04,68,50,9999 | station.csv:35: rain 9999 is a code for a missing figure; leave the cell empty instead
                     2018-05-04,68,50,0.5 | 2018-05-04,-9999,50,0 | station.csv:35: tmax -9999 is a code for a missing figure; leave the cell empty instead
-                    2018-05-04,68,50,0.5 | 2018-05-04,68,50,-0.5 | station.csv:35: rain -0.5 in is less than none; write 0, or leave the cell empty
+                    2018-05-04,68,50,0.5 | 2018-05-04,68,50,-0.5 | station.csv:35: rain -0.5 in is below 0; write 0, or leave the cell empty
                     2018-05-04,68,50,0.5 | 2018-05-04,168,50,0 | station.csv:35: tmax 168 F has never been measured on earth; check the unit in the header; there have been temperatures of -130 to 134 F (-90 to 57 C)
                     2018-05-04,68,50,0.5 | 2018-05-04,68,50,wet | station.csv:35: rain 'wet' is not a number; write a number, or leave the cell empty when it is not known
                     2018-05-04,68,50,0.5 | 4 May 2018,68,50,0.5 | station.csv:35: '4 May 2018' is not a date; write year-month-day, like 2019-05-04
                     2018-05-04,68,50,0.5 | 2017-05-04,68,50,0.5 | station.csv:35: 2017-05-04 comes after 2018-05-03; sort the rows by date
-                    tmax (F)             | tmax                 | station.csv:1: tmax: has no unit; write a unit into the header: tmax (C) or tmax (F)
-                    rain (in)            | rain (F)             | station.csv:1: rain: F is not a unit of a depth of rain; write a unit into the header: rain (in) or rain (mm)
-                    date,                | day,                 | station.csv:1: has no column date; begin it with date,tmax (C),tmin (C),rain (mm) or the like in F and in
+                    tmax (F)             | tmax                 | station.csv:1: tmax: has no unit; put a unit in the header: tmax (C) or tmax (F)
+                    rain (in)            | rain (F)             | station.csv:1: rain: F is not a unit of a depth of rain; put a unit in the header: rain (in) or rain (mm)
+                    date,                | day,                 | station.csv:1: has no column date; start it with date,tmax (C),tmin (C),rain (mm) or the like in F and in
                     """)
     void aMistakeInTheTableIsOneLine(String before, String after, String line) {
         assertThat(season("year: 2018")

@@ -31,18 +31,18 @@ final class WrongFieldTablesTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    area (ac)  | area      | fields.csv:1: area: none of the figures has a unit; write a unit into the header, like area (ac)
+                    area (ac)  | area      | fields.csv:1: area: none of the figures has a unit; put a unit in the header, like area (ac)
                     area (ac)  | area (gal)| fields.csv:1: area: gal is not a unit of an area; use one of ac, ha, m2
-                    area (ac)  | acres     | fields.csv:1: has no column area; begin it with a header row like id,name,area (ac),lat,lon,crop
-                    id,        | ident,    | fields.csv:1: has no column id; begin it with a header row like id,name,area (ac),lat,lon,crop
-                    ,crop      | ,crops    | fields.csv:1: has no column crop; begin it with a header row like id,name,area (ac),lat,lon,crop
+                    area (ac)  | acres     | fields.csv:1: has no column area; start it with a header row like id,name,area (ac),lat,lon,crop
+                    id,        | ident,    | fields.csv:1: has no column id; start it with a header row like id,name,area (ac),lat,lon,crop
+                    ,crop      | ,crops    | fields.csv:1: has no column crop; start it with a header row like id,name,area (ac),lat,lon,crop
                     id,name    | id,nmae   | fields.csv:1: the column 'nmae' is not known; did you mean name?
                     id,name    | id,colour | fields.csv:1: the column 'colour' is not known; known are id, name, area, lat, lon, crop, window, recipe, drainage, lateWeight, planters
                     id,name    | id,lat    | fields.csv:1: lat: is a column twice; keep one of the two
                     N40,       | ,         | fields.csv:2: the row has no id; give every field an id
                     N40,       | S80,      | fields.csv:3: the id S80 is taken by fields.csv:2 already; give fields, places and water points ids of their own
                     N40,       | yard,     | fields.csv:2: the id yard is taken by season.yaml:5 already; give fields, places and water points ids of their own
-                    N40,       | N 40,     | fields.csv:2: id: 'N 40' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    N40,       | N 40,     | fields.csv:2: id: 'N 40' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
                     forty,40   | forty,-40 | fields.csv:2: area: -40 ac is out of range; use 0.003 to 49,000 ac (0.001 to 20,000 ha)
                     forty,40   | forty,    | fields.csv:2: area: is missing; write an area like area: 40 ac
                     forty,40   | forty,"4,0" | fields.csv:2: area: '4,0' is not a quantity; write an area like 40 ac, with a point in decimals and nothing between thousands
@@ -68,7 +68,7 @@ final class WrongFieldTablesTest {
                 .collect(Collectors.joining());
         assertThat(withFields("id,name,area (ac),lat,lon,crop\n" + rows).problems())
                 .containsExactly("fields.csv: has 10,001 fields, more than the 10,000 that are planned;"
-                        + " plan them as several seasons, by the machines that work there");
+                        + " split them into several seasons, by machines");
     }
 
     @Test
@@ -112,7 +112,7 @@ final class WrongFieldTablesTest {
         assertThat(withFields(FIELDS.replace("North forty", "\"North\nforty\"").replace("40.98", "98"))
                         .problems())
                 .containsExactly(
-                        "fields.csv:2: name: 'North?forty' holds a character that cannot be seen; leave it out",
+                        "fields.csv:2: name: 'North?forty' contains an invisible character; leave it out",
                         "fields.csv:4: lat: 98 is out of range; use degrees from -90 to 90");
     }
 
@@ -148,17 +148,17 @@ final class WrongFieldTablesTest {
     @Test
     void anEmptyTableIsNamed() {
         assertThat(withFields("").problems())
-                .containsExactly("fields.csv:1: is empty; begin it with a row of column names");
+                .containsExactly("fields.csv:1: is empty; start it with a row of column names");
     }
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     yard,well,2\\n | `` | ways.csv:1: one pair of places has no distance: yard to well; add a row for each pair; one direction is enough
-                    yard,well,2\\n | yard,well,2\\nwell,yard,3\\n | ways.csv:3: another row gives another distance from well to yard; keep one of them; distances hold in both directions
+                    yard,well,2\\n | yard,well,2\\nwell,yard,3\\n | ways.csv:3: another row gives a different distance from well to yard; keep one of them; distances hold in both directions
                     yard,well,2\\n | yard,well,2\\nyard,N41,3\\n | ways.csv:3: to: there is no place N41; did you mean N40?
-                    yard,well,2\\n | yard,well,2\\nyard,yard,3\\n | ways.csv:3: from and to are both yard; leave the row out, it is 0
+                    yard,well,2\\n | yard,well,2\\nyard,yard,3\\n | ways.csv:3: from and to are both yard; leave out the row; the distance is 0
                     yard,well,2\\n | yard,well,-2\\n | ways.csv:2: distance: -2 mi is out of range; use 0 to 1,200 mi (2,000 km)
-                    distance (mi)  | miles | ways.csv:1: has the columns from, to, miles; begin it with from,to,distance (mi) or from,to,distance (km)
+                    distance (mi)  | miles | ways.csv:1: has the columns from, to, miles; start it with from,to,distance (mi) or from,to,distance (km)
                     """)
     void aMistakeInTheDistancesIsOneLine(String before, String after, String line) {
         String ways =
@@ -190,8 +190,9 @@ final class WrongFieldTablesTest {
                                 "ways.csv",
                                 "from,to,distance (mi)\nyard,well,2\nyard,N40,3\nyard,S80,4\nwell,N40,3.5\nwell,S80,1\nN40,S80,2\n")
                         .problems())
-                .containsExactly("season.yaml:40: travel.roadFactor: goes with no table of distances; keep either"
-                        + " roadFactor or matrix");
+                .containsExactly(
+                        "season.yaml:40: travel.roadFactor: cannot be used with a table of distances; keep either"
+                                + " roadFactor or matrix");
     }
 
     @Test

@@ -41,8 +41,8 @@ final class WrongFilesTest {
                     hours: &a 1\\nseason: *a | season.yaml:1: hours: uses a YAML anchor or alias; write the value out where it is used
                     season: !!map {}       | season.yaml:1: season: uses a YAML tag; write the value without the exclamation mark
                     season: !java.net.URL {} | season.yaml:1: season: uses a YAML tag; write the value without the exclamation mark
-                    hours: 1\\nhours: 2    | season.yaml:2: hours: stands here a second time, first in line 1; keep one of the two
-                    hours: 1\\n---\\nhours: 2 | season.yaml:3: has something behind the end of its first document; keep one document a file
+                    hours: 1\\nhours: 2    | season.yaml:2: hours: is repeated here, first in line 1; keep one of the two
+                    hours: 1\\n---\\nhours: 2 | season.yaml:3: has more text after the end of its first document; keep one document per file
                     """)
     void aFileThatHoldsNoSeasonIsOneLine(String text, String line) {
         assertThat(new WrittenSeason(folder, text.replace("\\n", "\n")).problems())
@@ -108,7 +108,7 @@ final class WrongFilesTest {
             sparse.setLength(50L << 20);
         }
         assertThat(WrittenSeason.problems(SeasonFiles.read(file, List.of())))
-                .containsExactly("season.yaml: is 50 MiB large, more than the 8 MiB that are read; check that it is the"
+                .containsExactly("season.yaml: is 50 MiB, more than the 8 MiB that can be read; check that it is the"
                         + " right file; leave out what the season does not need");
     }
 
@@ -138,7 +138,7 @@ final class WrongFilesTest {
         Path file = folder.resolve("season.yaml");
         assumeThat(file.toFile().setReadable(false) && !Files.isReadable(file)).isTrue();
         assertThat(WrittenSeason.problems(SeasonFiles.read(folder, List.of())))
-                .containsExactly("season.yaml: may not be read; give yourself leave to read it");
+                .containsExactly("season.yaml: may not be read; give yourself permission to read it");
     }
 
     @Test

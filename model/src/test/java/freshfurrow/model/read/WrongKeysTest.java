@@ -39,16 +39,16 @@ final class WrongKeysTest {
                     crop: corn}\\n  S80 | crop: corn, drainge: poor}\\n  S80 | season.yaml:11: fields.N40.drainge: is not a known key; did you mean drainage?
                     roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is not a known key; did you mean roadFactor?
                     timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is not a time zone; write one like America/Chicago
-                    name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' holds a character that cannot be seen; leave it out
-                    name: North forty | name: "North\\Nforty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
-                    name: North forty | name: "North\\x85forty" | season.yaml:11: fields.N40.name: 'North?forty' holds a character that cannot be seen; leave it out
-                    name: North forty | name: "\\x85North forty" | season.yaml:11: fields.N40.name: '?North forty' holds a character that cannot be seen; leave it out
-                    name: North forty | name: "North \\ud83cforty" | season.yaml:11: fields.N40.name: 'North ?forty' holds a character that cannot be seen; leave it out
-                    name: North forty | name: "North forty\\udf31" | season.yaml:11: fields.N40.name: 'North forty?' holds a character that cannot be seen; leave it out
-                    name: Example     | name: "Exam\\Nple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
-                    name: Example     | name: "Exam\\ud83cple" | season.yaml:1: season.name: 'Exam?ple' holds a character that cannot be seen; leave it out
-                    N40:              | "N\\N40": | season.yaml:11: fields.N?40: 'N?40' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
-                    N40:              | "N40\\ud83c": | season.yaml:11: fields.N40?: 'N40?' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+                    name: North forty | name: "North\\u001b[31m forty" | season.yaml:11: fields.N40.name: 'North?[31m forty' contains an invisible character; leave it out
+                    name: North forty | name: "North\\Nforty" | season.yaml:11: fields.N40.name: 'North?forty' contains an invisible character; leave it out
+                    name: North forty | name: "North\\x85forty" | season.yaml:11: fields.N40.name: 'North?forty' contains an invisible character; leave it out
+                    name: North forty | name: "\\x85North forty" | season.yaml:11: fields.N40.name: '?North forty' contains an invisible character; leave it out
+                    name: North forty | name: "North \\ud83cforty" | season.yaml:11: fields.N40.name: 'North ?forty' contains an invisible character; leave it out
+                    name: North forty | name: "North forty\\udf31" | season.yaml:11: fields.N40.name: 'North forty?' contains an invisible character; leave it out
+                    name: Example     | name: "Exam\\Nple" | season.yaml:1: season.name: 'Exam?ple' contains an invisible character; leave it out
+                    name: Example     | name: "Exam\\ud83cple" | season.yaml:1: season.name: 'Exam?ple' contains an invisible character; leave it out
+                    N40:              | "N\\N40": | season.yaml:11: fields.N?40: 'N?40' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
+                    N40:              | "N40\\ud83c": | season.yaml:11: fields.N40?: 'N40?' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
                     name: North forty | name: [North, forty] | season.yaml:11: fields.N40.name: is a list where one value belongs; write one value here
                     extractAt: field | extractAt: barn | season.yaml:34: rigs.R1.extractAt: 'barn' is not a place to extract; write field or water
                     """)
@@ -62,7 +62,7 @@ final class WrongKeysTest {
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: oats}  | season.yaml:12: fields.S80.crop: there is no crop oats; known are corn
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, recipe: standart} | season.yaml:12: fields.S80.recipe: there is no recipe standart; did you mean standard?
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, planters: [P2]}   | season.yaml:12: fields.S80.planters[1]: there is no planter P2; did you mean P1?
-                    lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, planters: []}     | season.yaml:12: fields.S80.planters: is empty; name a planter, or leave it out when all may plant the field
+                    lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, planters: []}     | season.yaml:12: fields.S80.planters: is empty; name a planter, or leave it out if all planters may plant the field
                     lon: -97.0, crop: corn}   | lon: -97.0, crop: corn, drainage: swampy} | season.yaml:12: fields.S80.drainage: 'swampy' is not a drainage class; write well, moderate or poor
                     lateWeight: 1.0           | recipe: standrad         | season.yaml:9: crops.corn.recipe: there is no recipe standrad; did you mean standard?
                     moveTime: 12 min\\n    at: yard | moveTime: 12 min\\n    at: yrad | season.yaml:23: planters.P1.at: there is no place yrad; did you mean yard?
@@ -70,10 +70,10 @@ final class WrongKeysTest {
                     yard: {lat                | N40: {lat                | season.yaml:11: fields.N40: the id N40 is taken by season.yaml:5 already; give fields, places and water points ids of their own
                     well: {lat                | S80: {lat                | season.yaml:12: fields.S80: the id S80 is taken by season.yaml:37 already; give fields, places and water points ids of their own
                     R1:                       | P1:                      | season.yaml:25: rigs.P1: the id P1 is a planter's already; give every machine its own id
-                    N40: {name                | S80: {name               | season.yaml:12: fields.S80: stands here a second time, first in line 11; keep one of the two
-                    P1:                       | P 1:                     | season.yaml:14: planters.P 1: 'P 1' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
-                    windrow:                  | ../windrow:              | season.yaml:39: compost.../windrow: '../windrow' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
-                    `windrow: {mass: 4000 lb, from: 2027-04-01}` | windrow: | season.yaml:39: compost.windrow: is empty; write what this lot of compost is like, or leave it out
+                    N40: {name                | S80: {name               | season.yaml:12: fields.S80: is repeated here, first in line 11; keep one of the two
+                    P1:                       | P 1:                     | season.yaml:14: planters.P 1: 'P 1' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
+                    windrow:                  | ../windrow:              | season.yaml:39: compost.../windrow: '../windrow' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
+                    `windrow: {mass: 4000 lb, from: 2027-04-01}` | windrow: | season.yaml:39: compost.windrow: is empty; write what this compost lot is like, or leave it out
                     """)
     void anIdThatNamesNothingOrTwoThingsIsOneLine(String before, String after, String line) {
         assertThat(changed(before, after).problems()).contains(line);
@@ -86,7 +86,7 @@ final class WrongKeysTest {
                     rigs        | season.yaml:1: rigs: is missing; write at least one rig
                     waterPoints | season.yaml:1: waterPoints: is missing; write at least one water point
                     recipes     | season.yaml:1: recipes: is missing; write at least one recipe
-                    compost     | season.yaml:1: compost: is missing; write at least one lot of compost
+                    compost     | season.yaml:1: compost: is missing; write at least one compost lot
                     """)
     void aSeasonWithoutAPartItNeedsIsOneLine(String key, String line) {
         assertThat(without(key).problems()).containsExactly(line);
@@ -137,7 +137,7 @@ final class WrongKeysTest {
                         "season.yaml:9: crops.corn.window: the window 2028-04-20/2028-05-12 lies outside the season"
                                 + " 2027-04-19/2027-06-05; move the window or the season's first and last day",
                         "season.yaml:19: planters.P1.tank: holds 200 gal, less than the 300 gal of mix that one batch of"
-                                + " R1 makes by recipe standard; use a larger tank or less compost a batch",
+                                + " R1 makes by recipe standard; use a larger tank or less compost per batch",
                         "season.yaml:35: rigs.R1.at: there is no place yrad; did you mean yard?");
     }
 

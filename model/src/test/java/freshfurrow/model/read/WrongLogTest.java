@@ -43,24 +43,24 @@ class WrongLogTest {
             1,,planted,N40,,,,20 ac,,,                            | at: is missing; write date and time, like 2027-05-03T15:10
             0,2027-04-20T11:00,planted,N40,,,,20 ac,,,            | entry: '0' is not an entry number; write a whole number from 1 to 999999
             ,2027-04-20T11:00,planted,N40,,,,20 ac,,,             | entry: is missing; number the entries 1, 2, 3 and on
-            1,2027-04-18T11:00,planted,N40,,,,20 ac,,,            | at: 2027-04-18T11:00 is before the season, which begins on 2027-04-19; check the date; what was there before belongs into the season file
+            1,2027-04-18T11:00,planted,N40,,,,20 ac,,,            | at: 2027-04-18T11:00 is before the season, which starts on 2027-04-19; check the date; put what was there before in the season file
             1,2028-04-20T11:00,planted,N40,,,,20 ac,,,            | at: 2028-04-20T11:00 is after the season, which ends on 2027-06-05; check date and time; a log tells what has happened
             1,2027-04-20T11:00,planted,N40,,,,41 ac,,,            | amount: N40 has 40 ac left to plant of 40 ac, not 41 ac; check field and amount, or void a wrong entry first
             1,2027-04-20T11:00,batch,,R2,,windrow,30 lb,,,        | machine: there is no rig R2; did you mean R1?
-            1,2027-04-20T11:00,batch,,R1,,barn,30 lb,,,           | lot: there is no lot of compost barn; known are windrow
+            1,2027-04-20T11:00,batch,,R1,,barn,30 lb,,,           | lot: there is no compost lot barn; known are windrow
             1,2027-04-20T11:00,batch,,R1,,windrow,,,,             | amount: is missing; write a mass like 30 lb
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb,30 lb,,,  | amount: is given, and amounts of single lots too; leave it empty
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb; windrow 10 lb,,,, | lot: names windrow twice; add up its amounts
             1,2027-04-20T11:00,batch,,R1,,windrow; windrow 10 lb,,,, | lot: 'windrow' is not a lot with its amount; write it like windrow, or like windrow 20 lb; delivery 10 lb
             1,2027-04-20T11:00,batch,,R1,,windrow,300 lb,,,       | amount: 300 lb is two full batches of R1 or more, 30 lb each; check the amount; write one entry for each batch
-            1,2027-04-20T11:00,batch,,R1,L#1,windrow,30 lb,,,     | load: 'L#1' is not an id; use 1 to 40 letters, digits, - and _, beginning with a letter or digit
+            1,2027-04-20T11:00,batch,,R1,L#1,windrow,30 lb,,,     | load: 'L#1' is not an id; use 1 to 40 letters, digits, - and _, starting with a letter or digit
             1,2027-04-20T11:00,batch,nowhere,R1,,windrow,30 lb,,, | place: there is no place nowhere; known are N40, S80, well, yard
             1,2027-04-20T11:00,drawn,pond,R1,,,900 gal,,,         | place: there is no water point pond; known are well
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
             1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 78 in (0.1 to 2,000 mm)
-            1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it began; write when the machine works again, or leave it empty
+            1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it started; write when the machine works again, or leave it empty
             1,2027-04-20T11:00,note,,,,,,,,                       | note: is missing; write the note
-            1,2027-04-20T11:00,note,,,,,,,,=1+1                   | note: begins with =, which spreadsheets take for a formula; begin it with a letter or a digit
+            1,2027-04-20T11:00,note,,,,,,,,=1+1                   | note: begins with =, which spreadsheets take for a formula; start it with a letter or a digit
             1,2027-04-20T11:00,void,,,,,,,7,typing error      | voids: there is no earlier entry 7; write the number of the entry that was wrong
             1,2027-04-20T11:00,void,,,,,,,1,typing error      | voids: there is no earlier entry 1; write the number of the entry that was wrong
             """)
@@ -89,7 +89,7 @@ class WrongLogTest {
                                 "1,2027-04-20T11:00,planted,N40,,,,40 ac,,,",
                                 "2,2027-04-21T11:00,planted,N40,,,,10 ac,,,")
                         .problems())
-                .containsExactly("log.csv:3: amount: N40 is planted in whole already, not 10 ac;"
+                .containsExactly("log.csv:3: amount: N40 is finished already, not 10 ac;"
                         + " check field and amount, or void a wrong entry first");
     }
 
@@ -165,7 +165,7 @@ class WrongLogTest {
     void aFactIsLoggedOnceForATime(String first, String second) {
         assertThat(WrittenLog.of(season, "1,2027-04-20T11:00," + first, "2,2027-04-20T11:00," + second)
                         .problems())
-                .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
+                .containsExactly("log.csv:3: at: entry 1 says the same for the same time;"
                         + " leave this one out, correct its time, or void entry 1 first");
     }
 
@@ -175,7 +175,7 @@ class WrongLogTest {
         assertThat(WrittenLog.of(season, "1,2027-04-20T11:00,note,,,,,,,,\"" + note + "\"")
                         .problems())
                 .containsExactly("log.csv:2: note: begins with =, which spreadsheets take for a formula;"
-                        + " begin it with a letter or a digit");
+                        + " start it with a letter or a digit");
     }
 
     @Test
@@ -216,20 +216,20 @@ class WrongLogTest {
         LogContext context = new LogContext(season, Optional.empty(), LocalDateTime.of(2027, 4, 20, 10, 59));
 
         assertThat(new WrittenLog(context, log.text()).problems())
-                .containsExactly("log.csv:2: at: 2027-04-20T11:00 is yet to come: it is 2027-04-20T10:59 now;"
+                .containsExactly("log.csv:2: at: 2027-04-20T11:00 is in the future: it is 2027-04-20T10:59 now;"
                         + " check date and time; a log tells what has happened");
     }
 
     @Test
     void aLogNeedsItsColumns() {
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,amount\n").problems())
-                .containsExactly("log.csv:1: has no column fact; begin it with a header row like"
+                .containsExactly("log.csv:1: has no column fact; start it with a header row like"
                         + " entry,at,fact,place,machine,load,lot,amount,until,voids,note");
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,fact,feild,amount (ac)\n").problems())
                 .containsExactly(
                         "log.csv:1: the column 'feild' is not known; known are entry, at, fact, place, machine, load, lot, amount and 3 more",
-                        "log.csv:1: the column amount has the unit ac; write the unit behind each amount, as amounts of a log are of many kinds");
+                        "log.csv:1: the column amount has the unit ac; write the unit after each amount, because the amounts in a log are of different kinds");
         assertThat(new WrittenLog(LogContext.of(season), "").problems())
-                .containsExactly("log.csv:1: is empty; begin it with a row of column names");
+                .containsExactly("log.csv:1: is empty; start it with a row of column names");
     }
 }

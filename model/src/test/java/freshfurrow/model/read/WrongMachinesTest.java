@@ -22,8 +22,8 @@ final class WrongMachinesTest {
                         .problems())
                 .containsExactly(
                         "season.yaml:26: rigs.R1.drum: recipe standard takes 10.7 gal/ac of its concentrate but"
-                                + " only 10.0 gal/ac of mix; use more compost a batch, a smaller drum, less compost an area or"
-                                + " more mix an area");
+                                + " only 10.0 gal/ac of mix; use more compost per batch, a smaller drum, less compost per area"
+                                + " or more mix per area");
     }
 
     @Test
@@ -34,27 +34,27 @@ final class WrongMachinesTest {
                         .with("drum: 40 gal", "drum: 150 L")
                         .problems())
                 .containsExactly("season.yaml:26: rigs.R1.drum: recipe standard takes 100.0 L/ha of its concentrate but"
-                        + " only 90.0 L/ha of mix; use more compost a batch, a smaller drum, less compost an area or"
-                        + " more mix an area");
+                        + " only 90.0 L/ha of mix; use more compost per batch, a smaller drum, less compost per area or"
+                        + " more mix per area");
     }
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    tank: 600 gal     | tank: 299 gal     | season.yaml:19: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost a batch
+                    tank: 600 gal     | tank: 299 gal     | season.yaml:19: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     nurseTank: 1200 gal | nurseTank: 39 gal | season.yaml:30: rigs.R1.nurseTank: holds less than the drum; give a nurse tank of at least one drum of water
                     rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, roadSpeed, fillSetup, moveTime, at, hours
                     width: 40 ft      | width: 2 ft       | season.yaml:16: planters.P1.rowSpacing: rows are farther apart than the planter is wide; check width and rowSpacing
-                    batchTime: 15 min | batchTime: 451 min | season.yaml:28: rigs.R1.batchTime: a batch fits into none of the rig's hours; give longer hours or a shorter batch
-                    cleanTime: 3 min  | cleanTime: 451 min | season.yaml:29: rigs.R1.cleanTime: cleaning fits into none of the rig's hours; give longer hours
-                    moveTime: 12 min  | moveTime: 449 min  | season.yaml:20: planters.P1.roadSpeed: a move to any field fits into none of the planter's hours; check coordinates or distances, road speeds and hours
-                    fillSetup: 6 min  | fillSetup: 441 min | season.yaml:19: planters.P1.tank: filling it fits into no hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
-                    transferRate: 60 gal/min | transferRate: 1.3 gal/min | season.yaml:19: planters.P1.tank: filling it fits into no hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
-                    flow: 40 gal/min  | flow: 2.6 gal/min  | season.yaml:30: rigs.R1.nurseTank: drawing it full fits into no hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
-                    treatment: 0 min  | treatment: 421 min | season.yaml:30: rigs.R1.nurseTank: drawing it full fits into no hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
-                    `hoses: 1,`       | `hoses: 1, hours: ["20:00/24:00", "00:00/07:00"],` | season.yaml:30: rigs.R1.nurseTank: drawing it full fits into no hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
-                    payload: 12000 lb | hours: ["20:00/24:00", "00:00/07:00"] | season.yaml:19: planters.P1.tank: filling it fits into no hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
-                    lat: 40.98        | lat: 30.98         | season.yaml:12: fields.S80: lies too far away: a move to it fits into no planter's hours; check coordinates or distances, road speeds and hours
-                    lat: 41.01        | lat: 11.01         | season.yaml:32: rigs.R1.roadSpeed: a drive to a water point and from there to a field fits into none of the rig's hours; check coordinates or distances, road speeds and hours
+                    batchTime: 15 min | batchTime: 451 min | season.yaml:28: rigs.R1.batchTime: a batch does not fit in any of the rig's hours; give longer hours or a shorter batch
+                    cleanTime: 3 min  | cleanTime: 451 min | season.yaml:29: rigs.R1.cleanTime: cleaning does not fit in any of the rig's hours; give longer hours
+                    moveTime: 12 min  | moveTime: 449 min  | season.yaml:20: planters.P1.roadSpeed: a drive to any field does not fit in any of the planter's hours; check coordinates or distances, road speeds and hours
+                    fillSetup: 6 min  | fillSetup: 441 min | season.yaml:19: planters.P1.tank: filling it does not fit in any hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
+                    transferRate: 60 gal/min | transferRate: 1.3 gal/min | season.yaml:19: planters.P1.tank: filling it does not fit in any hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
+                    flow: 40 gal/min  | flow: 2.6 gal/min  | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
+                    treatment: 0 min  | treatment: 421 min | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
+                    `hoses: 1,`       | `hoses: 1, hours: ["20:00/24:00", "00:00/07:00"],` | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
+                    payload: 12000 lb | hours: ["20:00/24:00", "00:00/07:00"] | season.yaml:19: planters.P1.tank: filling it does not fit in any hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
+                    lat: 40.98        | lat: 30.98         | season.yaml:12: fields.S80: is too far away: a drive to it does not fit in any planter's hours; check coordinates or distances, road speeds and hours
+                    lat: 41.01        | lat: 11.01         | season.yaml:32: rigs.R1.roadSpeed: a drive to a water point and from there to a field does not fit in any of the rig's hours; check coordinates or distances, road speeds and hours
                     """)
     void whatNeverFitsIsOneLine(String before, String after, String line) {
         assertThat(WrittenSeason.in(folder)
@@ -81,7 +81,7 @@ final class WrongMachinesTest {
                                 "  creek: {lat: 41.0, lon: -97.03, flow: 40 gal/min, hours: [\"20:00/20:20\"]}\ncompost:\n")
                         .problems())
                 .containsExactly(
-                        "season.yaml:38: waterPoints.creek: drawing a nurse tank full fits into no hours that the"
+                        "season.yaml:38: waterPoints.creek: filling a nurse tank does not fit in any hours that the"
                                 + " water point shares with a rig; give longer hours or more flow, or leave this water point out");
     }
 }

@@ -14,7 +14,7 @@ final class WrongTimesTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
-                    last: 2027-06-05  | last: 2027-04-01  | season.yaml:1: season.last: the season ends before it begins; put the earlier date in first
+                    last: 2027-06-05  | last: 2027-04-01  | season.yaml:1: season.last: the season ends before it starts; put the earlier date in first
                     last: 2027-06-05  | last: 2029-06-05  | season.yaml:1: season.last: the season is longer than 400 days; check the years of first and last
                     first: 2027-04-19 | first: 19.4.2027  | season.yaml:1: season.first: '19.4.2027' is not a date; write year-month-day, like 2027-04-19
                     first: 2027-04-19 | first: 2027-02-30 | season.yaml:1: season.first: '2027-02-30' is not a date; write year-month-day, like 2027-04-19
@@ -29,7 +29,7 @@ final class WrongTimesTest {
                     lon: -97.0, crop: corn} | lon: -97.0, crop: corn, window: 2007-04-20/2027-05-12} | season.yaml:12: fields.S80.window: the window is longer than 400 days; check the years of its dates
                     "07:00/12:00"     | "12:00/07:00"     | season.yaml:2: hours[1]: ends before it starts; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
                     "12:30/20:00"     | "20:00/04:00"     | season.yaml:2: hours[2]: ends before it starts; put the earlier time first; write hours over midnight as two spans, like 20:00/24:00 and 00:00/04:00
-                    "12:30/20:00"     | "11:30/20:00"     | season.yaml:2: hours: two spans overlap; make each begin when or after the one before ends
+                    "12:30/20:00"     | "11:30/20:00"     | season.yaml:2: hours: two spans overlap; make each start when or after the one before it ends
                     "12:30/20:00"     | "12:30-20:00"     | season.yaml:2: hours[2]: '12:30-20:00' is not a span of hours; write start and end, like "07:00/12:00"
                     "12:30/20:00"     | "12:30/25:00"     | season.yaml:2: hours[2]: '25:00' is not a time of day; write hours and minutes, like 07:00
                     "12:30/20:00"     | "12:30/8 pm"      | season.yaml:2: hours[2]: '8 pm' is not a time of day; write hours and minutes, like 07:00

@@ -73,12 +73,12 @@ class ClockChangeNightTest {
         Plan byTheClock = plan(season(AUTUMN, ZoneOffset.UTC, 5 * 3600)).plan();
         assertThat(Audit.check(season(AUTUMN, CHICAGO, 5 * 3600), byTheClock))
                 .extracting(Finding::rule)
-                .contains(Rule.DEADLINE);
+                .contains(Rule.USE_BY);
 
         Plan shortHold = plan(season(AUTUMN, ZoneOffset.UTC, 4000)).plan();
         assertThat(Audit.check(season(AUTUMN, CHICAGO, 4000), shortHold))
                 .extracting(Finding::rule)
-                .contains(Rule.DEADLINE, Rule.FRESHNESS);
+                .contains(Rule.USE_BY, Rule.FRESHNESS);
     }
 
     @Property(tries = 300)

@@ -92,7 +92,7 @@ class LogWriterTest {
         Files.writeString(file(), Files.readString(file()) + "2," + DAY + "T08:00,rain,,,,,5 mm,,,\r\n");
 
         assertThat(problems(note("09:00", "sun")))
-                .containsExactly("log.csv:3: at: entry 1 says so already for the same time;"
+                .containsExactly("log.csv:3: at: entry 1 says the same for the same time;"
                         + " leave this one out, correct its time, or void entry 1 first");
         add(Map.of(
                 Column.AT, DAY + "T09:00",

@@ -45,7 +45,7 @@ final class GhcnDaily {
                     throw new FileProblem(
                             place,
                             "is not a row of a GHCN-Daily file",
-                            "take the file as it was published, or cut off this row");
+                            "use the file as it was published, or delete this row");
                 }
                 if (!station.isEmpty() && !station.equals(row.get(0))) {
                     throw new FileProblem(
@@ -62,14 +62,14 @@ final class GhcnDaily {
                     if (before != null) {
                         throw new FileProblem(
                                 place,
-                                row.get(2) + " of " + date + " stands here a second time, first in line "
+                                row.get(2) + " of " + date + " is repeated here, first in line "
                                         + before.place().line(),
                                 "keep one of the two");
                     }
                 }
             }
         } catch (IOException | UncheckedIOException e) {
-            throw new FileProblem(new Place(file.name(), 0, ""), "is not a table", "take the file as it was published");
+            throw new FileProblem(new Place(file.name(), 0, ""), "is not a table", "use the file as it was published");
         }
         days.forEach((date, values) -> {
             observations.day(values.values().iterator().next().place(), date.toString());

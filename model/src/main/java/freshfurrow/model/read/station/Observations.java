@@ -50,7 +50,7 @@ final class Observations {
                 mistake(
                         "twice",
                         place,
-                        date + " stands here a second time, first in line " + day.place.line(),
+                        date + " is repeated here, first in line " + day.place.line(),
                         "keep one row for each day");
                 return;
             }
@@ -89,7 +89,7 @@ final class Observations {
                     element.column() + " " + digits + " is a code for a missing figure",
                     "leave the cell empty instead");
         } else if (element == Element.RAIN && figure < 0) {
-            mistake("negative", place, "rain " + text + " is less than none", "write 0, or leave the cell empty");
+            mistake("negative", place, "rain " + text + " is below 0", "write 0, or leave the cell empty");
         } else if (!element.possible(figure)) {
             mistake(
                     "range " + element,

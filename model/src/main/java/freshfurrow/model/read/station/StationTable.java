@@ -10,7 +10,7 @@ import java.util.List;
 
 /** A table of date, tmax, tmin and rain (RFC 4180) with the units in its header row; other columns are not looked at. */
 final class StationTable {
-    private static final String HEADER = "begin it with date,tmax (C),tmin (C),rain (mm) or the like in F and in";
+    private static final String HEADER = "start it with date,tmax (C),tmin (C),rain (mm) or the like in F and in";
 
     private StationTable() {}
 
@@ -41,7 +41,7 @@ final class StationTable {
         throw new FileProblem(
                 new Place(table.place().file(), table.place().line(), column),
                 unit.isEmpty() ? "has no unit" : unit + " is not a unit of " + kind.noun(),
-                "write a unit into the header: " + column + " (" + String.join(") or " + column + " (", kind.symbols())
+                "put a unit in the header: " + column + " (" + String.join(") or " + column + " (", kind.symbols())
                         + ")");
     }
 

@@ -78,7 +78,7 @@ public record CsvTable(Place place, List<String> columns, List<String> units, Li
             line = (int) parser.getCurrentLineNumber() + 1;
         }
         if (columns.isEmpty()) {
-            throw new FileProblem(header, "is empty", "begin it with a row of column names");
+            throw new FileProblem(header, "is empty", "start it with a row of column names");
         }
         return new CsvTable(header, columns, units, rows);
     }
@@ -101,7 +101,7 @@ public record CsvTable(Place place, List<String> columns, List<String> units, Li
                 throw new FileProblem(
                         place,
                         "has a column name of " + cell.length() + " letters",
-                        "begin it with a row of column names");
+                        "start it with a row of column names");
             }
             Matcher matcher = HEADER.matcher(cell.strip());
             boolean hasUnit = matcher.matches();

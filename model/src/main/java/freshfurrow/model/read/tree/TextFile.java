@@ -71,12 +71,12 @@ public final class TextFile {
             if (size > (long) mostMebibytes * MEBIBYTE) {
                 throw new FileProblem(
                         place,
-                        "is " + size / MEBIBYTE + " MiB large, more than the " + mostMebibytes + " MiB that are read",
+                        "is " + size / MEBIBYTE + " MiB, more than the " + mostMebibytes + " MiB that can be read",
                         "check that it is the right file; leave out what the season does not need");
             }
             bytes = Files.readAllBytes(file);
         } catch (AccessDeniedException e) {
-            throw new FileProblem(place, "may not be read", "give yourself leave to read it");
+            throw new FileProblem(place, "may not be read", "give yourself permission to read it");
         } catch (IOException e) {
             throw new FileProblem(place, "cannot be read: " + e.getMessage(), "check the disk and try again");
         }

@@ -105,8 +105,8 @@ public final class TreeReader {
         if (parser.nextToken() != null) {
             throw new FileProblem(
                     new Place(file.name(), line(), ""),
-                    "has something behind the end of its first document",
-                    "keep one document a file");
+                    "has more text after the end of its first document",
+                    "keep one document per file");
         }
         return root;
     }
@@ -132,10 +132,7 @@ public final class TreeReader {
             Node before = entries.put(key, node(at));
             if (before != null) {
                 throw new FileProblem(
-                        at,
-                        "stands here a second time, first in line "
-                                + before.place().line(),
-                        "keep one of the two");
+                        at, "is repeated here, first in line " + before.place().line(), "keep one of the two");
             }
         }
         return new Node.Mapping(place, entries);
