@@ -153,7 +153,7 @@ final class Ledger {
         entry(
                 "planters wait",
                 Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * MINUTE_S))),
-                "for a rig, water or compost, all together");
+                "for a rig, water or compost, in total");
     }
 
     private void besides(ObjectNode data) {

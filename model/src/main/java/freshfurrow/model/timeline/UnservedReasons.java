@@ -46,8 +46,9 @@ final class UnservedReasons {
                     .filter(shortfall -> shortfall.field() == field)
                     .toList();
             if (found.isEmpty()) {
-                return "it would fit in at the end of "
-                        + season.season().applicators().get(p).id() + "'s list, at the cost of other fields or refills";
+                return "it would fit at the end of "
+                        + season.season().applicators().get(p).id()
+                        + "'s planting order, at the cost of other fields or more fills";
             }
             reason = why(found.get(0));
         }
