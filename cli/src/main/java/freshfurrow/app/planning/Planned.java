@@ -1,5 +1,7 @@
 package freshfurrow.app.planning;
 
+import freshfurrow.app.output.PageOutcome;
+import freshfurrow.app.time.TimeTaken;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.nio.file.Path;

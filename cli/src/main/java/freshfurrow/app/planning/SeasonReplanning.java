@@ -1,5 +1,8 @@
 package freshfurrow.app.planning;
 
+import freshfurrow.app.output.PlanPage;
+import freshfurrow.app.time.StageClock;
+import freshfurrow.app.time.Stage;
 import freshfurrow.app.input.GivenLog;
 import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.PlanOrigin;

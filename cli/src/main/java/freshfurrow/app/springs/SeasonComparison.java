@@ -11,35 +11,41 @@ import freshfurrow.solver.lived.SpringComparison;
 import freshfurrow.solver.lived.SpringProgress;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Compares variants of a season over springs of its weather record, and writes what comes out. */
 public final class SeasonComparison {
-    public static final String FILE_NAME = "compare.json";
-    public static final String PAGE_NAME = "compare.html";
+    static final String FILE_NAME = "compare.json";
+    static final String PAGE_NAME = "compare.html";
+
+    private static final String FOLDER = "compare";
 
     private SeasonComparison() {}
 
     /**
      * The comparison, once it is written. Blocks until all springs are lived.
      *
-     * @param folder where it goes
+     * @param folder where it goes; without it, the folder {@code compare} beside the season file
      * @param force whether a comparison that is there may be replaced
      * @throws Refused when the season or a variant cannot be used, or the comparison cannot be written
      */
-    public static Compared compare(ComparisonOrder order, Path folder, boolean force, SpringProgress progress) {
-        return new ComparisonFiles(folder, force).write(() -> compare(order, progress));
+    public static Compared compare(
+            ComparisonOrder order, Optional<Path> folder, boolean force, SpringProgress progress) {
+        Path there = folder.orElseGet(
+                () -> new GivenSeason(order.season(), List.of()).folder().resolve(FOLDER));
+        return new ComparisonFiles(there, force).write(() -> compare(order, progress));
     }
 
     /**
      * Slices of a comparison joined, once that is written.
      *
      * @param slices files, or folders that hold one; 1 or more
-     * @param folder where it goes
+     * @param folder where it goes; without it, a folder {@code compare} in the one that the program runs in
      * @param force whether a comparison that is there may be replaced
      * @throws Refused when a slice cannot be read or does not go with the others, or the comparison cannot be written
      */
-    public static Compared join(List<Path> slices, Path folder, boolean force) {
-        return new ComparisonFiles(folder, force).write(() -> Slices.join(slices));
+    public static Compared join(List<Path> slices, Optional<Path> folder, boolean force) {
+        return new ComparisonFiles(folder.orElse(Path.of(FOLDER)), force).write(() -> Slices.join(slices));
     }
 
     private static ComparedSprings compare(ComparisonOrder order, SpringProgress progress) {

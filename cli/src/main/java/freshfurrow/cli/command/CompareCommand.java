@@ -5,7 +5,6 @@ import freshfurrow.app.springs.ComparisonOrder;
 import freshfurrow.app.springs.SeasonComparison;
 import freshfurrow.app.springs.SpringRange;
 import freshfurrow.cli.text.ComparisonReport;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,8 +115,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         refuseNonsense();
-        Path folder = out.orElseGet(this::usualFolder);
-        Compared compared = parts.isEmpty() ? compare(folder) : SeasonComparison.join(parts, folder, force);
+        Compared compared = parts.isEmpty() ? compare() : SeasonComparison.join(parts, out, force);
         List<String> lines = new ArrayList<>(ComparisonReport.lines(compared.springs()));
         lines.add("");
         lines.add("Written to " + compared.file() + ", with compare.html beside it for a browser");
@@ -150,14 +148,7 @@ final class CompareCommand implements Callable<Integer> {
         return new ParameterException(spec.commandLine(), message);
     }
 
-    private Path usualFolder() {
-        return season.map(path ->
-                        Files.isDirectory(path) ? path : path.toAbsolutePath().resolveSibling(""))
-                .orElse(Path.of(""))
-                .resolve("compare");
-    }
-
-    private Compared compare(Path folder) {
+    private Compared compare() {
         ComparisonOrder order = new ComparisonOrder(
                 season.orElseThrow(),
                 variants.stream().map(CompareCommand::patches).toList(),
@@ -170,7 +161,7 @@ final class CompareCommand implements Callable<Integer> {
                 threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()));
         SpringsLine progress = SpringsLine.onTerminal();
         try {
-            return SeasonComparison.compare(order, folder, force, progress);
+            return SeasonComparison.compare(order, out, force, progress);
         } finally {
             progress.clear();
         }

@@ -1,4 +1,4 @@
-package freshfurrow.app.planning;
+package freshfurrow.app.time;
 
 import java.time.Duration;
 import java.util.Map;

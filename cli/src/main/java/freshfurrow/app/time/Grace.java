@@ -1,4 +1,4 @@
-package freshfurrow.app.planning;
+package freshfurrow.app.time;
 
 import freshfurrow.solver.stop.StopSignal;
 import java.util.Optional;
@@ -8,11 +8,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /** Time that work may still take once a signal is set. */
-final class Grace {
+public final class Grace {
     private Grace() {}
 
     /** What the work comes to; empty when it takes longer than so much from when the signal is set. */
-    static <T> Optional<T> inTime(StopSignal stop, long graceMs, Supplier<Optional<T>> work) {
+    public static <T> Optional<T> inTime(StopSignal stop, long graceMs, Supplier<Optional<T>> work) {
         CompletableFuture<Optional<T>> result = new CompletableFuture<>();
         Thread thread = new Thread(() -> result.completeAsync(work, Runnable::run), "finishing");
         thread.setDaemon(true);

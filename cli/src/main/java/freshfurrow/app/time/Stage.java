@@ -1,4 +1,4 @@
-package freshfurrow.app.planning;
+package freshfurrow.app.time;
 
 /** What the time of planning goes into. */
 public enum Stage {

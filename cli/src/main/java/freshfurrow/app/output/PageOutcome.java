@@ -1,4 +1,4 @@
-package freshfurrow.app.planning;
+package freshfurrow.app.output;
 
 /** What became of the page of a plan. */
 public enum PageOutcome {

@@ -1,11 +1,12 @@
-package freshfurrow.app.planning;
+package freshfurrow.app.output;
 
+import freshfurrow.app.time.Grace;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /** The page that is written with a plan. */
-final class PlanPage {
+public final class PlanPage {
     /** Longer than any page takes on a quiet machine, once planning is told to stop. */
     private static final long GRACE_MS = 1_000;
 
@@ -18,11 +19,12 @@ final class PlanPage {
      *
      * @param fields of its season
      */
-    static Optional<String> inTime(StopSignal told, int fields, Supplier<String> html) {
+    public static Optional<String> inTime(StopSignal told, int fields, Supplier<String> html) {
         return Grace.inTime(told, GRACE_MS + GRACE_MS_PER_FIELD * fields, () -> Optional.of(html.get()));
     }
 
-    static PageOutcome outcome(boolean wanted, Optional<String> page) {
+    /** What became of the page. */
+    public static PageOutcome outcome(boolean wanted, Optional<String> page) {
         if (!wanted) {
             return PageOutcome.NOT_WANTED;
         }
