@@ -1,19 +1,36 @@
 package freshfurrow.cli;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.read.LogReader;
+import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.timeline.OneLoad;
+import freshfurrow.model.timeline.WetGround;
+import freshfurrow.solver.PlanningOptions;
+import freshfurrow.solver.Progress;
+import freshfurrow.solver.lived.SpringProgress;
+import freshfurrow.solver.stop.StopSignal;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** The borders of the solver and of the command line; those of the model are held beside it. */
+/** The borders of the solver, of the application layer and of the command line; those of the model are held beside it. */
 @AnalyzeClasses(
         packages = "freshfurrow",
         importOptions = {DoNotIncludeTests.class, BordersTest.NoTestJars.class})
@@ -33,15 +50,85 @@ class BordersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
-                    "freshfurrow.cli..", "freshfurrow.model.read..", "picocli..", "java.nio.file..", "com.fasterxml..");
+                    "freshfurrow.cli..",
+                    "freshfurrow.app..",
+                    "freshfurrow.model.read..",
+                    "picocli..",
+                    "java.nio.file..",
+                    "com.fasterxml..");
 
     @ArchTest
     static final ArchRule THE_COMMAND_LINE_LEAVES_THE_SEARCH_TO_THE_SOLVER = noClasses()
             .that()
-            .resideInAPackage("freshfurrow.cli..")
+            .resideInAnyPackage("freshfurrow.cli..", "freshfurrow.app..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("ai.timefold..");
+
+    /** A command line or a page in a browser asks it; it has no words for either. */
+    @ArchTest
+    static final ArchRule THE_APPLICATION_KNOWS_NO_DOOR = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.app..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.cli",
+                    "freshfurrow.cli.command..",
+                    "freshfurrow.cli.words..",
+                    "freshfurrow.cli.text..",
+                    "freshfurrow.cli.why..",
+                    "freshfurrow.cli.card..",
+                    "freshfurrow.cli.needs..",
+                    "picocli..",
+                    "com.sun.net.httpserver..",
+                    "java.net.http..")
+            .orShould(ACCESS_STANDARD_STREAMS);
+
+    /** They are written by the application layer, so that to know it would be a circle. */
+    @ArchTest
+    static final ArchRule WHAT_IS_MADE_OF_PLANS_KNOWS_NO_APPLICATION = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "freshfurrow.cli.page..",
+                    "freshfurrow.cli.sheets..",
+                    "freshfurrow.cli.export..",
+                    "freshfurrow.cli.compare..",
+                    "freshfurrow.cli.changes..",
+                    "freshfurrow.cli.text..",
+                    "freshfurrow.cli.day..",
+                    "freshfurrow.cli.safety..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("freshfurrow.app..");
+
+    /** Of the timeline, commands and pages see two records of what it says; whatever has to be played out, the application layer does. */
+    @ArchTest
+    static final ArchRule COMMANDS_AND_PAGES_PLAY_NO_SEASON_OUT = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.cli..")
+            .should()
+            .dependOnClassesThat(
+                    resideInAPackage("freshfurrow.model.timeline..").and(not(in(WetGround.class, OneLoad.class))));
+
+    /** Of the solver, commands see what they pass to the application layer and hear from it; answers, what they put in words. */
+    @ArchTest
+    static final ArchRule COMMANDS_AND_PAGES_SEARCH_FOR_NO_PLAN = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.cli..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("freshfurrow.solver..")
+                    .and(not(resideInAPackage("freshfurrow.solver.why..")))
+                    .and(not(in(PlanningOptions.class, Progress.class, SpringProgress.class, StopSignal.class))));
+
+    /** They parse, ask the application layer, and print. */
+    @ArchTest
+    static final ArchRule COMMANDS_READ_WRITE_AND_AUDIT_NOTHING = noClasses()
+            .that()
+            .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.cli.words..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("freshfurrow.model.files..", "freshfurrow.model.write..")
+                    .or(in(Files.class, SeasonFiles.class, LogReader.class, PlanFile.class, Audit.class)));
 
     @ArchTest
     static final ArchRule TEXT_SUMS_CARDS_AND_PAGES_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
@@ -58,7 +145,12 @@ class BordersTest {
                     "freshfurrow.cli.export..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("freshfurrow.cli.command..", "freshfurrow.solver..", "picocli..", "java.nio.file..");
+            .resideInAnyPackage(
+                    "freshfurrow.cli.command..",
+                    "freshfurrow.cli.words..",
+                    "freshfurrow.solver..",
+                    "picocli..",
+                    "java.nio.file..");
 
     @ArchTest
     static final ArchRule ANSWERS_KNOW_NO_COMMANDS_AND_NO_FILES = noClasses()
@@ -67,6 +159,18 @@ class BordersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("freshfurrow.cli.command..", "picocli..", "java.nio.file..");
+
+    private static DescribedPredicate<JavaClass> in(Class<?>... classes) {
+        return new DescribedPredicate<>("are among " + List.of(classes)) {
+            @Override
+            public boolean test(JavaClass javaClass) {
+                return Stream.of(classes)
+                        .map(Class::getName)
+                        .anyMatch(name -> javaClass.getName().equals(name)
+                                || javaClass.getName().startsWith(name + "$"));
+            }
+        };
+    }
 
     /** The methods of {@code Files} that change what is on the disk begin so. */
     private static final Pattern CHANGING =

@@ -1,8 +1,8 @@
 package freshfurrow.app.planning;
 
-import freshfurrow.app.time.StageClock;
-import freshfurrow.app.time.Stage;
 import freshfurrow.app.time.Grace;
+import freshfurrow.app.time.Stage;
+import freshfurrow.app.time.StageClock;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.PlanningOptions;

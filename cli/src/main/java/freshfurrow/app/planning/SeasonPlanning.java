@@ -1,12 +1,12 @@
 package freshfurrow.app.planning;
 
-import freshfurrow.app.output.PlanPage;
-import freshfurrow.app.time.StageClock;
-import freshfurrow.app.time.Stage;
 import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.output.PlanPage;
 import freshfurrow.app.output.PlanTarget;
 import freshfurrow.app.output.PlanText;
 import freshfurrow.app.refusal.Refused;
+import freshfurrow.app.time.Stage;
+import freshfurrow.app.time.StageClock;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.plan.Plan;

@@ -1,17 +1,17 @@
 package freshfurrow.app.planning;
 
-import freshfurrow.app.output.PlanPage;
-import freshfurrow.app.time.StageClock;
-import freshfurrow.app.time.Stage;
 import freshfurrow.app.input.GivenLog;
 import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.PlanOrigin;
 import freshfurrow.app.input.SeasonClock;
 import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.output.PlanArchive;
+import freshfurrow.app.output.PlanPage;
 import freshfurrow.app.output.PlanText;
 import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.app.refusal.Refused;
+import freshfurrow.app.time.Stage;
+import freshfurrow.app.time.StageClock;
 import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.plan.Plan;

@@ -1,6 +1,6 @@
 /**
- * The commands: each reads its arguments, calls the model or the solver, and prints. No text layout and no rule of the
- * season belongs here.
+ * The commands: each reads its arguments, asks the application layer, and prints. No text layout, no reading or writing of files and no
+ * rule of the season belongs here.
  */
 @NullMarked
 package freshfurrow.cli.command;

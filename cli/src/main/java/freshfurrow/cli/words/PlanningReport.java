@@ -1,11 +1,11 @@
 package freshfurrow.cli.words;
 
 import freshfurrow.app.output.PageOutcome;
-import freshfurrow.app.time.Stage;
-import freshfurrow.app.time.TimeTaken;
 import freshfurrow.app.planning.Planned;
 import freshfurrow.app.planning.PlanningEnd;
 import freshfurrow.app.planning.Replanned;
+import freshfurrow.app.time.Stage;
+import freshfurrow.app.time.TimeTaken;
 import freshfurrow.cli.text.HeldBack;
 import freshfurrow.cli.text.PlanReport;
 import java.nio.file.Path;
