@@ -10,6 +10,7 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.search.SearchLimits;
 import freshfurrow.solver.steady.SteadySearch;
 import freshfurrow.solver.stop.StopSignal;
+import freshfurrow.solver.threads.Workers;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -109,8 +110,6 @@ public final class SeasonPlanner {
     }
 
     private void workOutBounds() {
-        Thread thread = new Thread(() -> bounds.completeAsync(() -> SeasonBounds.of(season), Runnable::run), "bounds");
-        thread.setDaemon(true);
-        thread.start();
+        Workers.beside("bounds", bounds, () -> SeasonBounds.of(season));
     }
 }

@@ -5,9 +5,9 @@ import freshfurrow.model.progress.Promises;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.bounds.SeasonBounds;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 
 /**
@@ -23,15 +23,15 @@ final class BoundedPlan {
 
     /**
      * @param record makes a plan of lists of ids
-     * @param hurry once true, plans are not tried one by one any more
+     * @param stop once set, plans are not tried one by one any more
      */
     static Plan of(
             CompiledSeason season,
             Plan plan,
             SeasonBounds bounds,
             Function<List<List<String>>, Plan> record,
-            BooleanSupplier hurry) {
-        return Enumeration.best(season, hurry)
+            StopSignal stop) {
+        return Enumeration.best(season, stop)
                 .map(lists -> record.apply(lists.ids(season.season())))
                 .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
                 .filter(best -> kept(season, best) >= kept(season, plan))

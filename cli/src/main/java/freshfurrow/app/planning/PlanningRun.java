@@ -81,6 +81,6 @@ final class PlanningRun {
     }
 
     private Plan bounded(Plan plan, Function<List<List<String>>, Plan> record) {
-        return BoundedPlan.of(season, plan, planner.bounds().join(), record, stop::isSet);
+        return BoundedPlan.of(season, plan, planner.bounds().join(), record, stop);
     }
 }

@@ -12,6 +12,7 @@ import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.bounds.SeasonBounds;
+import freshfurrow.solver.stop.StopSignal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -60,7 +61,7 @@ final class BoundedPlanTest {
     private static Plan bounded(Season season, Plan found) {
         CompiledSeason compiled = CompiledSeason.of(season);
         return BoundedPlan.of(
-                compiled, found, SeasonBounds.of(compiled), lists -> record(season, lists.get(0)), () -> false);
+                compiled, found, SeasonBounds.of(compiled), lists -> record(season, lists.get(0)), StopSignal.untilTold());
     }
 
     private static Path season() {

@@ -5,8 +5,8 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /** The best plan of all of a small season, found by playing out every one, with the timeline as the judge. */
@@ -24,18 +24,18 @@ public final class Enumeration {
      * that leaves fields out leaves their area unserved, and is played out unless that alone is worse than the best so
      * far. Fields in the list of a planter that may not plant them break a rule, and are worse than any plan that breaks none.
      *
-     * @param stopped asked now and then; once it says true, the result is empty
+     * @param stop once set, the result is empty
      */
-    public static Optional<FieldLists> best(CompiledSeason season, BooleanSupplier stopped) {
+    public static Optional<FieldLists> best(CompiledSeason season, StopSignal stop) {
         if (season.planterCount() == 0 || ways(season) * Math.max(1, loads(season)) > MOST_LOADS) {
             return Optional.empty();
         }
         LeavingOut leavingOut = new LeavingOut(season);
-        Best best = search(season, leavingOut, false, Best.NONE, stopped);
+        Best best = search(season, leavingOut, false, Best.NONE, stop);
         if (best.score().mediumScore() <= leavingOut.bestMediumWithout(leavingOut.smallestDm2())) {
-            best = search(season, leavingOut, true, best, stopped);
+            best = search(season, leavingOut, true, best, stop);
         }
-        return stopped.getAsBoolean() ? Optional.empty() : best.lists();
+        return stop.isSet() ? Optional.empty() : best.lists();
     }
 
     /** What was found so far. */
@@ -48,10 +48,10 @@ public final class Enumeration {
     }
 
     private static Best search(
-            CompiledSeason season, LeavingOut leavingOut, boolean leaveOut, Best known, BooleanSupplier stopped) {
+            CompiledSeason season, LeavingOut leavingOut, boolean leaveOut, Best known, StopSignal stop) {
         return IntStream.rangeClosed(0, season.fieldCount())
                 .parallel()
-                .mapToObj(branch -> new EveryList(season, leavingOut, leaveOut, known, stopped).search(branch))
+                .mapToObj(branch -> new EveryList(season, leavingOut, leaveOut, known, stop).search(branch))
                 .reduce(known, Best::orBetter);
     }
 

@@ -5,10 +5,10 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.schedule.FieldLists;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /** Goes through all lists of fields by planter, one planter after the other. */
@@ -16,7 +16,7 @@ final class EveryList {
     private final CompiledSeason season;
     private final LeavingOut leavingOut;
     private final boolean leaveOut;
-    private final BooleanSupplier stopped;
+    private final StopSignal stop;
     private final Timeline timeline;
     private final int[][] lists;
     private final int[] sizes;
@@ -31,11 +31,11 @@ final class EveryList {
             LeavingOut leavingOut,
             boolean leaveOut,
             Enumeration.Best known,
-            BooleanSupplier stopped) {
+            StopSignal stop) {
         this.season = season;
         this.leavingOut = leavingOut;
         this.leaveOut = leaveOut;
-        this.stopped = stopped;
+        this.stop = stop;
         best = known;
         timeline = new Timeline(season);
         lists = new int[season.planterCount()][season.fieldCount()];
@@ -61,7 +61,7 @@ final class EveryList {
     }
 
     private void extend(int planter) {
-        if (stopped.getAsBoolean()) {
+        if (stop.isSet()) {
             return;
         }
         boolean last = planter == lists.length - 1;

@@ -2,11 +2,13 @@ package freshfurrow.solver.threads;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Threads for tasks whose results are wanted in the order of the tasks, whichever ends first. */
 public final class Workers implements AutoCloseable {
@@ -21,11 +23,7 @@ public final class Workers implements AutoCloseable {
      */
     public Workers(int count, String name) {
         this.name = name;
-        threads = Executors.newFixedThreadPool(count, task -> {
-            Thread thread = new Thread(task, name);
-            thread.setDaemon(true);
-            return thread;
-        });
+        threads = Executors.newFixedThreadPool(count, task -> daemon(task, name));
     }
 
     /**
@@ -43,6 +41,17 @@ public final class Workers implements AutoCloseable {
             results.add(get(result));
         }
         return results;
+    }
+
+    /** Completes a result on a thread of its own, which does not keep the program alive, beside whatever else is done. */
+    public static <T> void beside(String name, CompletableFuture<T> result, Supplier<T> work) {
+        daemon(() -> result.completeAsync(work, Runnable::run), name).start();
+    }
+
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
     }
 
     private <T> T get(Future<T> result) {

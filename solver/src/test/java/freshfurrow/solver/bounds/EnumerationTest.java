@@ -10,6 +10,7 @@ import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,7 @@ class EnumerationTest {
     void theBestPlanIsThatOfBruteForce(long seed) {
         CompiledSeason season = CompiledSeason.of(SmallSeasons.season(seed));
         Timeline played = new ListPlayer(season)
-                .play(Enumeration.best(season, () -> false).orElseThrow());
+                .play(Enumeration.best(season, StopSignal.untilTold()).orElseThrow());
 
         assertThat(new Plan.Score(played.hard(), played.medium(), played.soft()))
                 .isEqualTo(BruteForce.of(season).score());
@@ -36,14 +37,14 @@ class EnumerationTest {
                 .field(0, 0, 1)
                 .field(0, 0, 1)
                 .season(1));
-        FieldLists best = Enumeration.best(season, () -> false).orElseThrow();
+        FieldLists best = Enumeration.best(season, StopSignal.untilTold()).orElseThrow();
 
         assertThat(new ListPlayer(season).play(best).unservedDm2()).isEqualTo(2_000_000);
     }
 
     @Test
     void aSeasonOfTooManyPlansIsNotTried() {
-        assertThat(Enumeration.best(CompiledSeason.of(InventedSeason.hurried(12, 2, 1)), () -> false))
+        assertThat(Enumeration.best(CompiledSeason.of(InventedSeason.hurried(12, 2, 1)), StopSignal.untilTold()))
                 .isEmpty();
     }
 
@@ -52,8 +53,10 @@ class EnumerationTest {
         CompiledSeason season = CompiledSeason.of(
                 new TwoFieldsADay(1).field(0, 0, 1).field(0, 0, 1).season(3));
 
-        assertThat(Enumeration.best(season, () -> true)).isEmpty();
-        assertThat(Enumeration.best(season, () -> false))
+        StopSignal told = StopSignal.untilTold();
+        told.set();
+        assertThat(Enumeration.best(season, told)).isEmpty();
+        assertThat(Enumeration.best(season, StopSignal.untilTold()))
                 .map(FieldLists::byPlanter)
                 .hasValueSatisfying(lists -> assertThat(lists).isEqualTo(List.of(List.of(0, 1))));
     }

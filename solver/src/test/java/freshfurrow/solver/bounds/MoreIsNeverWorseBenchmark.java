@@ -8,6 +8,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -57,7 +58,7 @@ class MoreIsNeverWorseBenchmark {
 
     private static Optional<HardMediumSoftLongScore> best(Season season) {
         CompiledSeason compiled = CompiledSeason.of(season);
-        return Enumeration.best(compiled, () -> false).map(lists -> new ListPlayer(compiled).score(lists));
+        return Enumeration.best(compiled, StopSignal.untilTold()).map(lists -> new ListPlayer(compiled).score(lists));
     }
 
     private static Map<String, BiFunction<Season, Long, Season>> more() {
