@@ -1,7 +1,6 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.app.refusal.Refused;
-import freshfurrow.cli.words.RefusalWords;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -33,12 +32,12 @@ final class Interruption {
         Runtime.getRuntime().addShutdownHook(onInterrupt);
         try {
             return command.applyAsInt(interruption);
-        } catch (Refused refused) {
+        } catch (Refused | WrongArgument failure) {
             if (!interruption.stop.isTold()) {
-                throw refused;
+                throw failure;
             }
             // nobody else would come to say it
-            Output.print(spec.commandLine().getErr(), RefusalWords.lines(refused.refusal()));
+            Output.print(spec.commandLine().getErr(), Failures.lines(failure));
             return Freshfurrow.PROBLEM;
         } finally {
             interruption.ended.countDown();
