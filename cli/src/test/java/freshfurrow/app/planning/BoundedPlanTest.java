@@ -61,7 +61,11 @@ final class BoundedPlanTest {
     private static Plan bounded(Season season, Plan found) {
         CompiledSeason compiled = CompiledSeason.of(season);
         return BoundedPlan.of(
-                compiled, found, SeasonBounds.of(compiled), lists -> record(season, lists.get(0)), StopSignal.untilTold());
+                compiled,
+                found,
+                SeasonBounds.of(compiled),
+                lists -> record(season, lists.get(0)),
+                StopSignal.untilTold());
     }
 
     private static Path season() {

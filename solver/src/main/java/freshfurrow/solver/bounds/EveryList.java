@@ -26,12 +26,7 @@ final class EveryList {
     private Enumeration.Best best;
 
     /** @param leaveOut whether to go through the plans that leave out fields, or through those with all that may be planted */
-    EveryList(
-            CompiledSeason season,
-            LeavingOut leavingOut,
-            boolean leaveOut,
-            Enumeration.Best known,
-            StopSignal stop) {
+    EveryList(CompiledSeason season, LeavingOut leavingOut, boolean leaveOut, Enumeration.Best known, StopSignal stop) {
         this.season = season;
         this.leavingOut = leavingOut;
         this.leaveOut = leaveOut;
