@@ -31,7 +31,7 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--field", paramLabel = "ID", description = "the field to trace")
     private Optional<String> field = Optional.empty();
 
-    @Option(names = "--lot", paramLabel = "ID", description = "the lot of compost to trace")
+    @Option(names = "--lot", paramLabel = "ID", description = "the compost lot to trace")
     private Optional<String> lot = Optional.empty();
 
     @Override

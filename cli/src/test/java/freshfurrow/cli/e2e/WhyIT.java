@@ -152,7 +152,8 @@ final class WhyIT {
         Launcher.Result why = why("N40");
 
         assertRefused(why);
-        assertThat(why.err()).contains("plan.json: its lists played out have another score than it says", "plan again");
+        assertThat(why.err())
+                .contains("plan.json: its planting orders give a different score than it says", "make a new plan");
     }
 
     private void plan(String season, String steps) throws Exception {

@@ -43,7 +43,7 @@ public record ComparedSprings(LivingRules rules, List<Integer> numbers, List<Com
      */
     public ComparedSprings join(ComparedSprings other) {
         if (!rules.equals(other.rules)) {
-            throw new IllegalArgumentException("they were lived by different rules");
+            throw new IllegalArgumentException("they have different rules");
         }
         if (variants.size() != other.variants.size()) {
             throw new IllegalArgumentException("they compare different variants");

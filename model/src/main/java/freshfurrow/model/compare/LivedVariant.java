@@ -23,7 +23,7 @@ public record LivedVariant(
         luck = Collections.unmodifiableMap(copy);
         springs = List.copyOf(springs);
         if (springs.isEmpty()) {
-            throw new IllegalArgumentException("variant " + name + " lived through no spring");
+            throw new IllegalArgumentException("variant " + name + " has no spring");
         }
     }
 

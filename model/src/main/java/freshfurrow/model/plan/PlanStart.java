@@ -129,11 +129,11 @@ public record PlanStart(
                     .findFirst()
                     .orElseThrow(() -> new IllegalArgumentException("there is no lot " + lot.id()));
             if (!seen.add(lot.id())) {
-                throw new IllegalArgumentException("lot " + lot.id() + " stands there twice");
+                throw new IllegalArgumentException("lot " + lot.id() + " is there twice");
             }
             if (!lot.from().equals(known.from())) {
                 throw new IllegalArgumentException(
-                        "lot " + lot.id() + " is there from " + lot.from() + " on, in the season from " + known.from());
+                        "lot " + lot.id() + " is on hand from " + lot.from() + ", in the season from " + known.from());
             }
             if (logSha256.filter(NO_LOG::equals).isPresent() && lot.massKg() > known.massKg() + GRAM_KG) {
                 throw new IllegalArgumentException("lot " + lot.id() + " has " + lot.massKg() + " kg left of "

@@ -64,7 +64,7 @@ final class WholePlan implements PlanVisitor {
             once(
                     unserved,
                     plan.unserved().get(i).field(),
-                    "unserved field",
+                    "unplanted field",
                     PlanWalk.at("unserved", i).then(".field"));
         }
         Set<String> listed = new HashSet<>();
@@ -78,7 +78,7 @@ final class WholePlan implements PlanVisitor {
 
     private void once(Set<String> seen, String id, String noun, Where where) throws PlanFileException {
         if (!seen.add(id)) {
-            throw wrong(where, "the " + noun + " '" + id + "' stands there a second time");
+            throw wrong(where, "the " + noun + " '" + id + "' is there twice");
         }
     }
 
@@ -127,7 +127,7 @@ final class WholePlan implements PlanVisitor {
             throw wrong(where.then(".end"), "it ends at " + activity.end() + ", before it starts");
         }
         if (activity instanceof Activity.Extract extract && !usedBatches.contains(extract.batch())) {
-            throw wrong(where.then(".batch"), "the batch '" + extract.batch() + "' goes into no load");
+            throw wrong(where.then(".batch"), "the batch '" + extract.batch() + "' is not used in any load");
         }
         ActivityKind kind = activity.kind();
         boolean can = machine == Named.PLANTER ? kind.byPlanters() : kind.byRigs();

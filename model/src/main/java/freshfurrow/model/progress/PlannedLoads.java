@@ -37,7 +37,7 @@ final class PlannedLoads {
                 .filter(load -> load.batches().contains(batch))
                 .toList();
         if (loads.isEmpty()) {
-            throw new IllegalArgumentException("batch " + batch + " goes into no load");
+            throw new IllegalArgumentException("batch " + batch + " is not used in any load");
         }
         return loads;
     }

@@ -228,7 +228,7 @@ class PlanFileTest {
                 "\"batches\": [\"B0001\"] | \"batches\": [\"B9\"] | loads[0].batches[0]: the plan has no batch 'B9'",
                 "\"planter\": \"P1\" | \"planter\": \"P9\" | loads[0].planter: the plan has no planter 'P9'",
                 "\"R1\": {\"act | \"R2\": {\"act | loads[0].rig: the plan has no rig 'R1'",
-                "[\"N40\", \"S80\"] | [\"N40\", \"N40\"] | planters.P1.fields[1]: the field 'N40' stands there a second time",
+                "[\"N40\", \"S80\"] | [\"N40\", \"N40\"] | planters.P1.fields[1]: the field 'N40' is there twice",
                 "\"dumpedL\": 0, \"deadline | \"dumpedL\": -1, \"deadline | loads[0].dumpedL: expected 0 or more, found -1.0",
                 "\"tankL\": 2271.247 | \"tankL\": 0 | planters.P1.tankL: expected 0.001 or more, found 0.0",
                 "\"planterFills\": 1 | \"planterFills\": -1 | totals.planterFills: expected 0 or more, found -1.0",

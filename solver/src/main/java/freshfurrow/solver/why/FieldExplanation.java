@@ -46,7 +46,7 @@ public record FieldExplanation(
         Plan played = PlanRecorder.record(compiled, ids, plan.season());
         if (!played.score().equals(plan.score())) {
             throw new IllegalArgumentException(
-                    "its lists played out have another score than it says; it was changed, or made by another version");
+                    "its planting orders give a different score than it says; it was changed, or made by another version");
         }
         FieldLists lists = FieldLists.of(season, ids);
         FieldPositions positions =

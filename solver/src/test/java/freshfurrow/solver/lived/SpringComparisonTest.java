@@ -50,7 +50,7 @@ class SpringComparisonTest {
         ComparedSprings slice = compare(rules(1), 1, 1, 3);
         ComparedSprings other = compare(rules(2), 1, 4, 5);
 
-        assertThatThrownBy(() -> slice.join(other)).hasMessage("they were lived by different rules");
+        assertThatThrownBy(() -> slice.join(other)).hasMessage("they have different rules");
     }
 
     @Test
