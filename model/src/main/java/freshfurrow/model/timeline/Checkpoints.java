@@ -1,7 +1,5 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.State.LOOKED_TO;
-
 /**
  * States kept while the season is played out for one order of fields after another, so that the next need not be played from the
  * season's beginning but from the last state by which nothing had been read of the lists that differs.
@@ -14,7 +12,6 @@ final class Checkpoints {
     private static final int NONE = -1;
 
     private final State state;
-    private final int[] looked;
     private final int[] difference;
 
     private FieldOrder baseOrder;
@@ -34,11 +31,7 @@ final class Checkpoints {
 
     Checkpoints(CompiledSeason season, State state) {
         this.state = state;
-        looked = new int[season.planterCount()];
-        for (int p = 0; p < looked.length; p++) {
-            looked[p] = state.planter(p) + LOOKED_TO;
-        }
-        difference = new int[looked.length];
+        difference = new int[season.planterCount()];
         baseOrder = new FieldOrder(season);
         trialOrder = new FieldOrder(season);
     }
@@ -58,7 +51,7 @@ final class Checkpoints {
         if (shared == NONE) {
             return false;
         }
-        System.arraycopy(base[shared], 0, state.v, 0, state.v.length);
+        state.putBack(base[shared]);
         return true;
     }
 
@@ -69,10 +62,7 @@ final class Checkpoints {
             thinOut();
         }
         if (served % spacing == 0) {
-            if (trial[trialCount].length == 0) {
-                trial[trialCount] = new long[state.v.length];
-            }
-            System.arraycopy(state.v, 0, trial[trialCount], 0, state.v.length);
+            trial[trialCount] = state.keepIn(trial[trialCount]);
             trialCount++;
             return true;
         }
@@ -107,7 +97,7 @@ final class Checkpoints {
 
     private boolean isUnaffected(long[] kept) {
         for (int p = 0; p < difference.length; p++) {
-            if (kept[looked[p]] > difference[p]) {
+            if (state.planters.lookedTo(kept, p) > difference[p]) {
                 return false;
             }
         }

@@ -180,9 +180,4 @@ public final class CompiledSeason {
     public long rigWaterMl(int rig) {
         return beginning.waterMl[rig];
     }
-
-    /** Setup and pumping of a load from a rig into a planter's tank, s. */
-    int transferS(int planter, int rig, int recipe, long dm2) {
-        return planters.fillSetupS(planter) + rigs.pumpS(rig, recipes.mixMl(dm2, recipe));
-    }
 }

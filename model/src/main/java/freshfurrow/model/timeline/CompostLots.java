@@ -1,24 +1,33 @@
 package freshfurrow.model.timeline;
 
-/** Compost in lots, used in the order in which they become available. */
+/** What is left of compost in lots, used in the order in which they become available: a block of the {@link State}. */
 final class CompostLots {
-    private final CompiledSeason season;
-    private final long[] v;
-    private final int base;
+    /** One gram, the least that a plan file tells: there is no batch of less, and no lot of no more (mg). */
+    static final long LEAST_MG = 1_000;
 
-    CompostLots(CompiledSeason season, State state) {
-        this.season = season;
-        this.v = state.v;
-        this.base = state.lots;
+    private final CompostTable compost;
+    private final long[] v;
+    private final int first;
+
+    CompostLots(CompostTable compost, long[] v, int first) {
+        this.compost = compost;
+        this.v = v;
+        this.first = first;
+    }
+
+    void reset() {
+        for (int lot = 0; lot < compost.count(); lot++) {
+            v[first + lot] = compost.mg(lot);
+        }
     }
 
     /** Left in all lots that are there at {@code t}, mg; 0 when it is too little for a batch. */
     long available(int t) {
         long mg = 0;
-        for (int lot = 0; lot < season.compost.count() && season.compost.fromS(lot) <= t; lot++) {
-            mg += v[base + lot];
+        for (int lot = 0; lot < compost.count() && compost.fromS(lot) <= t; lot++) {
+            mg += v[first + lot];
         }
-        return mg > Extraction.LEAST_MG ? mg : 0;
+        return mg > LEAST_MG ? mg : 0;
     }
 
     /**
@@ -26,14 +35,14 @@ final class CompostLots {
      * unplanted.
      */
     static boolean isEnough(long thereMg, long askedMg) {
-        return askedMg <= thereMg + Extraction.LEAST_MG;
+        return askedMg <= thereMg + LEAST_MG;
     }
 
     /** When the first lot that holds enough for a batch is there, s; {@link Calendar#NEVER} when there is none. */
     int availableFrom() {
-        for (int lot = 0; lot < season.compost.count(); lot++) {
-            if (v[base + lot] > Extraction.LEAST_MG) {
-                return season.compost.fromS(lot);
+        for (int lot = 0; lot < compost.count(); lot++) {
+            if (v[first + lot] > LEAST_MG) {
+                return compost.fromS(lot);
             }
         }
         return Calendar.NEVER;
@@ -42,10 +51,10 @@ final class CompostLots {
     /** Takes compost out of lots that hold enough. */
     void take(long mg) {
         long wanted = mg;
-        for (int lot = 0; wanted > 0 && lot < season.compost.count(); lot++) {
-            long taken = Math.min(wanted, v[base + lot]);
+        for (int lot = 0; wanted > 0 && lot < compost.count(); lot++) {
+            long taken = Math.min(wanted, v[first + lot]);
             if (taken > 0) {
-                v[base + lot] -= taken;
+                v[first + lot] -= taken;
                 wanted -= taken;
             }
         }

@@ -7,10 +7,7 @@ import org.jspecify.annotations.Nullable;
  * after the transfer and is not part of the chain.
  */
 final class Extraction {
-    /** One gram, the least that a plan file tells: there is no batch of less, and no lot of no more (mg). */
-    static final long LEAST_MG = 1_000;
-
-    private final CompiledSeason season;
+    private final RigTable rigs;
 
     // the chain
     private Calendar hours;
@@ -25,25 +22,30 @@ final class Extraction {
     int start;
     int oldestEnd;
 
-    Extraction(CompiledSeason season) {
-        this.season = season;
+    Extraction(RigTable rigs) {
+        this.rigs = rigs;
     }
 
     /** No batches at all when the compost that is still to be extracted is too little for one. */
     void planRest(int rig, long mg) {
-        if (mg <= LEAST_MG) {
-            batches = 0;
-            compostMg = 0;
+        if (mg <= CompostLots.LEAST_MG) {
+            none();
         } else {
             plan(rig, mg);
         }
     }
 
+    /** No batches: all of the mix is there. */
+    void none() {
+        batches = 0;
+        compostMg = 0;
+    }
+
     void plan(int rig, long mg) {
-        hours = season.rigs.hours(rig);
-        batchS = season.rigs.batchS(rig);
-        cleanS = season.rigs.cleanS(rig);
-        compostMg = Math.max(LEAST_MG, mg);
+        hours = rigs.hours(rig);
+        batchS = rigs.batchS(rig);
+        cleanS = rigs.cleanS(rig);
+        compostMg = Math.max(CompostLots.LEAST_MG, mg);
         batches = batches(rig, compostMg);
         lastS = lastS(rig, compostMg, batches);
         firstS = batches == 1 ? lastS : batchS;
@@ -57,25 +59,26 @@ final class Extraction {
     /** The same of batches for that much compost, s. */
     int chainS(int rig, long mg) {
         int count = batches(rig, mg);
-        return (count - 1) * (season.rigs.batchS(rig) + season.rigs.cleanS(rig)) + lastS(rig, mg, count);
+        return (count - 1) * (rigs.batchS(rig) + rigs.cleanS(rig)) + lastS(rig, mg, count);
     }
 
     private int batches(int rig, long mg) {
-        long needed = mg - LEAST_MG;
-        int count = Math.max(1, (int) season.rigs.batches(rig, needed));
-        return count * season.rigs.batchMg(rig) < needed ? count + 1 : count;
+        long needed = mg - CompostLots.LEAST_MG;
+        int count = Math.max(1, (int) rigs.batches(rig, needed));
+        return count * rigs.batchMg(rig) < needed ? count + 1 : count;
     }
 
     private int lastS(int rig, long mg, int count) {
-        double share = Math.min(1.0, season.rigs.batches(rig, mg - (count - 1) * season.rigs.batchMg(rig)));
-        return (int) Math.max(1, Math.ceil(share * season.rigs.batchS(rig)));
+        double share = Math.min(1.0, rigs.batches(rig, mg - (count - 1) * rigs.batchMg(rig)));
+        return (int) Math.max(1, Math.ceil(share * rigs.batchS(rig)));
     }
 
     /** When the last batch ends at the earliest if the first may start at {@code ready}. */
     int forward(int ready) {
         int chain = chainS();
-        int s = hours.next(ready);
-        if (s + chain <= hours.endOf(hours.periodAt(s))) {
+        int period = hours.periodAt(ready);
+        int s = Math.max(ready, hours.startOf(period));
+        if (s + chain <= hours.endOf(period)) {
             return s + chain;
         }
         int t = ready;
@@ -121,13 +124,12 @@ final class Extraction {
 
     /** Compost of a batch, counted from 1, mg. */
     long compostOf(int batch, int rig) {
-        return batch == batches ? compostMg - (batches - 1) * season.rigs.batchMg(rig) : season.rigs.batchMg(rig);
+        return batch == batches ? compostMg - (batches - 1) * rigs.batchMg(rig) : rigs.batchMg(rig);
     }
 
     /** Drum water of a batch, counted from 1, mL: its share of a full drum. */
     long waterOf(int batch, int rig) {
         return Math.min(
-                season.rigs.drumMl(rig),
-                Math.round((double) season.rigs.drumMl(rig) * compostOf(batch, rig) / season.rigs.batchMg(rig)));
+                rigs.drumMl(rig), Math.round((double) rigs.drumMl(rig) * compostOf(batch, rig) / rigs.batchMg(rig)));
     }
 }

@@ -10,6 +10,9 @@ public final class Leeway {
 
     private static final long THOUSAND = 1_000;
 
+    /** So little of a field, a hundred square metres, is not worth a fill of its own, dm2. */
+    static final long CRUMB_DM2 = 10_000;
+
     private Leeway() {}
 
     /** The most that is let in where there is room, or compost, for {@code exact}. */

@@ -1,5 +1,8 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
+import freshfurrow.model.season.Goals;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,73 +11,83 @@ import org.jspecify.annotations.Nullable;
  * where waiting and the fill count what they weigh.
  */
 final class LoadChoice {
-    private final CompiledSeason season;
+    private final PlanterTable planters;
+    private final Goals goals;
+    private final LoadRequest request;
     private final RigChoice rigChoice;
+    private final MixSources sources;
     private final LoadSizer sizer;
-    private final Planting planting;
+    private final Walk walk;
+    private final int rigs;
 
-    /** Area of the mix of which the load that was chosen last is a part or all, dm2; 0 when no load is worth bringing. */
-    long mixDm2;
-
-    LoadChoice(CompiledSeason season, RigChoice rigChoice, LoadSizer sizer, Planting planting) {
-        this.season = season;
+    LoadChoice(
+            CompiledSeason season,
+            LoadRequest request,
+            RigChoice rigChoice,
+            MixSources sources,
+            LoadSizer sizer,
+            Walk walk) {
+        this.planters = season.planters;
+        this.goals = season.goals;
+        this.request = request;
         this.rigChoice = rigChoice;
+        this.sources = sources;
         this.sizer = sizer;
-        this.planting = planting;
+        this.walk = walk;
+        this.rigs = season.rigs.count();
     }
 
     /**
-     * The quote of the chosen rig, left at the load it brings; null when no rig can bring anything.
+     * The quote of the rig that brings the load, with its delivery; null when no load is worth bringing.
      *
+     * @param first of the rig that can come first
      * @param standing the planter stands in the field, where a load has to be worth its transfer
      */
     @Nullable
-    Quote choose(int planter, int place, int recipe, int need, boolean standing) {
-        Quote first = rigChoice.choose(planter, place, recipe, need);
-        if (first == null) {
-            return null;
-        }
-        planting.forget();
-        mixDm2 = size(first, standing);
-        if (season.rigs.count() == 1 || (mixDm2 > 0 && !sizer.isHeldDownByAge())) {
+    Quote choose(Quote first, boolean standing) {
+        walk.forget();
+        Delivery load = size(first, standing);
+        if (load != null && (rigs == 1 || !load.heldDownByAge)) {
             return first;
         }
-        Quote best = first;
-        for (int rig = 0; rig < season.rigs.count(); rig++) {
-            if (rig == first.rig || !rigChoice.mayBringMore(rig, first)) {
+        Quote best = load == null ? null : first;
+        for (int rig = 0; rig < rigs; rig++) {
+            if (rig == first.rig() || !rigChoice.mayBringMore(rig, first)) {
                 continue;
             }
-            Quote quote = rigChoice.askedAgain(rig, planter, place, recipe, need);
-            long size = size(quote, standing);
-            if (size > 0 && (mixDm2 == 0 || isFaster(quote, size, best, mixDm2))) {
+            Quote quote = rigChoice.askedAgain(rig);
+            Delivery other = size(quote, standing);
+            if (other != null && (load == null || isFaster(other, load))) {
                 best = quote;
-                mixDm2 = size;
+                load = other;
             }
         }
         return best;
     }
 
-    /** Leaves the quote at the size it returns, made anew where mix on board is not worth a fill. */
-    private long size(Quote quote, boolean standing) {
-        boolean made = quote.source == Quote.Source.ON_BOARD || quote.source == Quote.Source.BEGUN;
-        long size = sizer.size(quote, standing || made);
-        if (made && size == 0) {
-            quote.source = RigChoice.anew(season, quote.rig);
-            size = sizer.size(quote, standing);
+    /** Made anew where mix on board is not worth a fill. */
+    @Nullable
+    private Delivery size(Quote quote, boolean standing) {
+        if (quote.source().isFresh()) {
+            return sizer.size(quote, standing);
         }
-        return size;
+        Delivery made = sizer.size(quote, true);
+        if (made != null) {
+            return made;
+        }
+        quote.from(sources.fresh(quote.rig()));
+        return sizer.size(quote, standing);
     }
 
-    private boolean isFaster(Quote quote, long quoteMixDm2, Quote other, long otherMixDm2) {
-        long load = sizer.loadOf(quote, quoteMixDm2);
-        long otherLoad = sizer.loadOf(other, otherMixDm2);
-        return load * takesMin(other, otherLoad) > otherLoad * takesMin(quote, load);
+    private boolean isFaster(Delivery one, Delivery other) {
+        return one.loadDm2 * takesMin(other) > other.loadDm2 * takesMin(one);
     }
 
     /** Waiting and the fill by what they weigh, and the transfer and planting of all of the load without breaks, min. */
-    private double takesMin(Quote quote, long loadDm2) {
-        int waitS = season.planters.hours(quote.planter).work(quote.need, quote.transferStart);
-        double plantingS = loadDm2 / season.planters.capacityDm2PerS(quote.planter);
-        return season.goals.refillMin() + (waitS * season.goals.waitMinPerMin() + quote.transferS + plantingS) / 60;
+    private double takesMin(Delivery delivery) {
+        int planter = request.planter();
+        int waitS = planters.hours(planter).work(request.needS(), delivery.transferStart());
+        double plantingS = delivery.loadDm2 / planters.capacityDm2PerS(planter);
+        return goals.refillMin() + (waitS * goals.waitMinPerMin() + delivery.transferS + plantingS) / MINUTE_S;
     }
 }

@@ -22,6 +22,20 @@ final class LoadLimits {
         return Math.min(Leeway.most(planters.tankDm2(planter, recipe)), withinHold(planter, recipe));
     }
 
+    /**
+     * Area of one load out of a mix of that area, dm2: all that a tank lets in, else a tank, and so much more that the loads to come
+     * can be used up to the last of the mix.
+     */
+    long loadOf(int planter, int recipe, long mixDm2) {
+        long tank = planters.tankDm2(planter, recipe);
+        long most = Leeway.most(tank);
+        if (mixDm2 <= most) {
+            return mixDm2;
+        }
+        long loadsToCome = (mixDm2 - 1) / most;
+        return Math.max(tank, mixDm2 - loadsToCome * most);
+    }
+
     /** The largest area that the planter can plant in a recipe's hold time, dm2, rounded up. */
     private long withinHold(int planter, int recipe) {
         double secondsPerDm2 =

@@ -52,7 +52,7 @@ public record OneLoad(
     public static OneLoad forArea(CompiledSeason season, int planter, int rig, int recipe, double areaHa) {
         long dm2 = Math.max(1, Math.round(areaHa * DM2_PER_HA));
         long mixMl = season.recipes.mixMl(dm2, recipe);
-        Extraction chain = new Extraction(season);
+        Extraction chain = new Extraction(season.rigs);
         chain.plan(rig, season.recipes.compostMg(dm2, recipe));
         List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
                 .mapToObj(batch -> new DrumBatch(
@@ -68,7 +68,7 @@ public record OneLoad(
                 chain.chainS(),
                 season.rigs.cleanS(rig),
                 batches.get(0).durationS() + season.recipes.holdS(recipe),
-                season.transferS(planter, rig, recipe, dm2),
+                new RigTimes(season, new State(season).rigs).transferS(planter, rig, recipe, dm2),
                 (int) Math.ceil(dm2 / season.planters.capacityDm2PerS(planter)));
     }
 

@@ -116,21 +116,21 @@ public final class PlanRecorder {
     }
 
     private Plan.Totals totals(Timeline timeline) {
-        long margin = timeline.count(State.SMALLEST_MARGIN_S);
+        long margin = timeline.count(Tally.SMALLEST_MARGIN_S);
         return new Plan.Totals(
-                timeline.count(State.PLANTED_DM2) / DM2_PER_HA,
+                timeline.count(Tally.PLANTED_DM2) / DM2_PER_HA,
                 timeline.unservedDm2() / DM2_PER_HA,
                 timeline.lateDm2Days() / DM2_PER_HA,
                 timeline.fills(),
                 timeline.waterTrips(),
                 RefillBound.of(compiled),
-                (int) timeline.count(State.BATCHES),
-                ActivityJournal.kilograms(timeline.count(State.COMPOST_MG)),
-                timeline.count(State.DUMPED_ML) / ML_PER_L,
+                (int) timeline.count(Tally.BATCHES),
+                ActivityJournal.kilograms(timeline.count(Tally.COMPOST_MG)),
+                timeline.count(Tally.DUMPED_ML) / ML_PER_L,
                 tenths((double) timeline.waitS() / MINUTE_S),
-                timeline.count(State.DRIVE_M) / M_PER_KM,
+                timeline.count(Tally.DRIVE_M) / M_PER_KM,
                 margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),
-                season.time().at(Math.max(compiled.beginning.nowS, timeline.count(State.FINISH_S))));
+                season.time().at(Math.max(compiled.beginning.nowS, timeline.count(Tally.FINISH_S))));
     }
 
     private static double tenths(double minutes) {

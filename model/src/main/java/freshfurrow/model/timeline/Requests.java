@@ -1,16 +1,6 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
-import static freshfurrow.model.timeline.State.AWAITS_COMPOST;
-import static freshfurrow.model.timeline.State.FILL_DAY;
-import static freshfurrow.model.timeline.State.FRESH;
-import static freshfurrow.model.timeline.State.INDEX;
-import static freshfurrow.model.timeline.State.LEFT_DM2;
-import static freshfurrow.model.timeline.State.NEED;
-import static freshfurrow.model.timeline.State.PLACE;
-import static freshfurrow.model.timeline.State.POSTPONED;
-import static freshfurrow.model.timeline.State.TIME;
-import static freshfurrow.model.timeline.State.WAIT_FROM;
 
 import freshfurrow.model.plan.WaitReason;
 
@@ -23,24 +13,27 @@ final class Requests {
     private static final int HOPELESS = 3;
 
     private final CompiledSeason season;
+    private final FieldTable fields;
+    private final PlanterTable table;
     private final State state;
-    private final long[] v;
+    private final PlanterStates planters;
+    private final FieldOrder order;
     private final Planting planting;
 
-    Requests(CompiledSeason season, State state, Planting planting) {
+    Requests(CompiledSeason season, State state, FieldOrder order, Planting planting) {
         this.season = season;
+        this.fields = season.fields;
+        this.table = season.planters;
         this.state = state;
-        this.v = state.v;
+        this.planters = state.planters;
+        this.order = order;
         this.planting = planting;
     }
 
     /** Every planter's first request, once it has planted what is in its tank to begin with. */
     void open() {
-        for (int p = 0; p < season.planterCount(); p++) {
-            planting.lookedAt(p, 0);
-            if (planting.size(p) > 0) {
-                v[state.planter(p) + LEFT_DM2] = season.fields.areaDm2(planting.field(p, 0));
-            }
+        for (int p = 0; p < table.count(); p++) {
+            next(p, 0);
             if (season.beginning.tankDm2[p] > 0) {
                 planting.plantTank(p);
             }
@@ -51,9 +44,9 @@ final class Requests {
     /** The planter whose request is the earliest; -1 when none is left. */
     int next() {
         int best = -1;
-        long earliest = NEVER;
-        for (int p = 0; p < season.planterCount(); p++) {
-            long need = v[state.planter(p) + NEED];
+        int earliest = NEVER;
+        for (int p = 0; p < table.count(); p++) {
+            int need = planters.needS(p);
             if (need < earliest) {
                 earliest = need;
                 best = p;
@@ -68,7 +61,7 @@ final class Requests {
         if (p < 0) {
             return false;
         }
-        int need = (int) v[state.planter(p) + NEED];
+        int need = planters.needS(p);
         if (need < time) {
             return true;
         }
@@ -82,17 +75,14 @@ final class Requests {
 
     /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
     void ask(int p) {
-        int base = state.planter(p);
-        int t = (int) v[base + TIME];
-        planting.lookedAt(p, (int) v[base + INDEX]);
-        if (v[base + INDEX] >= planting.size(p)) {
-            v[base + NEED] = NEVER;
+        planters.lookedAt(p, planters.index(p));
+        if (planters.index(p) >= order.size(p)) {
+            planters.askNoMore(p);
             return;
         }
-        int need = season.planters.hours(p).next(t);
-        if (v[base + FILL_DAY] == need / Calendars.DAY_S) {
-            v[base + FRESH] = 0;
-            v[base + NEED] = need;
+        int need = table.hours(p).next(planters.timeS(p));
+        if (planters.fillDay(p) == need / Calendars.DAY_S) {
+            planters.askOn(p, need);
         } else {
             askAfresh(p, -1, -1);
         }
@@ -100,9 +90,8 @@ final class Requests {
 
     /** The request can't be met in this planting period: it is made again in the next one. */
     void postpone(int p) {
-        int base = state.planter(p);
-        v[base + POSTPONED] += v[base + FRESH];
-        askAfresh(p, (int) v[base + NEED], -1);
+        planters.postpone(p);
+        askAfresh(p, planters.needS(p), -1);
     }
 
     /**
@@ -112,16 +101,15 @@ final class Requests {
      * @param from not before this, -1 for any time
      */
     private void askAfresh(int p, int after, int from) {
-        int base = state.planter(p);
-        Calendar hours = season.planters.hours(p);
-        for (int i = (int) v[base + INDEX]; i < planting.size(p); i = (int) v[base + INDEX]) {
-            int field = planting.field(p, i);
-            int place = (int) v[base + PLACE];
-            int t = (int) v[base + TIME];
-            Calendar plantable = season.planters.plantable(p, field);
-            int open = season.fields.openS(field);
-            int duration = place == field ? 0 : planting.moveS(p, place, field);
-            int start = place == field ? t : hours.earliest(t, duration);
+        for (int i = planters.index(p); i < order.size(p); i = planters.index(p)) {
+            int field = order.field(p, i);
+            int place = planters.place(p);
+            int t = planters.timeS(p);
+            Calendar plantable = table.plantable(p, field);
+            int open = fields.openS(field);
+            int metres = season.places.metres(place, field);
+            int duration = place == field ? 0 : table.moveS(p, metres);
+            int start = place == field ? t : table.hours(p).earliest(t, duration);
             int there = start + duration;
             int soonest = Math.max(Math.max(there, open), from);
             if (after >= 0 && open <= after) {
@@ -130,28 +118,40 @@ final class Requests {
             int need = plantable.next(soonest);
             if (need < NEVER) {
                 if (place != field) {
-                    planting.moved(p, place, field, start, duration);
-                    v[base + PLACE] = field;
-                    v[base + TIME] = there;
+                    move(p, field, metres, start, duration);
                 }
-                v[base + FRESH] = 1;
-                v[base + NEED] = need;
+                planters.askAfresh(p, need);
                 return;
             }
-            boolean tooShort = v[base + POSTPONED] >= HOPELESS;
-            unserved(field, v[base + LEFT_DM2], tooShort ? Shortfall.HOLD_TIME : Shortfall.SEASON_ENDS, t);
-            v[base + POSTPONED] = 0;
-            v[base + INDEX]++;
-            planting.lookedAt(p, i + 1);
-            v[base + LEFT_DM2] = i + 1 < planting.size(p) ? season.fields.areaDm2(planting.field(p, i + 1)) : 0;
+            boolean tooShort = planters.postponed(p) >= HOPELESS;
+            unserved(field, planters.leftDm2(p), tooShort ? Shortfall.HOLD_TIME : Shortfall.SEASON_ENDS, t);
+            planters.postponeNoMore(p);
+            next(p, i + 1);
         }
-        v[base + NEED] = NEVER;
+        planters.askNoMore(p);
+    }
+
+    private void move(int p, int field, int metres, int start, int duration) {
+        state.tally.add(Tally.DRIVE_S, table.driveS(p, metres));
+        state.tally.add(Tally.DRIVE_M, metres);
+        if (state.journal != null) {
+            state.journal.planterMoved(p, planters.place(p), field, start, start + duration);
+        }
+        planters.stand(p, field, start + duration);
+    }
+
+    private void next(int p, int index) {
+        planters.lookedAt(p, index);
+        planters.next(p, index, index < order.size(p) ? fields.areaDm2(order.field(p, index)) : 0);
+    }
+
+    private int field(int p) {
+        return order.field(p, planters.index(p));
     }
 
     /** The first moment from when the planter stands still at which planting of its next field could start, if it had a load. */
     int couldPlantFrom(int p) {
-        int field = planting.field(p, (int) v[state.planter(p) + INDEX]);
-        return season.planters.plantable(p, field).next(Math.max(standsFrom(p), season.fields.openS(field)));
+        return table.plantable(p, field(p)).next(Math.max(standsFrom(p), fields.openS(field(p))));
     }
 
     /** Records how long the planter stood, up to {@code until}, before its next field could be planted. */
@@ -159,42 +159,38 @@ final class Requests {
         if (state.journal == null) {
             return;
         }
-        int base = state.planter(p);
         int from = standsFrom(p);
         if (from < until) {
-            boolean closed = from < season.fields.openS(planting.field(p, (int) v[base + INDEX]));
-            state.journal.waited(p, (int) v[base + PLACE], from, until, closed ? WaitReason.WINDOW : WaitReason.WET);
+            WaitReason why = from < fields.openS(field(p)) ? WaitReason.WINDOW : WaitReason.WET;
+            state.journal.waited(p, planters.place(p), from, until, why);
         }
     }
 
     private int standsFrom(int p) {
-        return season.planters.hours(p).next((int) v[state.planter(p) + TIME]);
+        return table.hours(p).next(planters.timeS(p));
     }
 
     /** No compost is there before {@code lotFrom}: the request is made again from then on. */
     void awaitCompost(int p, int lotFrom) {
-        int base = state.planter(p);
-        long need = v[base + NEED];
+        int need = planters.needS(p);
         askAfresh(p, -1, lotFrom);
-        if (v[base + AWAITS_COMPOST] == 0) {
-            v[base + AWAITS_COMPOST] = 1;
-            v[base + WAIT_FROM] = need;
+        if (!planters.awaitsCompost(p)) {
+            planters.awaitCompost(p, need);
         }
     }
 
     /** Nothing in the planter's list can be served any more. */
     void giveUp(int p, Shortfall why, int since) {
-        int base = state.planter(p);
-        planting.lookedAt(p, planting.size(p));
-        for (int i = (int) v[base + INDEX]; i < planting.size(p); i++) {
-            long left = i == v[base + INDEX] ? v[base + LEFT_DM2] : season.fields.areaDm2(planting.field(p, i));
-            unserved(planting.field(p, i), left, why, since);
+        planters.lookedAt(p, order.size(p));
+        for (int i = planters.index(p); i < order.size(p); i++) {
+            int field = order.field(p, i);
+            unserved(field, i == planters.index(p) ? planters.leftDm2(p) : fields.areaDm2(field), why, since);
         }
-        v[base + NEED] = NEVER;
+        planters.askNoMore(p);
     }
 
-    void unserved(int field, long dm2, Shortfall why, int since) {
-        state.add(State.UNSERVED_DM2, dm2);
+    private void unserved(int field, long dm2, Shortfall why, int since) {
+        state.tally.add(Tally.UNSERVED_DM2, dm2);
         if (state.journal != null) {
             state.journal.unserved(field, dm2, why, since);
         }

@@ -1,19 +1,9 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
-import static freshfurrow.model.timeline.State.AWAITS_COMPOST;
-import static freshfurrow.model.timeline.State.FILL_DAY;
-import static freshfurrow.model.timeline.State.FRESH;
-import static freshfurrow.model.timeline.State.INDEX;
-import static freshfurrow.model.timeline.State.NEED;
-import static freshfurrow.model.timeline.State.PLACE;
-import static freshfurrow.model.timeline.State.POSTPONED;
-import static freshfurrow.model.timeline.State.UNSERVED_DM2;
-import static freshfurrow.model.timeline.State.WAIT_FROM;
 
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
-import freshfurrow.model.plan.WaitReason;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,33 +11,20 @@ import org.jspecify.annotations.Nullable;
  * called any number of times and allocate nothing; the counters tell of the last run. Not for use by several threads at once.
  */
 public final class Timeline implements Counters {
-    private final CompiledSeason season;
     private final State state;
-    private final long[] v;
-    private final Planting planting;
-    private final CompostLots lots;
-    private final LoadSizer sizer;
-    private final RigWork rigWork;
-    private final RigChoice rigChoice;
-    private final LoadChoice loadChoice;
-    private final Requests requests;
     private final FieldOrder order;
+    private final Requests requests;
+    private final FillService service;
     private final Checkpoints checkpoints;
     private final GoalSet goals;
 
     public Timeline(CompiledSeason season) {
-        this.season = season;
         state = new State(season);
-        v = state.v;
         order = new FieldOrder(season);
-        planting = new Planting(season, state, order);
-        lots = new CompostLots(season, state);
-        WaterPoints points = new WaterPoints(season, state);
-        sizer = new LoadSizer(season, state, lots, planting);
-        rigWork = new RigWork(season, state, points, lots);
-        rigChoice = new RigChoice(season, state, points, lots, sizer);
-        loadChoice = new LoadChoice(season, rigChoice, sizer, planting);
-        requests = new Requests(season, state, planting);
+        Walk walk = new Walk(season, state.planters, order);
+        Planting planting = new Planting(season, state, walk);
+        requests = new Requests(season, state, order, planting);
+        service = new FillService(season, state, order, walk, planting, requests);
         checkpoints = new Checkpoints(season, state);
         goals = GoalSet.of(season.season());
     }
@@ -76,7 +53,7 @@ public final class Timeline implements Counters {
                 return;
             }
         }
-        end();
+        service.end();
     }
 
     /**
@@ -94,7 +71,7 @@ public final class Timeline implements Counters {
         if (movedFields() > mostMoved) {
             return false;
         }
-        end();
+        service.end();
         return true;
     }
 
@@ -127,7 +104,7 @@ public final class Timeline implements Counters {
             // each request changes what the next one is
         }
         if (requests.next() < 0) {
-            end();
+            service.end();
         }
     }
 
@@ -136,96 +113,13 @@ public final class Timeline implements Counters {
         requests.open();
     }
 
-    private void end() {
-        for (int r = 0; r < season.rigs.count(); r++) {
-            rigWork.dumpLeftover(r);
-        }
-    }
-
     private boolean serveNext() {
-        int p = requests.next();
-        if (p < 0) {
+        int planter = requests.next();
+        if (planter < 0) {
             return false;
         }
-        serve(p);
+        service.serve(planter);
         return true;
-    }
-
-    private void serve(int p) {
-        int base = state.planter(p);
-        int need = (int) v[base + NEED];
-        int recipe = season.fields.recipe(order.field(p, (int) v[base + INDEX]));
-        int lotFrom = lots.availableFrom();
-        if (lotFrom > need && !rigChoice.hasMix(recipe, need)) {
-            if (lotFrom >= NEVER) {
-                requests.giveUp(p, Shortfall.COMPOST, need);
-                return;
-            }
-            requests.awaitCompost(p, lotFrom);
-            return;
-        }
-        boolean standing = v[base + FRESH] == 0;
-        Quote quote = loadChoice.choose(p, (int) v[base + PLACE], recipe, need, standing);
-        if (quote == null) {
-            requests.giveUp(p, lots.availableFrom() >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
-            return;
-        }
-        long mixDm2 = loadChoice.mixDm2;
-        if (mixDm2 == 0) {
-            requests.postpone(p);
-            return;
-        }
-        v[base + POSTPONED] = 0;
-        supply(quote, mixDm2);
-        requests.ask(p);
-    }
-
-    private void supply(Quote quote, long mixDm2) {
-        int p = quote.planter;
-        int base = state.planter(p);
-        long loadDm2 = sizer.loadOf(quote, mixDm2);
-        waitFor(quote, base);
-        state.add(State.FILLS, 1);
-        int start = quote.transferStart;
-        int end = start + quote.transferS;
-        int deadline = quote.deadline;
-        int recipe = quote.recipe;
-        rigWork.bring(quote, loadDm2, mixDm2);
-        if (state.journal != null) {
-            state.journal.filled(
-                    p, quote.rig, recipe, quote.place, start, end, season.recipes.mixMl(loadDm2, recipe), deadline);
-        }
-        rigWork.leave(quote);
-        long applied = planting.plant(p, end, recipe, loadDm2, deadline);
-        if (applied < loadDm2) {
-            throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + applied);
-        }
-        v[base + FILL_DAY] = start / Calendars.DAY_S;
-        int margin = state.counters + State.SMALLEST_MARGIN_S;
-        v[margin] = Math.min(v[margin], season.clock.between(planting.time, deadline));
-    }
-
-    /** A wait counts from when planting of the planter's next field could start. */
-    private void waitFor(Quote quote, int base) {
-        int p = quote.planter;
-        int start = quote.transferStart;
-        boolean compost = v[base + AWAITS_COMPOST] == 1;
-        v[base + AWAITS_COMPOST] = 0;
-        int couldPlant = requests.couldPlantFrom(p);
-        requests.standBy(p, Math.min(couldPlant, start));
-        int from = Math.max(compost ? (int) v[base + WAIT_FROM] : quote.need, couldPlant);
-        if (start <= from) {
-            return;
-        }
-        WaitReason why = compost
-                ? WaitReason.COMPOST
-                : quote.rigReady <= from ? WaitReason.HOURS : quote.waitedForWater ? WaitReason.WATER : WaitReason.RIG;
-        if (why != WaitReason.HOURS) {
-            state.add(State.WAIT_S, season.planters.hours(p).work(from, start));
-        }
-        if (state.journal != null) {
-            state.journal.waited(p, quote.place, from, start, why);
-        }
     }
 
     @Override
@@ -235,57 +129,57 @@ public final class Timeline implements Counters {
 
     @Override
     public long unservedDm2() {
-        return state.get(UNSERVED_DM2) + order.leftOutDm2();
+        return count(Tally.UNSERVED_DM2) + order.leftOutDm2();
     }
 
     @Override
     public long lateMilliDm2Days() {
-        return state.get(State.WEIGHTED_LATE_DM2_DAYS);
+        return count(Tally.WEIGHTED_LATE_DM2_DAYS);
     }
 
     /** Area planted after its window times the days after, unweighted, dm2 x days. */
     public long lateDm2Days() {
-        return state.get(State.LATE_DM2_DAYS);
+        return count(Tally.LATE_DM2_DAYS);
     }
 
     @Override
     public int fills() {
-        return (int) state.get(State.FILLS);
+        return (int) count(Tally.FILLS);
     }
 
     @Override
     public int waterTrips() {
-        return (int) state.get(State.WATER_TRIPS);
+        return (int) count(Tally.WATER_TRIPS);
     }
 
     @Override
     public long waitS() {
-        return state.get(State.WAIT_S);
+        return count(Tally.WAIT_S);
     }
 
     @Override
     public long driveS() {
-        return state.get(State.DRIVE_S);
+        return count(Tally.DRIVE_S);
     }
 
     @Override
     public long dumpedMg() {
-        return state.get(State.DUMPED_MG);
+        return count(Tally.DUMPED_MG);
     }
 
     @Override
     public int movedFields() {
-        return (int) state.get(State.MOVED_FIELDS);
+        return (int) count(Tally.MOVED_FIELDS);
     }
 
     @Override
     public long earlyDm2Days() {
-        return state.get(State.EARLY_DM2_DAYS);
+        return count(Tally.EARLY_DM2_DAYS);
     }
 
-    /** A count that only the record needs, by its place in {@link State}. */
-    long count(int counter) {
-        return state.get(counter);
+    /** A count that only the record needs, by its place in the {@link Tally}. */
+    long count(int count) {
+        return state.tally.get(count);
     }
 
     /** Broken rules, negated: 0 or less. */

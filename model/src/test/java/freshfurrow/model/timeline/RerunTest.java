@@ -128,7 +128,7 @@ class RerunTest {
     private static List<Long> figures(Timeline timeline) {
         List<Long> figures =
                 new ArrayList<>(List.of(timeline.hard(), timeline.medium(), timeline.soft(), timeline.unservedDm2()));
-        for (int counter = 0; counter < State.COUNTERS_SIZE; counter++) {
+        for (int counter = 0; counter < Tally.SIZE; counter++) {
             figures.add(timeline.count(counter));
         }
         return figures;

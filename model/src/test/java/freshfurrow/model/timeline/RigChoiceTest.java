@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The rig that is chosen is the one that is the best when all of them are asked, whatever the rigs and the hoses are about. */
 class RigChoiceTest {
-    private record Answer(int rig, Quote.Source source, int start, int metres) {}
+    private record Answer(int rig, MixSource source, int start, int metres) {}
 
     @Property(tries = 1_000)
     void choosesAsIfEveryRigWereAsked(@ForAll long seed) {
@@ -32,8 +32,8 @@ class RigChoiceTest {
                 assertThat(chosen).isNull();
             } else {
                 assertThat(chosen).isNotNull();
-                assertThat(chosen.rig).isEqualTo(best.rig);
-                assertThat(chosen.source).isEqualTo(best.source);
+                assertThat(chosen.rig()).isEqualTo(best.rig);
+                assertThat(chosen.source()).isEqualTo(best.source);
             }
         }
     }
@@ -51,24 +51,20 @@ class RigChoiceTest {
         private final CompiledSeason season;
         private final Random random;
         private final State state;
+        private final LoadRequest request = new LoadRequest();
+        private final RigTimes times;
         private final WaterPoints points;
-        private final CompostLots lots;
-        private final LoadSizer sizer;
+        private final MixSources sources;
+        private final LoadCeiling ceilings;
         private final RigChoice choice;
 
         private int about;
-        private int planter;
-        private int place;
-        private int recipe;
-        private int need;
 
         Machines(CompiledSeason season, Random random) {
             this.season = season;
             this.random = random;
             state = new State(season);
             state.reset();
-            points = new WaterPoints(season, state);
-            lots = new CompostLots(season, state);
             FieldOrder order = new FieldOrder(season);
             int[] all = IntStream.range(0, season.fieldCount()).toArray();
             int[][] lists = new int[season.planterCount()][];
@@ -79,8 +75,18 @@ class RigChoiceTest {
                 sizes[p] = lists[p].length;
             }
             order.take(lists, sizes);
-            sizer = new LoadSizer(season, state, lots, new Planting(season, state, order));
-            choice = new RigChoice(season, state, points, lots, sizer);
+            times = new RigTimes(season, state.rigs);
+            points = new WaterPoints(season, state.draws);
+            ceilings = new LoadCeiling(
+                    season, request, state.lots, new FieldRun(season.fields, request, state.planters, order));
+            sources = sources(points);
+            choice = new RigChoice(
+                    season, state, request, times, points, sources, ceilings, Quote.ofAllRigs(season.rigs, sources));
+        }
+
+        private MixSources sources(WaterPoints of) {
+            return new MixSources(
+                    season, request, state, new Preparation(season, state, request, times, of), times, of);
         }
 
         void move() {
@@ -91,30 +97,30 @@ class RigChoiceTest {
             for (int draw = 0; draw < 3; draw++) {
                 draw(random.nextInt(season.water.count()));
             }
-            planter = random.nextInt(season.planterCount());
-            place = random.nextInt(season.fieldCount());
-            recipe = season.fields.recipe(place);
-            need = Math.min(season.planters.hours(planter).next(near()), season.days * Calendars.DAY_S - 1);
-            state.v[state.planter(planter) + State.LEFT_DM2] = 1L + random.nextInt((int) season.fields.areaDm2(place));
+            int planter = random.nextInt(season.planterCount());
+            int place = random.nextInt(season.fieldCount());
+            int need = Math.min(season.planters.hours(planter).next(near()), season.days * Calendars.DAY_S - 1);
+            request.ask(planter, place, season.fields.recipe(place), need);
+            state.planters.next(
+                    planter, state.planters.index(planter), 1L + random.nextInt((int) season.fields.areaDm2(place)));
         }
 
         private void moveRig(int r) {
-            int base = state.rig(r);
-            state.v[base + State.RIG_PLACE] = random.nextInt(season.places.count());
-            state.v[base + State.FREE] = near();
-            state.v[base + State.WATER_ML] =
-                    season.rigs.extractsAtWater(r) ? 0 : (long) (season.rigs.nurseMl(r) * random.nextInt(5) / 4.0);
+            state.rigs.moveTo(r, random.nextInt(season.places.count()));
+            state.rigs.freeFrom(r, near());
+            state.rigs.water(
+                    r, season.rigs.extractsAtWater(r) ? 0 : (long) (season.rigs.nurseMl(r) * random.nextInt(5) / 4.0));
             int mixed = random.nextInt(season.recipes.count());
-            state.v[base + State.MIX_DM2] = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
-            state.v[base + State.MIX_RECIPE] = mixed;
-            state.v[base + State.MIX_DEADLINE] = near();
-            state.v[base + State.CLEAN_DUE] = random.nextInt(2);
+            long mixDm2 = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
+            state.rigs.mix(r, mixDm2, mixed, near());
+            state.rigs.cleanDue(r, random.nextInt(2) == 1);
         }
 
         private void draw(int point) {
             int start = points.earliestDraw(point, near(), 1_000L, 3_000_000L, season.rigs.hours(0));
             if (start < Calendar.NEVER) {
-                points.book(point, start, points.drawS, points.drawMl);
+                long ml = points.drawMl(point, start, 3_000_000L);
+                state.draws.book(point, start, season.water.drawS(point, ml), ml);
             }
             points.forget();
         }
@@ -126,14 +132,13 @@ class RigChoiceTest {
 
         @Nullable
         Quote chosen() {
-            return choice.choose(planter, place, recipe, need);
+            return choice.choose();
         }
 
         @Nullable
         Answer bestOfAll() {
             List<Answer> answers = answers(false);
-            int tomorrow = (need / Calendars.DAY_S + 1) * Calendars.DAY_S;
-            if (answers.stream().noneMatch(answer -> answer.start < tomorrow)) {
+            if (answers.stream().noneMatch(answer -> answer.start < request.tomorrowS())) {
                 answers.addAll(answers(true));
             }
             return answers.stream()
@@ -146,31 +151,41 @@ class RigChoiceTest {
         private List<Answer> answers(boolean oneBatch) {
             List<Answer> answers = new ArrayList<>();
             for (int r = 0; r < season.rigs.count(); r++) {
-                Quote quote = new Quote(season, state, new WaterPoints(season, state), lots, r);
-                quote.request(planter, place, recipe, need);
-                quote.source = source(quote);
-                long largest = sizer.ceiling(quote);
-                long dm2 = oneBatch
-                        ? Math.min(largest, season.recipes.areaOfCompost(season.rigs.batchMg(r), recipe))
-                        : largest;
-                if (dm2 > 0 && quote.ask(sizer.loadOf(quote, dm2), dm2) < Calendar.NEVER) {
-                    answers.add(new Answer(r, quote.source, quote.transferStart, quote.metres));
+                Quote quote = quote(r);
+                long largest = ceilings.dm2(quote.source(), r);
+                long batchDm2 = season.recipes.areaOfCompost(season.rigs.batchMg(r), request.recipe());
+                long dm2 = oneBatch ? Math.min(largest, batchDm2) : largest;
+                Delivery delivery = quote.ask(loadOf(dm2), dm2);
+                if (dm2 > 0 && delivery.isInSeason()) {
+                    answers.add(new Answer(r, sourceOf(r, quote), delivery.transferStart(), delivery.metres));
                 }
             }
             return answers;
         }
 
-        private Quote.Source source(Quote quote) {
-            int base = state.rig(quote.rig);
-            long mix = state.v[base + State.MIX_DM2];
-            if (mix > 0 && state.v[base + State.MIX_RECIPE] == recipe) {
-                quote.source = season.rigs.extractsAtWater(quote.rig) ? Quote.Source.ON_BOARD : Quote.Source.BEGUN;
-                long onBoard = Math.min(sizer.ceiling(quote), mix);
-                if (quote.ask(onBoard, onBoard) < quote.deadline) {
-                    return quote.source;
+        private long loadOf(long mixDm2) {
+            return season.loadLimits.loadOf(request.planter(), request.recipe(), mixDm2);
+        }
+
+        /** Of a rig by itself: nothing that was found of a draw for another shortens its search. */
+        private Quote quote(int rig) {
+            MixSources own = sources(new WaterPoints(season, state.draws));
+            Quote quote = new Quote(season.rigs, rig, own.made(rig));
+            long mix = state.rigs.mixDm2(rig);
+            if (mix > 0 && state.rigs.mixRecipe(rig) == request.recipe()) {
+                quote.begin(own.made(rig));
+                long onBoard = Math.min(ceilings.dm2(own.made(rig), rig), mix);
+                Delivery delivery = quote.ask(onBoard, onBoard);
+                if (delivery.transferStart() < delivery.deadline) {
+                    return quote;
                 }
             }
-            return RigChoice.anew(season, quote.rig);
+            quote.begin(own.fresh(rig));
+            return quote;
+        }
+
+        private MixSource sourceOf(int rig, Quote quote) {
+            return quote.source().isFresh() ? sources.fresh(rig) : sources.made(rig);
         }
     }
 }

@@ -1,0 +1,61 @@
+package freshfurrow.model.timeline;
+
+/**
+ * When and how one rig brings a load: the answer to the last question that the rig's {@link Quote} was asked, which owns it, and valid
+ * until the next. Only what works a delivery out writes it: the quote, the {@link MixSource} and {@link Preparation}. Times are s.
+ */
+final class Delivery {
+    private final int rig;
+    final Extraction extraction;
+    final WaterTrip trip = new WaterTrip();
+
+    /** Areas of the load and of the mix that it is taken out of. */
+    long loadDm2;
+
+    long mixDm2;
+
+    /** When mix to be let out first is out; when the rig may set off where there is none. */
+    int dumpEnd;
+
+    /** Drive with mix on board from where it is made to the planter. */
+    int carryS;
+
+    /** When rig and mix could be there. */
+    int rigReady;
+
+    /** The last batch is done, or, where mix is made at the water, the rig sets off with it. */
+    int depart;
+
+    int transferStart;
+    int transferS;
+    int deadline;
+    int metres;
+
+    /** The rig has a break between its first batch and the transfer. */
+    boolean acrossBreak;
+
+    /** Age holds the load down, and not tank, fields, water or compost; told of a load that was sized only. */
+    boolean heldDownByAge;
+
+    Delivery(RigTable rigs, int rig) {
+        this.rig = rig;
+        this.extraction = new Extraction(rigs);
+    }
+
+    int rig() {
+        return rig;
+    }
+
+    /** {@link Calendar#NEVER} when the rig cannot bring it in the season. */
+    int transferStart() {
+        return transferStart;
+    }
+
+    int transferEnd() {
+        return transferStart + transferS;
+    }
+
+    boolean isInSeason() {
+        return transferStart < Calendar.NEVER;
+    }
+}

@@ -1,0 +1,84 @@
+package freshfurrow.model.timeline;
+
+/** Batches made beside a planter before, and as many more as the load asks for. */
+final class MixBegun extends MixSource {
+    private final RecipeTable recipes;
+    private final PlaceTable places;
+    private final WaterTable water;
+    private final RigTable rigs;
+    private final RigTimes times;
+
+    MixBegun(CompiledSeason season, LoadRequest request, State state, Preparation preparation, RigTimes times) {
+        super(request, state, preparation);
+        this.recipes = season.recipes;
+        this.places = season.places;
+        this.water = season.water;
+        this.rigs = season.rigs;
+        this.times = times;
+    }
+
+    @Override
+    boolean isFresh() {
+        return false;
+    }
+
+    @Override
+    boolean servesSeveralFills() {
+        return false;
+    }
+
+    @Override
+    long mostDm2(int rig) {
+        if (water.largestDailyLimitMl() >= rigs.nurseMl(rig)) {
+            return rigs.nurseDm2(rig, request.recipe());
+        }
+        long onBoardMl = state.rigs.waterMl(rig) + begunMl(rig);
+        return recipes.areaOfMix(
+                Math.min(rigs.nurseMl(rig), onBoardMl + water.largestDailyLimitMl()), request.recipe());
+    }
+
+    @Override
+    long extractedDm2(int rig) {
+        return state.rigs.mixDm2(rig);
+    }
+
+    private long begunMl(int rig) {
+        return recipes.mixMl(state.rigs.mixDm2(rig), request.recipe());
+    }
+
+    @Override
+    void plan(Delivery delivery) {
+        int rig = delivery.rig();
+        int recipe = request.recipe();
+        long mixDm2 = delivery.mixDm2;
+        preparation.begin(delivery);
+        delivery.extraction.planRest(
+                rig, recipes.compostMg(mixDm2, recipe) - recipes.compostMg(state.rigs.mixDm2(rig), recipe));
+        long onBoardMl = begunMl(rig) + state.rigs.waterMl(rig);
+        long leastMl = recipes.mixMl(Leeway.least(mixDm2), recipe);
+        int ready = preparation.thereWithWater(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
+        if (delivery.extraction.batches == 0) {
+            preparation.transfer(delivery, ready);
+        } else {
+            preparation.extract(delivery, ready, 0);
+        }
+    }
+
+    @Override
+    int deadlineS(Delivery delivery) {
+        return state.rigs.mixDeadlineS(delivery.rig());
+    }
+
+    @Override
+    long soonest(int rig, FreshLoad fresh) {
+        int from = state.rigs.place(rig);
+        int way = Math.min(places.metres(from, request.place()), water.metresByWater(from, request.place()));
+        int ready = times.freeS(rig, request.needS()) + rigs.leastDriveS(rig, way);
+        return Rank.of(Math.max(request.needS(), ready), way);
+    }
+
+    @Override
+    void bring(Delivery delivery, RigWork work) {
+        work.makeBesidePlanter(delivery);
+    }
+}

@@ -1,0 +1,59 @@
+package freshfurrow.model.timeline;
+
+/** Mix that is already on the rig, made at the water for several fills. */
+final class MixOnBoard extends MixSource {
+    private final PlaceTable places;
+    private final RigTable rigs;
+    private final RigTimes times;
+
+    MixOnBoard(CompiledSeason season, LoadRequest request, State state, Preparation preparation, RigTimes times) {
+        super(request, state, preparation);
+        this.places = season.places;
+        this.rigs = season.rigs;
+        this.times = times;
+    }
+
+    @Override
+    boolean isFresh() {
+        return false;
+    }
+
+    @Override
+    boolean servesSeveralFills() {
+        return false;
+    }
+
+    @Override
+    long mostDm2(int rig) {
+        return state.rigs.mixDm2(rig);
+    }
+
+    @Override
+    long extractedDm2(int rig) {
+        return state.rigs.mixDm2(rig);
+    }
+
+    @Override
+    void plan(Delivery delivery) {
+        preparation.begin(delivery);
+        delivery.extraction.none();
+        preparation.transfer(delivery, preparation.there(delivery));
+    }
+
+    @Override
+    int deadlineS(Delivery delivery) {
+        return state.rigs.mixDeadlineS(delivery.rig());
+    }
+
+    @Override
+    long soonest(int rig, FreshLoad fresh) {
+        int way = places.metres(state.rigs.place(rig), request.place());
+        int ready = times.freeS(rig, request.needS()) + rigs.leastDriveS(rig, way);
+        return Rank.of(Math.max(request.needS(), ready), way);
+    }
+
+    @Override
+    void bring(Delivery delivery, RigWork work) {
+        work.driveToPlanter(delivery, delivery.dumpEnd);
+    }
+}

@@ -1,0 +1,62 @@
+package freshfurrow.model.timeline;
+
+/** Where each rig takes mix from: made anew, or from what it has made before. */
+final class MixSources {
+    private final FreshMix[] fresh;
+    private final MixSource[] made;
+    private final LoadRequest request;
+    private final RigStates states;
+
+    MixSources(
+            CompiledSeason season,
+            LoadRequest request,
+            State state,
+            Preparation preparation,
+            RigTimes times,
+            WaterPoints points) {
+        this.request = request;
+        this.states = state.rigs;
+        FreshMix beside = new BatchesBesidePlanter(season, request, state, preparation, times, points);
+        FreshMix atWater = new BatchesAtWater(season, request, state, preparation, times, points);
+        MixSource begun = new MixBegun(season, request, state, preparation, times);
+        MixSource onBoard = new MixOnBoard(season, request, state, preparation, times);
+        int rigs = season.rigs.count();
+        fresh = new FreshMix[rigs];
+        made = new MixSource[rigs];
+        for (int r = 0; r < rigs; r++) {
+            boolean extractsAtWater = season.rigs.extractsAtWater(r);
+            fresh[r] = extractsAtWater ? atWater : beside;
+            made[r] = extractsAtWater ? onBoard : begun;
+        }
+    }
+
+    /** Of mix that the rig makes anew. */
+    FreshMix fresh(int rig) {
+        return fresh[rig];
+    }
+
+    /** Of mix that the rig has on board. */
+    MixSource made(int rig) {
+        return made[rig];
+    }
+
+    /** Whether the rig has mix of the recipe that is asked for. */
+    boolean hasMade(int rig) {
+        return isWorthAFill(rig) && states.mixRecipe(rig) == request.recipe();
+    }
+
+    /** Whether any rig has mix of a recipe that is not too old when it is asked for, so that no compost is needed. */
+    boolean hasMix(int recipe, int when) {
+        for (int r = 0; r < made.length; r++) {
+            if (isWorthAFill(r) && states.mixRecipe(r) == recipe && states.mixDeadlineS(r) > when) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A remainder that rounding leaves is none. */
+    private boolean isWorthAFill(int rig) {
+        return states.mixDm2(rig) >= Leeway.CRUMB_DM2;
+    }
+}

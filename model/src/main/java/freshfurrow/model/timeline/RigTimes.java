@@ -1,0 +1,67 @@
+package freshfurrow.model.timeline;
+
+import static freshfurrow.model.timeline.Calendar.NEVER;
+
+/** When rigs get where, and when they and planters have time for one another. */
+final class RigTimes {
+    private final RecipeTable recipes;
+    private final PlaceTable places;
+    private final PlanterTable planters;
+    private final RigTable rigs;
+    private final RigStates states;
+
+    RigTimes(CompiledSeason season, RigStates states) {
+        this.recipes = season.recipes;
+        this.places = season.places;
+        this.planters = season.planters;
+        this.rigs = season.rigs;
+        this.states = states;
+    }
+
+    /** When a rig may begin to get ready for a load asked for at a time, s. */
+    int freeS(int rig, int needS) {
+        return Math.max(states.freeS(rig), rigs.readyFromS(rig, needS));
+    }
+
+    int driveS(int rig, int from, int to) {
+        return rigs.driveS(rig, places.metres(from, to));
+    }
+
+    /** When a rig is at a place if it sets off at {@code t} or as soon after as its hours allow. */
+    int arrival(int rig, int from, int to, int t) {
+        return from == to ? t : driven(rig, driveS(rig, from, to), t);
+    }
+
+    /** When a rig has driven for so long, at {@code t} or as soon after as its hours allow. */
+    int driven(int rig, int driveS, int t) {
+        return rigs.hours(rig).earliest(t, driveS) + driveS;
+    }
+
+    /** To let out the mix on board, s: at the rate of a transfer. */
+    int dumpS(int rig) {
+        return rigs.pumpS(rig, recipes.mixMl(states.mixDm2(rig), states.mixRecipe(rig)));
+    }
+
+    /** Setup and pumping of a load, s. */
+    int transferS(int planter, int rig, int recipe, long dm2) {
+        return planters.fillSetupS(planter) + rigs.pumpS(rig, recipes.mixMl(dm2, recipe));
+    }
+
+    /** The first moment at or after {@code t} at which a transfer of {@code duration} fits both machines' hours. */
+    int fitTransfer(int planter, int rig, int t, int duration) {
+        Calendar planterHours = planters.hours(planter);
+        Calendar rigHours = rigs.hours(rig);
+        int s = planterHours.earliest(t, duration);
+        while (planterHours != rigHours && s < NEVER) {
+            int later = rigHours.earliest(s, duration);
+            if (later == s) {
+                return s;
+            }
+            s = planterHours.earliest(later, duration);
+            if (later == s) {
+                return s;
+            }
+        }
+        return s;
+    }
+}

@@ -1,0 +1,72 @@
+package freshfurrow.model.timeline;
+
+/** A rig's way by a water point: part of its {@link Delivery}, which owns it. */
+final class WaterTrip {
+    private static final int NONE = -1;
+
+    private int point = NONE;
+    private int drawStart;
+    private int drawS;
+    private long drawMl;
+    private int onwardS;
+    private int metres;
+    private boolean waited;
+
+    void none() {
+        point = NONE;
+        waited = false;
+    }
+
+    void to(int waterPoint, int start, int durationS, long ml) {
+        point = waterPoint;
+        drawStart = start;
+        drawS = durationS;
+        drawMl = ml;
+    }
+
+    void by(int driveOnwardS, int metresInAll, boolean waitedForWater) {
+        onwardS = driveOnwardS;
+        metres = metresInAll;
+        waited = waitedForWater;
+    }
+
+    boolean isMade() {
+        return point != NONE;
+    }
+
+    /** Meaningless, as all that follows, when no trip is made. */
+    int point() {
+        return point;
+    }
+
+    int drawStart() {
+        return drawStart;
+    }
+
+    int drawEnd() {
+        return drawStart + drawS;
+    }
+
+    int drawS() {
+        return drawS;
+    }
+
+    long drawMl() {
+        return drawMl;
+    }
+
+    /** Drive from the water point to the planter, s. */
+    int onwardS() {
+        return onwardS;
+    }
+
+    /** To the water point and on to the planter. */
+    int metres() {
+        return metres;
+    }
+
+    /** Whether the rig stands at the water point until hose, hours or limit let it draw. */
+    boolean isWaitedFor() {
+        return waited;
+    }
+}
