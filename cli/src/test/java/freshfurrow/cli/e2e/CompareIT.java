@@ -66,7 +66,7 @@ final class CompareIT {
         for (String command : new String[] {"compare", "supply"}) {
             Launcher.Result run = Launcher.run(command, "scenarios/first-season");
             assertThat(run.exitCode()).isEqualTo(1);
-            assertThat(run.err().lines()).singleElement().asString().contains("weather: is missing", "station.csv");
+            assertThat(run.err().lines()).singleElement().asString().contains("names no weather record", "station.csv");
         }
     }
 
