@@ -2,7 +2,6 @@ package freshfurrow.solver.estimate;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
-import freshfurrow.model.goals.Counters;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.List;
@@ -11,7 +10,7 @@ import java.util.List;
  * About what planters' lists come to when each planter stops as in a plan before, whatever the others do, and loads are as large as
  * they can be. A list is worked out from where it begins to differ from the one kept. Not for use by several threads.
  */
-public final class ListEstimate implements Counters {
+public final class ListEstimate implements KnownInPart {
     /** Part of a load that a change of recipe costs: on the average the last one is used by half. */
     private static final double LOADS_FOR_A_CHANGE = 0.5;
 
@@ -206,15 +205,8 @@ public final class ListEstimate implements Counters {
         return (int) Math.round(sum(FILLS));
     }
 
-    /** Not known: 0. */
     @Override
-    public int waterTrips() {
-        return 0;
-    }
-
-    /** Taken for the same whatever the lists: 0. */
-    @Override
-    public long waitS() {
+    public int unknown() {
         return 0;
     }
 
@@ -222,12 +214,6 @@ public final class ListEstimate implements Counters {
     @Override
     public long driveS() {
         return Math.round(sum(DRIVE_S));
-    }
-
-    /** Not known: 0. */
-    @Override
-    public long dumpedMg() {
-        return 0;
     }
 
     @Override

@@ -6,6 +6,7 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.estimate.ListEstimate;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.estimate.Stops;
+import freshfurrow.solver.estimate.UnknownGoals;
 import java.util.Arrays;
 import java.util.List;
 
@@ -36,6 +37,11 @@ public final class EstimatedLists implements ListScorer {
         this.changed = new boolean[season.planterCount()];
         this.fields = new int[season.fieldCount()];
         Arrays.fill(changed, true);
+    }
+
+    /** The goals that it sees nothing of. */
+    UnknownGoals unknownGoals() {
+        return new UnknownGoals(goals);
     }
 
     @Override

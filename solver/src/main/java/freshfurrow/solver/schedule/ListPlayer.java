@@ -1,6 +1,7 @@
 package freshfurrow.solver.schedule;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.goals.Counters;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
 import java.util.List;
@@ -58,6 +59,11 @@ public final class ListPlayer implements ListScorer {
         HardMediumSoftLongScore score = scoring.of(timeline);
         mediumScored = score.mediumScore();
         return score;
+    }
+
+    /** What was counted in the lists scored last; valid until the next call. */
+    Counters counters() {
+        return timeline;
     }
 
     /** The timeline itself finds what has changed. */

@@ -3,6 +3,8 @@ package freshfurrow.solver.schedule;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.estimate.NearFields;
@@ -47,6 +49,31 @@ class ScreenedListsTest {
     void nothingIsDismissedWhereAllScoresMustBeExact() {
         assertThat(afterAStep(Long.MAX_VALUE).score(schedule(backwards())))
                 .isEqualTo(new ListPlayer(season).score(backwards()));
+    }
+
+    @Test
+    void nothingIsDismissedByItsEffortWhereTheEstimateKnowsLittleOfThat() {
+        Season onlyWaits = season.season()
+                .change()
+                .goals(new Goals(0, 0, 1, 0.01, 0, 0, 60, 2))
+                .season();
+        CompiledSeason compiled = CompiledSeason.of(onlyWaits);
+
+        assertThat(screenedByEffort(season)).isNotEqualTo(played);
+        assertThat(screenedByEffort(compiled)).isEqualTo(new ListPlayer(compiled).score(start));
+    }
+
+    /** The same lists once more, when all that is no better in effort is dismissed. */
+    private HardMediumSoftLongScore screenedByEffort(CompiledSeason of) {
+        Stops stops = new Stops(of);
+        stops.learn(start.ids(of.season()));
+        EstimatedLists estimate = new EstimatedLists(of, new SeasonEstimate(of), stops);
+        ScreenedLists lists = new ScreenedLists(new ListPlayer(of), estimate, HardMediumSoftLongScore.of(0, 100, -1));
+        Schedule schedule =
+                Schedule.of(new ListPlayer(of), new SeasonEstimate(of), new NearFields(new SeasonEstimate(of)), start);
+        lists.score(schedule);
+        lists.stepTaken(MEDIUM_WORSE);
+        return lists.score(schedule);
     }
 
     private ScreenedLists afterAStep(long mediumWorse) {

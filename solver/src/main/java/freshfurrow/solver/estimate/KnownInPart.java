@@ -1,0 +1,30 @@
+package freshfurrow.solver.estimate;
+
+import freshfurrow.model.goals.Counters;
+
+/**
+ * Counters of which an estimate does not know some. Each counter of a plan is either left for an estimate to answer or is one of those here, so
+ * that whoever adds a counter has to say which.
+ */
+interface KnownInPart extends Counters {
+    /** What is said of counters that are not known. */
+    int unknown();
+
+    /** How often rigs go for water depends on when they are where. */
+    @Override
+    default int waterTrips() {
+        return unknown();
+    }
+
+    /** Taken for the same whatever the lists. */
+    @Override
+    default long waitS() {
+        return unknown();
+    }
+
+    /** How loads end is not looked at. */
+    @Override
+    default long dumpedMg() {
+        return unknown();
+    }
+}

@@ -1,0 +1,39 @@
+package freshfurrow.solver.estimate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.goals.GoalSet;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.FirstLists;
+import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.schedule.ListPlayer;
+import org.junit.jupiter.api.Test;
+
+class UnknownGoalsTest {
+    private final Season season = InventedSeason.hurried(16, 2, 1);
+
+    @Test
+    void anEstimateSeesNothingOfWaterTripsWaitsAndDumpedMix() {
+        assertThat(unknown(Goals.DEFAULT).names()).containsExactly("water trips", "waiting", "dumped compost");
+    }
+
+    @Test
+    void aGoalWithoutWeightNeedNotBeKnown() {
+        assertThat(unknown(new Goals(30, 0, 1, 0.5, 0, 0.1, 60, 2)).names()).containsExactly("waiting");
+    }
+
+    @Test
+    void theirEffortIsThatOfTheTimeline() {
+        CompiledSeason compiled = CompiledSeason.of(season);
+        var played = new ListPlayer(compiled).play(FirstLists.byHand(compiled));
+
+        assertThat(unknown(new Goals(30, 20, 1, 0.5, 0, 0.1, 60, 2)).effortMin(played))
+                .isEqualTo(20.0 * played.waterTrips() + played.waitS() / 60.0);
+    }
+
+    private UnknownGoals unknown(Goals goals) {
+        return new UnknownGoals(GoalSet.of(season.change().goals(goals).season()));
+    }
+}
