@@ -2,6 +2,7 @@ package freshfurrow.cli.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,10 +69,22 @@ public final class Freshfurrow implements Runnable {
      * @return the exit code: 0, 1 or 2
      */
     public static int run(String... args) {
-        CommandLine commandLine = commandLine(args);
+        return run(commandLine(args), System.out::checkError, args);
+    }
+
+    /**
+     * Runs a command line that prints elsewhere than to standard output and standard error.
+     *
+     * @return the exit code: 0, 1 or 2
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return run(commandLine(args).setOut(out).setErr(err), out::checkError, args);
+    }
+
+    private static int run(CommandLine commandLine, BooleanSupplier outputLost, String... args) {
         try {
             int exitCode = commandLine.execute(args);
-            return Output.isComplete() ? exitCode : onLostOutput(commandLine, exitCode);
+            return outputLost.getAsBoolean() ? onLostOutput(commandLine, exitCode) : exitCode;
         } catch (OutOfMemoryError | StackOverflowError e) {
             Output.print(commandLine.getErr(), Failures.lines(e));
             return PROBLEM;

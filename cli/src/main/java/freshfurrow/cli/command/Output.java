@@ -12,11 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 final class Output {
     private Output() {}
 
-    /** Whether all that was printed so far reached standard output. */
-    static boolean isComplete() {
-        return !System.out.checkError();
-    }
-
     static void print(CommandSpec spec, List<String> lines) {
         print(spec.commandLine().getOut(), lines);
     }

@@ -30,7 +30,7 @@ final class CardsIT {
         if (!options.isEmpty()) {
             words.addAll(List.of(options.split("\\|", -1)));
         }
-        return Launcher.run(words.toArray(String[]::new));
+        return InProcess.run(words.toArray(String[]::new));
     }
 
     /** What the card says, with one blank between words. */

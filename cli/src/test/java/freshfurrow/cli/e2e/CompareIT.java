@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class CompareIT {
-    private static final String SEASON = "scenarios/weather-spring";
-    private static final String TWO_RIGS = "scenarios/weather-spring/two-rigs.yaml";
+    private static final String SEASON = Launcher.scenario("weather-spring");
+    private static final String TWO_RIGS = SEASON + "/two-rigs.yaml";
 
     @TempDir
     private Path folder = Path.of("");
@@ -23,7 +23,7 @@ final class CompareIT {
         compare("5-8", "1", "two");
         compare("8", "1", "all");
         Launcher.Result merged =
-                Launcher.run("compare", "--merge", at("two"), at("one") + "/compare.json", "--out", at("merged"));
+                InProcess.run("compare", "--merge", at("two"), at("one") + "/compare.json", "--out", at("merged"));
 
         assertThat(merged.exitCode()).as(merged.all()).isZero();
         assertThat(text("merged/compare.json")).isEqualTo(text("all/compare.json"));
@@ -54,7 +54,7 @@ final class CompareIT {
         Files.createDirectories(folder.resolve("there"));
         Files.writeString(folder.resolve("there/compare.json"), "mine");
 
-        Launcher.Result run = Launcher.run("compare", SEASON, "--springs", "2", "--out", at("there"));
+        Launcher.Result run = InProcess.run("compare", SEASON, "--springs", "2", "--out", at("there"));
 
         assertThat(run.exitCode()).isEqualTo(1);
         assertThat(run.err()).contains("exists already", "--force");
@@ -64,7 +64,7 @@ final class CompareIT {
     @Test
     void aSeasonWithoutAWeatherRecordIsRefusedWithARemedy() throws Exception {
         for (String command : new String[] {"compare", "supply"}) {
-            Launcher.Result run = Launcher.run(command, "scenarios/first-season");
+            Launcher.Result run = InProcess.run(command, Launcher.scenario("first-season"));
             assertThat(run.exitCode()).isEqualTo(1);
             assertThat(run.err().lines()).singleElement().asString().contains("names no weather record", "station.csv");
         }
@@ -74,7 +74,7 @@ final class CompareIT {
     void aFileThatIsNoComparisonIsRefused() throws Exception {
         Files.writeString(folder.resolve("compare.json"), "{\"format\": \"other/1\"}");
 
-        Launcher.Result run = Launcher.run("compare", "--merge", folder.toString(), "--out", at("merged"));
+        Launcher.Result run = InProcess.run("compare", "--merge", folder.toString(), "--out", at("merged"));
 
         assertThat(run.exitCode()).isEqualTo(1);
         assertThat(run.err()).contains("compare.json: is not a comparison that can be read", "other/1");
@@ -82,16 +82,16 @@ final class CompareIT {
 
     @Test
     void seasonAndMergeTogetherMakeNoSense() throws Exception {
-        assertThat(Launcher.run("compare").exitCode()).isEqualTo(2);
-        assertThat(Launcher.run("compare", SEASON, "--springs", "9-3").exitCode())
+        assertThat(InProcess.run("compare").exitCode()).isEqualTo(2);
+        assertThat(InProcess.run("compare", SEASON, "--springs", "9-3").exitCode())
                 .isEqualTo(2);
-        assertThat(Launcher.run("supply", SEASON, "--sure", "120%").exitCode()).isEqualTo(2);
+        assertThat(InProcess.run("supply", SEASON, "--sure", "120%").exitCode()).isEqualTo(2);
     }
 
     @Test
     void supplySaysWhatToHaveByWhenAndWhenToOrderIt() throws Exception {
         Launcher.Result run =
-                Launcher.run("supply", SEASON, "--springs", "6", "--steps", "400", "--sure", "80%", "--lead", "14");
+                InProcess.run("supply", SEASON, "--springs", "6", "--steps", "400", "--sure", "80%", "--lead", "14");
 
         assertThat(run.exitCode()).as(run.all()).isZero();
         assertThat(run.out())
@@ -104,7 +104,7 @@ final class CompareIT {
     }
 
     private Launcher.Result compare(String springs, String threads, String out) throws Exception {
-        Launcher.Result run = Launcher.run(
+        Launcher.Result run = InProcess.run(
                 "compare",
                 SEASON,
                 "--variant",

@@ -23,14 +23,14 @@ final class ExportIT {
     @BeforeEach
     void makePlan() throws Exception {
         plan = folder.resolve("plan");
-        assertThat(Launcher.run("plan", SeasonOnDisk.in(folder).toString(), "--steps", "0")
+        assertThat(InProcess.run("plan", SeasonOnDisk.in(folder).toString(), "--steps", "0")
                         .exitCode())
                 .isZero();
     }
 
     @Test
     void sheetsAreWrittenBesideThePlanAndNotOverAnything() throws Exception {
-        Launcher.Result sheets = Launcher.run("sheets", plan.toString());
+        Launcher.Result sheets = InProcess.run("sheets", plan.toString());
         assertThat(sheets.err()).isEmpty();
         assertThat(sheets.exitCode()).isZero();
         Path file = plan.resolve("sheets.html");
@@ -42,11 +42,11 @@ final class ExportIT {
                 .contains("Rig <bdi>R1</bdi>", "Planter <bdi>P1</bdi>", "N40 North", "30 lb of compost (1 bucket)");
 
         Files.writeString(file, "mine");
-        Launcher.Result refused = Launcher.run("sheets", plan.toString());
+        Launcher.Result refused = InProcess.run("sheets", plan.toString());
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err()).contains("exists already, so nothing was written", "--force");
         assertThat(file).hasContent("mine");
-        assertThat(Launcher.run("sheets", plan.toString(), "--force").exitCode())
+        assertThat(InProcess.run("sheets", plan.toString(), "--force").exitCode())
                 .isZero();
         assertThat(file).content().startsWith("<!DOCTYPE html>");
     }
@@ -55,18 +55,18 @@ final class ExportIT {
     void sheetsOfOneDayAreOfThatDay() throws Exception {
         Path file = folder.resolve("tuesday.html");
         Launcher.Result sheets =
-                Launcher.run("sheets", plan.toString(), "--day", "2027-04-20", "--out", file.toString());
+                InProcess.run("sheets", plan.toString(), "--day", "2027-04-20", "--out", file.toString());
         assertThat(sheets.exitCode()).isZero();
         assertThat(file).content().contains("Tuesday 2027-04-20").doesNotContain("Wednesday");
 
-        Launcher.Result outside = Launcher.run("sheets", plan.toString(), "--day", "2027-06-01");
+        Launcher.Result outside = InProcess.run("sheets", plan.toString(), "--day", "2027-06-01");
         assertThat(outside.exitCode()).isEqualTo(1);
         assertThat(outside.err()).contains("no work on 2027-06-01; it runs from 2027-04-");
     }
 
     @Test
     void everythingIsExportedBesideThePlanTheSameEveryTime() throws Exception {
-        Launcher.Result export = Launcher.run("export", plan.toString());
+        Launcher.Result export = InProcess.run("export", plan.toString());
         assertThat(export.err()).isEmpty();
         assertThat(export.exitCode()).isZero();
         assertThat(FILES).allSatisfy(name -> assertThat(plan.resolve(name)).isNotEmptyFile());
@@ -77,17 +77,17 @@ final class ExportIT {
         assertThat(plan.resolve("plan.geojson")).content().contains("[-97.01,41.02]", "\"name\":\"North\"");
 
         Path again = folder.resolve("again");
-        Launcher.run("export", plan.toString(), "--out", again.toString());
+        InProcess.run("export", plan.toString(), "--out", again.toString());
         assertThat(FILES)
                 .allSatisfy(name -> assertThat(again.resolve(name)).hasSameBinaryContentAs(plan.resolve(name)));
-        Launcher.run("export", plan.toString(), "--out", again.toString(), "--force");
+        InProcess.run("export", plan.toString(), "--out", again.toString(), "--force");
         assertThat(again.resolve("plan.ics")).hasSameBinaryContentAs(plan.resolve("plan.ics"));
     }
 
     @Test
     void nothingIsExportedOverWhatIsThere() throws Exception {
         Path mine = Files.writeString(plan.resolve("loads.csv"), "mine");
-        Launcher.Result export = Launcher.run("export", plan.toString());
+        Launcher.Result export = InProcess.run("export", plan.toString());
         assertThat(export.exitCode()).isEqualTo(1);
         assertThat(export.err()).contains("loads.csv: exists already");
         assertThat(mine).hasContent("mine");
@@ -96,23 +96,23 @@ final class ExportIT {
 
     @Test
     void onlyWhatIsAskedForIsExported() throws Exception {
-        Launcher.Result export = Launcher.run("export", plan.toString(), "--only", "map,calendar");
+        Launcher.Result export = InProcess.run("export", plan.toString(), "--only", "map,calendar");
         assertThat(export.exitCode()).isZero();
         assertThat(plan.resolve("plan.geojson")).exists();
         assertThat(plan.resolve("plan.ics")).exists();
         assertThat(plan.resolve("fields.csv")).doesNotExist();
-        assertThat(Launcher.run("export", plan.toString(), "--only", "photos").exitCode())
+        assertThat(InProcess.run("export", plan.toString(), "--only", "photos").exitCode())
                 .isEqualTo(2);
     }
 
     @Test
     void aReplanUpdatesTheCalendarOfThePlanBefore() throws Exception {
-        Launcher.run("export", plan.toString(), "--only", "calendar");
+        InProcess.run("export", plan.toString(), "--only", "calendar");
         String first = Files.readString(plan.resolve("plan.ics"));
         Path file = folder.resolve("season.yaml");
         Files.writeString(file, Files.readString(file).replace("transferRate: 60", "transferRate: 50"));
-        Launcher.run("plan", folder.toString(), "--steps", "0", "--force");
-        Launcher.run("export", plan.toString(), "--only", "calendar", "--force");
+        InProcess.run("plan", folder.toString(), "--steps", "0", "--force");
+        InProcess.run("export", plan.toString(), "--only", "calendar", "--force");
         String second = Files.readString(plan.resolve("plan.ics"));
         assertThat(second).contains("SEQUENCE:1").isNotEqualTo(first);
         assertThat(second.lines().filter(line -> line.startsWith("UID:")))
@@ -124,7 +124,7 @@ final class ExportIT {
     void aCalendarOfSomeoneElseIsNotReplacedEvenWhenForced() throws Exception {
         Path mine = Files.writeString(
                 plan.resolve("plan.ics"), "BEGIN:VCALENDAR\r\nPRODID:x\r\nVERSION:2.0\r\nEND:VCALENDAR\r\n");
-        Launcher.Result export = Launcher.run("export", plan.toString(), "--force");
+        Launcher.Result export = InProcess.run("export", plan.toString(), "--force");
         assertThat(export.exitCode()).isEqualTo(1);
         assertThat(export.err()).contains("plan.ics: is not a calendar of a plan, so it is not replaced");
         assertThat(mine).content().contains("PRODID:x");
@@ -135,7 +135,7 @@ final class ExportIT {
     void anotherSeasonThanThePlansIsRefusedInOneLine() throws Exception {
         Path file = folder.resolve("season.yaml");
         Files.writeString(file, Files.readString(file) + "# a remark\n");
-        Launcher.Result export = Launcher.run("export", plan.toString());
+        Launcher.Result export = InProcess.run("export", plan.toString());
         assertThat(export.exitCode()).isEqualTo(1);
         assertThat(export.err().lines()).hasSize(1);
         assertThat(export.err()).contains("season.yaml: this is not what", "make a new plan");
@@ -146,10 +146,10 @@ final class ExportIT {
     void aSeasonThatIsNotThereIsAskedFor() throws Exception {
         Path far = Files.createDirectories(folder.resolve("far").resolve("away"));
         Files.copy(plan.resolve("plan.json"), far.resolve("plan.json"));
-        Launcher.Result export = Launcher.run("export", far.toString());
+        Launcher.Result export = InProcess.run("export", far.toString());
         assertThat(export.exitCode()).isEqualTo(1);
         assertThat(export.err()).contains("its season is missing", "--season SEASON");
-        assertThat(Launcher.run("export", far.toString(), "--season", folder.toString())
+        assertThat(InProcess.run("export", far.toString(), "--season", folder.toString())
                         .exitCode())
                 .isZero();
     }

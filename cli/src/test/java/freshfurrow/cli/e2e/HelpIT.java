@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class HelpIT {
     @Test
     void helpNamesEveryCommandAndExitCode() throws Exception {
-        Launcher.Result help = Launcher.run("--help");
+        Launcher.Result help = InProcess.run("--help");
         assertThat(help.out()).isEqualTo("""
                         Season plans for growers who wet every seed furrow with fresh compost extract.
                         Usage: freshfurrow [-hV] [COMMAND]
@@ -86,7 +86,7 @@ final class HelpIT {
                 "completion"
             })
     void helpOfACommandHasExamplesAndExitCodes(String command) throws Exception {
-        Launcher.Result help = Launcher.run(command, "--help");
+        Launcher.Result help = InProcess.run(command, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow " + command, "Exit codes:", "Examples:", "  freshfurrow ");
         assertThat(help.exitCode()).isZero();
     }
@@ -95,19 +95,19 @@ final class HelpIT {
     @ValueSource(
             strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "void"})
     void helpOfAFactToLogSaysThatItStandsBehindTheSeason(String fact) throws Exception {
-        Launcher.Result help = Launcher.run("log", "season.yaml", fact, "--help");
+        Launcher.Result help = InProcess.run("log", "season.yaml", fact, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow log SEASON " + fact, "Examples:", "  freshfurrow log ");
         assertThat(help.exitCode()).isZero();
     }
 
     @Test
     void versionIsThatOfTheBuild() throws Exception {
-        assertThat(Launcher.run("--version").out()).matches("freshfurrow \\d+\\.\\d+\\.\\d+\\R");
+        assertThat(InProcess.run("--version").out()).matches("freshfurrow \\d+\\.\\d+\\.\\d+\\R");
     }
 
     @Test
     void completionIsAScriptThatTheShellAccepts() throws Exception {
-        Launcher.Result script = Launcher.run("completion");
+        Launcher.Result script = InProcess.run("completion");
         assertThat(script.out()).contains("complete -F", "--variant");
         Process bash = Launcher.start(Launcher.projectFolder(), Map.of(), List.of("bash", "-n", "-c", script.out()));
         assertThat(Launcher.result(bash)).isEqualTo(new Launcher.Result(0, "", ""));

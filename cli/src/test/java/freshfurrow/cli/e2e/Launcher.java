@@ -35,6 +35,12 @@ final class Launcher {
         return PROJECT;
     }
 
+    /** The folder of a scenario. */
+    static String scenario(String name) {
+        return PROJECT.resolve("scenarios").resolve(name).toString();
+    }
+
+    /** Runs a command line in the project's folder. */
     static Result run(String... arguments) throws Exception {
         return runIn(PROJECT, path(), arguments);
     }
@@ -79,13 +85,16 @@ final class Launcher {
     }
 
     private static CompletableFuture<String> text(InputStream stream) {
-        return CompletableFuture.supplyAsync(() -> {
-            try {
-                return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
+        // a thread for each: one that waits for a thread of another's would leave a process with nobody to print to
+        return CompletableFuture.supplyAsync(
+                () -> {
+                    try {
+                        return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                reading -> new Thread(reading, "output").start());
     }
 
     private static Path project() {

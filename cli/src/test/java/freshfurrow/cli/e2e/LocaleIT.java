@@ -2,51 +2,35 @@ package freshfurrow.cli.e2e;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import freshfurrow.cli.command.Freshfurrow;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The language of the machine changes nothing that is printed or written. */
+/** The language of the machine changes nothing that is printed or written. It is that of all tests at once, so these run by themselves. */
+@Isolated
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class LocaleIT {
-    private static final List<String> COMMANDS = List.of(
-            "check season",
-            "plan season --steps 50",
-            "log season planted N40 10ac --at 2027-04-21T15:10",
-            "log season batch R1 --lot windrow --compost 30lb --load L0001 --at 2027-04-21T15:20",
-            "log season list",
-            "replan season --plan season/plan --now 2027-04-22T06:00 --rain 2027-04-22T06:00=0.8in --steps 50",
-            "replan season --plan season/plan --now 2027-04-23T06:00 --steps 50",
-            "day season/plan 2027-04-23",
-            "audit season season/plan",
-            "why season/plan S80",
-            "sheets season/plan",
-            "export season/plan",
-            "trace season --field N40",
-            "mix season --acres 21 --start 07:00",
-            "calibrate season --planter P1",
-            "plan season --help");
-
-    /** How long it took is another time each time. */
-    private static final String TOOK = "Took .*\\R";
-
     private final Locale usual = Locale.getDefault();
+    private Map<String, String> expected = Map.of();
 
     @TempDir
     private Path folder = Path.of("");
+
+    @BeforeAll
+    void inNoLanguage(@TempDir Path root) throws Exception {
+        expected = everythingIn(Locale.ROOT, root);
+    }
 
     @AfterEach
     void usualLanguage() {
@@ -55,10 +39,9 @@ final class LocaleIT {
 
     @ParameterizedTest
     @ValueSource(strings = {"fa-IR", "bn-BD", "my-MM", "ckb-IQ", "ar-EG", "tr-TR"})
-    void everyCommandPrintsAndWritesTheSameInEveryLanguage(String language) throws IOException {
-        Map<String, String> expected = everythingIn(Locale.ROOT, folder.resolve("root"));
+    void everyCommandPrintsAndWritesTheSameInEveryLanguage(String language) throws Exception {
+        Map<String, String> actual = everythingIn(Locale.forLanguageTag(language), folder);
 
-        Map<String, String> actual = everythingIn(Locale.forLanguageTag(language), folder.resolve(language));
         assertThat(actual).containsOnlyKeys(expected.keySet());
         expected.forEach((what, text) -> assertThat(actual.get(what)).as(what).isEqualTo(text));
     }
@@ -84,35 +67,8 @@ final class LocaleIT {
                         .toList()));
     }
 
-    /** What each command prints, and what each file holds. */
-    private static Map<String, String> everythingIn(Locale locale, Path home) throws IOException {
+    private static Map<String, String> everythingIn(Locale locale, Path home) throws Exception {
         Locale.setDefault(locale);
-        Path season = SeasonOnDisk.in(Files.createDirectories(home.resolve("season")));
-        Map<String, String> everything = new TreeMap<>();
-        for (String command : COMMANDS) {
-            everything.put(
-                    "$ " + command,
-                    printed(command.replace("season", season.toString()).split(" "))
-                            .replace(home.toString(), "")
-                            .replaceAll(TOOK, ""));
-        }
-        try (Stream<Path> files = Files.walk(home)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                everything.put(home.relativize(file).toString(), Files.readString(file));
-            }
-        }
-        return everything;
-    }
-
-    private static String printed(String... arguments) {
-        PrintStream usual = System.out;
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
-        try {
-            int code = Freshfurrow.run(arguments);
-            return bytes.toString(StandardCharsets.UTF_8) + code;
-        } finally {
-            System.setOut(usual);
-        }
+        return EveryCommand.printedAndWritten(InProcess::run, home);
     }
 }

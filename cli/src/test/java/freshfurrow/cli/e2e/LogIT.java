@@ -38,7 +38,10 @@ final class LogIT {
         StringBuilder printed = new StringBuilder();
         for (String line : blocks.get(0).lines().toList()) {
             if (line.startsWith("$ freshfurrow ")) {
-                printed.append(line).append('\n').append(run(words(line.substring("$ freshfurrow ".length()))));
+                printed.append(line)
+                        .append('\n')
+                        .append(printed(Launcher.runIn(
+                                folder, Launcher.path(), words(line.substring("$ freshfurrow ".length())))));
             }
         }
         assertThat(printed).hasToString(blocks.get(0));
@@ -52,7 +55,7 @@ final class LogIT {
         run("log", folder.toString(), "planted", "N40", "40ac", "--at", "2027-04-20T15:10");
         byte[] before = Files.readAllBytes(folder.resolve("log.csv"));
 
-        Launcher.Result result = Launcher.run(
+        Launcher.Result result = InProcess.run(
                 "log",
                 folder.toString(),
                 "--now",
@@ -96,15 +99,18 @@ final class LogIT {
     @Test
     void aLogThatCannotBeWrittenIsSaidWithoutATrace() throws Exception {
         SeasonOnDisk.in(folder);
-        Launcher.Result result = Launcher.run(
+        Launcher.Result result = InProcess.run(
                 "log", folder.toString(), "--log", "/proc/log.csv", "note", "windy", "--at", "2027-04-20T15:10");
         assertThat(result.exitCode()).isEqualTo(1);
         assertThat(result.err()).contains("/proc/log.csv: cannot be written", "nothing was added");
         MistakesIT.assertNoTrace(result);
     }
 
-    private String run(String... words) throws Exception {
-        Launcher.Result result = Launcher.runIn(folder, Launcher.path(), words);
+    private static String run(String... words) {
+        return printed(InProcess.run(words));
+    }
+
+    private static String printed(Launcher.Result result) {
         assertThat(result.err()).isEmpty();
         assertThat(result.exitCode()).isZero();
         return result.out();

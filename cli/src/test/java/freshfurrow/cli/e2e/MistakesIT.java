@@ -60,51 +60,52 @@ final class MistakesIT {
                 "calibrate x --jar-time 30"
             })
     void aCommandLineThatMakesNoSenseIsExitCodeTwo(String commandLine) throws Exception {
-        Launcher.Result result = Launcher.run(words(commandLine));
+        Launcher.Result result = InProcess.run(words(commandLine));
         assertThat(result.exitCode()).isEqualTo(2);
         assertThat(result.out()).isEmpty();
         assertThat(result.err()).contains("--help'.");
         assertNoTrace(result);
     }
 
+    /** @param commandLine with @ for the folder in which the files are */
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "check missing",
-                "plan missing",
-                "day missing 2027-04-20",
-                "day broken.json 2027-04-20",
-                "day empty 2027-04-20",
-                "page missing",
-                "page broken.json",
-                "page empty",
-                "sheets missing",
-                "sheets broken.json",
-                "sheets empty",
-                "export missing",
-                "export broken.json",
-                "why missing N40",
-                "why broken.json N40",
-                "audit missing missing",
-                "audit season broken.json",
-                "check empty",
-                "log missing",
-                "log season --log broken.json",
-                "log season planted N4 3ac --at 2027-04-20T10:00",
-                "log season planted N40 3ac",
-                "log season --log empty/none/log.csv planted N40 3ac --at 2027-04-20T10:00",
-                "trace season --field N4",
-                "trace season --field N40 --plan broken.json",
-                "mix missing",
-                "calibrate missing",
-                "check season --variant missing.yaml",
-                "check broken.json"
+                "check @missing",
+                "plan @missing",
+                "day @missing 2027-04-20",
+                "day @broken.json 2027-04-20",
+                "day @empty 2027-04-20",
+                "page @missing",
+                "page @broken.json",
+                "page @empty",
+                "sheets @missing",
+                "sheets @broken.json",
+                "sheets @empty",
+                "export @missing",
+                "export @broken.json",
+                "why @missing N40",
+                "why @broken.json N40",
+                "audit @missing @missing",
+                "audit @season @broken.json",
+                "check @empty",
+                "log @missing",
+                "log @season --log @broken.json",
+                "log @season planted N4 3ac --at 2027-04-20T10:00",
+                "log @season planted N40 3ac",
+                "log @season --log @empty/none/log.csv planted N40 3ac --at 2027-04-20T10:00",
+                "trace @season --field N4",
+                "trace @season --field N40 --plan @broken.json",
+                "mix @missing",
+                "calibrate @missing",
+                "check @season --variant @missing.yaml",
+                "check @broken.json"
             })
     void aFileThatCannotBeReadIsExitCodeOne(String commandLine) throws Exception {
         Files.writeString(folder.resolve("broken.json"), "{\"format\": ");
         Files.createDirectory(folder.resolve("empty"));
         SeasonOnDisk.in(Files.createDirectory(folder.resolve("season")));
-        Launcher.Result result = Launcher.runIn(folder, Launcher.path(), words(commandLine));
+        Launcher.Result result = InProcess.run(words(commandLine.replace("@", folder + "/")));
         assertThat(result.exitCode()).isEqualTo(1);
         assertThat(result.out()).isEmpty();
         assertThat(result.err()).isNotBlank();
@@ -114,7 +115,7 @@ final class MistakesIT {
     @Test
     void everyProblemOfASeasonIsALineAndNothingIsWritten() throws Exception {
         SeasonOnDisk.brokenIn(folder);
-        Launcher.Result result = Launcher.run("plan", folder.toString());
+        Launcher.Result result = InProcess.run("plan", folder.toString());
         assertThat(result.exitCode()).isEqualTo(1);
         assertThat(result.out()).isEmpty();
         assertThat(result.err().lines())
@@ -130,7 +131,7 @@ final class MistakesIT {
     void aPlanCannotBeWrittenBelowAFileAndThatIsSaidBeforePlanning() throws Exception {
         SeasonOnDisk.in(folder);
         Path file = Files.writeString(folder.resolve("file"), "mine");
-        Launcher.Result result = Launcher.run(
+        Launcher.Result result = InProcess.run(
                 "plan",
                 folder.toString(),
                 "--time",
@@ -147,7 +148,7 @@ final class MistakesIT {
     void aFolderThatTheSystemKeepsIsRefusedBeforePlanning() throws Exception {
         assumeThat(Path.of("/proc/self")).exists();
         SeasonOnDisk.in(folder);
-        Launcher.Result result = Launcher.run("plan", folder.toString(), "--time", "10min", "--out", "/proc/plan");
+        Launcher.Result result = InProcess.run("plan", folder.toString(), "--time", "10min", "--out", "/proc/plan");
         assertThat(result.exitCode()).isEqualTo(1);
         assertThat(result.err()).startsWith("/proc/plan: cannot be written").contains("nothing was planned");
         assertNoTrace(result);

@@ -24,7 +24,7 @@ final class PageIT {
         Path plan = folder.resolve("plan");
         planned = plan.toString();
         page = plan.resolve("plan.html");
-        assertThat(Launcher.run("plan", season, "--steps", "0").out()).contains("with plan.html beside it");
+        assertThat(InProcess.run("plan", season, "--steps", "0").out()).contains("with plan.html beside it");
     }
 
     @Test
@@ -32,7 +32,7 @@ final class PageIT {
         String first = Files.readString(page);
         assertThat(first).startsWith("<!doctype html>").contains("Test farm");
         Files.delete(page);
-        Launcher.Result again = Launcher.run("page", planned);
+        Launcher.Result again = InProcess.run("page", planned);
         assertThat(again.exitCode()).isZero();
         assertThat(again.err()).isEmpty();
         assertThat(again.out()).contains("Written to " + page);
@@ -42,11 +42,11 @@ final class PageIT {
     @Test
     void aPageThatIsThereIsReplacedOnlyWhenForced() throws Exception {
         Files.writeString(page, "mine");
-        Launcher.Result refused = Launcher.run("page", planned);
+        Launcher.Result refused = InProcess.run("page", planned);
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err()).contains("plan.html", "--force", "--out").hasLineCount(1);
         assertThat(page).hasContent("mine");
-        assertThat(Launcher.run("page", planned, "--force").exitCode()).isZero();
+        assertThat(InProcess.run("page", planned, "--force").exitCode()).isZero();
         assertThat(page).content().contains("Test farm");
     }
 
@@ -54,7 +54,7 @@ final class PageIT {
     void aSeasonThatHasChangedSinceIsRefused() throws Exception {
         Path file = folder.resolve("season.yaml");
         Files.writeString(file, Files.readString(file) + "# a remark\n");
-        Launcher.Result refused = Launcher.run("page", planned, "--force");
+        Launcher.Result refused = InProcess.run("page", planned, "--force");
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err())
                 .contains("season.yaml", "make a new plan", "--season")
@@ -66,10 +66,10 @@ final class PageIT {
     void aSeasonElsewhereIsNamed() throws Exception {
         Path elsewhere = Files.createDirectories(folder.resolve("a/b/c"));
         Path plan = Files.copy(Path.of(planned).resolve("plan.json"), elsewhere.resolve("plan.json"));
-        Launcher.Result refused = Launcher.run("page", plan.toString());
+        Launcher.Result refused = InProcess.run("page", plan.toString());
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err()).contains("--season SEASON").hasLineCount(1);
-        assertThat(Launcher.run("page", plan.toString(), "--season", season).exitCode())
+        assertThat(InProcess.run("page", plan.toString(), "--season", season).exitCode())
                 .isZero();
         assertThat(elsewhere.resolve("plan.html")).exists();
     }
@@ -77,7 +77,7 @@ final class PageIT {
     @Test
     void aPlanCanBeWrittenWithoutItsPage() throws Exception {
         Path out = folder.resolve("bare");
-        assertThat(Launcher.run("plan", season, "--steps", "0", "--no-page", "--out", out.toString())
+        assertThat(InProcess.run("plan", season, "--steps", "0", "--no-page", "--out", out.toString())
                         .exitCode())
                 .isZero();
         assertThat(out).isDirectoryNotContaining("glob:**.html");

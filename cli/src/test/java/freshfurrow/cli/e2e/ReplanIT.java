@@ -38,7 +38,7 @@ final class ReplanIT {
     void plan() throws Exception {
         season = SeasonOnDisk.in(folder).toString();
         planned = folder.resolve("plan");
-        assertThat(Launcher.run("plan", season, "--steps", "300", "--no-page").exitCode())
+        assertThat(InProcess.run("plan", season, "--steps", "300", "--no-page").exitCode())
                 .isZero();
     }
 
@@ -90,10 +90,10 @@ final class ReplanIT {
         assertThat(Files.readString(planned.resolve("plans/002.json")))
                 .isEqualTo(Files.readString(planned.resolve("plan.json")));
         assertThat(planned.resolve("plan.html")).exists();
-        assertThat(Launcher.run("audit", season, planned.toString()).out()).startsWith("No problems found.");
-        assertThat(Launcher.run("page", planned.toString(), "--force").exitCode())
+        assertThat(InProcess.run("audit", season, planned.toString()).out()).startsWith("No problems found.");
+        assertThat(InProcess.run("page", planned.toString(), "--force").exitCode())
                 .isZero();
-        assertThat(Launcher.run("day", planned.toString(), "2027-04-22").exitCode())
+        assertThat(InProcess.run("day", planned.toString(), "2027-04-22").exitCode())
                 .isZero();
     }
 
@@ -208,7 +208,7 @@ final class ReplanIT {
                         // a start without its checksum is read as it is
                         .replaceFirst(",\\s*\"sha256\": \"[0-9a-f]{64}\"(?=\\s*})", ""));
 
-        Launcher.Result audit = Launcher.run("audit", season, planned.toString());
+        Launcher.Result audit = InProcess.run("audit", season, planned.toString());
 
         assertThat(audit.err())
                 .contains("P1 stands at moon, which is not a place of the season")
@@ -274,7 +274,7 @@ final class ReplanIT {
     private Launcher.Result replan(String... options) throws Exception {
         List<String> arguments = new ArrayList<>(List.of("replan", season, "--plan", planned.toString()));
         arguments.addAll(List.of(options));
-        return Launcher.run(arguments.toArray(String[]::new));
+        return InProcess.run(arguments.toArray(String[]::new));
     }
 
     private Plan read(Path file) throws Exception {

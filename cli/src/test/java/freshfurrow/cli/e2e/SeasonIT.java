@@ -30,7 +30,7 @@ final class SeasonIT {
     void checkSumsASeasonUp() throws Exception {
         // 204 ac x 2 lb/ac and x 20 gal/ac; 40 ft x 5 mph x 0.65 / 8.25 = 15.8 ac/h (ASABE EP496); 1,200 gal of water
         // about 10,014 lb
-        Launcher.Result check = Launcher.run("check", season);
+        Launcher.Result check = InProcess.run("check", season);
         assertThat(check.exitCode()).isZero();
         assertThat(check.err()).isEmpty();
         assertThat(check.out())
@@ -38,6 +38,7 @@ final class SeasonIT {
                 .contains("10,014 lb of water", "docs/safety.md");
     }
 
+    /** Each a process of its own. */
     @Test
     void aPlanIsWrittenAuditedAndReadByTheCrew() throws Exception {
         Launcher.Result plan = Launcher.run("plan", season, "--steps", "500");
@@ -70,7 +71,7 @@ final class SeasonIT {
                                 "windrow: {mass: 4000 lb, from: 2027-04-01}",
                                 "windrow: {mass: 4000 lb, from: 2027-05-03}"));
 
-        Launcher.Result plan = Launcher.run("plan", season, "--steps", "200");
+        Launcher.Result plan = InProcess.run("plan", season, "--steps", "200");
 
         assertThat(plan.exitCode()).isZero();
         assertThat(plan.out())
@@ -83,8 +84,8 @@ final class SeasonIT {
 
     @Test
     void aDateOutsideThePlanIsSaidPlainly() throws Exception {
-        Launcher.run("plan", season, "--steps", "0");
-        Launcher.Result day = Launcher.run("day", folder.resolve("plan").toString(), "2027-06-01");
+        InProcess.run("plan", season, "--steps", "0");
+        Launcher.Result day = InProcess.run("day", folder.resolve("plan").toString(), "2027-06-01");
         assertThat(day.exitCode()).isEqualTo(1);
         assertThat(day.err()).contains("no work on 2027-06-01; it runs from 2027-04-");
         assertNoTrace(day);
@@ -94,7 +95,8 @@ final class SeasonIT {
     void theSameSeedAndStepsGiveTheSameBytes() throws Exception {
         Path a = folder.resolve("a");
         Path b = folder.resolve("b");
-        Launcher.run("plan", season, "--steps", "2000", "--seed", "7", "--out", a.toString());
+        InProcess.run("plan", season, "--steps", "2000", "--seed", "7", "--out", a.toString());
+        // another process: what differs between runs of Java must not matter
         Launcher.run("plan", season, "--steps", "2000", "--seed", "7", "--out", b.toString());
         assertThat(a.resolve("plan.json")).hasSameBinaryContentAs(b.resolve("plan.json"));
     }
@@ -102,11 +104,10 @@ final class SeasonIT {
     @ParameterizedTest
     @ValueSource(strings = {"first-season", "spring"})
     void oneThreadAndTwoGiveTheSameBytes(String scenario) throws Exception {
-        String file =
-                Launcher.projectFolder().resolve("scenarios").resolve(scenario).toString();
+        String file = Launcher.scenario(scenario);
         for (String threads : List.of("1", "2")) {
             String out = folder.resolve(threads).toString();
-            Launcher.Result plan = Launcher.run(
+            Launcher.Result plan = InProcess.run(
                     "plan", file, "--steps", "3000", "--seed", "5", "--no-page", "--threads", threads, "--out", out);
             assertThat(plan.exitCode()).isZero();
         }
@@ -118,23 +119,23 @@ final class SeasonIT {
     void aPlanThatIsThereIsReplacedOnlyWhenForced() throws Exception {
         Path out = Files.createDirectory(folder.resolve("out"));
         Path file = Files.writeString(out.resolve("plan.json"), "mine");
-        Launcher.Result refused = Launcher.run("plan", season, "--time", "10min", "--out", out.toString());
+        Launcher.Result refused = InProcess.run("plan", season, "--time", "10min", "--out", out.toString());
         assertThat(refused.exitCode()).isEqualTo(1);
         assertThat(refused.err()).contains("exists already, so nothing was planned", "--force");
         assertThat(file).hasContent("mine");
 
-        Launcher.Result forced = Launcher.run("plan", season, "--steps", "0", "--out", out.toString(), "--force");
+        Launcher.Result forced = InProcess.run("plan", season, "--steps", "0", "--out", out.toString(), "--force");
         assertThat(forced.exitCode()).isZero();
         assertThat(file).content().contains("freshfurrow-plan/1");
     }
 
     @Test
     void anAuditFindsWhatWasTamperedWith() throws Exception {
-        Launcher.run("plan", season, "--steps", "0");
+        InProcess.run("plan", season, "--steps", "0");
         Path file = folder.resolve("plan").resolve("plan.json");
         Files.writeString(
                 file, Files.readString(file).replaceFirst("\"planterFills\" *: *\\d+", "\"planterFills\": 99"));
-        Launcher.Result audit = Launcher.run("audit", season, file.toString());
+        Launcher.Result audit = InProcess.run("audit", season, file.toString());
         assertThat(audit.exitCode()).isEqualTo(1);
         assertThat(audit.out()).contains("99").doesNotContain("No problems found");
         assertNoTrace(audit);
@@ -142,11 +143,11 @@ final class SeasonIT {
 
     @Test
     void anAuditSaysFirstThatTheSeasonHasChangedSince() throws Exception {
-        Launcher.run("plan", season, "--steps", "0");
+        InProcess.run("plan", season, "--steps", "0");
         Path file = folder.resolve("season.yaml");
         Files.writeString(file, Files.readString(file) + "# a remark\n");
         Launcher.Result audit =
-                Launcher.run("audit", season, folder.resolve("plan").toString());
+                InProcess.run("audit", season, folder.resolve("plan").toString());
         assertThat(audit.out().lines().findFirst().orElseThrow())
                 .contains("or with other variants (different checksum)");
         assertThat(audit.exitCode()).isZero();
@@ -160,15 +161,15 @@ final class SeasonIT {
         assertThat(stopped.out()).contains("Planted      204.0 ac", "Written to ");
         assertThat(stopped.exitCode()).isEqualTo(exitCode);
         assertNoTrace(stopped);
-        assertThat(Launcher.run("audit", season, out.toString()).exitCode()).isZero();
+        assertThat(InProcess.run("audit", season, out.toString()).exitCode()).isZero();
     }
 
     @Test
     void aStopAtTheFirstPlanOfALargeSeasonDoesNotWaitForWhatTheSearchesAfterItWouldTell() throws Exception {
-        Path cooperative = Launcher.projectFolder().resolve("scenarios").resolve("cooperative");
+        String cooperative = Launcher.scenario("cooperative");
         Path out = folder.resolve("out");
 
-        Launcher.Result stopped = stoppedAtFirstPlan("INT", cooperative.toString(), out);
+        Launcher.Result stopped = stoppedAtFirstPlan("INT", cooperative, out);
 
         assertThat(stopped.exitCode()).isEqualTo(130);
         assertThat(stopped.out())
@@ -176,7 +177,7 @@ final class SeasonIT {
                         "Stopped before (proven minimums and )?bottlenecks were worked out; the plan does not have them.")
                 .contains("Written to ");
         assertThat(out.resolve("plan.json")).content().doesNotContain("\"limits\"");
-        assertThat(Launcher.run("audit", cooperative.toString(), out.toString()).exitCode())
+        assertThat(InProcess.run("audit", cooperative, out.toString()).exitCode())
                 .isZero();
         assertNoTrace(stopped);
     }

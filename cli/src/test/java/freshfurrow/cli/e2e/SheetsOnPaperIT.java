@@ -50,11 +50,9 @@ final class SheetsOnPaperIT {
     @CsvSource({"first-season, A4", "metric, letter", "spring, A4", "cooperative, letter"})
     void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(String scenario, String paper) throws Exception {
         Path chromium = chromium();
-        String season =
-                Launcher.projectFolder().resolve("scenarios").resolve(scenario).toString();
-        Launcher.run("plan", season, "--steps", "0", "--out", folder.toString());
+        InProcess.run("plan", Launcher.scenario(scenario), "--steps", "0", "--out", folder.toString());
         Path html = folder.resolve("sheets.html");
-        assertThat(Launcher.run("sheets", folder.toString()).exitCode()).isZero();
+        assertThat(InProcess.run("sheets", folder.toString()).exitCode()).isZero();
         String sheets = Files.readString(html);
         Files.writeString(html, sheets.replace("</style>", "@page { size: " + paper + " }</style>"));
 

@@ -35,7 +35,7 @@ final class StandardOutputIT {
                 }
             }
         }
-        assertThat(Launcher.run("plan", folder.resolve("first-season").toString(), "--steps", "0")
+        assertThat(InProcess.run("plan", folder.resolve("first-season").toString(), "--steps", "0")
                         .exitCode())
                 .isZero();
     }

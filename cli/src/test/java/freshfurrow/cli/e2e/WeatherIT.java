@@ -8,14 +8,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The command {@code weather}, and a season planned under a record. */
 final class WeatherIT {
-    private static final String SCENARIO = "scenarios/weather-spring";
+    private static final String SCENARIO = Launcher.scenario("weather-spring");
 
     @TempDir
     private Path folder = Path.of("");
 
     @Test
     void workableDaysAreToldByWeekAndDrainageOverTheYears() throws Exception {
-        Launcher.Result result = Launcher.run("weather", SCENARIO);
+        Launcher.Result result = InProcess.run("weather", SCENARIO);
 
         assertThat(result.err()).isEmpty();
         assertThat(result.exitCode()).isZero();
@@ -36,28 +36,28 @@ final class WeatherIT {
 
     @Test
     void moreSpringsAreGeneratedAndSaidToBe() throws Exception {
-        Launcher.Result result = Launcher.run("weather", SCENARIO, "--springs", "1000", "--seed", "7");
+        Launcher.Result result = InProcess.run("weather", SCENARIO, "--springs", "1000", "--seed", "7");
 
         assertThat(result.out())
                 .contains("1,000 springs: the years 1997 to 2026 and 970 generated from the record with seed 7");
-        assertThat(Launcher.run("weather", SCENARIO, "--springs", "1000", "--seed", "7")
+        assertThat(InProcess.run("weather", SCENARIO, "--springs", "1000", "--seed", "7")
                         .out())
                 .isEqualTo(result.out());
     }
 
     @Test
     void whatCannotBeCountedIsOneLine() throws Exception {
-        assertThat(Launcher.run("weather", "scenarios/spring"))
+        assertThat(InProcess.run("weather", Launcher.scenario("spring")))
                 .isEqualTo(new Launcher.Result(
                         1,
                         "",
                         "The season names no weather record; write weather: {file: station.csv} in season.yaml (docs/weather.md)"
                                 + System.lineSeparator()));
-        assertThat(Launcher.run("weather", SCENARIO, "--years", "1950").err())
+        assertThat(InProcess.run("weather", SCENARIO, "--years", "1950").err())
                 .startsWith("station.csv has the season's days of 1997 to 2026");
-        assertThat(Launcher.run("weather", SCENARIO, "--springs", "0").exitCode())
+        assertThat(InProcess.run("weather", SCENARIO, "--springs", "0").exitCode())
                 .isEqualTo(1);
-        assertThat(Launcher.run("weather", SCENARIO, "--springs", "5", "--years", "2019")
+        assertThat(InProcess.run("weather", SCENARIO, "--springs", "5", "--years", "2019")
                         .err())
                 .startsWith("--years and --springs cannot be used together");
     }
@@ -65,10 +65,11 @@ final class WeatherIT {
     @Test
     void aPlanUnderARecordKeepsOffWetGroundAndItsPageSaysWhy() throws Exception {
         Path out = folder.resolve("plan");
-        Launcher.Result plan = Launcher.run("plan", SCENARIO, "--steps", "200", "--seed", "1", "--out", out.toString());
+        Launcher.Result plan =
+                InProcess.run("plan", SCENARIO, "--steps", "200", "--seed", "1", "--out", out.toString());
 
         assertThat(plan.exitCode()).isZero();
-        assertThat(Launcher.run("audit", SCENARIO, out.toString()).exitCode()).isZero();
+        assertThat(InProcess.run("audit", SCENARIO, out.toString()).exitCode()).isZero();
         assertThat(out.resolve("plan.html"))
                 .content()
                 .contains("of water in the topsoil (limit for a planter ", "fields closed: rained off by");

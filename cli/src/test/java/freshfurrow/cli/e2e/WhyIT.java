@@ -25,9 +25,9 @@ final class WhyIT {
     @Test
     void aFieldInTimeIsExplainedAndItsPositionIsALocalBest() throws Exception {
         // the plan of the README: proved best, so that no other position can be better
-        plan("scenarios/first-season", "20000");
+        plan(Launcher.scenario("first-season"), "20000");
 
-        Launcher.Result why = why("W95", "--season", "scenarios/first-season");
+        Launcher.Result why = why("W95", "--season", Launcher.scenario("first-season"));
 
         assertThat(why.exitCode()).isZero();
         assertThat(why.err()).isEmpty();
@@ -63,9 +63,9 @@ final class WhyIT {
 
     @Test
     void everyFieldOfALargerSeasonHasAnAnswer() throws Exception {
-        plan("scenarios/spring", "0");
+        plan(Launcher.scenario("spring"), "0");
 
-        Launcher.Result why = why("F17", "--season", "scenarios/spring");
+        Launcher.Result why = why("F17", "--season", Launcher.scenario("spring"));
 
         assertThat(why.exitCode()).isZero();
         assertThat(why.err()).isEmpty();
@@ -75,9 +75,9 @@ final class WhyIT {
     @Test
     void aFieldThatIsLateForWetGroundIsNotSaidToLackCompost() throws Exception {
         // compost is never short; days on which the ground bears a planter are
-        String late = lastLateField(planned("scenarios/weather-spring", "3000"));
+        String late = lastLateField(planned(Launcher.scenario("weather-spring"), "3000"));
 
-        Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
+        Launcher.Result why = why(late, "--season", Launcher.scenario("weather-spring"));
 
         assertThat(why.exitCode()).isZero();
         assertThat(why.out()).contains("late by ", "Its ground is too wet from ", "What would get it planted in time");
@@ -87,10 +87,10 @@ final class WhyIT {
     @Test
     void afterAReplanNoCompostIsWishedForOnDaysThatAreGone() throws Exception {
         // the delivery of 3 May is there on 8 May
-        String late = lastLateField(planned("scenarios/weather-spring", "3000"));
-        Launcher.Result replan = Launcher.run(
+        String late = lastLateField(planned(Launcher.scenario("weather-spring"), "3000"));
+        Launcher.Result replan = InProcess.run(
                 "replan",
-                "scenarios/weather-spring",
+                Launcher.scenario("weather-spring"),
                 "--plan",
                 plan,
                 "--out",
@@ -102,7 +102,7 @@ final class WhyIT {
                 "--no-page");
         assertThat(replan.err()).isEmpty();
 
-        Launcher.Result why = why(late, "--season", "scenarios/weather-spring");
+        Launcher.Result why = why(late, "--season", Launcher.scenario("weather-spring"));
 
         assertThat(why.exitCode()).isZero();
         assertThat(why.out())
@@ -125,7 +125,7 @@ final class WhyIT {
     void thePlanOfAnotherSeasonIsRefused() throws Exception {
         plan(SeasonOnDisk.in(folder).toString(), "0");
 
-        Launcher.Result why = why("N40", "--season", "scenarios/first-season");
+        Launcher.Result why = why("N40", "--season", Launcher.scenario("first-season"));
 
         assertRefused(why);
         assertThat(why.err()).contains("scenarios/first-season: this is not what", "make a new plan");
@@ -157,12 +157,13 @@ final class WhyIT {
     }
 
     private void plan(String season, String steps) throws Exception {
-        assertThat(Launcher.run("plan", season, "--steps", steps, "--out", plan).exitCode())
+        assertThat(InProcess.run("plan", season, "--steps", steps, "--out", plan)
+                        .exitCode())
                 .isZero();
     }
 
     private String planned(String season, String steps) throws Exception {
-        Launcher.Result planned = Launcher.run("plan", season, "--steps", steps, "--out", plan);
+        Launcher.Result planned = InProcess.run("plan", season, "--steps", steps, "--out", plan);
         assertThat(planned.exitCode()).isZero();
         return planned.out();
     }
@@ -190,7 +191,7 @@ final class WhyIT {
         words[1] = plan;
         words[2] = field;
         System.arraycopy(options, 0, words, 3, options.length);
-        return Launcher.run(words);
+        return InProcess.run(words);
     }
 
     private static void assertRefused(Launcher.Result why) {
