@@ -110,11 +110,9 @@ final class Ledger {
                 "planter fills",
                 Integer.toString(totals.planterFills()),
                 bounds.fills().orElse("of all planters"),
-                bounds.fills().isPresent()
-                        ? share(
-                                totals.planterFills(),
-                                plan.bounds().map(Plan.Bounds::planterFills).orElse(totals.refillLowerBound()))
-                        : OptionalDouble.empty());
+                plan.bounds()
+                        .map(least -> share(totals.planterFills(), least.planterFills()))
+                        .orElse(OptionalDouble.empty()));
         entry(
                 "water trips",
                 Integer.toString(totals.waterTrips()),

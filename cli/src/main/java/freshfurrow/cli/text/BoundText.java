@@ -16,15 +16,8 @@ public final class BoundText {
         among = plan.totals().unservedHa() > 0 ? " for a plan that plants as much" : "";
     }
 
-    /** Without bounds, the totals' least number of fills is that of plans that leave nothing out. */
     public Optional<String> fills() {
-        if (plan.bounds().isEmpty() && plan.totals().unservedHa() > 0) {
-            return Optional.empty();
-        }
-        int fewest = plan.bounds()
-                .map(Plan.Bounds::planterFills)
-                .orElse(plan.totals().refillLowerBound());
-        return Optional.of(count(plan.totals().planterFills(), fewest));
+        return plan.bounds().map(bounds -> count(plan.totals().planterFills(), bounds.planterFills()));
     }
 
     public Optional<String> waterTrips() {

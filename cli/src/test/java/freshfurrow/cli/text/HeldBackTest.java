@@ -64,7 +64,6 @@ final class HeldBackTest {
                                 0,
                                 totals.planterFills(),
                                 totals.waterTrips(),
-                                totals.refillLowerBound(),
                                 totals.batches(),
                                 totals.compostKg(),
                                 totals.dumpedL(),

@@ -27,13 +27,6 @@ final class Bounds {
         notBeaten("unservedHa", totals.unservedHa(), bounds.unservedHa(), Evidence.AREA_ROUNDING_HA);
         notBeaten("lateHaDays", totals.lateHaDays(), bounds.lateHaDays(), Evidence.AREA_ROUNDING_HA);
         notBeaten("medium", -(double) plan.score().medium(), -(double) bounds.medium(), 0);
-        if (plan.unserved().isEmpty() && bounds.planterFills() < totals.refillLowerBound()) {
-            evidence.report(
-                    Rule.BOUND,
-                    "planterFills",
-                    "the bound is " + bounds.planterFills() + ", less than the " + totals.refillLowerBound()
-                            + " that the totals give as the minimum");
-        }
         if (bounds.provedBest() && bounds.medium() != plan.score().medium()) {
             evidence.report(
                     Rule.PROVEN_BEST,

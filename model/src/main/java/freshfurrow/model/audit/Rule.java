@@ -81,8 +81,7 @@ public enum Rule {
     TOTALS("Every total is what the activities, loads and batches add up to."),
     SCORE(
             "The score breaks no rule and is what late and unplanted areas, fills, water trips, waits and drives add up to."),
-    FILL_BOUND("The lower bound on planter fills is not above the fills of a plan that leaves nothing unplanted."),
-    BOUND("No total and no score is better than the bound beside it, and the bounds on planter fills agree."),
+    BOUND("No total and no score is better than the bound beside it."),
     PROVEN_BEST("A plan that is proven best has the score that the best plan is said to have."),
     BOTTLENECKS(
             "Each resource is named once among the bottlenecks, and its shares are of what is late, unplanted or waited for.");

@@ -30,13 +30,6 @@ final class Totals {
 
     void check() {
         totals(plan.totals());
-        if (plan.unserved().isEmpty() && plan.totals().refillLowerBound() > tally.fills) {
-            evidence.report(
-                    Rule.FILL_BOUND,
-                    "refillLowerBound",
-                    "it says " + plan.totals().refillLowerBound() + ", but the plan does with " + tally.fills
-                            + " fills");
-        }
         score(plan.score());
     }
 
@@ -55,9 +48,6 @@ final class Totals {
         same("smallestMarginMin", totals.smallestMarginMin(), smallestMarginMin(), MINUTE_ROUNDING);
         if (!totals.finish().equals(finish())) {
             evidence.report(Rule.TOTALS, "finish", "it says " + totals.finish() + ", planting ends at " + finish());
-        }
-        if (totals.refillLowerBound() < 0) {
-            evidence.report(Rule.FIGURES, "refillLowerBound", totals.refillLowerBound() + " is not a valid figure");
         }
     }
 

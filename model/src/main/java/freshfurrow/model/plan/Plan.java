@@ -141,7 +141,6 @@ public record Plan(
      *
      * @param areaHa planted, ha
      * @param lateHaDays area planted after its window times days after, unweighted
-     * @param refillLowerBound planter fills that no plan of this season can go below
      * @param compostKg taken from the lots
      * @param waitMin minutes of working time that planters wait for a rig, water or compost
      * @param driveKm planters and rigs together
@@ -154,7 +153,6 @@ public record Plan(
             double lateHaDays,
             int planterFills,
             int waterTrips,
-            int refillLowerBound,
             int batches,
             double compostKg,
             double dumpedL,

@@ -32,6 +32,10 @@ final class PlanFromJson {
 
     static final int LARGEST_MB = 64;
     private static final int DEEPEST = 32;
+
+    /** In files of before, a weaker bound than the one among the bounds. */
+    private static final String FEWEST_FILLS_BEFORE = "refillLowerBound";
+
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
@@ -166,13 +170,13 @@ final class PlanFromJson {
     }
 
     private static Plan.Totals totals(JsonPlace place) throws PlanFileException {
-        place.with(
+        place.withAndPerhaps(
+                List.of(FEWEST_FILLS_BEFORE),
                 "areaHa",
                 "unservedHa",
                 "lateHaDays",
                 "planterFills",
                 "waterTrips",
-                "refillLowerBound",
                 "batches",
                 "compostKg",
                 "dumpedL",
@@ -180,13 +184,15 @@ final class PlanFromJson {
                 "driveKm",
                 "smallestMarginMin",
                 "finish");
+        if (place.has(FEWEST_FILLS_BEFORE)) {
+            place.count(FEWEST_FILLS_BEFORE);
+        }
         return new Plan.Totals(
                 place.number("areaHa"),
                 place.number("unservedHa"),
                 place.number("lateHaDays"),
                 place.count("planterFills"),
                 place.count("waterTrips"),
-                place.count("refillLowerBound"),
                 place.count("batches"),
                 place.number("compostKg"),
                 place.number("dumpedL"),

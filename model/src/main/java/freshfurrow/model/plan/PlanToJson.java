@@ -85,7 +85,6 @@ final class PlanToJson {
                 .put("lateHaDays", area(totals.lateHaDays()))
                 .put("planterFills", totals.planterFills())
                 .put("waterTrips", totals.waterTrips())
-                .put("refillLowerBound", totals.refillLowerBound())
                 .put("batches", totals.batches())
                 .put("compostKg", figure(totals.compostKg()))
                 .put("dumpedL", figure(totals.dumpedL()))

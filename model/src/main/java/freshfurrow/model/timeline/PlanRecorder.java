@@ -123,7 +123,6 @@ public final class PlanRecorder {
                 timeline.lateDm2Days() / DM2_PER_HA,
                 timeline.fills(),
                 timeline.waterTrips(),
-                RefillBound.of(compiled),
                 (int) timeline.count(Tally.BATCHES),
                 ActivityJournal.kilograms(timeline.count(Tally.COMPOST_MG)),
                 timeline.count(Tally.DUMPED_ML) / ML_PER_L,

@@ -175,7 +175,7 @@ final class WorkedDay {
             {"format": "freshfurrow-plan/1",
              "season": {"name": "Worked day", "file": "season.yaml", "sha256": "00", "units": {"area": "ha", "volume": "L", "mass": "kg", "distance": "km"}},
              "score": {"hard": 0, "medium": -1200, "soft": -94},
-             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "refillLowerBound": 2, "batches": 3, "compostKg": 32, "dumpedL": 0, "waitMin": 2, "driveKm": 9.5, "smallestMarginMin": 52, "finish": "2027-04-20T12:57:00"},
+             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 32, "dumpedL": 0, "waitMin": 2, "driveKm": 9.5, "smallestMarginMin": 52, "finish": "2027-04-20T12:57:00"},
              "planters": {"P1": {"tankL": 2000, "fields": ["A", "B"], "activities": [
               {"kind": "move", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:20:00", "from": "yard", "to": "A", "km": 3},
               {"kind": "fill", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1"},
@@ -217,7 +217,7 @@ final class WorkedDay {
             {"format": "freshfurrow-plan/1",
              "season": {"name": "Worked day", "file": "season.yaml", "sha256": "00", "units": {"area": "ha", "volume": "L", "mass": "kg", "distance": "km"}},
              "score": {"hard": 0, "medium": -1200, "soft": -112},
-             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "refillLowerBound": 2, "batches": 3, "compostKg": 34, "dumpedL": 200, "waitMin": 0, "driveKm": 9.5, "smallestMarginMin": 55, "finish": "2027-04-20T12:55:00"},
+             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 34, "dumpedL": 200, "waitMin": 0, "driveKm": 9.5, "smallestMarginMin": 55, "finish": "2027-04-20T12:55:00"},
              "planters": {"P1": {"tankL": 2000, "fields": ["A", "B"], "activities": [
               {"kind": "move", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:20:00", "from": "yard", "to": "A", "km": 3},
               {"kind": "fill", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1"},

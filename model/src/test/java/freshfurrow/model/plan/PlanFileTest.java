@@ -51,7 +51,7 @@ class PlanFileTest {
                   "format": "freshfurrow-plan/1",
                   "season": {"name": "Example", "file": "season.yaml", "sha256": "00ff", "units": {"area": "ac", "volume": "gal", "mass": "lb", "distance": "mi"}},
                   "score": {"hard": 0, "medium": -1200, "soft": -5310},
-                  "totals": {"areaHa": 8.1, "unservedHa": 0.000001, "lateHaDays": 0, "planterFills": 1, "waterTrips": 1, "refillLowerBound": 1, "batches": 1, "compostKg": 13.608, "dumpedL": 0, "waitMin": 0.333, "driveKm": 10000000, "smallestMarginMin": 1.5, "finish": "2027-04-20T07:00:00"},
+                  "totals": {"areaHa": 8.1, "unservedHa": 0.000001, "lateHaDays": 0, "planterFills": 1, "waterTrips": 1, "batches": 1, "compostKg": 13.608, "dumpedL": 0, "waitMin": 0.333, "driveKm": 10000000, "smallestMarginMin": 1.5, "finish": "2027-04-20T07:00:00"},
                   "planters": {
                     "P1": {
                       "tankL": 2271.247,
@@ -75,6 +75,18 @@ class PlanFileTest {
     }
 
     /** 64 MiB are 67,108,864 bytes. */
+    /** They say a bound beside the totals that is weaker than the one among the bounds. */
+    @Test
+    void filesOfBeforeReadAsTheyDid() throws Exception {
+        String text = PlanFile.toJson(small(8.1));
+        Path file = Files.writeString(
+                folder.resolve("plan.json"),
+                text.replace("\"waterTrips\": 1, ", "\"waterTrips\": 1, \"refillLowerBound\": 1, "));
+
+        assertThat(Files.readString(file)).isNotEqualTo(text);
+        assertThat(PlanFile.toJson(PlanFile.readToAudit(file))).isEqualTo(text);
+    }
+
     @Test
     void aTextOf64MebibytesIsTooLongToBeReadAgain() {
         assertThat(PlanFile.isReadable("x".repeat(67_108_863))).isTrue();
@@ -286,7 +298,7 @@ class PlanFileTest {
         return new Plan(
                 new Plan.SeasonSource("Example", "season.yaml", "00ff", DisplayUnits.US),
                 new Plan.Score(0, -1200, -5310),
-                new Plan.Totals(areaHa, 1e-6, -0.0, 1, 1, 1, 1, 13.608, 0, 1.0 / 3, 1e7, 1.5, SEVEN),
+                new Plan.Totals(areaHa, 1e-6, -0.0, 1, 1, 1, 13.608, 0, 1.0 / 3, 1e7, 1.5, SEVEN),
                 Map.of(
                         "P1",
                         new Plan.PlanterPlan(

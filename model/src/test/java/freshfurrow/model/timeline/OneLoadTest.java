@@ -55,7 +55,6 @@ class OneLoadTest {
         assertThat(totals.lateHaDays()).isZero();
         assertThat(totals.planterFills()).isEqualTo(1);
         assertThat(totals.waterTrips()).isEqualTo(1);
-        assertThat(totals.refillLowerBound()).isEqualTo(1);
         assertThat(totals.batches()).isEqualTo(1);
         assertThat(totals.compostKg()).isEqualTo(50);
         assertThat(totals.dumpedL()).isZero();
@@ -71,18 +70,5 @@ class OneLoadTest {
         assertThat(plan.plan().score().hard()).isZero();
         assertThat(plan.plan().score().medium()).isZero();
         assertThat(plan.plan().score().soft()).isEqualTo(-65);
-    }
-
-    @Test
-    void noPlanNeedsFewerFillsThanTheLargestUsefulLoadsTake() {
-        // 15 ha are 3000 L. Of a tank of 2000 L 1000 s + 300 s are transferred and 10,000 s planted: within 5 h, so 2
-        // loads.
-        // A hold time of 3050 s lets 500 L be used (300 + 250 + 2500 s): 6 loads.
-        WorkedSeason season =
-                new WorkedSeason().planter("P1", planter -> planter.tank(2000)).field("A", 15);
-
-        assertThat(season.plan("A").plan().totals().refillLowerBound()).isEqualTo(2);
-        assertThat(season.hold(3050).plan("A").plan().totals().refillLowerBound())
-                .isEqualTo(6);
     }
 }

@@ -8,10 +8,15 @@ import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.relaxation.LargestLoads;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /**
  * Planter fills and water trips that no plan can go below.
@@ -25,7 +30,8 @@ import java.util.Map;
  * rigs extract at the water, a draw is for one recipe, so that the draws of each are rounded up.
  *
  * <p>What is on board when the season begins to be played out, if it is already under way, takes no fill or no draw: as much area as
- * the mix in planters' tanks serves needs no fill; and as much as all mix and water on board serves, at the least rate, no draw.
+ * the mix in planters' tanks serves needs no fill, and may be of what takes the largest share of a load in that recipe; and as much
+ * as all mix and water on board serves, at the least rate, needs no draw.
  *
  * <p>Where some area is left unplanted, the sums shrink by what that area takes at the most.
  */
@@ -43,22 +49,30 @@ final class FewestRefills {
 
     /** @param unplantedDm2 area left of fields that some planter may plant */
     int fills(double unplantedDm2) {
-        return fewest(unplantedDm2 + inTanksDm2(), true, (planter, recipe) -> 1 / largest.dm2(planter, recipe));
+        return fewest(unplantedDm2, inTanksDm2(), true, (planter, recipe) -> 1 / largest.dm2(planter, recipe));
     }
 
     /** @param unplantedDm2 area left of fields that some planter may plant */
     int waterTrips(double unplantedDm2) {
         boolean recipesApart = season.season().rigs().stream().allMatch(rig -> rig.extractAt() == ExtractAt.WATER);
         return fewest(
-                unplantedDm2 + inTanksDm2() + onRigsDm2(), recipesApart, (planter, recipe) -> drawsPerDm2(recipe));
+                unplantedDm2 + sum(inTanksDm2()) + onRigsDm2(),
+                new double[season.season().recipes().size()],
+                recipesApart,
+                (planter, recipe) -> drawsPerDm2(recipe));
     }
 
-    private double inTanksDm2() {
-        double dm2 = 0;
+    /** By recipe. */
+    private double[] inTanksDm2() {
+        double[] dm2 = new double[season.season().recipes().size()];
         for (int p = 0; p < season.planterCount(); p++) {
-            dm2 += season.tankDm2(p);
+            dm2[season.tankRecipe(p)] += season.tankDm2(p);
         }
         return dm2;
+    }
+
+    private static double sum(double[] dm2) {
+        return Arrays.stream(dm2).sum();
     }
 
     private double onRigsDm2() {
@@ -78,9 +92,28 @@ final class FewestRefills {
         double perDm2(int planter, int recipe);
     }
 
-    private int fewest(double unplantedDm2, boolean recipesApart, Rate rate) {
-        double[] byRecipe = new double[season.season().recipes().size()];
+    /** @param onBoardDm2 by recipe, needs nothing */
+    private int fewest(double unplantedDm2, double[] onBoardDm2, boolean recipesApart, Rate rate) {
+        List<NavigableMap<Double, Double>> dm2ByRate = dm2ByRate(rate);
+        double sum = 0;
         double mostPerDm2 = 0;
+        int apart = 0;
+        for (int recipe = 0; recipe < dm2ByRate.size(); recipe++) {
+            NavigableMap<Double, Double> highestFirst = dm2ByRate.get(recipe);
+            double ofRecipe = of(highestFirst, Double.MAX_VALUE);
+            sum += ofRecipe;
+            apart += roundedUp(ofRecipe - of(highestFirst, onBoardDm2[recipe]));
+            mostPerDm2 = Math.max(mostPerDm2, highestFirst.isEmpty() ? 0 : highestFirst.firstKey());
+        }
+        return recipesApart && unplantedDm2 == 0
+                ? apart
+                : roundedUp(sum - (unplantedDm2 + sum(onBoardDm2)) * mostPerDm2);
+    }
+
+    /** By recipe, the area at each rate, the highest rate first. */
+    private List<NavigableMap<Double, Double>> dm2ByRate(Rate rate) {
+        List<NavigableMap<Double, Double>> all = new ArrayList<>();
+        season.season().recipes().forEach(recipe -> all.add(new TreeMap<>(Comparator.reverseOrder())));
         Map<List<Object>, Double> known = new HashMap<>();
         for (int f = 0; f < season.fieldCount(); f++) {
             int recipe = season.recipeIndex(f);
@@ -90,16 +123,21 @@ final class FewestRefills {
                     .mapToDouble(planter -> rate.perDm2(planter, recipe))
                     .min()
                     .orElse(0));
-            byRecipe[recipe] += perDm2 * season.areaDm2(f);
-            mostPerDm2 = Math.max(mostPerDm2, perDm2);
+            all.get(recipe).merge(perDm2, (double) season.areaDm2(f), Double::sum);
         }
-        double sum = 0;
-        int apart = 0;
-        for (double ofRecipe : byRecipe) {
-            sum += ofRecipe;
-            apart += roundedUp(ofRecipe);
+        return all;
+    }
+
+    /** What so much area takes, or all of it where there is less, at the highest rates. */
+    private static double of(NavigableMap<Double, Double> highestFirst, double mostDm2) {
+        double taken = 0;
+        double left = mostDm2;
+        for (Map.Entry<Double, Double> atRate : highestFirst.entrySet()) {
+            double dm2 = Math.min(left, atRate.getValue());
+            taken += atRate.getKey() * dm2;
+            left -= dm2;
         }
-        return recipesApart && unplantedDm2 == 0 ? apart : roundedUp(sum - unplantedDm2 * mostPerDm2);
+        return taken;
     }
 
     private static int roundedUp(double sum) {

@@ -63,9 +63,8 @@ public final class SeasonBounds {
     private Plan.Bounds bounds(Plan plan, boolean provedBest) {
         long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA);
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
-        int fills = refills.fills((double) unplantedDm2);
         return new Plan.Bounds(
-                unservedDm2 == 0 ? Math.max(fills, plan.totals().refillLowerBound()) : fills,
+                refills.fills((double) unplantedDm2),
                 refills.waterTrips((double) unplantedDm2),
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -170,6 +172,36 @@ class SeasonBoundsTest {
             assertThat(half.planterFills()).isEqualTo(2);
             assertThat(half.waterTrips()).isEqualTo(1);
         });
+    }
+
+    /** Of 4 ha of one recipe a tank serves 2 ha, so that 2 ha are a load; 6 ha of the other are two. All 8 ha would be two. */
+    @Test
+    void mixInATankIsForFieldsOfItsRecipe() {
+        Season oneRecipe = dueAtOnce(new TwoFieldsADay(1), 5).season(9);
+        List<Field> fields = IntStream.range(0, 5)
+                .mapToObj(i -> i < 2
+                        ? oneRecipe.fields().get(i)
+                        : oneRecipe.fields().get(i).change().recipe("other").field())
+                .toList();
+        LocalDateTime now = oneRecipe.start();
+        Standing.Tank tank =
+                new Standing.Tank("L0001", "R0", new Mix("standard", 2, now.plusHours(11), List.of("B0001")));
+        Season season = oneRecipe
+                .change()
+                .recipes(List.of(oneRecipe.recipe("standard"), new Recipe("other", 100, 2, 2 * 3600)))
+                .fields(fields)
+                .standing(Optional.of(new Standing(
+                        now,
+                        Map.of("P0", new Standing.OfPlanter("yard", now, Optional.empty(), Optional.of(tank))),
+                        Map.of(),
+                        Map.of(),
+                        Map.of(),
+                        1,
+                        1)))
+                .season();
+
+        CompiledSeason compiled = CompiledSeason.of(season);
+        assertThat(new FewestRefills(compiled).fills(0)).isEqualTo(3);
     }
 
     /** 8.004 ha are loads of 4 ha and of 4.004 ha, a thousandth more than a tank serves, and 1 trip: a nurse tank is for two loads. */
