@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.StringJoiner;
-import java.util.function.Supplier;
 
 /**
  * A value of a JSON file together with where it stands, so that whatever is wrong with it can be said in one line.
@@ -111,10 +110,10 @@ record JsonPlace(Path file, String path, JsonNode value) {
         return place.value.booleanValue();
     }
 
-    /** A record made of values of this place; what its constructor refuses is said to be wrong here. */
-    <T> T valid(Supplier<T> made) throws PlanFileException {
+    /** What is made of this place; what its constructor refuses is said to be wrong here. */
+    <T> T valid(Reader<T> reader) throws PlanFileException {
         try {
-            return made.get();
+            return reader.read(this);
         } catch (IllegalArgumentException e) {
             throw wrong(String.valueOf(e.getMessage()));
         }

@@ -33,9 +33,6 @@ final class PlanFromJson {
     static final int LARGEST_MB = 64;
     private static final int DEEPEST = 32;
 
-    /** In files of before, a weaker bound than the one among the bounds. */
-    private static final String FEWEST_FILLS_BEFORE = "refillLowerBound";
-
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
@@ -46,7 +43,6 @@ final class PlanFromJson {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
-    private static final Map<String, Resource> RESOURCES = byName(Resource.values(), Resource::key);
     private static final Map<String, AreaUnit> AREAS = byName(AreaUnit.values(), AreaUnit::symbol);
     private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
     private static final Map<String, MassUnit> MASSES = byName(MassUnit.values(), MassUnit::symbol);
@@ -133,18 +129,17 @@ final class PlanFromJson {
                 "loads",
                 "batches",
                 "unserved");
-        JsonPlace score = top.at("score").with("hard", "medium", "soft");
         return new Plan(
                 season(top.at("season")),
-                new Plan.Score(score.whole("hard"), score.whole("medium"), score.whole("soft")),
-                totals(top.at("totals")),
+                PlanRecords.SCORE.read(top.at("score")),
+                PlanRecords.TOTALS.read(top.at("totals")),
                 top.map("planters", PlanFromJson::planter),
                 top.map("rigs", PlanFromJson::rig),
-                top.list("loads", PlanFromJson::load),
-                top.list("batches", PlanFromJson::batch),
-                top.list("unserved", PlanFromJson::unserved),
-                top.has("bounds") ? Optional.of(bounds(top.at("bounds"))) : Optional.empty(),
-                top.has("limits") ? top.list("limits", PlanFromJson::limit) : List.of(),
+                top.list("loads", PlanRecords.LOAD::read),
+                top.list("batches", PlanRecords.BATCH::read),
+                top.list("unserved", PlanRecords.UNSERVED::read),
+                top.has("bounds") ? Optional.of(PlanRecords.BOUNDS.read(top.at("bounds"))) : Optional.empty(),
+                top.has("limits") ? top.list("limits", PlanRecords.LIMIT::read) : List.of(),
                 top.has("start") ? Optional.of(StartFromJson.read(top.at("start"))) : Optional.empty());
     }
 
@@ -169,39 +164,6 @@ final class PlanFromJson {
         return new ClockChanges.Change(change.time("at"), change.time("then"));
     }
 
-    private static Plan.Totals totals(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(
-                List.of(FEWEST_FILLS_BEFORE),
-                "areaHa",
-                "unservedHa",
-                "lateHaDays",
-                "planterFills",
-                "waterTrips",
-                "batches",
-                "compostKg",
-                "dumpedL",
-                "waitMin",
-                "driveKm",
-                "smallestMarginMin",
-                "finish");
-        if (place.has(FEWEST_FILLS_BEFORE)) {
-            place.count(FEWEST_FILLS_BEFORE);
-        }
-        return new Plan.Totals(
-                place.number("areaHa"),
-                place.number("unservedHa"),
-                place.number("lateHaDays"),
-                place.count("planterFills"),
-                place.count("waterTrips"),
-                place.count("batches"),
-                place.number("compostKg"),
-                place.number("dumpedL"),
-                place.number("waitMin"),
-                place.number("driveKm"),
-                place.number("smallestMarginMin"),
-                place.time("finish"));
-    }
-
     private static Plan.PlanterPlan planter(JsonPlace place) throws PlanFileException {
         place.with("tankL", "fields", "activities");
         return new Plan.PlanterPlan(
@@ -217,61 +179,6 @@ final class PlanFromJson {
                 place.numberIfAny("payloadKg"),
                 place.numberIfAny("bucketKg"),
                 place.list("activities", ActivityJson::read));
-    }
-
-    private static Plan.Load load(JsonPlace place) throws PlanFileException {
-        place.with(
-                "id", "planter", "rig", "recipe", "litres", "batches", "appliedL", "dumpedL", "deadline", "lastDrop");
-        return new Plan.Load(
-                place.text("id"),
-                place.text("planter"),
-                place.text("rig"),
-                place.text("recipe"),
-                place.number("litres"),
-                place.list("batches", JsonPlace::asText),
-                place.number("appliedL"),
-                place.number("dumpedL"),
-                place.time("deadline"),
-                place.time("lastDrop"));
-    }
-
-    static Plan.Batch batch(JsonPlace place) throws PlanFileException {
-        place.with("id", "rig", "start", "end", "compostKg", "waterL", "lots");
-        return new Plan.Batch(
-                place.text("id"),
-                place.text("rig"),
-                place.time("start"),
-                place.time("end"),
-                place.number("compostKg"),
-                place.number("waterL"),
-                place.map("lots", JsonPlace::asNumber));
-    }
-
-    private static Plan.Unserved unserved(JsonPlace place) throws PlanFileException {
-        place.with("field", "areaHa", "why");
-        return new Plan.Unserved(place.text("field"), place.number("areaHa"), place.text("why"));
-    }
-
-    private static Plan.Bounds bounds(JsonPlace place) throws PlanFileException {
-        place.with("planterFills", "waterTrips", "unservedHa", "lateHaDays", "medium", "provedBest");
-        int planterFills = place.count("planterFills");
-        int waterTrips = place.count("waterTrips");
-        double unservedHa = place.number("unservedHa");
-        double lateHaDays = place.number("lateHaDays");
-        long medium = place.whole("medium");
-        boolean provedBest = place.yesOrNo("provedBest");
-        return place.valid(() -> new Plan.Bounds(planterFills, waterTrips, unservedHa, lateHaDays, medium, provedBest));
-    }
-
-    private static Plan.Limit limit(JsonPlace place) throws PlanFileException {
-        place.with("resource", "unservedHa", "lateHaDays", "waitMin", "shareOfLate", "shareOfWait");
-        Resource resource = place.oneOf("resource", RESOURCES);
-        double unservedHa = place.number("unservedHa");
-        double lateHaDays = place.number("lateHaDays");
-        double waitMin = place.number("waitMin");
-        double shareOfLate = place.number("shareOfLate");
-        double shareOfWait = place.number("shareOfWait");
-        return place.valid(() -> new Plan.Limit(resource, unservedHa, lateHaDays, waitMin, shareOfLate, shareOfWait));
     }
 
     static <T> Map<String, T> byName(T[] values, Function<T, String> name) {

@@ -27,28 +27,22 @@ final class PlanToJson {
     static ObjectNode tree(Plan plan) {
         ObjectNode tree = JSON.objectNode().put("format", PlanFile.FORMAT);
         tree.set("season", season(plan.season()));
-        tree.putObject("score")
-                .put("hard", plan.score().hard())
-                .put("medium", plan.score().medium())
-                .put("soft", plan.score().soft());
-        tree.set("totals", totals(plan.totals()));
+        tree.set("score", PlanRecords.SCORE.tree(plan.score()));
+        tree.set("totals", PlanRecords.TOTALS.tree(plan.totals()));
         ObjectNode planters = tree.putObject("planters");
         plan.planters().forEach((id, planter) -> planters.set(id, planter(planter)));
         ObjectNode rigs = tree.putObject("rigs");
         plan.rigs().forEach((id, rig) -> rigs.set(id, rig(rig)));
         ArrayNode loads = tree.putArray("loads");
-        plan.loads().forEach(load -> loads.add(load(load)));
+        plan.loads().forEach(load -> loads.add(PlanRecords.LOAD.tree(load)));
         ArrayNode batches = tree.putArray("batches");
-        plan.batches().forEach(batch -> batches.add(batch(batch)));
+        plan.batches().forEach(batch -> batches.add(PlanRecords.BATCH.tree(batch)));
         ArrayNode unserved = tree.putArray("unserved");
-        plan.unserved().forEach(left -> unserved.addObject()
-                .put("field", left.field())
-                .put("areaHa", area(left.areaHa()))
-                .put("why", left.why()));
-        plan.bounds().ifPresent(bounds -> tree.set("bounds", bounds(bounds)));
+        plan.unserved().forEach(left -> unserved.add(PlanRecords.UNSERVED.tree(left)));
+        plan.bounds().ifPresent(bounds -> tree.set("bounds", PlanRecords.BOUNDS.tree(bounds)));
         if (!plan.limits().isEmpty()) {
             ArrayNode limits = tree.putArray("limits");
-            plan.limits().forEach(limit -> limits.add(limit(limit)));
+            plan.limits().forEach(limit -> limits.add(PlanRecords.LIMIT.tree(limit)));
         }
         plan.start().ifPresent(start -> tree.set("start", StartToJson.tree(start)));
         return tree;
@@ -78,22 +72,6 @@ final class PlanToJson {
         return tree;
     }
 
-    private static ObjectNode totals(Plan.Totals totals) {
-        return JSON.objectNode()
-                .put("areaHa", area(totals.areaHa()))
-                .put("unservedHa", area(totals.unservedHa()))
-                .put("lateHaDays", area(totals.lateHaDays()))
-                .put("planterFills", totals.planterFills())
-                .put("waterTrips", totals.waterTrips())
-                .put("batches", totals.batches())
-                .put("compostKg", figure(totals.compostKg()))
-                .put("dumpedL", figure(totals.dumpedL()))
-                .put("waitMin", figure(totals.waitMin()))
-                .put("driveKm", figure(totals.driveKm()))
-                .put("smallestMarginMin", figure(totals.smallestMarginMin()))
-                .put("finish", time(totals.finish()));
-    }
-
     private static ObjectNode planter(Plan.PlanterPlan planter) {
         ObjectNode tree = JSON.objectNode().put("tankL", figure(planter.tankL()));
         tree.set("fields", ids(planter.fields()));
@@ -114,53 +92,6 @@ final class PlanToJson {
         ArrayNode list = JSON.arrayNode();
         activities.forEach(activity -> list.add(ActivityJson.tree(activity)));
         return list;
-    }
-
-    private static ObjectNode load(Plan.Load load) {
-        ObjectNode tree = JSON.objectNode()
-                .put("id", load.id())
-                .put("planter", load.planter())
-                .put("rig", load.rig())
-                .put("recipe", load.recipe())
-                .put("litres", figure(load.litres()));
-        tree.set("batches", ids(load.batches()));
-        return tree.put("appliedL", figure(load.appliedL()))
-                .put("dumpedL", figure(load.dumpedL()))
-                .put("deadline", time(load.deadline()))
-                .put("lastDrop", time(load.lastDrop()));
-    }
-
-    static ObjectNode batch(Plan.Batch batch) {
-        ObjectNode tree = JSON.objectNode()
-                .put("id", batch.id())
-                .put("rig", batch.rig())
-                .put("start", time(batch.start()))
-                .put("end", time(batch.end()))
-                .put("compostKg", figure(batch.compostKg()))
-                .put("waterL", figure(batch.waterL()));
-        ObjectNode lots = tree.putObject("lots");
-        batch.lots().forEach((id, kg) -> lots.put(id, figure(kg)));
-        return tree;
-    }
-
-    private static ObjectNode bounds(Plan.Bounds bounds) {
-        return JSON.objectNode()
-                .put("planterFills", bounds.planterFills())
-                .put("waterTrips", bounds.waterTrips())
-                .put("unservedHa", area(bounds.unservedHa()))
-                .put("lateHaDays", area(bounds.lateHaDays()))
-                .put("medium", bounds.medium())
-                .put("provedBest", bounds.provedBest());
-    }
-
-    private static ObjectNode limit(Plan.Limit limit) {
-        return JSON.objectNode()
-                .put("resource", limit.resource().key())
-                .put("unservedHa", area(limit.unservedHa()))
-                .put("lateHaDays", area(limit.lateHaDays()))
-                .put("waitMin", figure(limit.waitMin()))
-                .put("shareOfLate", figure(limit.shareOfLate()))
-                .put("shareOfWait", figure(limit.shareOfWait()));
     }
 
     static ArrayNode ids(List<String> ids) {

@@ -36,7 +36,7 @@ final class StartFromJson {
                 place.list("lots", StartFromJson::lot),
                 place.list("rain", StartFromJson::rain),
                 place.list("outages", StartFromJson::outage),
-                place.list("batches", PlanFromJson::batch),
+                place.list("batches", PlanRecords.BATCH::read),
                 place.has("logSha256") ? Optional.of(place.text("logSha256")) : Optional.empty());
         return StartChecksum.checked(place, start);
     }
@@ -49,7 +49,7 @@ final class StartFromJson {
         var promised = place.map("promised", StartFromJson::promise);
         int loads = place.count("loadsMade");
         int batches = place.count("batchesMade");
-        return place.valid(() -> new Standing(now, planters, rigs, drawnL, promised, loads, batches));
+        return place.valid(its -> new Standing(now, planters, rigs, drawnL, promised, loads, batches));
     }
 
     private static Standing.OfPlanter planter(JsonPlace place) throws PlanFileException {
@@ -73,7 +73,7 @@ final class StartFromJson {
         double waterL = place.number("waterL");
         Optional<Mix> mix = place.has("mix") ? Optional.of(mix(place.at("mix"))) : Optional.empty();
         boolean cleanDue = place.yesOrNo("cleanDue");
-        return place.valid(() -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue));
+        return place.valid(its -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue));
     }
 
     private static Mix mix(JsonPlace place) throws PlanFileException {
@@ -82,7 +82,7 @@ final class StartFromJson {
         double areaHa = place.number("areaHa");
         LocalDateTime deadline = place.time("deadline");
         List<String> batches = place.list("batches", JsonPlace::asText);
-        return place.valid(() -> new Mix(recipe, areaHa, deadline, batches));
+        return place.valid(its -> new Mix(recipe, areaHa, deadline, batches));
     }
 
     private static Standing.Promise promise(JsonPlace place) throws PlanFileException {
@@ -95,7 +95,7 @@ final class StartFromJson {
         String field = place.text("field");
         LocalDate date = place.date("date");
         double areaHa = place.number("areaHa");
-        return place.valid(() -> new PlanStart.Planted(field, date, areaHa));
+        return place.valid(its -> new PlanStart.Planted(field, date, areaHa));
     }
 
     private static CompostLot lot(JsonPlace place) throws PlanFileException {
@@ -103,14 +103,14 @@ final class StartFromJson {
         String id = place.text("lot");
         double kg = place.number("kg");
         LocalDate from = place.date("from");
-        return place.valid(() -> new CompostLot(id, kg, from));
+        return place.valid(its -> new CompostLot(id, kg, from));
     }
 
     private static Rain rain(JsonPlace place) throws PlanFileException {
         place.with("at", "mm");
         LocalDateTime at = place.time("at");
         double mm = place.number("mm");
-        return place.valid(() -> new Rain(at.toLocalDate(), at.toLocalTime().toSecondOfDay(), mm));
+        return place.valid(its -> new Rain(at.toLocalDate(), at.toLocalTime().toSecondOfDay(), mm));
     }
 
     private static Outage outage(JsonPlace place) throws PlanFileException {
@@ -118,6 +118,6 @@ final class StartFromJson {
         String machine = place.text("machine");
         LocalDateTime from = place.time("from");
         LocalDateTime until = place.time("until");
-        return place.valid(() -> new Outage(machine, from, until));
+        return place.valid(its -> new Outage(machine, from, until));
     }
 }

@@ -40,7 +40,7 @@ final class StartToJson {
                 .put("from", PlanToJson.time(outage.from()))
                 .put("until", PlanToJson.time(outage.until())));
         ArrayNode batches = tree.putArray("batches");
-        start.batches().forEach(batch -> batches.add(PlanToJson.batch(batch)));
+        start.batches().forEach(batch -> batches.add(PlanRecords.BATCH.tree(batch)));
         putStanding(tree, start.standing());
         return tree;
     }
