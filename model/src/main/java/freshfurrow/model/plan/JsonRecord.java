@@ -2,11 +2,12 @@ package freshfurrow.model.plan;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A record as an object of a plan file: its keys in their order, each written once for the writer and the reader. */
 final class JsonRecord<R> {
-    private final List<JsonKey<R, ?>> keys;
+    private final List<JsonKey<R, ?>> keys = new ArrayList<>();
     private final Maker<R> maker;
 
     /** Makes a record of the values under its keys. */
@@ -19,7 +20,9 @@ final class JsonRecord<R> {
     @SafeVarargs
     JsonRecord(Maker<R> maker, JsonKey<R, ?>... keys) {
         this.maker = maker;
-        this.keys = List.of(keys);
+        for (JsonKey<R, ?> key : keys) {
+            this.keys.add(key);
+        }
     }
 
     /** What stands under the keys of one object. */
