@@ -4,10 +4,13 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 
 /** The borders between the rooms of the model. */
 @AnalyzeClasses(packages = "freshfurrow.model", importOptions = DoNotIncludeTests.class)
@@ -61,4 +64,23 @@ class BordersTest {
     @ArchTest
     static final ArchRule ROOMS_DO_NOT_DEPEND_ON_ONE_ANOTHER_IN_CIRCLES =
             slices().matching("freshfurrow.model.(*)..").should().beFreeOfCycles();
+
+    /** A class and what is nested in it are one. */
+    private static final SliceAssignment BY_CLASS_OF_THE_TIMELINE = new SliceAssignment() {
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
+            return javaClass.getPackageName().equals("freshfurrow.model.timeline")
+                    ? SliceIdentifier.of(javaClass.getName().split("\\$", 2)[0])
+                    : SliceIdentifier.ignore();
+        }
+
+        @Override
+        public String getDescription() {
+            return "classes of the timeline";
+        }
+    };
+
+    @ArchTest
+    static final ArchRule CLASSES_OF_THE_TIMELINE_DO_NOT_DEPEND_ON_ONE_ANOTHER_IN_CIRCLES =
+            slices().assignedFrom(BY_CLASS_OF_THE_TIMELINE).should().beFreeOfCycles();
 }

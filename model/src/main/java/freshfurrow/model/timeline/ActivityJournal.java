@@ -33,7 +33,7 @@ final class ActivityJournal implements Journal {
     private final List<List<Supplier<Activity>>> rigs;
     private final List<LoadNote> loads = new ArrayList<>();
     private final List<BatchNote> batches = new ArrayList<>();
-    private final List<PlanRecorder.Left> unserved = new ArrayList<>();
+    private final List<Left> unserved = new ArrayList<>();
     private final LoadNote[] inTank;
     private final Optional<Standing> standing;
     private final List<List<String>> inMix = new ArrayList<>();
@@ -99,7 +99,7 @@ final class ActivityJournal implements Journal {
                 lots);
     }
 
-    List<PlanRecorder.Left> unserved() {
+    List<Left> unserved() {
         return unserved;
     }
 
@@ -215,7 +215,7 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void unserved(int field, long dm2, Shortfall why, int since) {
-        unserved.add(new PlanRecorder.Left(field, dm2, why, since));
+        unserved.add(new Left(field, dm2, why, since));
     }
 
     /** Kilograms to three decimals. */

@@ -159,7 +159,4 @@ public final class PlanRecorder {
         }
         return lists.toArray(int[][]::new);
     }
-
-    /** What a field's shortfall was when the season was played out. */
-    record Left(int field, long dm2, Shortfall why, int sinceS) {}
 }

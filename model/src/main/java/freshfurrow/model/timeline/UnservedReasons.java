@@ -20,7 +20,7 @@ final class UnservedReasons {
         this.sizes = sizes;
     }
 
-    String why(PlanRecorder.Left left) {
+    String why(Left left) {
         LocalDate last = season.season().last();
         return switch (left.why()) {
             case COMPOST -> "no compost left after " + date(left.sinceS()) + ": " + compost(left) + " short";
@@ -33,7 +33,7 @@ final class UnservedReasons {
     }
 
     /** What stands against planting a field that is in no list: it is tried at the end of each planter's list. */
-    private String whyNotAppended(PlanRecorder.Left left) {
+    private String whyNotAppended(Left left) {
         int field = left.field();
         String reason = "no planter may plant it";
         for (int p = 0; p < season.planterCount(); p++) {
@@ -42,7 +42,7 @@ final class UnservedReasons {
             }
             ActivityJournal journal = new ActivityJournal(season);
             new Timeline(season).play(withField(p, field), withOneMore(p), journal);
-            List<PlanRecorder.Left> found = journal.unserved().stream()
+            List<Left> found = journal.unserved().stream()
                     .filter(shortfall -> shortfall.field() == field)
                     .toList();
             if (found.isEmpty()) {
@@ -72,13 +72,13 @@ final class UnservedReasons {
         return season.season().first().plusDays(s / Calendars.DAY_S);
     }
 
-    private String compost(PlanRecorder.Left left) {
+    private String compost(Left left) {
         MassUnit unit = season.season().units().mass();
         double kg = season.recipes.compostMg(left.dm2(), season.fields.recipe(left.field())) / Scale.MG_PER_KG;
         return String.format(Locale.ROOT, "%.0f %s", Math.max(1, unit.fromKilograms(kg)), unit.symbol());
     }
 
-    private String hold(PlanRecorder.Left left) {
+    private String hold(Left left) {
         Recipe recipe = season.season().recipes().get(season.fields.recipe(left.field()));
         Duration duration = Duration.ofSeconds(recipe.holdS());
         return "recipe " + recipe.id() + " (" + duration.toHours() + " h " + duration.toMinutesPart() + " min)";
