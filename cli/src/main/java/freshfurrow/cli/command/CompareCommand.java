@@ -81,7 +81,7 @@ final class CompareCommand implements Callable<Integer> {
             names = "--steps",
             paramLabel = "N",
             defaultValue = "20000",
-            description = "how many moves to try for each plan, 0 or more (default: ${DEFAULT-VALUE})")
+            description = "how many changes to try for each plan, 0 or more (default: ${DEFAULT-VALUE})")
     private long steps;
 
     @Option(
@@ -109,7 +109,7 @@ final class CompareCommand implements Callable<Integer> {
                     "folder for compare.json and compare.html, created if missing (default: folder compare beside the season file, or here with --merge)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--force", description = "replace a comparison that is already there")
+    @Option(names = "--force", description = "replace an existing comparison")
     private boolean force;
 
     @Override

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "export",
         header = "Write a plan as a calendar, tables and a map for other programs.",
         description =
-                "%nplan.ics has an entry for each machine and day, fields.csv, loads.csv and batches.csv are tables in the season's units, plan.geojson is a map of fields, water points and places. A calendar that is replaced is carried on: import it again, and entries that changed are updated, those that are no more are cancelled.%n",
+                "%nplan.ics has an entry for each machine and day, fields.csv, loads.csv and batches.csv are tables in the season's units, plan.geojson is a map of fields, water points and places. If you replace a calendar, import it again: entries that changed are updated, and those that are gone are cancelled.%n",
         footer = {
             "  freshfurrow export scenarios/first-season/plan",
             "  freshfurrow export plan.json --season ../season.yaml --only calendar --force"
@@ -57,7 +57,7 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "folder for the files (default: that of the plan)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--force", description = "replace files that are already there")
+    @Option(names = "--force", description = "replace existing files")
     private boolean force;
 
     @Override

@@ -35,7 +35,7 @@ final class PageCommand implements Callable<Integer> {
     @Mixin
     private SeasonOfPlanOptions season = new SeasonOfPlanOptions();
 
-    @Option(names = "--force", description = "replace the file when it is already there")
+    @Option(names = "--force", description = "replace an existing file")
     private boolean force;
 
     @Override

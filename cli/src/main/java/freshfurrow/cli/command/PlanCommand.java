@@ -63,7 +63,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
     private boolean noPage;
 
-    @Option(names = "--force", description = "replace a plan that is already there")
+    @Option(names = "--force", description = "replace an existing plan")
     private boolean force;
 
     @Override

@@ -82,7 +82,7 @@ final class ReplanCommand implements Callable<Integer> {
             description = "the season's log (default: log.csv in the folder of the season file, if there is one)")
     private Optional<Path> log = Optional.empty();
 
-    @Option(names = "--only-logged", description = "take nothing as carried out that is not in the log")
+    @Option(names = "--only-logged", description = "count nothing as done that is not in the log")
     private boolean onlyLogged;
 
     @Option(

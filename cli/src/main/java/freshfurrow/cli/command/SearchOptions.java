@@ -12,7 +12,7 @@ final class SearchOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(names = "--steps", paramLabel = "N", description = "how many moves to try, 0 or more")
+    @Option(names = "--steps", paramLabel = "N", description = "how many changes to try, 0 or more")
     private Optional<Long> steps = Optional.empty();
 
     @Option(

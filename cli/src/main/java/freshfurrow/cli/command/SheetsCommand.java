@@ -43,7 +43,7 @@ final class SheetsCommand implements Callable<Integer> {
             description = "the file to write (default: sheets.html, or sheets-DATE.html, beside the plan)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--force", description = "replace the file when it is already there")
+    @Option(names = "--force", description = "replace an existing file")
     private boolean force;
 
     @Override

@@ -59,7 +59,7 @@ final class SupplyCommand implements Callable<Integer> {
             names = "--steps",
             paramLabel = "N",
             defaultValue = "20000",
-            description = "how many moves to try for the plan, 0 or more (default: ${DEFAULT-VALUE})")
+            description = "how many changes to try for the plan, 0 or more (default: ${DEFAULT-VALUE})")
     private long steps;
 
     @Option(
