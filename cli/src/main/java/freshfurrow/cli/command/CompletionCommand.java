@@ -1,5 +1,6 @@
 package freshfurrow.cli.command;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -20,8 +21,18 @@ final class CompletionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String script = AutoComplete.bash("freshfurrow", Freshfurrow.commandLine());
-        Output.print(spec, script.lines().toList());
+        Output.print(spec, script().lines().toList());
         return Freshfurrow.OK;
+    }
+
+    /** In digits that shells read: the library writes numbers in those of the machine's language. */
+    private static String script() {
+        Locale usual = Locale.getDefault(Locale.Category.FORMAT);
+        Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);
+        try {
+            return AutoComplete.bash("freshfurrow", Freshfurrow.commandLine());
+        } finally {
+            Locale.setDefault(Locale.Category.FORMAT, usual);
+        }
     }
 }
