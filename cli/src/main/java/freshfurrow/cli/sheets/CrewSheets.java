@@ -88,7 +88,9 @@ public final class CrewSheets {
     }
 
     private void columns(MachineDay day) {
-        html.raw("<tr class=\"columns\">").element("th", "Planned").element("th", "Step");
+        html.raw("<tr class=\"columns\">")
+                .element("th", "Planned")
+                .element("th", isPlanter(day) ? "Step" : "Step (transfer: concentrate + water)");
         if (!isPlanter(day)) {
             html.element("th", "Clean");
         }

@@ -57,8 +57,8 @@ record RigRows(Words words, boolean severalLots) {
         Plan.Load load = words.index().load(transfer.load());
         Figures figures = words.figures();
         String mixed = words.index().makeUpWaterL(load).stream()
-                .mapToObj(waterL -> ": " + figures.volume(load.litres() - waterL) + " of concentrate + "
-                        + figures.volume(waterL) + " of water")
+                .mapToObj(waterL ->
+                        ": " + figures.volume(load.litres() - waterL) + " + " + figures.volume(waterL) + " of water")
                 .findFirst()
                 .orElseGet(() -> " from " + String.join(", ", load.batches()) + ", mixed together with load "
                         + String.join(", ", words.index().sharers(load)));

@@ -124,8 +124,8 @@ final class Rows implements ActivityVisitor<Row> {
                 parts.add(then);
             }
             case DONE -> {
-                parts.addAll(
-                        List.of(Part.verb("Done for the day."), Part.text(" Park at "), words.place(wait.at()), then));
+                parts.addAll(words.at(known, wait.at(), Part.verb("Done for the day")));
+                parts.add(then);
             }
             case PARKED -> {
                 parts.addAll(List.of(

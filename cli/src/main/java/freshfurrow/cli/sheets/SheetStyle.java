@@ -32,8 +32,8 @@ final class SheetStyle {
             .head .rule { width: 60mm; }
             .columns th { font-size: 9.5pt; line-height: 1; padding: 0.6mm 0; border-bottom: 0.4mm solid #000; vertical-align: bottom; }
 
-            td { vertical-align: top; padding: 0.3mm 1mm 0.15mm 0; border-bottom: 0.2mm solid #777; }
-            .planter td { padding: 0.9mm 1mm 0.6mm 0; }
+            td { vertical-align: top; padding: 0.2mm 1mm 0.1mm 0; border-bottom: 0.2mm solid #777; }
+            .planter td { padding: 0.75mm 1mm 0.5mm 0; }
             .box { display: inline-block; width: 3.8mm; height: 3.8mm; border: 0.4mm solid #000; vertical-align: -0.5mm; }
             .when .box { margin-right: 1.4mm; }
             .when, .true, .use-by { white-space: nowrap; }
@@ -43,7 +43,7 @@ final class SheetStyle {
 
             .last, tr:nth-last-child(2), tr:nth-last-child(3) { break-before: avoid; }
             .sheet .last td { padding: 1.5mm 0 0; border: 0; white-space: normal; }
-            .care { padding: 0.8mm 2mm; border: 0.5mm solid #000; font-size: 9.5pt; line-height: 1.12; }
+            .care { padding: 0.6mm 2mm; border: 0.5mm solid #000; font-size: 9pt; line-height: 1.1; }
             .care h2, .care ul, .care li { display: inline; font-size: inherit; }
             .care li::before { content: " \\25AA\\A0"; }
             .notes { margin-top: 3mm; display: flex; gap: 2mm; }

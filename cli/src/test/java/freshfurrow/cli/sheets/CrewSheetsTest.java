@@ -37,7 +37,7 @@ final class CrewSheetsTest {
                         "06:45 Batch B0001: 16 kg of compost: 10 kg from windrow, 6 kg from bought (1 bucket + 4 kg) in 150 L of water",
                         "12:00",
                         "kg L",
-                        "07:00 Transfer L0001 to P1: 150 L of concentrate + 1,450 L of water",
+                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water",
                         "12:00",
                         "of 1,600 L");
     }
