@@ -198,18 +198,6 @@ class PlanFileTest {
                 "\"unserved\": [] | \"unserved\": {} | unserved: expected a list, found an object",
                 "\"lots\": {\"windrow\": 13.608} | \"lots\": [] | batches[0].lots: expected an object, found a list",
                 "\"loads\": [ | \"loads\": [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[ | nesting depth",
-            })
-    void whatIsWrongIsSaidInOneLineWithItsPlace(String right, String wrong, String message) throws IOException {
-        String text = PlanFile.toJson(small(8.1));
-        assertThat(text).contains(right);
-        assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
-    }
-
-    @ParameterizedTest(name = "{0} -> {1}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            value = {
                 "\"season.yaml\" | \"../season.yaml\" | season.file: expected the bare name of a file, without a folder, found \"../season.yaml\"",
                 "\"season.yaml\" | \"/etc/hostname\" | season.file: expected the bare name of a file",
                 "\"season.yaml\" | \"plan/\" | season.file: expected the bare name of a file",
@@ -225,7 +213,7 @@ class PlanFileTest {
                 "\"standard\" | \"\\ud800\" | loads[0].recipe: '?' contains an invisible character",
                 "{\"windrow\": | {\"\\u001b[2J\": | batches[0].lots: '?[2J' contains an invisible character",
             })
-    void whatNoPlanHoldsIsToldWithItsPlace(String right, String wrong, String message) throws IOException {
+    void whatIsWrongIsSaidInOneLineWithItsPlace(String right, String wrong, String message) throws IOException {
         String text = PlanFile.toJson(small(8.1));
         assertThat(text).contains(right);
         assertRefused(text.replace(right, wrong).getBytes(StandardCharsets.UTF_8), message);
