@@ -63,7 +63,7 @@ final class FolderLock {
 
     /** Nothing when the file went away, as the writer before took it with its lock, or when time is over. */
     private static Optional<FolderLock> tryOnce(Path file, BooleanSupplier over) throws IOException {
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (Obstacle.before(file, IfThere.REPLACE).isPresent()) {
             throw new ObstructedFile(file, Obstacle.NO_ORDINARY_FILE);
         }
         FileChannel channel = FileChannel.open(

@@ -1,8 +1,10 @@
 package freshfurrow.model.files;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 
 /** Why a file is not written where it was to be. */
@@ -27,13 +29,17 @@ public enum Obstacle {
 
     /** What is in the way of writing a file, as things are now. */
     public static Optional<Obstacle> before(Path file, IfThere ifThere) {
-        if (Files.isSymbolicLink(file)) {
+        BasicFileAttributes what;
+        try {
+            // looked at once: another program may take it away at any moment
+            what = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        } catch (IOException e) {
+            return Optional.empty(); // not there, or writing will say why not
+        }
+        if (what.isSymbolicLink()) {
             return Optional.of(LINK);
         }
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.empty();
-        }
-        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (!what.isRegularFile()) {
             return Optional.of(NO_ORDINARY_FILE);
         }
         return ifThere == IfThere.KEEP ? Optional.of(THERE) : Optional.empty();
