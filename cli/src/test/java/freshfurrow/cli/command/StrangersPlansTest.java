@@ -42,7 +42,7 @@ final class StrangersPlansTest {
             {"\"at\": \"well\"", "\"at\": \"yard\"", ".at: the season has no water point 'yard'"},
             {"\"from\": \"well\"", "\"from\": \"moon\"", ".from: the season has no place 'moon'"},
             {"\"recipe\": \"standard\"", "\"recipe\": \"tea\"", ".recipe: the season has no recipe 'tea'"},
-            {"\"lots\": \\{\"windrow\"", "\"lots\": {\"heap\"", ".lots: the season has no lot of compost 'heap'"},
+            {"\"lots\": \\{\"windrow\"", "\"lots\": {\"heap\"", ".lots: the season has no compost lot 'heap'"},
             {"\"finish\": \"2027", "\"finish\": \"2028", "totals.finish: 2028-"},
         }) {
             String changed = stranger.plan().replaceFirst(change[0], change[1]);

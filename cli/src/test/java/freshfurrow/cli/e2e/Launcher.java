@@ -16,7 +16,8 @@ import java.util.concurrent.TimeUnit;
 /** Runs the launcher of this project as a process. */
 final class Launcher {
     private static final long MOST_SECONDS = 120;
-    private static final Path PROJECT = project();
+    private static final long MOST_SECONDS_OF_A_FIRST_START = 600;
+    private static final Path PROJECT = started(project());
 
     private Launcher() {}
 
@@ -95,6 +96,26 @@ final class Launcher {
                     }
                 },
                 reading -> new Thread(reading, "output").start());
+    }
+
+    /** After a build the first start makes an archive of classes: no test of those that run side by side is to wait for another's. */
+    private static Path started(Path project) {
+        try {
+            Process first = new ProcessBuilder(project.resolve("freshfurrow").toString(), "--version")
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            if (!first.waitFor(MOST_SECONDS_OF_A_FIRST_START, TimeUnit.SECONDS) || first.exitValue() != 0) {
+                first.destroyForcibly();
+                throw new IllegalStateException("freshfurrow does not start");
+            }
+            return project;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
     }
 
     private static Path project() {
