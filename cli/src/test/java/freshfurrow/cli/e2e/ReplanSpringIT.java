@@ -46,7 +46,7 @@ final class ReplanSpringIT {
     static void plan() throws Exception {
         Launcher.Result plan =
                 // of this plan's fields of the next two days one is dry whatever the hour of the rain
-                Launcher.run(
+                InProcess.run(
                         "plan",
                         SPRING.toString(),
                         "--steps",
@@ -62,7 +62,7 @@ final class ReplanSpringIT {
     @ParameterizedTest
     @ValueSource(ints = {8, 10, 12, 14, 16, 18, 20})
     void theNextDaysStayWhereRainLetsThemAndNoMoreIsLateThanPlannedFromScratch(int hour) throws Exception {
-        Launcher.Result replan = replan(hour, "--steps", STEPS);
+        Launcher.Result replan = InProcess.run(replan(hour, "--steps", STEPS));
         assertThat(replan.err()).isEmpty();
         Plan plan = PlanFile.read(folder.resolve("plan.json"));
         PlanStart start = plan.start().orElseThrow();
@@ -88,25 +88,26 @@ final class ReplanSpringIT {
 
     @Test
     void aTenthOfASecondOfSearchMakesAUsablePlan() throws Exception {
-        Launcher.Result replan = replan(10, "--time", "0.1s");
+        Launcher.Result replan = Launcher.run(replan(10, "--time", "0.1s"));
 
         assertThat(replan.exitCode()).isZero();
     }
 
-    /** After rain at that hour, until that limit of the search. */
-    private Launcher.Result replan(int hour, String limit, String amount) throws Exception {
-        return Launcher.run(
-                "replan",
-                SPRING.toString(),
-                "--plan",
-                planned.toString(),
-                "--rain",
-                "2027-04-30T%02d:00=0.8in".formatted(hour),
-                limit,
-                amount,
-                "--no-page",
-                "--out",
-                folder.toString());
+    /** The command line after rain at that hour, until that limit of the search. */
+    private String[] replan(int hour, String limit, String amount) {
+        return new String[] {
+            "replan",
+            SPRING.toString(),
+            "--plan",
+            planned.toString(),
+            "--rain",
+            "2027-04-30T%02d:00=0.8in".formatted(hour),
+            limit,
+            amount,
+            "--no-page",
+            "--out",
+            folder.toString()
+        };
     }
 
     private static long kept(Plan plan, Map<String, Standing.Promise> promised) {
