@@ -2,7 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.app.log.AddedEntry;
 import freshfurrow.app.log.LoggedSeason;
-import freshfurrow.cli.text.LogText;
+import freshfurrow.cli.text.LogReport;
 import freshfurrow.model.log.Column;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -32,7 +32,7 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
     @Override
     public Integer call() {
         LoggedSeason logged = log.logbook().list();
-        Output.print(spec, LogText.list(logged.season(), logged.log()));
+        Output.print(spec, LogReport.list(logged.season(), logged.log()));
         return Freshfurrow.OK;
     }
 
@@ -49,7 +49,7 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
     @Override
     int add(Map<Column, String> cells) {
         AddedEntry added = log.logbook().add(cells);
-        Output.print(spec, LogText.added(added.season(), added.log(), added.entry()));
+        Output.print(spec, LogReport.added(added.season(), added.log(), added.entry()));
         return Freshfurrow.OK;
     }
 }

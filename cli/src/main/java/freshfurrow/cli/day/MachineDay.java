@@ -16,13 +16,13 @@ import java.util.TreeMap;
  *
  * @param activities that begin on the date or go on from the day before, in time order
  */
-public record MachineDay(Machine machine, LocalDate date, List<Activity> activities) {
+public record MachineDay(PlannedMachine machine, LocalDate date, List<Activity> activities) {
     public MachineDay {
         activities = List.copyOf(activities);
     }
 
     /** The days on which a machine does something or waits. */
-    public static SortedMap<LocalDate, MachineDay> byDate(Machine machine) {
+    public static SortedMap<LocalDate, MachineDay> byDate(PlannedMachine machine) {
         SortedMap<LocalDate, List<Activity>> activities = new TreeMap<>();
         for (Activity activity : machine.activities()) {
             activity.start()
@@ -37,9 +37,9 @@ public record MachineDay(Machine machine, LocalDate date, List<Activity> activit
         return days;
     }
 
-    /** The days on which a machine has more to do than to wait, by date, on a date in the order of {@link Machine#of}. */
+    /** The days on which a machine has more to do than to wait, by date, on a date in the order of {@link PlannedMachine#of}. */
     public static List<MachineDay> allOf(Plan plan) {
-        return Machine.of(plan).stream()
+        return PlannedMachine.of(plan).stream()
                 .flatMap(machine -> byDate(machine).values().stream())
                 .filter(day -> day.activities.stream().anyMatch(Activity::isWork))
                 .sorted(Comparator.comparing(MachineDay::date))

@@ -1,8 +1,8 @@
 package freshfurrow.cli.export;
 
-import freshfurrow.cli.day.Machine;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Steps;
@@ -123,7 +123,7 @@ public final class CalendarFile {
 
     private String summary(MachineDay day) {
         List<String> parts = new ArrayList<>();
-        if (day.machine().kind() == Machine.Kind.PLANTER) {
+        if (day.machine().kind() == PlannedMachine.Kind.PLANTER) {
             Map<String, Double> areas = day.each(Activity.Plant.class).stream()
                     .collect(Collectors.groupingBy(
                             Activity.Plant::field,

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.HeldBack;
-import freshfurrow.cli.text.WorkingTime;
+import freshfurrow.cli.text.TimeSpent;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
@@ -27,7 +27,7 @@ final class LimitsData {
         data.put("limiting", limits.headline());
         limits.evidence(data.putArray("limits"));
         ArrayNode hours = data.putArray("hours");
-        for (WorkingTime time : WorkingTime.of(season, plan)) {
+        for (TimeSpent time : TimeSpent.of(season, plan)) {
             hours.addObject()
                     .put("what", time.what())
                     .put("minutes", time.howLong().toMinutes())

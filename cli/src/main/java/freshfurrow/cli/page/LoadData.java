@@ -11,7 +11,7 @@ import freshfurrow.model.season.SeasonTime;
 final class LoadData {
     private LoadData() {}
 
-    static void write(ObjectNode data, Plan plan, Positions positions, SeasonTime time) {
+    static void write(ObjectNode data, Plan plan, PlacePositions positions, SeasonTime time) {
         ArrayNode loads = data.putArray("loads");
         for (Plan.Load load : plan.loads()) {
             ObjectNode node = loads.addObject()

@@ -15,10 +15,10 @@ import java.util.List;
  * a large season, so keys are left out.
  */
 final class MachineData {
-    private final Positions positions;
+    private final PlacePositions positions;
     private final SeasonTime time;
 
-    MachineData(Positions positions, SeasonTime time) {
+    MachineData(PlacePositions positions, SeasonTime time) {
         this.positions = positions;
         this.time = time;
     }

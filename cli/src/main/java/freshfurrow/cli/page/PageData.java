@@ -17,7 +17,7 @@ final class PageData {
     private PageData() {}
 
     static JsonNode of(Season season, Plan plan, List<String> changes) {
-        Positions positions = new Positions(season, plan);
+        PlacePositions positions = new PlacePositions(season, plan);
         SeasonTime time = season.time();
         ObjectNode data = JsonNodeFactory.instance.objectNode();
         SeasonData.write(data, season, plan, time);

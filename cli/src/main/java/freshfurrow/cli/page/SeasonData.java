@@ -96,7 +96,7 @@ final class SeasonData {
         return drainage.name().toLowerCase(Locale.ROOT);
     }
 
-    /** In the order of {@link Positions}, after the fields. */
+    /** In the order of {@link PlacePositions}, after the fields. */
     private static void places(ObjectNode data, Season season) {
         ArrayNode points = data.putArray("points");
         for (WaterPoint point : season.waterPoints()) {

@@ -1,10 +1,10 @@
 package freshfurrow.cli.safety;
 
-import freshfurrow.cli.day.Machine;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.NurseTank;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.ClockChanges;
@@ -29,7 +29,7 @@ public final class Hazards {
     public Hazards(PlanIndex index) {
         this.plan = index.plan();
         this.index = index;
-        days = Machine.of(plan).stream().map(MachineDay::byDate).toList();
+        days = PlannedMachine.of(plan).stream().map(MachineDay::byDate).toList();
     }
 
     /** Those of all machines on a date, those of the same kind as one, what is over a limit first. */
@@ -44,7 +44,7 @@ public final class Hazards {
     /** Those of a machine on a day, what is over a limit first. */
     public List<Hazard> of(MachineDay day) {
         List<Hazard> all = new ArrayList<>();
-        if (day.machine().kind() == Machine.Kind.RIG) {
+        if (day.machine().kind() == PlannedMachine.Kind.RIG) {
             ofRig(day, all);
         } else {
             ofPlanter(day, all);

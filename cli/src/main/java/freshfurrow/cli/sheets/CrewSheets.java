@@ -1,9 +1,9 @@
 package freshfurrow.cli.sheets;
 
-import freshfurrow.cli.day.Machine;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.safety.Hazards;
 import freshfurrow.cli.text.Cautions;
@@ -109,7 +109,7 @@ public final class CrewSheets {
     }
 
     private static boolean isPlanter(MachineDay day) {
-        return day.machine().kind() == Machine.Kind.PLANTER;
+        return day.machine().kind() == PlannedMachine.Kind.PLANTER;
     }
 
     private double tankL(MachineDay day) {

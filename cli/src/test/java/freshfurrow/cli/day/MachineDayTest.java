@@ -24,7 +24,7 @@ final class MachineDayTest {
 
     @Test
     void aDayGoesFromItsFirstWorkToItsLastAndWaitsAreNone() {
-        Machine planter = planter(
+        PlannedMachine planter = planter(
                 new Activity.Wait(at(MONDAY, "06:00"), at(TUESDAY, "07:00"), "N40", WaitReason.WET),
                 new Activity.Fill(at(TUESDAY, "07:00"), at(TUESDAY, "07:16"), "N40", "L0001"),
                 new Activity.Wait(at(TUESDAY, "07:16"), at(WEDNESDAY, "07:00"), "N40", WaitReason.RIG));
@@ -37,7 +37,7 @@ final class MachineDayTest {
 
     @Test
     void workOverMidnightBelongsToBothDays() {
-        Machine planter = planter(
+        PlannedMachine planter = planter(
                 new Activity.Plant(at(MONDAY, "23:00"), at(TUESDAY, "01:00"), "N40", "L0001", 1),
                 new Activity.Plant(at(TUESDAY, "22:00"), WEDNESDAY.atStartOfDay(), "N40", "L0001", 1));
         assertThat(day(planter, MONDAY).end()).contains(TUESDAY.atStartOfDay());
@@ -46,11 +46,11 @@ final class MachineDayTest {
         assertThat(MachineDay.byDate(planter)).doesNotContainKey(WEDNESDAY);
     }
 
-    private static MachineDay day(Machine machine, LocalDate date) {
+    private static MachineDay day(PlannedMachine machine, LocalDate date) {
         return Objects.requireNonNull(MachineDay.byDate(machine).get(date));
     }
 
-    private static Machine planter(Activity... activities) {
-        return new Machine(Machine.Kind.PLANTER, "P1", List.of(activities));
+    private static PlannedMachine planter(Activity... activities) {
+        return new PlannedMachine(PlannedMachine.Kind.PLANTER, "P1", List.of(activities));
     }
 }

@@ -40,7 +40,7 @@ final class Evidence {
 
     final Season season;
     final Plan plan;
-    final Calendar calendar;
+    final WorkCalendar calendar;
     final CarriedOver carried;
     final Map<String, Field> fields;
     final Map<String, Recipe> recipes;
@@ -56,7 +56,7 @@ final class Evidence {
     Evidence(Season season, Plan plan) {
         this.season = season;
         this.plan = plan;
-        calendar = new Calendar(season);
+        calendar = new WorkCalendar(season);
         carried = new CarriedOver(season, plan);
         fields = byName(season.fields(), Field::id);
         recipes = byName(season.recipes(), Recipe::id);

@@ -20,12 +20,12 @@ final class Totals {
 
     private final Evidence evidence;
     private final Plan plan;
-    private final Tally tally;
+    private final PlanTally tally;
 
     Totals(Evidence evidence) {
         this.evidence = evidence;
         plan = evidence.plan;
-        tally = new Tally(evidence);
+        tally = new PlanTally(evidence);
     }
 
     void check() {

@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** A season's log as text. */
-public final class LogText {
+public final class LogReport {
     private static final int WIDTH = 100;
 
-    private LogText() {}
+    private LogReport() {}
 
     /** A new entry, and what the log now adds up to in what the entry is about. */
     public static List<String> added(Season season, SeasonLog log, Entry entry) {

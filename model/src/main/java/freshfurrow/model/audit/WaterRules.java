@@ -11,10 +11,10 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** What rigs draw, carry and pass on. Where a rig makes its batches at the water, what it carries is finished mix. */
-final class Water {
+final class WaterRules {
     private final Evidence evidence;
 
-    Water(Evidence evidence) {
+    WaterRules(Evidence evidence) {
         this.evidence = evidence;
     }
 

@@ -15,10 +15,10 @@ import java.util.Map;
  *
  * @param what planting, fills, moves or a reason to wait
  */
-public record WorkingTime(String what, Duration howLong) {
+public record TimeSpent(String what, Duration howLong) {
 
     /** The longest first; without what took less than a minute. */
-    public static List<WorkingTime> of(Season season, Plan plan) {
+    public static List<TimeSpent> of(Season season, Plan plan) {
         Map<String, Duration> sums = new LinkedHashMap<>();
         if (plan.totals().areaHa() > 0) {
             DateWindow planting =
@@ -34,8 +34,8 @@ public record WorkingTime(String what, Duration howLong) {
         }
         return sums.entrySet().stream()
                 .filter(sum -> sum.getValue().toMinutes() > 0)
-                .map(sum -> new WorkingTime(sum.getKey(), sum.getValue()))
-                .sorted(Comparator.comparing(WorkingTime::howLong).reversed())
+                .map(sum -> new TimeSpent(sum.getKey(), sum.getValue()))
+                .sorted(Comparator.comparing(TimeSpent::howLong).reversed())
                 .toList();
     }
 }

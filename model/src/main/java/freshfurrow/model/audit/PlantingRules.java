@@ -10,10 +10,10 @@ import freshfurrow.model.season.Standing;
 import java.util.List;
 
 /** Which fields a planter plants, when, how fast and from which load. */
-final class Planting {
+final class PlantingRules {
     private final Evidence evidence;
 
-    Planting(Evidence evidence) {
+    PlantingRules(Evidence evidence) {
         this.evidence = evidence;
     }
 
@@ -129,7 +129,7 @@ final class Planting {
                     "the window of " + field.id() + " opens on "
                             + field.window().first());
         }
-        for (Calendar.Period wet : evidence.calendar.wet(field.drainage())) {
+        for (WorkCalendar.Period wet : evidence.calendar.wet(field.drainage())) {
             if (wet.overlap(start, end) > 0) {
                 evidence.report(
                         Rule.RAIN_CLOSURE,

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-class LogTextTest {
+class LogReportTest {
     private static final Season SEASON = ExampleSeason.season();
 
     private final ExampleLog log = new ExampleLog();
@@ -82,7 +82,7 @@ class LogTextTest {
                 .add("09:20", new Fact.Noted(), "windy")
                 .planted("09:30", "S80", 4, "");
 
-        assertThat(LogText.list(SEASON, log.log()))
+        assertThat(LogReport.list(SEASON, log.log()))
                 .containsExactly(
                         "Entry  Time                  Fact",
                         "    1  Tue 2027-04-20 07:00  drawn at well, 3,000 L, by R1",
@@ -102,10 +102,10 @@ class LogTextTest {
 
     @Test
     void anEmptyLogIsSaidToBeEmpty() {
-        assertThat(LogText.list(SEASON, log.log())).containsExactly("The log is empty.");
+        assertThat(LogReport.list(SEASON, log.log())).containsExactly("The log is empty.");
     }
 
     private List<String> added() {
-        return LogText.added(SEASON, log.log(), log.last());
+        return LogReport.added(SEASON, log.log(), log.last());
     }
 }

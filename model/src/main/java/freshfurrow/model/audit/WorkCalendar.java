@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 
 /** When machines work, water points are open and fields are closed by rain or wet ground, in seconds since the first midnight. */
-final class Calendar {
+final class WorkCalendar {
     /** A product such as 0.2 in x 5 d/in must not become a day longer by a rounding error. */
     private static final double WHOLE_DAY_SLACK = 1e-9;
 
@@ -41,7 +41,7 @@ final class Calendar {
     private final Map<WorkHours, List<Period>> allDays = new HashMap<>();
     private final Map<Drainage, List<Period>> closures = new EnumMap<>(Drainage.class);
 
-    Calendar(Season season) {
+    WorkCalendar(Season season) {
         this.season = season;
         for (Drainage drainage : Drainage.values()) {
             closures.put(drainage, closures(drainage));

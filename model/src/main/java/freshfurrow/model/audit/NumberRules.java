@@ -5,10 +5,10 @@ import freshfurrow.model.season.Standing;
 import java.util.List;
 
 /** Whether loads and batches are numbered in order, on from those made before. */
-final class Numbers {
+final class NumberRules {
     private final Evidence evidence;
 
-    Numbers(Evidence evidence) {
+    NumberRules(Evidence evidence) {
         this.evidence = evidence;
     }
 

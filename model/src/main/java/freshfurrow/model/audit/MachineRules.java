@@ -13,13 +13,13 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /** What a machine does: one thing at a time, in its hours, where it is, and no faster on the road than it drives. */
-final class Machines {
+final class MachineRules {
     /** Roads are taken as whole metres. */
     private static final double METRE_KM = 0.001;
 
     private final Evidence evidence;
 
-    Machines(Evidence evidence) {
+    MachineRules(Evidence evidence) {
         this.evidence = evidence;
     }
 
@@ -77,7 +77,7 @@ final class Machines {
     }
 
     private void hours(String machine, List<Activity> activities, WorkHours hours) {
-        List<Calendar.Period> periods = evidence.calendar.work(machine, hours);
+        List<WorkCalendar.Period> periods = evidence.calendar.work(machine, hours);
         for (Activity activity : activities) {
             long start = evidence.start(activity);
             long end = evidence.end(activity);

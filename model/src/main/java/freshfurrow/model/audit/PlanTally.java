@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The figures of a season, added up from what machines do. */
-final class Tally {
+final class PlanTally {
     private static final Set<WaitReason> COUNTED = Set.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
 
     private final Evidence evidence;
@@ -35,7 +35,7 @@ final class Tally {
     private double weightedLateHaDays;
     private double haDaysSinceStart;
 
-    Tally(Evidence evidence) {
+    PlanTally(Evidence evidence) {
         this.evidence = evidence;
         fills = evidence.all(Activity.Fill.class).size();
         draws = evidence.all(Activity.Draw.class).size();
@@ -124,7 +124,7 @@ final class Tally {
             if (planter != null && COUNTED.contains(done.activity().why())) {
                 long start = evidence.start(done.activity());
                 long end = evidence.end(done.activity());
-                for (Calendar.Period work : evidence.calendar.work(planter.id(), planter.hours())) {
+                for (WorkCalendar.Period work : evidence.calendar.work(planter.id(), planter.hours())) {
                     seconds += work.overlap(start, end);
                 }
             }

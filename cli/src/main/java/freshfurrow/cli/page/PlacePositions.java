@@ -11,12 +11,12 @@ import java.util.stream.Stream;
  * Numbers that stand for ids in the page's data, each a position in a list there. Fields, water points and other places share one
  * list, that of {@link PlaceIndex}.
  */
-final class Positions {
+final class PlacePositions {
     private final PlaceIndex spots;
     private final Map<String, Integer> loads;
     private final Map<String, Integer> batches;
 
-    Positions(Season season, Plan plan) {
+    PlacePositions(Season season, Plan plan) {
         spots = PlaceIndex.of(season);
         loads = positions(plan.loads().stream().map(Plan.Load::id));
         batches = positions(plan.batches().stream().map(Plan.Batch::id));

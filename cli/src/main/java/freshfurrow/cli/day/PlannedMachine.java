@@ -10,24 +10,24 @@ import java.util.stream.Stream;
  *
  * @param activities all of its season, in time order
  */
-public record Machine(Kind kind, String id, List<Activity> activities) {
+public record PlannedMachine(Kind kind, String id, List<Activity> activities) {
     public enum Kind {
         RIG,
         PLANTER
     }
 
-    public Machine {
+    public PlannedMachine {
         activities = List.copyOf(activities);
     }
 
     /** Rigs, then planters, each in the season's order. */
-    public static List<Machine> of(Plan plan) {
+    public static List<PlannedMachine> of(Plan plan) {
         return Stream.concat(
                         plan.rigs().entrySet().stream()
-                                .map(rig -> new Machine(
+                                .map(rig -> new PlannedMachine(
                                         Kind.RIG, rig.getKey(), rig.getValue().activities())),
                         plan.planters().entrySet().stream()
-                                .map(planter -> new Machine(
+                                .map(planter -> new PlannedMachine(
                                         Kind.PLANTER,
                                         planter.getKey(),
                                         planter.getValue().activities())))
