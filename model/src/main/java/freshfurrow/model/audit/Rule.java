@@ -64,7 +64,7 @@ public enum Rule {
     BATCH_PLACE("Batches are made where the rig extracts: beside the planter they are for, or at a water point."),
     CLEANING("After a batch the rig is cleaned before the next one, for at least its clean time."),
 
-    COMPOST_RATE("The compost of batches is what the mix made from them needs by its recipe."),
+    COMPOST_RATE("The compost of batches is what the mix made from them needs by its recipe, or up to 0.1 % less."),
     LOT_SUM("What a batch takes from lots adds up to its compost."),
     LOT_DATE("No lot is used before it is on hand."),
     LOT_STOCK("No lot gives more than it has."),

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 
 /**
  * Random seasons of whole numbers, in which things end on the very second, kilogram and litre at which others begin: what is right
@@ -33,6 +34,12 @@ class WholeNumbersTest {
         assertThat(plan.plan().loads())
                 .allSatisfy(load -> assertThat(load.litres()).isPositive());
         assertThat(plan.plan().score().hard()).isZero();
+    }
+
+    /** 19.99 kg make a mix for 1.999 ha, of which two loads of 200 L, for 1 ha each, are taken. */
+    @Test
+    void theLastLoadOfAMixMayBeAThousandthMoreThanIsLeft() {
+        assertThat(plan(new Random(27_775)).plan().score().hard()).isZero();
     }
 
     private static WorkedPlan plan(Random random) {
