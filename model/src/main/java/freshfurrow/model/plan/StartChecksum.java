@@ -1,5 +1,6 @@
 package freshfurrow.model.plan;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -14,10 +15,10 @@ final class StartChecksum {
 
     private StartChecksum() {}
 
-    /** SHA-256 of the start as this program writes it, without the checksum itself, in lower-case hex. */
-    static String of(PlanStart start) {
+    /** SHA-256 of a start's facts as this program writes them, in lower-case hex. */
+    static String of(ObjectNode facts) {
         try {
-            byte[] text = StartToJson.facts(start).toString().getBytes(StandardCharsets.UTF_8);
+            byte[] text = facts.toString().getBytes(StandardCharsets.UTF_8);
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
@@ -26,7 +27,7 @@ final class StartChecksum {
 
     /** Refuses a start that was changed; one without a checksum was written before there was any. */
     static PlanStart checked(JsonPlace place, PlanStart start) throws PlanFileException {
-        if (place.has(KEY) && !place.text(KEY).equals(of(start))) {
+        if (place.has(KEY) && !place.text(KEY).equals(of(StartToJson.facts(start)))) {
             throw place.wrong("was changed after it was written");
         }
         return start;

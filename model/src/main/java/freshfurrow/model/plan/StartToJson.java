@@ -13,7 +13,8 @@ final class StartToJson {
     private StartToJson() {}
 
     static ObjectNode tree(PlanStart start) {
-        return facts(start).put(StartChecksum.KEY, StartChecksum.of(start));
+        ObjectNode facts = facts(start);
+        return facts.put(StartChecksum.KEY, StartChecksum.of(facts));
     }
 
     /** All of it but the checksum. */

@@ -173,11 +173,6 @@ public record Season(
         return named(fields, Field::id, id).isPresent();
     }
 
-    /** Whether there is a machine of that id that puts mix on fields. */
-    public boolean hasApplicator(String id) {
-        return named(applicators, Applicator::id, id).isPresent();
-    }
-
     /** Whether there is a rig of that id. */
     public boolean hasRig(String id) {
         return named(rigs, Rig::id, id).isPresent();
