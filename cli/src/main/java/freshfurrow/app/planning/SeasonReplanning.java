@@ -25,6 +25,7 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.stop.StopSignal;
+import freshfurrow.solver.threads.Underway;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -45,10 +46,12 @@ public final class SeasonReplanning {
         this.order = order;
         this.stop = stop;
         this.listener = listener;
+        Underway<Plan> followed =
+                Underway.begin("reading the plan", () -> order.followed().read());
         read = order.season().read();
         log = GivenLog.of(order.season(), order.log()).toPlanBy(read.season());
         NewsCheck.pass(order.news(), read.season());
-        before = order.followed().read();
+        before = followed.result();
         PlanOrigin.mustBeOf(read, order.followed().file(), before);
     }
 
@@ -85,11 +88,13 @@ public final class SeasonReplanning {
 
         PlanningRun.Finished finished = plan(CompiledSeason.of(left), start);
         Plan plan = finished.plan();
+        Underway<List<String>> changesUnderway =
+                Underway.begin("changes", () -> ChangesReport.lines(left, plan, plannedBefore, before));
         OwnAudit.pass(left, plan, true);
         clock.endOf(Stage.AUDIT);
-        List<String> changes = ChangesReport.lines(left, plan, plannedBefore, before);
-        clock.endOf(Stage.CHANGES);
         String text = PlanText.of(plan);
+        List<String> changes = changesUnderway.result();
+        clock.endOf(Stage.CHANGES);
         Optional<String> page = order.withPage()
                 ? PlanPage.inTime(
                         stop,

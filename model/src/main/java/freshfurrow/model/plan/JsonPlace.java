@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,11 +17,8 @@ import java.util.StringJoiner;
 
 /**
  * A value of a JSON file together with where it stands, so that whatever is wrong with it can be said in one line.
- *
- * @param path keys and positions from the top, such as {@code loads[3].litres}; empty at the top
  */
-record JsonPlace(Path file, String path, JsonNode value) {
-    private static final int SHOWN = 60;
+record JsonPlace(Path file, JsonPath path, JsonNode value) {
     private static final int LONGEST_TEXT = 1_000;
     private static final int LONGEST_KEY = 100;
     private static final double LARGEST_FIGURE = 1e11;
@@ -45,12 +43,13 @@ record JsonPlace(Path file, String path, JsonNode value) {
                 throw wrong("the key '" + key + "' is missing");
             }
         }
-        List<String> known = new ArrayList<>(List.of(keys));
-        known.addAll(optional);
+        List<String> required = Arrays.asList(keys);
         for (Map.Entry<String, JsonNode> entry : value.properties()) {
-            if (!known.contains(entry.getKey())) {
-                throw wrong(
-                        "unknown key '" + shown(entry.getKey()) + "', the keys here are " + String.join(", ", known));
+            String key = entry.getKey();
+            if (!required.contains(key) && !optional.contains(key)) {
+                List<String> known = new ArrayList<>(required);
+                known.addAll(optional);
+                throw wrong("unknown key '" + JsonPath.shown(key) + "', the keys here are " + String.join(", ", known));
             }
         }
         return this;
@@ -67,7 +66,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
         if (child == null) {
             throw wrong("the key '" + key + "' is missing");
         }
-        return new JsonPlace(file, path.isEmpty() ? shown(key) : path + "." + shown(key), child);
+        return new JsonPlace(file, path.key(key), child);
     }
 
     String text(String key) throws PlanFileException {
@@ -189,7 +188,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
         }
         List<T> all = new ArrayList<>(place.value.size());
         for (JsonNode element : place.value) {
-            all.add(reader.read(new JsonPlace(file, place.path + "[" + all.size() + "]", element)));
+            all.add(reader.read(new JsonPlace(file, place.path.element(all.size()), element)));
         }
         return all;
     }
@@ -215,10 +214,10 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     private void requireReadable(String text, int longest) throws PlanFileException {
         if (text.length() > longest) {
-            throw wrong("'" + shown(text) + "' is longer than " + longest + " letters");
+            throw wrong("'" + JsonPath.shown(text) + "' is longer than " + longest + " letters");
         }
         if (Unseen.isIn(text)) {
-            throw wrong("'" + shown(text) + "' contains an invisible character");
+            throw wrong("'" + JsonPath.shown(text) + "' contains an invisible character");
         }
     }
 
@@ -239,7 +238,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
     }
 
     private PlanFileException unlike(String expected) {
-        return wrong("expected " + expected + ", found " + shown(value.isNull() ? "null" : found()));
+        return wrong("expected " + expected + ", found " + JsonPath.shown(value.isNull() ? "null" : found()));
     }
 
     private String found() {
@@ -248,10 +247,7 @@ record JsonPlace(Path file, String path, JsonNode value) {
 
     /** A problem of what is here. */
     PlanFileException wrong(String reason) {
-        return new PlanFileException(file, path.isEmpty() ? "at the top" : path, reason, PlanFromJson.REMEDY);
-    }
-
-    private static String shown(String text) {
-        return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+        String where = path.toString();
+        return new PlanFileException(file, where.isEmpty() ? "at the top" : where, reason, PlanFromJson.REMEDY);
     }
 }

@@ -64,7 +64,7 @@ final class PlanFromJson {
     }
 
     private static Plan read(Path file, JsonNode tree) throws PlanFileException {
-        JsonPlace top = new JsonPlace(file, "", tree);
+        JsonPlace top = new JsonPlace(file, JsonPath.TOP, tree);
         String format = top.text("format");
         if (!format.equals(PlanFile.FORMAT)) {
             throw new PlanFileException(

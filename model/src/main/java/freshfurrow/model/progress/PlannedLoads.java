@@ -2,17 +2,26 @@ package freshfurrow.model.progress;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The loads of a plan with what is planted out of them. */
 final class PlannedLoads {
-    private final Plan plan;
+    private final Map<String, Plan.Load> loads = new HashMap<>();
+    private final Map<String, Plan.Batch> batches = new HashMap<>();
+    private final Map<String, List<Plan.Load>> loadsOfBatch = new HashMap<>();
     private final Map<String, Double> plantedHa = new HashMap<>();
 
     PlannedLoads(Plan plan) {
-        this.plan = plan;
+        for (Plan.Load load : plan.loads()) {
+            loads.put(load.id(), load);
+            load.batches().stream().distinct().forEach(batch -> loadsOfBatch
+                    .computeIfAbsent(batch, id -> new ArrayList<>())
+                    .add(load));
+        }
+        plan.batches().forEach(batch -> batches.put(batch.id(), batch));
         plan.planters().values().forEach(planter -> planter.activities().stream()
                 .filter(Activity.Plant.class::isInstance)
                 .map(Activity.Plant.class::cast)
@@ -25,27 +34,23 @@ final class PlannedLoads {
     }
 
     Plan.Load load(String id) {
-        return plan.loads().stream()
-                .filter(load -> load.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no load " + id));
+        return found(loads, id, "no load ");
     }
 
     /** Loads made of a batch, in the order of their transfers. */
     List<Plan.Load> of(String batch) {
-        List<Plan.Load> loads = plan.loads().stream()
-                .filter(load -> load.batches().contains(batch))
-                .toList();
-        if (loads.isEmpty()) {
-            throw new IllegalArgumentException("batch " + batch + " is not used in any load");
-        }
-        return loads;
+        return found(loadsOfBatch, batch, "no load made of batch ");
     }
 
     Plan.Batch batch(String id) {
-        return plan.batches().stream()
-                .filter(batch -> batch.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no batch " + id));
+        return found(batches, id, "no batch ");
+    }
+
+    private static <T> T found(Map<String, T> byId, String id, String none) {
+        T found = byId.get(id);
+        if (found == null) {
+            throw new IllegalArgumentException(none + id);
+        }
+        return found;
     }
 }
