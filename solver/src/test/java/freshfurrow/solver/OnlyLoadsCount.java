@@ -105,7 +105,7 @@ final class OnlyLoadsCount {
                 5,
                 10,
                 OptionalDouble.empty(),
-                Rig.USUAL_BUCKET_KG,
+                OptionalDouble.empty(),
                 ExtractAt.FIELD,
                 "yard",
                 WorkHours.ALWAYS);

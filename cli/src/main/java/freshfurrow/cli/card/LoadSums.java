@@ -13,9 +13,10 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.OneLoad;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What goes into a load and how long it takes, with the arithmetic. */
-record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, double bucketKg, CardUnits units) {
+record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, OptionalDouble bucketKg, CardUnits units) {
     List<String> lines() {
         Sums sums = new Sums();
         amounts(sums);
@@ -34,10 +35,15 @@ record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, double
                 "Batches",
                 Integer.toString(load.batches().size()),
                 mass(load.compostKg()) + " / " + mass(rig.batchCompostKg()) + ", rounded up");
-        sums.given(
-                "Buckets",
-                BatchTable.buckets(Buckets.of(load.compostKg(), bucketKg), units),
-                "(" + mass(bucketKg) + " a bucket; weigh one of your own)");
+        bucketKg.ifPresentOrElse(
+                kg -> sums.given(
+                        "Buckets",
+                        BatchTable.buckets(Buckets.of(load.compostKg(), kg), units),
+                        "(" + mass(kg) + " a bucket)"),
+                () -> sums.given(
+                        "Buckets",
+                        "not known",
+                        "(weigh a full one, take off the empty one, and give the rest with --bucket or as the rig's bucket)"));
     }
 
     private void water(Sums sums) {

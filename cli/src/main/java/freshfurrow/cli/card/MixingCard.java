@@ -15,7 +15,6 @@ import freshfurrow.model.timeline.OneLoad;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** What goes into one load, how, and until when it is good. */
@@ -116,7 +115,7 @@ public final class MixingCard {
         Cautions cautions = new Cautions(new Figures(units.units()));
         Stream.of(
                         new Hazard.Backflow(List.of()),
-                        new Hazard.Lifting(OptionalDouble.of(order.bucketKg()), load.compostKg()),
+                        new Hazard.Lifting(order.bucketKg(), load.compostKg()),
                         new Hazard.DustAndMist(),
                         new Hazard.Pressure(),
                         new Hazard.OldMix(),

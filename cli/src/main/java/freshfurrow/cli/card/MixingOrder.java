@@ -3,6 +3,7 @@ package freshfurrow.cli.card;
 import freshfurrow.model.mixing.LabCount;
 import java.time.LocalTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a mixing card is to be made for.
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param planter index in the season's order; likewise {@code rig} and {@code recipe}
  * @param areaHa above 0, ha
  * @param areaFrom where the area comes from, in a few words
- * @param bucketKg compost in a bucket, above 0, kg
+ * @param bucketKg compost in a full bucket, above 0, kg, where it was weighed
  * @param start when the first batch begins
  */
 public record MixingOrder(
@@ -19,6 +20,6 @@ public record MixingOrder(
         int recipe,
         double areaHa,
         String areaFrom,
-        double bucketKg,
+        OptionalDouble bucketKg,
         Optional<LocalTime> start,
         Optional<LabCount> count) {}

@@ -15,6 +15,7 @@ import freshfurrow.model.season.Season;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -73,7 +74,7 @@ final class MixCommand implements Callable<Integer> {
     @Option(
             names = "--bucket",
             paramLabel = "MASS",
-            description = "compost in one bucket (default: the bucket of the rig)")
+            description = "compost in a full bucket, weighed (default: the bucket of the rig, if the season gives it)")
     private Optional<String> bucket = Optional.empty();
 
     @Option(
@@ -164,8 +165,9 @@ final class MixCommand implements Callable<Integer> {
         return wanted;
     }
 
-    private double bucketKg(Rig rig, CardUnits units) {
-        return bucket.map(text -> QuantityText.si("--bucket", text, Kind.MASS, units.symbol(Kind.MASS)))
+    private OptionalDouble bucketKg(Rig rig, CardUnits units) {
+        return bucket.map(text ->
+                        OptionalDouble.of(QuantityText.si("--bucket", text, Kind.MASS, units.symbol(Kind.MASS))))
                 .orElse(rig.bucketKg());
     }
 

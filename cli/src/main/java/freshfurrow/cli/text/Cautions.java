@@ -95,8 +95,8 @@ public record Cautions(Figures figures) {
 
     private String lifting(Hazard.Lifting lifting) {
         if (lifting.bucketKg().isEmpty()) {
-            return "Compost: wet compost is heavier than it looks. Lift small amounts close to your body, or lift with two"
-                    + " people.";
+            return "Compost: wet compost is heavier than it looks. Weigh a full bucket before you lift by the bucket. Lift small"
+                    + " amounts close to your body, or lift with two people.";
         }
         double bucketKg = lifting.bucketKg().getAsDouble();
         String bucket = figures.mass(bucketKg) + " bucket";

@@ -10,13 +10,14 @@ import freshfurrow.model.season.Season;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 final class MixingCardTest {
     private static final Season SEASON = ExampleSeason.season();
 
     private static MixingOrder order(double areaHa, Optional<LocalTime> start, Optional<LabCount> count) {
-        return new MixingOrder(0, 0, 0, areaHa, "as asked for", 5, start, count);
+        return new MixingOrder(0, 0, 0, areaHa, "as asked for", OptionalDouble.of(5), start, count);
     }
 
     private static String card(MixingOrder order) {
@@ -46,7 +47,7 @@ final class MixingCardTest {
                           Mix            1,800 L               = 9 ha x 200 L/ha
                           Compost        18 kg                 = 9 ha x 2 kg/ha
                           Batches        2                     = 18 kg / 16 kg, rounded up
-                          Buckets        3 full and 3 kg more  (5 kg a bucket; weigh one of your own)
+                          Buckets        3 full and 3 kg more  (5 kg a bucket)
                           Concentrate    168.8 L               = 18 kg x 150 L / 16 kg
                           Make-up water  1,631 L               = 1,800 L - 168.8 L
                           Dilution       1 to 9.667            1 part concentrate to 9.667 parts water (168.8 L + 1,631 L)
@@ -103,6 +104,21 @@ final class MixingCardTest {
                         "Per ha            8.00e11        = 2 kg/ha x 1,000 g/kg x 4.00e8 a gram",
                         "Per litre of mix  4.00e9         = 8.00e11 / 200 L/ha",
                         "Per square metre  8.00e7         = 8.00e11 / 10,000 m2");
+    }
+
+    @Test
+    void aFullBucketIsAskedForAndNotAssumed() {
+        MixingOrder weighed = order(9, Optional.empty(), Optional.empty());
+        MixingOrder unweighed = new MixingOrder(
+                0, 0, 0, 9, weighed.areaFrom(), OptionalDouble.empty(), weighed.start(), weighed.count());
+
+        assertThat(card(unweighed).replaceAll(" +", " "))
+                .contains(
+                        "Buckets not known (weigh a full one, take off the empty one, and give the rest with --bucket or as"
+                                + " the rig's bucket)",
+                        "No. From To Compost Drum water",
+                        "Weigh a full bucket before you lift by the bucket")
+                .doesNotContain("3 full", "a bucket)");
     }
 
     @Test

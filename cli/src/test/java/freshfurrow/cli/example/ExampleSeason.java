@@ -73,7 +73,7 @@ public final class ExampleSeason {
                         2.5,
                         15,
                         payloadKg,
-                        Rig.USUAL_BUCKET_KG,
+                        OptionalDouble.empty(),
                         ExtractAt.FIELD,
                         "yard",
                         hours)),

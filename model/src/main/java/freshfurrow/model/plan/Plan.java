@@ -196,11 +196,7 @@ public record Plan(
 
         /** What a rig of a season does. */
         public static RigPlan of(Rig rig, List<Activity> activities) {
-            return new RigPlan(
-                    OptionalDouble.of(rig.nurseTankL()),
-                    rig.payloadKg(),
-                    OptionalDouble.of(rig.bucketKg()),
-                    activities);
+            return new RigPlan(OptionalDouble.of(rig.nurseTankL()), rig.payloadKg(), rig.bucketKg(), activities);
         }
     }
 

@@ -96,8 +96,8 @@ final class Machines {
                 nurseTank.orElseThrow(),
                 transferRate.orElseThrow(),
                 roadSpeed.orElseThrow(),
-                payload.isPresent() ? OptionalDouble.of(payload.get()) : OptionalDouble.empty(),
-                bucket.orElse(Rig.USUAL_BUCKET_KG),
+                ifAny(payload),
+                ifAny(bucket),
                 extractAt.orElseThrow(),
                 at.orElseThrow(),
                 hours));
@@ -125,7 +125,7 @@ final class Machines {
                 flow.orElseThrow(),
                 hoses.orElse(1.0).intValue(),
                 hours,
-                limit.isPresent() ? OptionalDouble.of(limit.get()) : OptionalDouble.empty(),
+                ifAny(limit),
                 seconds(treatment)));
     }
 
@@ -168,6 +168,10 @@ final class Machines {
                 yield Optional.empty();
             }
         };
+    }
+
+    private static OptionalDouble ifAny(Optional<Double> figure) {
+        return figure.stream().mapToDouble(value -> value).findFirst();
     }
 
     private static int seconds(Optional<Double> time) {

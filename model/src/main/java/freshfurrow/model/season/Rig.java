@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
  * @param roadSpeedMPerS m/s, above 0
  * @param payloadKg what the vehicle may carry, kg, where known; a caution, not a rule of the timeline
- * @param bucketKg compost in a full bucket, kg, above 0; for the crew's sheets, not for the timeline
+ * @param bucketKg compost in a full bucket, kg, above 0, where it was weighed; for sheets and cards, not for the timeline
  * @param at id of the place where it stands when the season begins
  */
 public record Rig(
@@ -26,17 +26,14 @@ public record Rig(
         double transferLPerS,
         double roadSpeedMPerS,
         OptionalDouble payloadKg,
-        double bucketKg,
+        OptionalDouble bucketKg,
         ExtractAt extractAt,
         String at,
         WorkHours hours)
         implements Machine {
-    /** 30 lb: a level 5 gal bucket of pressed, wet compost (common practice, no source). */
-    public static final double USUAL_BUCKET_KG = 30 * 0.45359237;
-
     public Rig {
         if (!(drumL > 0 && batchCompostKg > 0 && nurseTankL > 0 && transferLPerS > 0 && roadSpeedMPerS > 0)
-                || !(bucketKg > 0)
+                || bucketKg.stream().anyMatch(kg -> !(kg > 0))
                 || batchTimeS <= 0
                 || cleanTimeS < 0) {
             throw new IllegalArgumentException("rig " + id + " has a figure out of range");

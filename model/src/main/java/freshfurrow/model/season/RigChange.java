@@ -13,7 +13,7 @@ public final class RigChange {
     private double transferLPerS;
     private double roadSpeedMPerS;
     private OptionalDouble payloadKg;
-    private double bucketKg;
+    private OptionalDouble bucketKg;
     private ExtractAt extractAt;
     private String at;
     private WorkHours hours;
@@ -79,7 +79,7 @@ public final class RigChange {
         return this;
     }
 
-    public RigChange bucketKg(double other) {
+    public RigChange bucketKg(OptionalDouble other) {
         bucketKg = other;
         return this;
     }

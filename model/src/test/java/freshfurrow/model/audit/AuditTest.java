@@ -22,6 +22,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -191,6 +192,23 @@ class AuditTest {
             throws Exception {
         assertThat(rulesBroken(WorkedDay.atTheWater(), edited(WorkedDay.PLAN_AT_THE_WATER, right, wrong)))
                 .contains(rule);
+    }
+
+    @Test
+    void aBucketThatWasAssumedIsNotHeldAgainstASeasonThatGivesNone() throws Exception {
+        String assumed = WorkedDay.PLAN_AT_THE_FIELD.replace(
+                "\"rigs\": {\"R1\": {", "\"rigs\": {\"R1\": {\"nurseTankL\": 4000, \"bucketKg\": 13.608, ");
+        Season weighed = WorkedDay.season(day -> {});
+        Season unweighed = weighed.change()
+                .rigs(List.of(weighed.rigs()
+                        .get(0)
+                        .change()
+                        .bucketKg(OptionalDouble.empty())
+                        .rig()))
+                .season();
+
+        assertThat(Audit.check(weighed, plan(assumed))).isEmpty();
+        assertThat(Audit.check(unweighed, plan(assumed))).isEmpty();
     }
 
     @Test

@@ -39,6 +39,7 @@ import java.util.function.Consumer;
 final class WorkedDay {
     static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
 
+    private static final double BUCKET_KG = 30 * 0.45359237;
     private static final WorkHours PLANTER_HOURS =
             new WorkHours(List.of(new DaySpan(7 * 3600, 12 * 3600), new DaySpan(12 * 3600 + 1800, 20 * 3600)));
     private static final WorkHours RIG_HOURS = new WorkHours(List.of(new DaySpan(6 * 3600, 20 * 3600)));
@@ -99,7 +100,7 @@ final class WorkedDay {
                         4,
                         10,
                         OptionalDouble.empty(),
-                        Rig.USUAL_BUCKET_KG,
+                        OptionalDouble.of(BUCKET_KG),
                         day.extractAt,
                         "yard",
                         RIG_HOURS)),

@@ -69,7 +69,7 @@ public final class SmallSeasons {
                         2,
                         10,
                         OptionalDouble.empty(),
-                        Rig.USUAL_BUCKET_KG,
+                        OptionalDouble.empty(),
                         random.nextInt(3) == 0 ? ExtractAt.WATER : ExtractAt.FIELD,
                         "yard",
                         day))

@@ -31,7 +31,7 @@ class MixingTest {
                 4,
                 15,
                 OptionalDouble.empty(),
-                Rig.USUAL_BUCKET_KG,
+                OptionalDouble.empty(),
                 ExtractAt.FIELD,
                 "yard",
                 WorkHours.ALWAYS);

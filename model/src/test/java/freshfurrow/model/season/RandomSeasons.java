@@ -116,7 +116,7 @@ public final class RandomSeasons {
                         oneOf(1.0, 3.785),
                         oneOf(8.0, 15.6464),
                         OptionalDouble.empty(),
-                        Rig.USUAL_BUCKET_KG,
+                        i % 2 == 0 ? OptionalDouble.of(12) : OptionalDouble.empty(),
                         oneOf(ExtractAt.values()),
                         place("shed" + i),
                         oneOf(hours(), new WorkHours(List.of(new DaySpan(5 * 3600, 21 * 3600))))));

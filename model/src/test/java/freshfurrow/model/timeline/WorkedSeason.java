@@ -363,7 +363,7 @@ final class WorkedSeason {
                     2,
                     10,
                     OptionalDouble.empty(),
-                    Rig.USUAL_BUCKET_KG,
+                    OptionalDouble.empty(),
                     extractAt,
                     at,
                     hours);

@@ -164,7 +164,7 @@ final class TwoFieldsADay {
                 4,
                 10,
                 OptionalDouble.empty(),
-                Rig.USUAL_BUCKET_KG,
+                OptionalDouble.empty(),
                 ExtractAt.FIELD,
                 "yard",
                 WorkHours.ALWAYS);

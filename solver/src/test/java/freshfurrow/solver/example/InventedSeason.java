@@ -157,7 +157,7 @@ public final class InventedSeason {
                     3.8,
                     15.6,
                     OptionalDouble.empty(),
-                    Rig.USUAL_BUCKET_KG,
+                    OptionalDouble.empty(),
                     ExtractAt.FIELD,
                     "yard",
                     new WorkHours(List.of(new DaySpan(6 * 3600, 21 * 3600)))));

@@ -142,7 +142,7 @@ final class HeldBackSeason {
                         2,
                         10,
                         OptionalDouble.empty(),
-                        Rig.USUAL_BUCKET_KG,
+                        OptionalDouble.empty(),
                         ExtractAt.FIELD,
                         "yard",
                         hours(6, 20))),

@@ -122,7 +122,7 @@ final class WhySeason {
                         2,
                         10,
                         OptionalDouble.empty(),
-                        Rig.USUAL_BUCKET_KG,
+                        OptionalDouble.empty(),
                         ExtractAt.FIELD,
                         "yard",
                         hours(6, 20))),
