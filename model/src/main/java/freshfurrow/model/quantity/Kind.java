@@ -54,7 +54,7 @@ public enum Kind {
     /** Kept in kilograms. */
     MASS(
             "a mass",
-            "30 lb",
+            "25 lb",
             KILOGRAM,
             in("lb", POUND),
             in("kg", KILOGRAM),
@@ -81,11 +81,11 @@ public enum Kind {
             in("km/h", KILOMETRE_PER_HOUR),
             in("m/s", METRE_PER_SECOND)),
     /** Kept in seconds. */
-    TIME("a time", "15 min", SECOND, in("min", MINUTE), in("h", HOUR), in("s", SECOND), in("d", DAY)),
+    TIME("a time", "20 min", SECOND, in("min", MINUTE), in("h", HOUR), in("s", SECOND), in("d", DAY)),
     /** Kept in litres per hectare. */
     VOLUME_PER_AREA(
             "a volume per area",
-            "20 gal/ac",
+            "16 gal/ac",
             LITRE.divide(HECTARE),
             in("gal/ac", GALLON.divide(ACRE)),
             in("L/ha", LITRE.divide(HECTARE)),
@@ -94,7 +94,7 @@ public enum Kind {
     /** Kept in kilograms per hectare. */
     MASS_PER_AREA(
             "a mass per area",
-            "2 lb/ac",
+            "1.5 lb/ac",
             KILOGRAM.divide(HECTARE),
             in("lb/ac", POUND.divide(ACRE)),
             in("kg/ha", KILOGRAM.divide(HECTARE)),

@@ -76,8 +76,8 @@ public final class CooperativeScenario {
                   north-shed: {lat: 43.120, lon: -94.080}
                   south-shed: {lat: 42.890, lon: -93.900}
                 recipes:
-                  standard: {mix: 20 gal/ac, compost: 2 lb/ac, hold: 5 h}
-                  rich: {mix: 20 gal/ac, compost: 3 lb/ac, hold: 4 h}
+                  standard: {mix: 12 gal/ac, compost: 1.6 lb/ac, hold: 6.5 h}
+                  rich: {mix: 12 gal/ac, compost: 2.4 lb/ac, hold: 4 h}
                 crops:
                   corn: {window: 2027-04-19/2027-05-07, recipe: standard, lateWeight: 1.5}
                   beans: {window: 2027-05-03/2027-05-20, recipe: standard}
@@ -90,27 +90,27 @@ public final class CooperativeScenario {
                     String.format(Locale.ROOT, """
                   P%d: {width: %d ft, rowSpacing: 30 in, speed: 5 mph, fieldEfficiency: 0.65, tank: %d gal, roadSpeed: 18 mph,
                        fillSetup: 5 min, moveTime: 12 min, at: %s}
-                """, p + 1, p % 2 == 0 ? 60 : 40, p % 2 == 0 ? 900 : 600, sheds.get(p)));
+                """, p + 1, p % 2 == 0 ? 60 : 40, p % 2 == 0 ? 700 : 500, sheds.get(p)));
         }
         yaml.append("rigs:\n");
         List<String> rigSheds = List.of("depot", "north-shed", "south-shed");
         for (int r = 0; r < rigSheds.size(); r++) {
             yaml.append(String.format(Locale.ROOT, """
-                  R%d: {drum: 60 gal, batchCompost: 45 lb, batchTime: 15 min, cleanTime: 3 min, nurseTank: 1800 gal,
-                       transferRate: 80 gal/min, roadSpeed: 40 mph, payload: 20000 lb, extractAt: field, at: %s,
+                  R%d: {drum: 80 gal, batchCompost: 64 lb, batchTime: 25 min, cleanTime: 8 min, nurseTank: 1500 gal,
+                       transferRate: 75 gal/min, roadSpeed: 40 mph, payload: 18000 lb, bucket: 32 lb, extractAt: field, at: %s,
                        hours: ["05:30/12:00", "12:30/20:30"]}
                 """, r + 1, rigSheds.get(r)));
         }
         yaml.append("""
                 waterPoints:
                   tower: {lat: 43.010, lon: -94.010, flow: 120 gal/min, hoses: 2}
-                  north-well: {lat: 43.130, lon: -94.100, flow: 60 gal/min, hoses: 1, dailyLimit: 12000 gal}
-                  south-well: {lat: 42.880, lon: -93.880, flow: 60 gal/min, hoses: 1, dailyLimit: 12000 gal}
+                  north-well: {lat: 43.130, lon: -94.100, flow: 60 gal/min, hoses: 1, dailyLimit: 8000 gal}
+                  south-well: {lat: 42.880, lon: -93.880, flow: 60 gal/min, hoses: 1, dailyLimit: 8000 gal}
                   creek: {lat: 42.960, lon: -94.160, flow: 200 gal/min, hoses: 1, hours: ["06:00/20:00"], treatment: 10 min}
                 compost:
-                  windrow-a: {mass: 24000 lb, from: 2027-04-01}
-                  windrow-b: {mass: 18000 lb, from: 2027-04-30}
-                  delivery: {mass: 13500 lb, from: 2027-05-12}
+                  windrow-a: {mass: 19200 lb, from: 2027-04-01}
+                  windrow-b: {mass: 14400 lb, from: 2027-04-30}
+                  delivery: {mass: 10800 lb, from: 2027-05-12}
                 drying: {ignoreBelow: 0.1 in, well: 1 d/in, moderate: 2 d/in, poor: 3 d/in}
                 rain:
                   - {date: 2027-04-22, from: "13:00", amount: 0.6 in}

@@ -58,8 +58,8 @@ class ScenariosTest {
     }
 
     /**
-     * Corn on 1,860 ac takes 3,720 lb at 2 lb/ac. Until the delivery on 5 May, the day after its window closes, 3,600 lb are
-     * there. So a plan of all fields has (3,720 - 3,600) / 2 = 60 ac a day late at least, and these lists have no more.
+     * Corn on 1,860 ac takes 4,650 lb at 2.5 lb/ac. Until the delivery on 5 May, the day after its window closes, 4,500 lb are
+     * there. So a plan of all fields has (4,650 - 4,500) / 2.5 = 60 ac a day late at least, and these lists have no more.
      */
     @Test
     void the_spring_can_be_planted_with_just_the_lateness_that_its_delivery_of_compost_brings() {

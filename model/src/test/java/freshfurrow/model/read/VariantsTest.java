@@ -103,7 +103,7 @@ final class VariantsTest {
                         .withFile("a.yaml", "planters: {P1: {tank: 600}}")
                         .problems("a.yaml"))
                 .containsExactly(
-                        "season.yaml:28: rigs.R1.batchTime: 15 has no unit; write a time like 15 min",
+                        "season.yaml:28: rigs.R1.batchTime: 15 has no unit; write a time like 20 min",
                         "a.yaml:1: planters.P1.tank: 600 has no unit; write a volume like 600 gal");
     }
 

@@ -18,11 +18,11 @@ final class WrongKeysTest {
                     name: Example, | `` | season.yaml:1: season.name: is missing; write it like name: Spring at the river farm
                     name: Example  | name: "" | season.yaml:1: season.name: is empty; write it like name: Spring at the river farm
                     first: 2027-04-19, | `` | season.yaml:1: season.first: is missing; write a date, like first: 2027-04-19
-                    fillSetup: 6 min | `` | season.yaml:14: planters.P1.fillSetup: is missing; write a time like fillSetup: 15 min
+                    fillSetup: 6 min | `` | season.yaml:14: planters.P1.fillSetup: is missing; write a time like fillSetup: 20 min
                     fieldEfficiency: 0.65 | `` | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share from 0.01 to 1, like fieldEfficiency: 0.65
                     drum: 40 gal   | drum: | season.yaml:26: rigs.R1.drum: is missing; write a volume like drum: 600 gal
                     flow: 40 gal/min, | `` | season.yaml:37: waterPoints.well.flow: is missing; write a flow like flow: 40 gal/min
-                    `mass: 4000 lb, ` | `` | season.yaml:39: compost.windrow.mass: is missing; write a mass like mass: 30 lb
+                    `mass: 4000 lb, ` | `` | season.yaml:39: compost.windrow.mass: is missing; write a mass like mass: 25 lb
                     `from: 2027-04-01}` | }  | season.yaml:39: compost.windrow.from: is missing; write the first day it may be used, like from: 2027-04-01
                     `date: 2027-05-03, ` | `` | season.yaml:43: rain[1].date: is missing; write a date, like date: 2027-05-03
                     `, amount: 0.8 in` | `` | season.yaml:43: rain[1].amount: is missing; write a depth of rain like amount: 0.8 in
@@ -117,7 +117,7 @@ final class WrongKeysTest {
                         .problems())
                 .containsExactly(
                         "season.yaml:1: season.timezone: 'Corn' is not a time zone; write one like America/Chicago",
-                        "season.yaml:7: recipes.standard.mix: 20 has no unit; write a volume per area like 20 gal/ac",
+                        "season.yaml:7: recipes.standard.mix: 20 has no unit; write a volume per area like 16 gal/ac",
                         "season.yaml:9: crops.corn.window: the window ends before it opens; put the earlier date first",
                         "season.yaml:17: planters.P1.speed: 'fast' is not a quantity; write a speed like 5 mph",
                         "season.yaml:37: waterPoints.well.flow: -1 gal/min is out of range;"

@@ -48,7 +48,7 @@ class WrongLogTest {
             1,2027-04-20T11:00,planted,N40,,,,41 ac,,,            | amount: N40 has 40 ac left to plant of 40 ac, not 41 ac; check field and amount, or void a wrong entry first
             1,2027-04-20T11:00,batch,,R2,,windrow,30 lb,,,        | machine: there is no rig R2; did you mean R1?
             1,2027-04-20T11:00,batch,,R1,,barn,30 lb,,,           | lot: there is no compost lot barn; known are windrow
-            1,2027-04-20T11:00,batch,,R1,,windrow,,,,             | amount: is missing; write a mass like 30 lb
+            1,2027-04-20T11:00,batch,,R1,,windrow,,,,             | amount: is missing; write a mass like 25 lb
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb,30 lb,,,  | amount: is given, and amounts of single lots too; leave it empty
             1,2027-04-20T11:00,batch,,R1,,windrow 20 lb; windrow 10 lb,,,, | lot: names windrow twice; add up its amounts
             1,2027-04-20T11:00,batch,,R1,,windrow; windrow 10 lb,,,, | lot: 'windrow' is not a lot with its amount; write it like windrow, or like windrow 20 lb; delivery 10 lb

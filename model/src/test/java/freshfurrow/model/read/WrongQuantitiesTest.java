@@ -76,14 +76,14 @@ final class WrongQuantitiesTest {
                     fieldEfficiency: 0.65 | fieldEfficiency: 65      | season.yaml:18: planters.P1.fieldEfficiency: 65 is out of range; use a share from 0.01 to 1, like 0.65
                     fieldEfficiency: 0.65 | fieldEfficiency: 65 %    | season.yaml:18: planters.P1.fieldEfficiency: '65 %' is not a plain number; write a number like 0.65
                     width: 40 ft  | width: 40 km       | season.yaml:15: planters.P1.width: 40 km is out of range; use 0.4 to 200 ft (0.1 to 61 m)
-                    hold: 5 h     | hold: 5            | season.yaml:7: recipes.standard.hold: 5 has no unit; write a time like 15 min
-                    mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is not a unit of a volume per area; use one of gal/ac, L/ha, L/ac, gal/ha, like 20 gal/ac
+                    hold: 5 h     | hold: 5            | season.yaml:7: recipes.standard.hold: 5 has no unit; write a time like 20 min
+                    mix: 20 gal/ac | mix: 20 gal       | season.yaml:7: recipes.standard.mix: gal is not a unit of a volume per area; use one of gal/ac, L/ha, L/ac, gal/ha, like 16 gal/ac
                     amount: 0.8 in | amount: -0.8 in   | season.yaml:43: rain[1].amount: -0.8 in is out of range; use 0 to 78 in (2,000 mm)
                     hoses: 1      | hoses: 1.5         | season.yaml:37: waterPoints.well.hoses: is not a whole number; use a whole number from 1 to 100
                     hoses: 1      | hoses: 0           | season.yaml:37: waterPoints.well.hoses: 0 is out of range; use a whole number from 1 to 100
                     roadFactor: 1.3 | roadFactor: 0.9  | season.yaml:40: travel.roadFactor: 0.9 is out of range; use a number from 1 to 10
                     lateWeight: 1.0 | lateWeight: -1   | season.yaml:9: crops.corn.lateWeight: -1 is out of range; use a number from 0 to 1,000
-                    refill: 30 min | refill: 30        | season.yaml:44: goals.refill: 30 has no unit; write a time like 15 min
+                    refill: 30 min | refill: 30        | season.yaml:44: goals.refill: 30 has no unit; write a time like 20 min
                     well: 1 d/in  | well: 1 d          | season.yaml:41: drying.well: d is not a unit of a drying time per depth of rain; use one of d/in, d/mm, like 2 d/in
                     lat: 41.02    | lat: 141.02        | season.yaml:11: fields.N40.lat: 141.02 is out of range; use degrees from -90 to 90
                     lat: 41.0, lon: -97.0} | lat: -97.0, lon: 41.0} | season.yaml:5: places.yard.lat: -97.0 is out of range; use degrees from -90 to 90; maybe lat and lon are swapped

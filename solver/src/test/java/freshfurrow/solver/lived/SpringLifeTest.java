@@ -29,7 +29,7 @@ class SpringLifeTest {
     private static final Season SPRING =
             ((Reading.Valid) SeasonFiles.read(Path.of("../scenarios/spring"), List.of())).season();
     private static final SpringPlan PLAN =
-            SpringPlan.first(SpringPlan.dry(SPRING)).improved(3_000, 1, 2);
+            SpringPlan.first(SpringPlan.dry(SPRING)).improved(3_000, 2, 2);
 
     @Test
     void aSpringThatStaysDryGoesAsPlanned() {
