@@ -100,14 +100,15 @@ public final class ChangesReport {
         if (kept == all) {
             return all == 1
                     ? "The field " + due + " keeps its planter and day."
-                    : "All " + all + " fields " + due + " keep their planter and day.";
+                    : (all == 2 ? "Both" : "All " + all) + " fields " + due + " keep their planter and day.";
         }
         if (all == 1) {
             return "The field " + due + " does not keep its planter and day" + (wet > 0 ? ": it is too wet." : ".");
         }
         String some = kept == 0 ? "none keeps its" : kept == 1 ? "1 keeps its" : kept + " keep their";
-        String ground =
-                wet == all ? ": all " + all + " are too wet" : ": " + wet + (wet == 1 ? " is" : " are") + " too wet";
+        String ground = wet == all
+                ? (all == 2 ? ": both" : ": all " + all) + " are too wet"
+                : ": " + wet + (wet == 1 ? " is" : " are") + " too wet";
         return "Of the " + all + " fields " + due + ", " + some + " planter and day" + (wet > 0 ? ground : "") + ".";
     }
 
