@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
 
-/** Names come from files of others; on the page they are text and nothing else. */
+/**
+ * Names come from files of others; on the page they are text and nothing else. The season has the usual rates, drum and batch: common
+ * practice, no source.
+ */
 final class HostileNamesIT {
     private static final String SCRIPT = "</script><script>document.hacked = 1</script><!-- [[data]] ]]>";
     private static final String IMAGE = "<img src=x onerror='document.hacked = 1'>";

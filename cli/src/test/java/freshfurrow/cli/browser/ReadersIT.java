@@ -90,7 +90,7 @@ final class ReadersIT {
     void onAPhoneTheDayMovesToWhatIsChosen() {
         browser.size(360, 800);
         browser.open(page);
-        browser.click(browser.all("#day-loads button").get(4));
+        browser.click(browser.all("#day-loads button").get(3));
         assertThat(browser.js("return document.querySelector('#day-chart .scroll').scrollLeft"))
                 .asString()
                 .isNotEqualTo("0");

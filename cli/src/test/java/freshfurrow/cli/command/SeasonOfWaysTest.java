@@ -11,7 +11,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A season that tells the ways between its places and not where they are. */
+/**
+ * A season that tells the ways between its places and not where they are, with the usual rates, drum and batch: common practice, no
+ * source.
+ */
 final class SeasonOfWaysTest {
     private static final String SEASON = """
             season: {name: By ways alone, first: 2027-04-19, last: 2027-05-08, timezone: America/Chicago}

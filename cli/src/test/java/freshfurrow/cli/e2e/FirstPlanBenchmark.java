@@ -13,7 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * How soon after its start the command has a plan that Ctrl-C would write, and how soon after Ctrl-C it has ended. Not part of the
- * tests, as its name keeps it out of them; docs/benchmarks.md says how to run it and shows a run.
+ * tests, as its name keeps it out of them; docs/benchmarks.md says how to run it and shows a run. Its
+ * season has the usual rates, drum and batch: common practice, no source.
  */
 final class FirstPlanBenchmark {
     private static final int RUNS = 7;

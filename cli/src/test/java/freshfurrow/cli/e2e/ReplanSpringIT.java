@@ -52,7 +52,7 @@ final class ReplanSpringIT {
                         "--steps",
                         "20000",
                         "--seed",
-                        "2",
+                        "8",
                         "--no-page",
                         "--out",
                         planned.toString());

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Season files written for a test. */
+/** Season files written for a test, with the usual figures of drum, batch, rates and bucket: common practice, no source. */
 final class SeasonOnDisk {
     private static final String SEASON = """
             season: {name: Test farm, first: 2027-04-19, last: 2027-05-08, timezone: America/Chicago}
@@ -25,7 +25,7 @@ final class SeasonOnDisk {
                    fillSetup: 6 min, moveTime: 12 min, at: yard}
             rigs:
               R1: {drum: 40 gal, batchCompost: 30 lb, batchTime: 15 min, cleanTime: 3 min, nurseTank: 1200 gal,
-                   transferRate: 60 gal/min, roadSpeed: 35 mph, payload: 12000 lb, extractAt: field, at: yard}
+                   transferRate: 60 gal/min, roadSpeed: 35 mph, payload: 12000 lb, bucket: 30 lb, extractAt: field, at: yard}
             waterPoints:
               well: {lat: 41.01, lon: -97.02, flow: 40 gal/min, hoses: 1}
             compost:

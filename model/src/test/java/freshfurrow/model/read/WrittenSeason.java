@@ -9,7 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** An invented season on disk that is right in all its parts, to be changed in one of them. */
+/**
+ * An invented season on disk that is right in all its parts, to be changed in one of them. Its rates, drum and batch are the usual ones:
+ * common practice, no source.
+ */
 record WrittenSeason(Path folder, String text) {
     static final String RIGHT = """
             season: {name: Example, first: 2027-04-19, last: 2027-06-05, timezone: America/Chicago}

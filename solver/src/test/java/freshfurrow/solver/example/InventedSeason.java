@@ -30,7 +30,10 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 
-/** An invented season of any size, the same for the same seed: fields strewn on a plain around one yard. */
+/**
+ * An invented season of any size, the same for the same seed: fields strewn on a plain around one yard. Rates, drum and batch are the
+ * usual ones: common practice, no source.
+ */
 public final class InventedSeason {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
     private static final List<Drainage> DRAINAGE = List.of(Drainage.values());
