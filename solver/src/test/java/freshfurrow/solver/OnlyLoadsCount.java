@@ -1,5 +1,6 @@
 package freshfurrow.solver;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
@@ -95,7 +96,7 @@ final class OnlyLoadsCount {
     }
 
     private static Rig rig(String id) {
-        return new Rig(
+        return WithDefaults.rig(
                 id,
                 150,
                 15,

@@ -1,5 +1,6 @@
 package freshfurrow.cli.example;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -63,7 +64,7 @@ public final class ExampleSeason {
                 List.of(new Recipe("standard", 200, 2, 5 * 3600)),
                 fields,
                 List.copyOf(planters),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R1",
                         150,
                         16,

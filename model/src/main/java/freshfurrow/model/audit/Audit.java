@@ -25,6 +25,7 @@ public final class Audit {
         new Loads(evidence).check();
         new MixBatches(evidence).check();
         new Batches(evidence).check();
+        new EvenBatches(evidence).check();
         new Compost(evidence).check();
         new WaterRules(evidence).check();
         new Totals(evidence).check();

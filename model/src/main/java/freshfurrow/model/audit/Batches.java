@@ -32,6 +32,7 @@ final class Batches {
             }
             if (batch != null && rig != null) {
                 place(batch, done.activity(), rig, usedAt.getOrDefault(batch.id(), Set.of()));
+                leastTime(batch, done.activity(), rig);
             }
         }
         for (Plan.Batch batch : evidence.batches.values()) {
@@ -85,6 +86,18 @@ final class Batches {
                             + (rig.extractAt() == ExtractAt.WATER
                                     ? ", which is not a water point"
                                     : ", but transferred at " + String.join(", ", usedAt)));
+        }
+    }
+
+    /** Of a batch that was made before the plan, people were not asked how long it takes at the least. */
+    private void leastTime(Plan.Batch batch, Activity.Extract extract, Rig rig) {
+        long taken = evidence.lasts(extract);
+        if (taken < rig.shortestBatchS()) {
+            report(
+                    Rule.BATCH_TIME,
+                    batch,
+                    "a batch of " + rig.id() + " takes " + rig.shortestBatchS() + " s at the least, it takes " + taken
+                            + " s");
         }
     }
 

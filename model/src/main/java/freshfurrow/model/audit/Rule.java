@@ -60,7 +60,9 @@ public enum Rule {
 
     BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost plus a gram."),
     BATCH_WATER("A batch takes its share of the drum's water, at most the drum."),
-    BATCH_TIME("A batch takes at least its share of the rig's batch time."),
+    BATCH_TIME("A batch takes at least its share of the rig's batch time, and at least the rig's least batch time."),
+    EVEN_BATCHES("Batches that are made for one load or mix take the same compost, to a gram, and no more of them are made than"
+            + " the drum asks for."),
     BATCH_RECORD("A batch starts and ends with its rig's extraction."),
     BATCH_PLACE("Batches are made where the rig extracts: beside the planter they are for, or at a water point."),
     CLEANING("After a batch the rig is cleaned before the next one, for at least its clean time."),

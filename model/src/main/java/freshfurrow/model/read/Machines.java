@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Planters, rigs, water points, compost lots and recipes, each from its keys. A figure that is wrong leaves the thing out. */
 final class Machines {
@@ -71,6 +72,7 @@ final class Machines {
         Optional<Double> drum = keys.quantity("drum", Kind.VOLUME, TANK);
         Optional<Double> batchCompost = keys.quantity("batchCompost", Kind.MASS, COMPOST);
         Optional<Double> batchTime = keys.quantity("batchTime", Kind.TIME, WORK_TIME);
+        Optional<Double> leastBatchTime = keys.optionalQuantity("leastBatchTime", Kind.TIME, WORK_TIME);
         Optional<Double> cleanTime = keys.quantity("cleanTime", Kind.TIME, SHORT_TIME);
         Optional<Double> nurseTank = keys.quantity("nurseTank", Kind.VOLUME, TANK);
         Optional<Double> transferRate = keys.quantity("transferRate", Kind.FLOW, FLOW);
@@ -84,6 +86,9 @@ final class Machines {
         if (drum.isPresent() && nurseTank.isPresent() && nurseTank.get() < drum.get()) {
             keys.problem("nurseTank", "holds less than the drum", "give a nurse tank of at least one drum of water");
         }
+        if (batchTime.isPresent() && leastBatchTime.isPresent() && leastBatchTime.get() > batchTime.get()) {
+            keys.problem("leastBatchTime", "is longer than a full batch takes", "give no more than batchTime");
+        }
         if (keys.problems().count() > before) {
             return Optional.empty();
         }
@@ -92,6 +97,7 @@ final class Machines {
                 drum.orElseThrow(),
                 batchCompost.orElseThrow(),
                 seconds(batchTime),
+                leastBatchTime.isPresent() ? OptionalInt.of(seconds(leastBatchTime)) : OptionalInt.empty(),
                 seconds(cleanTime),
                 nurseTank.orElseThrow(),
                 transferRate.orElseThrow(),

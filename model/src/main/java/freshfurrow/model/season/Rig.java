@@ -1,6 +1,7 @@
 package freshfurrow.model.season;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * An extraction rig: drum, strainer and pump with a nurse tank of water.
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
  * @param drumL water in a full batch, L, above 0
  * @param batchCompostKg compost in a full batch, kg, above 0
  * @param batchTimeS to extract a full batch, s, above 0
+ * @param leastBatchTimeS no batch takes less however small it is, s, 1 to the batch time; empty for a third of that
  * @param cleanTimeS to clean after each batch, s, 0 or more
  * @param nurseTankL L, above 0
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
@@ -21,6 +23,7 @@ public record Rig(
         double drumL,
         double batchCompostKg,
         int batchTimeS,
+        OptionalInt leastBatchTimeS,
         int cleanTimeS,
         double nurseTankL,
         double transferLPerS,
@@ -31,13 +34,22 @@ public record Rig(
         String at,
         WorkHours hours)
         implements Machine {
+    /** Of a full batch's time, where nothing is said: ours, no source. */
+    private static final int USUAL_PART_OF_BATCH_TIME = 3;
+
     public Rig {
         if (!(drumL > 0 && batchCompostKg > 0 && nurseTankL > 0 && transferLPerS > 0 && roadSpeedMPerS > 0)
                 || bucketKg.stream().anyMatch(kg -> !(kg > 0))
                 || batchTimeS <= 0
+                || leastBatchTimeS.orElse(1) <= 0
                 || cleanTimeS < 0) {
             throw new IllegalArgumentException("rig " + id + " has a figure out of range");
         }
+    }
+
+    /** No batch takes less, s; never more than a full one. */
+    public int shortestBatchS() {
+        return Math.min(batchTimeS, leastBatchTimeS.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
     }
 
     /** A rig like this one, but for what is changed. */

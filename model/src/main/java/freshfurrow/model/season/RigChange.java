@@ -1,6 +1,7 @@
 package freshfurrow.model.season;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** A rig to be made out of another one, of which all stays as it was but for what is said. */
 public final class RigChange {
@@ -8,6 +9,7 @@ public final class RigChange {
     private double drumL;
     private double batchCompostKg;
     private int batchTimeS;
+    private OptionalInt leastBatchTimeS;
     private int cleanTimeS;
     private double nurseTankL;
     private double transferLPerS;
@@ -23,6 +25,7 @@ public final class RigChange {
         drumL = from.drumL();
         batchCompostKg = from.batchCompostKg();
         batchTimeS = from.batchTimeS();
+        leastBatchTimeS = from.leastBatchTimeS();
         cleanTimeS = from.cleanTimeS();
         nurseTankL = from.nurseTankL();
         transferLPerS = from.transferLPerS();
@@ -51,6 +54,11 @@ public final class RigChange {
 
     public RigChange batchTimeS(int other) {
         batchTimeS = other;
+        return this;
+    }
+
+    public RigChange leastBatchTimeS(OptionalInt other) {
+        leastBatchTimeS = other;
         return this;
     }
 
@@ -110,6 +118,7 @@ public final class RigChange {
                 drumL,
                 batchCompostKg,
                 batchTimeS,
+                leastBatchTimeS,
                 cleanTimeS,
                 nurseTankL,
                 transferLPerS,

@@ -31,11 +31,12 @@ final class CompostLots {
     }
 
     /**
-     * Whether a load is made of what there is: it may lack a gram, lest the rounding of lots and areas leave the last of a field
-     * unplanted.
+     * Whether a load is made of what there is: it may lack a gram, or a thousandth up to {@link Leeway#MOST_LACKING_MG}, lest the rounding
+     * of lots and areas leave the last of a field unplanted.
      */
     static boolean isEnough(long thereMg, long askedMg) {
-        return askedMg <= thereMg + LEAST_MG;
+        long thousandth = Math.min(Leeway.MOST_LACKING_MG, askedMg - Leeway.least(askedMg));
+        return askedMg <= thereMg + Math.max(LEAST_MG, thousandth);
     }
 
     /** When the first lot that holds enough for a batch is there, s; {@link Calendar#NEVER} when there is none. */

@@ -3,7 +3,7 @@ package freshfurrow.model.timeline;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The batches of one load or mix: full ones, then one part batch, each followed by a clean. The clean after the last one comes
+ * The batches of one load or mix: as few as the drum allows, all alike, each followed by a clean. The clean after the last one comes
  * after the transfer and is not part of the chain.
  */
 final class Extraction {
@@ -13,8 +13,6 @@ final class Extraction {
     private Calendar hours;
     private int batchS;
     private int cleanS;
-    private int lastS;
-    private int firstS;
     int batches;
     long compostMg;
 
@@ -43,23 +41,21 @@ final class Extraction {
 
     void plan(int rig, long mg) {
         hours = rigs.hours(rig);
-        batchS = rigs.batchS(rig);
         cleanS = rigs.cleanS(rig);
         compostMg = Math.max(CompostLots.LEAST_MG, mg);
         batches = batches(rig, compostMg);
-        lastS = lastS(rig, compostMg, batches);
-        firstS = batches == 1 ? lastS : batchS;
+        batchS = batchS(rig, compostMg, batches);
     }
 
     /** From the start of the first batch to the end of the last in one go, s. */
     int chainS() {
-        return (batches - 1) * (batchS + cleanS) + lastS;
+        return batches * (batchS + cleanS) - cleanS;
     }
 
     /** The same of batches for that much compost, s. */
     int chainS(int rig, long mg) {
         int count = batches(rig, mg);
-        return (count - 1) * (rigs.batchS(rig) + rigs.cleanS(rig)) + lastS(rig, mg, count);
+        return count * (batchS(rig, mg, count) + rigs.cleanS(rig)) - rigs.cleanS(rig);
     }
 
     private int batches(int rig, long mg) {
@@ -68,9 +64,10 @@ final class Extraction {
         return count * rigs.batchMg(rig) < needed ? count + 1 : count;
     }
 
-    private int lastS(int rig, long mg, int count) {
-        double share = Math.min(1.0, rigs.batches(rig, mg - (count - 1) * rigs.batchMg(rig)));
-        return (int) Math.max(1, Math.ceil(share * rigs.batchS(rig)));
+    /** Each of so many batches takes its share of a full one's time, s. */
+    private int batchS(int rig, long mg, int count) {
+        double share = Math.min(1.0, rigs.batches(rig, mg) / count);
+        return Math.max(rigs.leastBatchS(rig), (int) Math.ceil(share * rigs.batchS(rig)));
     }
 
     /** When the last batch ends at the earliest if the first may start at {@code ready}. */
@@ -83,8 +80,7 @@ final class Extraction {
         }
         int t = ready;
         for (int batch = 1; batch <= batches; batch++) {
-            int duration = batch == batches ? lastS : batchS;
-            t = hours.earliest(t, duration) + duration;
+            t = hours.earliest(t, batchS) + batchS;
             if (batch < batches) {
                 t = hours.earliest(t, cleanS) + cleanS;
             }
@@ -97,17 +93,16 @@ final class Extraction {
 
     /** Lays the chain as late as possible before {@code end}; the caller knows that it fits. */
     void backward(int end, int @Nullable [] startsOrNull) {
-        int lastEnd = hours.latest(end, lastS);
+        int lastEnd = hours.latest(end, batchS);
         start = lastEnd - chainS();
         if (startsOrNull == null && start >= hours.startOf(hours.periodAt(lastEnd - 1))) {
-            oldestEnd = start + firstS;
+            oldestEnd = start + batchS;
             return;
         }
         int t = end;
         for (int batch = batches; batch >= 1; batch--) {
-            int duration = batch == batches ? lastS : batchS;
-            int batchEnd = hours.latest(t, duration);
-            start = batchEnd - duration;
+            int batchEnd = hours.latest(t, batchS);
+            start = batchEnd - batchS;
             oldestEnd = batchEnd;
             if (startsOrNull != null) {
                 startsOrNull[batch - 1] = start;
@@ -118,18 +113,24 @@ final class Extraction {
         }
     }
 
-    int durationOf(int batch) {
-        return batch == batches ? lastS : batchS;
+    /** What each batch takes, s. */
+    int batchS() {
+        return batchS;
     }
 
     /** Compost of a batch, counted from 1, mg. */
-    long compostOf(int batch, int rig) {
-        return batch == batches ? compostMg - (batches - 1) * rigs.batchMg(rig) : rigs.batchMg(rig);
+    long compostOf(int batch) {
+        return compostUpTo(batch) - compostUpTo(batch - 1);
     }
 
-    /** Drum water of a batch, counted from 1, mL: its share of a full drum. */
+    /** Compost of the first batches, mg: so that all come to the whole. */
+    long compostUpTo(int batch) {
+        return compostMg * batch / batches;
+    }
+
+    /** Water of a batch, counted from 1, mL: its share of a full drum. */
     long waterOf(int batch, int rig) {
         return Math.min(
-                rigs.drumMl(rig), Math.round((double) rigs.drumMl(rig) * compostOf(batch, rig) / rigs.batchMg(rig)));
+                rigs.drumMl(rig), Math.round((double) rigs.drumMl(rig) * compostOf(batch) / rigs.batchMg(rig)));
     }
 }

@@ -8,6 +8,9 @@ public final class Leeway {
     /** Of the exact share. */
     public static final double SHARE = 0.001;
 
+    /** A load that takes all the compost there is may lack no more of it than this, and than its thousandth, mg. */
+    public static final long MOST_LACKING_MG = 10_000;
+
     private static final long THOUSAND = 1_000;
 
     /** So little of a field, a hundred square metres, is not worth a fill of its own, dm2. */

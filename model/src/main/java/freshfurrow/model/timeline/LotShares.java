@@ -36,7 +36,8 @@ final class LotShares {
         return kilograms;
     }
 
-    private static long grams(long mg) {
+    /** Rounded. */
+    static long grams(long mg) {
         return (mg + MG_PER_G / 2) / MG_PER_G;
     }
 }

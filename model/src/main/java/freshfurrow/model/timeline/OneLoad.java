@@ -1,5 +1,6 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.G_PER_KG;
 import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
 import static freshfurrow.model.timeline.Scale.ML_PER_L;
 
@@ -56,9 +57,9 @@ public record OneLoad(
         chain.plan(rig, season.recipes.compostMg(dm2, recipe));
         List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
                 .mapToObj(batch -> new DrumBatch(
-                        ActivityJournal.kilograms(chain.compostOf(batch, rig)),
+                        (LotShares.grams(chain.compostUpTo(batch)) - LotShares.grams(chain.compostUpTo(batch - 1))) / G_PER_KG,
                         chain.waterOf(batch, rig) / ML_PER_L,
-                        chain.durationOf(batch)))
+                        chain.batchS()))
                 .toList();
         return new OneLoad(
                 dm2 / DM2_PER_HA,

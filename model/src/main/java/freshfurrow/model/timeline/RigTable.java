@@ -11,6 +11,7 @@ final class RigTable {
     private final long[] batchMg;
     private final double[] batchesPerMg;
     private final int[] batchS;
+    private final int[] leastBatchS;
     private final int[] cleanS;
     private final long[] drumMl;
     private final long[] nurseMl;
@@ -31,6 +32,7 @@ final class RigTable {
         batchMg = rigs.stream().mapToLong(rig -> Scale.mg(rig.batchCompostKg())).toArray();
         batchesPerMg = Arrays.stream(batchMg).mapToDouble(mg -> 1.0 / mg).toArray();
         batchS = rigs.stream().mapToInt(Rig::batchTimeS).toArray();
+        leastBatchS = rigs.stream().mapToInt(Rig::shortestBatchS).toArray();
         cleanS = rigs.stream().mapToInt(Rig::cleanTimeS).toArray();
         drumMl = rigs.stream().mapToLong(rig -> Scale.ml(rig.drumL())).toArray();
         nurseMl = rigs.stream().mapToLong(rig -> Scale.ml(rig.nurseTankL())).toArray();
@@ -78,6 +80,7 @@ final class RigTable {
     private boolean alike(int rig, int other, long largestDailyLimitMl) {
         return batchMg[rig] == batchMg[other]
                 && batchS[rig] == batchS[other]
+                && leastBatchS[rig] == leastBatchS[other]
                 && cleanS[rig] == cleanS[other]
                 && transferSPerMl[rig] == transferSPerMl[other]
                 && nurseMl[rig] == nurseMl[other]
@@ -102,6 +105,11 @@ final class RigTable {
     /** A full batch, s. */
     int batchS(int rig) {
         return batchS[rig];
+    }
+
+    /** No batch takes less, s. */
+    int leastBatchS(int rig) {
+        return leastBatchS[rig];
     }
 
     /** A clean, s. */

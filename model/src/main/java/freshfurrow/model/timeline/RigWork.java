@@ -167,8 +167,8 @@ final class RigWork {
         }
         for (int batch = 1; batch <= extraction.batches; batch++) {
             int start = starts[batch - 1];
-            int end = start + extraction.durationOf(batch);
-            journal.extracted(rig, place, start, end, extraction.compostOf(batch, rig), extraction.waterOf(batch, rig));
+            int end = start + extraction.batchS();
+            journal.extracted(rig, place, start, end, extraction.compostOf(batch), extraction.waterOf(batch, rig));
             if (batch < extraction.batches && clean > 0) {
                 int cleanStart = hours.earliest(end, clean);
                 journal.cleaned(rig, place, cleanStart, cleanStart + clean);

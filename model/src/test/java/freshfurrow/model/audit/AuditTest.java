@@ -91,7 +91,7 @@ class AuditTest {
                 "WORK_HOURS | \"move\", \"start\": \"2027-04-20T06:00:00 | \"move\", \"start\": \"2027-04-20T05:59:59",
                 "WORK_HOURS | \"plant\", \"start\": \"2027-04-20T12:30:00 | \"plant\", \"start\": \"2027-04-20T12:29:59",
                 "PLACE | \"from\": \"yard\", \"to\": \"A\", \"km\": 3 | \"from\": \"well\", \"to\": \"A\", \"km\": 3",
-                "PLACE | 07:15:00\", \"at\": \"A\" | 07:15:00\", \"at\": \"B\"",
+                "PLACE | 07:10:00\", \"at\": \"A\" | 07:10:00\", \"at\": \"B\"",
                 "ROAD_DISTANCE | \"to\": \"B\", \"km\": 1.5 | \"to\": \"B\", \"km\": 1.2",
                 "ROAD_TIME | \"end\": \"2027-04-20T10:47:00\" | \"end\": \"2027-04-20T10:46:59\"",
                 "ROAD_TIME | \"end\": \"2027-04-20T06:26:00\" | \"end\": \"2027-04-20T06:25:59\"",
@@ -124,20 +124,22 @@ class AuditTest {
                 "FILL_AND_TRANSFER | 10:32:00\", \"at\": \"A\", \"load\": \"L2\", \"litres\" | 10:32:00\", \"at\": \"B\","
                         + " \"load\": \"L2\", \"litres\"",
                 "TRANSFER_TIME | \"transfer\", \"start\": \"2027-04-20T10:22:00 | \"transfer\", \"start\": \"2027-04-20T10:22:01",
-                "USE_BY | \"deadline\": \"2027-04-20T11:12:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
+                "USE_BY | \"deadline\": \"2027-04-20T11:07:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
                 "FRESHNESS | 12:30:00\", \"end\": \"2027-04-20T12:57:00\" | 12:30:00\", \"end\": \"2027-04-20T14:22:01\"",
                 "LAST_DROP | \"lastDrop\": \"2027-04-20T10:20:00\" | \"lastDrop\": \"2027-04-20T10:19:00\"",
                 "BATCH_BEFORE_LOAD | \"end\": \"2027-04-20T07:20:00\", \"compostKg\" | \"end\": \"2027-04-20T07:20:01\", \"compostKg\"",
                 "BATCH_BEFORE_LOAD | \"B3\", \"rig\": \"R1\" | \"B3\", \"rig\": \"R2\"",
                 // batches and compost
-                "BATCH_COMPOST | \"compostKg\": 15, | \"compostKg\": 16,",
+                "BATCH_COMPOST | \"compostKg\": 12, | \"compostKg\": 16,",
                 "BATCH_WATER | \"waterL\": 120 | \"waterL\": 121",
                 "BATCH_TIME | \"compostKg\": 12, | \"compostKg\": 12.1,",
-                "BATCH_RECORD | \"R1\", \"start\": \"2027-04-20T07:15:00\" | \"R1\", \"start\": \"2027-04-20T07:14:00\"",
+                "BATCH_RECORD | \"R1\", \"start\": \"2027-04-20T07:10:00\" | \"R1\", \"start\": \"2027-04-20T07:09:00\"",
                 "BATCH_PLACE | \"at\": \"A\", \"batch\": \"B3\" | \"at\": \"B\", \"batch\": \"B3\"",
-                "CLEANING | 07:12:00\", \"end\": \"2027-04-20T07:15:00\" | 07:12:00\", \"end\": \"2027-04-20T07:14:59\"",
-                "COMPOST_RATE | \"compostKg\": 5, \"waterL\": 50, \"lots\": {\"windrow\": 5} | \"compostKg\": 4.9,"
-                        + " \"waterL\": 49, \"lots\": {\"windrow\": 4.9}",
+                "CLEANING | 07:07:00\", \"end\": \"2027-04-20T07:10:00\" | 07:07:00\", \"end\": \"2027-04-20T07:09:59\"",
+                "EVEN_BATCHES | 07:07:00\", \"compostKg\": 10, \"waterL\": 100, \"lots\": {\"windrow\": 10} | 07:07:00\", \"compostKg\": 10.003,"
+                        + " \"waterL\": 100.03, \"lots\": {\"windrow\": 10.003}",
+                "COMPOST_RATE | 07:07:00\", \"compostKg\": 10, \"waterL\": 100, \"lots\": {\"windrow\": 10} | 07:07:00\", \"compostKg\": 9.9,"
+                        + " \"waterL\": 99, \"lots\": {\"windrow\": 9.9}",
                 "COMPOST_RATE | \"recipe\": \"standard\", \"litres\": 1200 | \"recipe\": \"strong\", \"litres\": 1200",
                 "LOT_SUM | \"lots\": {\"windrow\": 12} | \"lots\": {\"windrow\": 10}",
                 "LOT_DATE | \"lots\": {\"windrow\": 12} | \"lots\": {\"windrow\": 2, \"delivery\": 10}",
@@ -163,7 +165,7 @@ class AuditTest {
                 "TOTALS | \"dumpedL\": 0, \"waitMin\" | \"dumpedL\": 1, \"waitMin\"",
                 "TOTALS | \"waitMin\": 2 | \"waitMin\": 0",
                 "TOTALS | \"driveKm\": 9.5 | \"driveKm\": 9.4",
-                "TOTALS | \"smallestMarginMin\": 52 | \"smallestMarginMin\": 85",
+                "TOTALS | \"smallestMarginMin\": 47 | \"smallestMarginMin\": 85",
                 "TOTALS | \"finish\": \"2027-04-20T12:57:00\" | \"finish\": \"2027-04-20T12:00:00\"",
                 "SCORE | \"hard\": 0 | \"hard\": -1",
                 "SCORE | \"medium\": -1200 | \"medium\": -600",
@@ -181,10 +183,12 @@ class AuditTest {
             value = {
                 "MIX_BATCHES | \"litres\": 1200, \"batches\": [\"B1\", \"B2\", \"B3\"] | \"litres\": 1200, \"batches\": [\"B1\", \"B2\"]",
                 "BATCH_PLACE | \"at\": \"well\", \"batch\": \"B2\" | \"at\": \"yard\", \"batch\": \"B2\"",
-                "COMPOST_RATE | \"compostKg\": 4, \"waterL\": 40, \"lots\": {\"windrow\": 4} | \"compostKg\": 2,"
+                "EVEN_BATCHES | \"compostKg\": 11.334, \"waterL\": 113.34, \"lots\": {\"windrow\": 11.334} | \"compostKg\": 11.35,"
+                        + " \"waterL\": 113.5, \"lots\": {\"windrow\": 11.35}",
+                "COMPOST_RATE | \"compostKg\": 11.334, \"waterL\": 113.34, \"lots\": {\"windrow\": 11.334} | \"compostKg\": 2,"
                         + " \"waterL\": 20, \"lots\": {\"windrow\": 2}",
                 "WATER_ON_BOARD | \"at\": \"A\", \"litres\": 200 | \"at\": \"A\", \"litres\": 205",
-                "USE_BY | 13:50:00\", \"lastDrop\": \"2027-04-20T12 | 14:15:00\", \"lastDrop\": \"2027-04-20T12",
+                "USE_BY | 13:46:20\", \"lastDrop\": \"2027-04-20T12 | 14:15:00\", \"lastDrop\": \"2027-04-20T12",
                 "TOTALS | \"dumpedL\": 200 | \"dumpedL\": 0",
                 "SCORE | \"soft\": -112 | \"soft\": -92",
             })

@@ -1,5 +1,6 @@
 package freshfurrow.model.audit;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -90,7 +91,7 @@ final class WorkedDay {
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),
                 List.of(new Planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R1",
                         150,
                         15,
@@ -167,16 +168,16 @@ final class WorkedDay {
             """;
 
     /**
-     * Load 1 is 2,000 L with 20 kg: batches of 15 and 5 kg, 900 and 300 s, transfer 300 + 500 s. Load 2 is 1,200 L with 12
+     * Load 1 is 2,000 L with 20 kg: two batches of 10 kg, 600 s each, transfer 300 + 500 s. Load 2 is 1,200 L with 12
      * kg: 720 s, transfer 300 + 300 s, asked for at 10:20 and ready at 10:22. The draw of 4,000 L takes 60 + 1,000 s. B is
-     * planted for 4,380 s before lunch and 1,620 s after. Freshness margins are 52 and 85 min. B is a day late: 6 ha-days
+     * planted for 4,380 s before lunch and 1,620 s after. Freshness margins are 47 and 85 min. B is a day late: 6 ha-days
      * with a weight of 2; medium -1,200. Soft: 2 x 30 + 20 + 2 + 0.5 x (500 + 900) / 60 + 0.05 x 16 = 94.5.
      */
     static final String PLAN_AT_THE_FIELD = """
             {"format": "freshfurrow-plan/1",
              "season": {"name": "Worked day", "file": "season.yaml", "sha256": "00", "units": {"area": "ha", "volume": "L", "mass": "kg", "distance": "km"}},
              "score": {"hard": 0, "medium": -1200, "soft": -94},
-             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 32, "dumpedL": 0, "waitMin": 2, "driveKm": 9.5, "smallestMarginMin": 52, "finish": "2027-04-20T12:57:00"},
+             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 32, "dumpedL": 0, "waitMin": 2, "driveKm": 9.5, "smallestMarginMin": 47, "finish": "2027-04-20T12:57:00"},
              "planters": {"P1": {"tankL": 2000, "fields": ["A", "B"], "activities": [
               {"kind": "move", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:20:00", "from": "yard", "to": "A", "km": 3},
               {"kind": "fill", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1"},
@@ -190,27 +191,27 @@ final class WorkedDay {
               {"kind": "move", "start": "2027-04-20T06:00:00", "end": "2027-04-20T06:03:20", "from": "yard", "to": "well", "km": 2},
               {"kind": "draw", "start": "2027-04-20T06:03:20", "end": "2027-04-20T06:21:00", "at": "well", "litres": 4000},
               {"kind": "move", "start": "2027-04-20T06:21:00", "end": "2027-04-20T06:26:00", "from": "well", "to": "A", "km": 3},
-              {"kind": "extract", "start": "2027-04-20T06:57:00", "end": "2027-04-20T07:12:00", "at": "A", "batch": "B1"},
-              {"kind": "clean", "start": "2027-04-20T07:12:00", "end": "2027-04-20T07:15:00", "at": "A"},
-              {"kind": "extract", "start": "2027-04-20T07:15:00", "end": "2027-04-20T07:20:00", "at": "A", "batch": "B2"},
+              {"kind": "extract", "start": "2027-04-20T06:57:00", "end": "2027-04-20T07:07:00", "at": "A", "batch": "B1"},
+              {"kind": "clean", "start": "2027-04-20T07:07:00", "end": "2027-04-20T07:10:00", "at": "A"},
+              {"kind": "extract", "start": "2027-04-20T07:10:00", "end": "2027-04-20T07:20:00", "at": "A", "batch": "B2"},
               {"kind": "transfer", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1", "litres": 2000},
               {"kind": "clean", "start": "2027-04-20T07:33:20", "end": "2027-04-20T07:36:20", "at": "A"},
               {"kind": "extract", "start": "2027-04-20T10:10:00", "end": "2027-04-20T10:22:00", "at": "A", "batch": "B3"},
               {"kind": "transfer", "start": "2027-04-20T10:22:00", "end": "2027-04-20T10:32:00", "at": "A", "load": "L2", "litres": 1200},
               {"kind": "clean", "start": "2027-04-20T10:32:00", "end": "2027-04-20T10:35:00", "at": "A"}]}},
              "loads": [
-              {"id": "L1", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 2000, "batches": ["B1", "B2"], "appliedL": 2000, "dumpedL": 0, "deadline": "2027-04-20T11:12:00", "lastDrop": "2027-04-20T10:20:00"},
+              {"id": "L1", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 2000, "batches": ["B1", "B2"], "appliedL": 2000, "dumpedL": 0, "deadline": "2027-04-20T11:07:00", "lastDrop": "2027-04-20T10:20:00"},
               {"id": "L2", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 1200, "batches": ["B3"], "appliedL": 1200, "dumpedL": 0, "deadline": "2027-04-20T14:22:00", "lastDrop": "2027-04-20T12:57:00"}],
              "batches": [
-              {"id": "B1", "rig": "R1", "start": "2027-04-20T06:57:00", "end": "2027-04-20T07:12:00", "compostKg": 15, "waterL": 150, "lots": {"windrow": 15}},
-              {"id": "B2", "rig": "R1", "start": "2027-04-20T07:15:00", "end": "2027-04-20T07:20:00", "compostKg": 5, "waterL": 50, "lots": {"windrow": 5}},
+              {"id": "B1", "rig": "R1", "start": "2027-04-20T06:57:00", "end": "2027-04-20T07:07:00", "compostKg": 10, "waterL": 100, "lots": {"windrow": 10}},
+              {"id": "B2", "rig": "R1", "start": "2027-04-20T07:10:00", "end": "2027-04-20T07:20:00", "compostKg": 10, "waterL": 100, "lots": {"windrow": 10}},
               {"id": "B3", "rig": "R1", "start": "2027-04-20T10:10:00", "end": "2027-04-20T10:22:00", "compostKg": 12, "waterL": 120, "lots": {"windrow": 12}}],
              "unserved": []}
             """;
 
     /**
-     * One trip serves both loads: 3,400 L of mix drawn in 60 + 850 s and made of 34 kg in batches of 15, 15 and 4 kg (900,
-     * 900 and 240 s); 200 L of it are left and let out. All is oldest since 06:50 and holds until 13:50: margins 210 and 55
+     * One trip serves both loads: 3,400 L of mix drawn in 60 + 850 s and made of 34 kg in three batches of 680 s;
+     * 200 L of it are left and let out. All is oldest since 06:46:20 and holds until 13:46:20: margins 206 and 51
      * min. B is planted for 4,500 s before lunch and 1,500 s after. Soft: 2 x 30 + 20 + 0.5 x (500 + 900) / 60 + 10 x 2 +
      * 0.05 x 16 = 112.5.
      */
@@ -218,7 +219,7 @@ final class WorkedDay {
             {"format": "freshfurrow-plan/1",
              "season": {"name": "Worked day", "file": "season.yaml", "sha256": "00", "units": {"area": "ha", "volume": "L", "mass": "kg", "distance": "km"}},
              "score": {"hard": 0, "medium": -1200, "soft": -112},
-             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 34, "dumpedL": 200, "waitMin": 0, "driveKm": 9.5, "smallestMarginMin": 55, "finish": "2027-04-20T12:55:00"},
+             "totals": {"areaHa": 16, "unservedHa": 0, "lateHaDays": 6, "planterFills": 2, "waterTrips": 1, "batches": 3, "compostKg": 34, "dumpedL": 200, "waitMin": 0, "driveKm": 9.5, "smallestMarginMin": 51.333, "finish": "2027-04-20T12:55:00"},
              "planters": {"P1": {"tankL": 2000, "fields": ["A", "B"], "activities": [
               {"kind": "move", "start": "2027-04-20T07:00:00", "end": "2027-04-20T07:20:00", "from": "yard", "to": "A", "km": 3},
               {"kind": "fill", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1"},
@@ -230,23 +231,23 @@ final class WorkedDay {
              "rigs": {"R1": {"activities": [
               {"kind": "move", "start": "2027-04-20T06:00:00", "end": "2027-04-20T06:03:20", "from": "yard", "to": "well", "km": 2},
               {"kind": "draw", "start": "2027-04-20T06:03:20", "end": "2027-04-20T06:18:30", "at": "well", "litres": 3400},
-              {"kind": "extract", "start": "2027-04-20T06:35:00", "end": "2027-04-20T06:50:00", "at": "well", "batch": "B1"},
-              {"kind": "clean", "start": "2027-04-20T06:50:00", "end": "2027-04-20T06:53:00", "at": "well"},
-              {"kind": "extract", "start": "2027-04-20T06:53:00", "end": "2027-04-20T07:08:00", "at": "well", "batch": "B2"},
-              {"kind": "clean", "start": "2027-04-20T07:08:00", "end": "2027-04-20T07:11:00", "at": "well"},
-              {"kind": "extract", "start": "2027-04-20T07:11:00", "end": "2027-04-20T07:15:00", "at": "well", "batch": "B3"},
+              {"kind": "extract", "start": "2027-04-20T06:35:00", "end": "2027-04-20T06:46:20", "at": "well", "batch": "B1"},
+              {"kind": "clean", "start": "2027-04-20T06:46:20", "end": "2027-04-20T06:49:20", "at": "well"},
+              {"kind": "extract", "start": "2027-04-20T06:49:20", "end": "2027-04-20T07:00:40", "at": "well", "batch": "B2"},
+              {"kind": "clean", "start": "2027-04-20T07:00:40", "end": "2027-04-20T07:03:40", "at": "well"},
+              {"kind": "extract", "start": "2027-04-20T07:03:40", "end": "2027-04-20T07:15:00", "at": "well", "batch": "B3"},
               {"kind": "move", "start": "2027-04-20T07:15:00", "end": "2027-04-20T07:20:00", "from": "well", "to": "A", "km": 3},
               {"kind": "transfer", "start": "2027-04-20T07:20:00", "end": "2027-04-20T07:33:20", "at": "A", "load": "L1", "litres": 2000},
               {"kind": "clean", "start": "2027-04-20T07:33:20", "end": "2027-04-20T07:36:20", "at": "A"},
               {"kind": "transfer", "start": "2027-04-20T10:20:00", "end": "2027-04-20T10:30:00", "at": "A", "load": "L2", "litres": 1200},
               {"kind": "dump", "start": "2027-04-20T14:00:00", "end": "2027-04-20T14:00:00", "at": "A", "litres": 200}]}},
              "loads": [
-              {"id": "L1", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 2000, "batches": ["B1", "B2", "B3"], "appliedL": 2000, "dumpedL": 0, "deadline": "2027-04-20T13:50:00", "lastDrop": "2027-04-20T10:20:00"},
-              {"id": "L2", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 1200, "batches": ["B1", "B2", "B3"], "appliedL": 1200, "dumpedL": 0, "deadline": "2027-04-20T13:50:00", "lastDrop": "2027-04-20T12:55:00"}],
+              {"id": "L1", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 2000, "batches": ["B1", "B2", "B3"], "appliedL": 2000, "dumpedL": 0, "deadline": "2027-04-20T13:46:20", "lastDrop": "2027-04-20T10:20:00"},
+              {"id": "L2", "planter": "P1", "rig": "R1", "recipe": "standard", "litres": 1200, "batches": ["B1", "B2", "B3"], "appliedL": 1200, "dumpedL": 0, "deadline": "2027-04-20T13:46:20", "lastDrop": "2027-04-20T12:55:00"}],
              "batches": [
-              {"id": "B1", "rig": "R1", "start": "2027-04-20T06:35:00", "end": "2027-04-20T06:50:00", "compostKg": 15, "waterL": 150, "lots": {"windrow": 15}},
-              {"id": "B2", "rig": "R1", "start": "2027-04-20T06:53:00", "end": "2027-04-20T07:08:00", "compostKg": 15, "waterL": 150, "lots": {"windrow": 15}},
-              {"id": "B3", "rig": "R1", "start": "2027-04-20T07:11:00", "end": "2027-04-20T07:15:00", "compostKg": 4, "waterL": 40, "lots": {"windrow": 4}}],
+              {"id": "B1", "rig": "R1", "start": "2027-04-20T06:35:00", "end": "2027-04-20T06:46:20", "compostKg": 11.333, "waterL": 113.33, "lots": {"windrow": 11.333}},
+              {"id": "B2", "rig": "R1", "start": "2027-04-20T06:49:20", "end": "2027-04-20T07:00:40", "compostKg": 11.334, "waterL": 113.34, "lots": {"windrow": 11.334}},
+              {"id": "B3", "rig": "R1", "start": "2027-04-20T07:03:40", "end": "2027-04-20T07:15:00", "compostKg": 11.333, "waterL": 113.33, "lots": {"windrow": 11.333}}],
              "unserved": []}
             """;
 }

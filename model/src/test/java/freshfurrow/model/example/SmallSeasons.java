@@ -1,5 +1,6 @@
 package freshfurrow.model.example;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -59,7 +60,7 @@ public final class SmallSeasons {
                         "P" + i, between(8, 12), 0.75, 2, 0.5, between(800, 1500), 5, 300, 600, place("yard"), morning))
                 .toList();
         List<Rig> rigs = IntStream.rangeClosed(1, between(1, 2))
-                .mapToObj(i -> new Rig(
+                .mapToObj(i -> WithDefaults.rig(
                         "R" + i,
                         150,
                         50,

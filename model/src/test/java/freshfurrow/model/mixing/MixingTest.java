@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
@@ -21,7 +22,7 @@ class MixingTest {
             new Recipe("standard", 20 * L_PER_GAL / HA_PER_AC, 2 * KG_PER_LB / HA_PER_AC, 5 * 3600);
 
     private static Rig drum(double gallons, double pounds) {
-        return new Rig(
+        return WithDefaults.rig(
                 "R1",
                 gallons * L_PER_GAL,
                 pounds * KG_PER_LB,

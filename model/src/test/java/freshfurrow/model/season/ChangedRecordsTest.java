@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -144,7 +145,7 @@ class ChangedRecordsTest {
                         1,
                         Set.of())),
                 List.of(new Planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkHours.ALWAYS)),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R1",
                         160,
                         50,
@@ -194,7 +195,7 @@ class ChangedRecordsTest {
                         2,
                         Set.of("P2"))),
                 List.of(new Planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R2",
                         200,
                         60,
@@ -207,7 +208,10 @@ class ChangedRecordsTest {
                         OptionalDouble.of(10),
                         ExtractAt.WATER,
                         "barn",
-                        hours)),
+                        hours)
+                        .change()
+                        .leastBatchTimeS(OptionalInt.of(60))
+                        .rig()),
                 List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60)),
                 List.of(new CompostLot("pile", 2000, DAY.plusDays(1))),
                 new Drying(1, 2, 2, 2),

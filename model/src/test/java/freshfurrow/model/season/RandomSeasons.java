@@ -106,7 +106,7 @@ public final class RandomSeasons {
                         oneOf(0, 900)));
         List<Rig> rigs = several(
                 3,
-                i -> new Rig(
+                i -> WithDefaults.rig(
                         "R" + i,
                         oneOf(120.0, 151.416),
                         oneOf(9.0, 13.608),

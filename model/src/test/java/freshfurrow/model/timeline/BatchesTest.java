@@ -13,38 +13,58 @@ class BatchesTest {
 
     @Test
     void severalBatchesFollowOneAnotherWithACleanAfterEach() {
-        // 45 kg: four full batches of 900 s, then half a batch of 450 s that ends at 07:20:00; 180 s of cleaning
-        // between
+        // 45 kg: five batches of 9 kg, 810 s each; 180 s of cleaning between
         assertThat(plan.rig("R1", "extract", "clean", "transfer"))
                 .containsExactly(
-                        "1 06:00:30 - 1 06:15:30 extract A",
-                        "1 06:15:30 - 1 06:18:30 clean A",
-                        "1 06:18:30 - 1 06:33:30 extract A",
-                        "1 06:33:30 - 1 06:36:30 clean A",
-                        "1 06:36:30 - 1 06:51:30 extract A",
-                        "1 06:51:30 - 1 06:54:30 clean A",
-                        "1 06:54:30 - 1 07:09:30 extract A",
-                        "1 07:09:30 - 1 07:12:30 clean A",
-                        "1 07:12:30 - 1 07:20:00 extract A",
+                        "1 06:00:30 - 1 06:14:00 extract A",
+                        "1 06:14:00 - 1 06:17:00 clean A",
+                        "1 06:17:00 - 1 06:30:30 extract A",
+                        "1 06:30:30 - 1 06:33:30 clean A",
+                        "1 06:33:30 - 1 06:47:00 extract A",
+                        "1 06:47:00 - 1 06:50:00 clean A",
+                        "1 06:50:00 - 1 07:03:30 extract A",
+                        "1 07:03:30 - 1 07:06:30 clean A",
+                        "1 07:06:30 - 1 07:20:00 extract A",
                         "1 07:20:00 - 1 07:32:30 transfer A 900.000 L", // 300 + 450 s
                         "1 07:32:30 - 1 07:35:30 clean A");
     }
 
     @Test
     void theOldestBatchSetsTheDeadline() {
-        // 06:15:30 + 5 h; planted in 4500 s from 07:32:30
-        assertThat(plan.loads()).containsExactly("P1 R1 900.000 L, old 1 11:15:30, used up 1 08:47:30");
+        // 06:14:00 + 5 h; planted in 4500 s from 07:32:30
+        assertThat(plan.loads()).containsExactly("P1 R1 900.000 L, old 1 11:14:00, used up 1 08:47:30");
         assertThat(plan.load(1).batches()).hasSize(5);
     }
 
     @Test
-    void aPartBatchTakesItsShareOfCompostAndWater() {
+    void theBatchesOfALoadAreAlike() {
         assertThat(plan.plan().batches())
                 .extracting(batch -> batch.compostKg())
-                .containsExactly(10.0, 10.0, 10.0, 10.0, 5.0);
+                .containsExactly(9.0, 9.0, 9.0, 9.0, 9.0);
         assertThat(plan.plan().batches())
                 .extracting(batch -> batch.waterL())
-                .containsExactly(160.0, 160.0, 160.0, 160.0, 80.0);
+                .containsExactly(144.0, 144.0, 144.0, 144.0, 144.0);
+    }
+
+    @Test
+    void aSmallBatchTakesAThirdOfAFullOnesTime() {
+        // 0.1 ha: 1 kg, a tenth of a batch, which would be 90 s
+        WorkedPlan small = new WorkedSeason()
+                .rig("R1", rig -> rig.batchCompost(10).hours("05:00/20:00"))
+                .field("A", 0.1)
+                .plan("A");
+
+        assertThat(small.rig("R1", "extract")).containsExactly("1 07:15:00 - 1 07:20:00 extract A");
+    }
+
+    @Test
+    void noBatchTakesLessThanTheRigsLeastBatchTime() {
+        WorkedPlan small = new WorkedSeason()
+                .rig("R1", rig -> rig.batchCompost(10).leastBatchTime(600).hours("05:00/20:00"))
+                .field("A", 0.1)
+                .plan("A");
+
+        assertThat(small.rig("R1", "extract")).containsExactly("1 07:10:00 - 1 07:20:00 extract A");
     }
 
     @Test

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 
 class OneLoadByItselfTest {
     @Test
-    void aLoadOfTwoAndAHalfBatchesIsWorkedOutByHand() {
-        // 4 ha: 800 L and 40 kg, in batches of 16 kg: 16, 16 and 8 kg, 900 + 180 + 900 + 180 + 450 s.
-        // 300 s + 800 L / 2 L/s; 4 ha in 4000 s; old 900 s + 5 h after the start.
+    void aLoadOfThreeBatchesIsWorkedOutByHand() {
+        // 4 ha: 800 L and 40 kg, in three alike batches, each 5/6 of 16 kg: 750 + 180 + 750 + 180 + 750 s.
+        // 300 s + 800 L / 2 L/s; 4 ha in 4000 s; old 750 s + 5 h after the start.
         Season season = new WorkedSeason()
                 .rig("R1", rig -> rig.batchCompost(16))
                 .field("A", 4)
@@ -32,12 +32,12 @@ class OneLoadByItselfTest {
                         800,
                         40,
                         List.of(
-                                new OneLoad.DrumBatch(16, 160, 900),
-                                new OneLoad.DrumBatch(16, 160, 900),
-                                new OneLoad.DrumBatch(8, 80, 450)),
+                                new OneLoad.DrumBatch(13.333, 133.333, 750),
+                                new OneLoad.DrumBatch(13.334, 133.333, 750),
+                                new OneLoad.DrumBatch(13.333, 133.333, 750)),
                         2610,
                         180,
-                        18_900,
+                        18_750,
                         700,
                         4000));
     }

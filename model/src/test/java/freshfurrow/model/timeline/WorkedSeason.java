@@ -2,6 +2,7 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -19,7 +20,9 @@ import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
+import freshfurrow.model.season.PlanterChange;
 import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.RigChange;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WetDay;
@@ -34,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -106,13 +110,13 @@ final class WorkedSeason {
 
     WorkedSeason planter(String id, UnaryOperator<PlanterChoice> choice) {
         planters.removeIf(planter -> planter.id().equals(id));
-        planters.add(choice.apply(PlanterChoice.STANDARD).planter(id));
+        planters.add(choice.apply(new PlanterChoice()).planter(id));
         return this;
     }
 
     WorkedSeason rig(String id, UnaryOperator<RigChoice> choice) {
         rigs.removeIf(rig -> rig.id().equals(id));
-        rigs.add(choice.apply(RigChoice.STANDARD).rig(id));
+        rigs.add(choice.apply(new RigChoice()).rig(id));
         return this;
     }
 
@@ -231,11 +235,11 @@ final class WorkedSeason {
     }
 
     private static Planter planter(String id) {
-        return PlanterChoice.STANDARD.planter(id);
+        return new PlanterChoice().planter(id);
     }
 
     private static Rig rig(String id) {
-        return RigChoice.STANDARD.rig(id);
+        return new RigChoice().rig(id);
     }
 
     private static WaterPoint well(String id) {
@@ -283,90 +287,97 @@ final class WorkedSeason {
         }
     }
 
-    record PlanterChoice(
-            double widthM,
-            double speedMPerS,
-            double fieldEfficiency,
-            double tankL,
-            int fillSetupS,
-            int moveTimeS,
-            String at,
-            WorkHours hours) {
-        static final PlanterChoice STANDARD =
-                new PlanterChoice(10, 2, 0.5, 1000, 300, 600, "yard", WorkedSeason.hours("07:00/19:00"));
+    /** A planter of 10 m, 1 ha in 1000 s, with a tank of 1000 L, but for what is said. */
+    static final class PlanterChoice {
+        private final PlanterChange change =
+                new Planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkedSeason.hours("07:00/19:00")).change();
 
         PlanterChoice capacity(double width, double speed, double efficiency) {
-            return new PlanterChoice(width, speed, efficiency, tankL, fillSetupS, moveTimeS, at, hours);
+            change.widthM(width).speedMPerS(speed).fieldEfficiency(efficiency);
+            return this;
         }
 
         PlanterChoice tank(double litres) {
-            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, litres, fillSetupS, moveTimeS, at, hours);
+            change.tankL(litres);
+            return this;
         }
 
         PlanterChoice fillSetup(int seconds) {
-            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, seconds, moveTimeS, at, hours);
+            change.fillSetupS(seconds);
+            return this;
         }
 
         /** Stands in its field when the season begins, and changes fields in no time. */
         PlanterChoice unfoldedAt(String field) {
-            return new PlanterChoice(widthM, speedMPerS, fieldEfficiency, tankL, fillSetupS, 0, field, hours);
+            change.at(field).moveTimeS(0);
+            return this;
         }
 
         PlanterChoice hours(String... spans) {
-            return new PlanterChoice(
-                    widthM, speedMPerS, fieldEfficiency, tankL, fillSetupS, moveTimeS, at, WorkedSeason.hours(spans));
+            change.hours(WorkedSeason.hours(spans));
+            return this;
         }
 
         Planter planter(String id) {
-            return new Planter(
-                    id, widthM, 0.75, speedMPerS, fieldEfficiency, tankL, 5, fillSetupS, moveTimeS, at, hours);
+            return change.id(id).planter();
         }
     }
 
-    record RigChoice(
-            double drumL, double batchCompostKg, double nurseTankL, ExtractAt extractAt, String at, WorkHours hours) {
-        static final RigChoice STANDARD =
-                new RigChoice(160, 50, 2000, ExtractAt.FIELD, "yard", WorkedSeason.hours("06:00/20:00"));
+    /** A rig with batches of 50 kg in 900 s, that pumps 2 L/s, but for what is said. */
+    static final class RigChoice {
+        private final RigChange change = WithDefaults.rig(
+                        "R1",
+                        160,
+                        50,
+                        900,
+                        180,
+                        2000,
+                        2,
+                        10,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        ExtractAt.FIELD,
+                        "yard",
+                        WorkedSeason.hours("06:00/20:00"))
+                .change();
 
         RigChoice batch(double waterL, double compostKg) {
-            return new RigChoice(waterL, compostKg, nurseTankL, extractAt, at, hours);
+            change.drumL(waterL).batchCompostKg(compostKg);
+            return this;
         }
 
         RigChoice batchCompost(double kg) {
-            return batch(drumL, kg);
+            change.batchCompostKg(kg);
+            return this;
+        }
+
+        RigChoice leastBatchTime(int seconds) {
+            change.leastBatchTimeS(OptionalInt.of(seconds));
+            return this;
         }
 
         RigChoice nurseTank(double litres) {
-            return new RigChoice(drumL, batchCompostKg, litres, extractAt, at, hours);
+            change.nurseTankL(litres);
+            return this;
         }
 
         RigChoice atTheWater() {
-            return new RigChoice(drumL, batchCompostKg, nurseTankL, ExtractAt.WATER, at, hours);
+            change.extractAt(ExtractAt.WATER);
+            return this;
         }
 
         RigChoice at(String place) {
-            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, place, hours);
+            change.at(place);
+            return this;
         }
 
         RigChoice hours(String... spans) {
-            return new RigChoice(drumL, batchCompostKg, nurseTankL, extractAt, at, WorkedSeason.hours(spans));
+            change.hours(WorkedSeason.hours(spans));
+            return this;
         }
 
         Rig rig(String id) {
-            return new Rig(
-                    id,
-                    drumL,
-                    batchCompostKg,
-                    900,
-                    180,
-                    nurseTankL,
-                    2,
-                    10,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    extractAt,
-                    at,
-                    hours);
+            return change.id(id).rig();
         }
     }
 }

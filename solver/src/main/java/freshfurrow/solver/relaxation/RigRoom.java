@@ -7,6 +7,7 @@ import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Leeway;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
 import java.util.Arrays;
@@ -22,8 +23,8 @@ import java.util.stream.IntStream;
  * of day b. Within these, and within its hours, a rig spends for the area A of recipe r
  *
  * <ul>
- *   <li>compost / full batch x (batch time + clean), but for the clean after its last batch (a load leaves up to a gram to the
- *       batch before, and the last of each lot may lack another, which is allowed for);
+ *   <li>compost / full batch x (batch time + clean), but for the clean after its last batch (the batches of a load hold up to a gram
+ *       more than full ones, and the last of each lot may lack ten, which is allowed for); no smaller batch takes less than its share;
  *   <li>the transfers: pumping, and the shortest setup for each load, of which none is larger than {@link LargestLoads};
  *   <li>its water trips: a nurse tank of water or mix may be on board before, all else is drawn in the time, a nurse tank a draw at
  *       the most; each draw takes the shortest treatment, and for each litre what it takes at one of the points, less what is saved on as much as
@@ -196,7 +197,7 @@ final class RigRoom {
     }
 
     private double missingS(Rig rig, Trips trips) {
-        double lackingKg = GRAM_KG * season.season().compost().size();
+        double lackingKg = (Leeway.MOST_LACKING_MG + 1) / MG_PER_KG * season.season().compost().size();
         double seconds = rig.cleanTimeS() + lackingKg / rig.batchCompostKg() * (rig.batchTimeS() + rig.cleanTimeS());
         return trips.counted()
                 ? seconds

@@ -22,13 +22,13 @@ import java.util.stream.IntStream;
  * delivery and for the season's last day. Water: what is planted from one day to another is mixed
  * with water drawn on these days ({@link WaterRoom}), or with what the rigs' nurse tanks hold when the first of these days begins, and the tanks of
  * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way. A load may
- * lack a gram of compost where it takes all that there is, so once a lot at the most; and it takes at least {@link
+ * lack ten grams of compost where it takes all that there is, so once a lot at the most; and it takes at least {@link
  * LargestLoads#LEAST_SHARE} of its water.
  */
 final class Stocks {
     private static final double ROUNDING = 1 + 1e-9;
-    /** A gram, and the timeline counts whole mg. */
-    private static final double LACKING_MG = 1_001;
+    /** The timeline counts whole mg. */
+    private static final double LACKING_MG = Leeway.MOST_LACKING_MG + 1;
 
     private final CompiledSeason season;
     private final WaterRoom water;

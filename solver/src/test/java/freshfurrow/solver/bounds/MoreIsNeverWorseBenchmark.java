@@ -1,6 +1,7 @@
 package freshfurrow.solver.bounds;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Recipe;
@@ -90,7 +91,7 @@ class MoreIsNeverWorseBenchmark {
 
     /** It stands where the first rig does. */
     private static Season withRig(Season season, Rig like) {
-        Rig added = new Rig(
+        Rig added = WithDefaults.rig(
                 "added",
                 like.drumL(),
                 like.batchCompostKg(),
@@ -110,7 +111,7 @@ class MoreIsNeverWorseBenchmark {
     }
 
     private static Rig nurseTank(Rig rig, double litres) {
-        return new Rig(
+        return WithDefaults.rig(
                 rig.id(),
                 rig.drumL(),
                 rig.batchCompostKg(),

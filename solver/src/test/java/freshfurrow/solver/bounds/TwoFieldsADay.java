@@ -1,5 +1,6 @@
 package freshfurrow.solver.bounds;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
@@ -154,7 +155,7 @@ final class TwoFieldsADay {
     }
 
     private Rig rig(String id) {
-        return new Rig(
+        return WithDefaults.rig(
                 id,
                 150,
                 20,

@@ -1,5 +1,6 @@
 package freshfurrow.solver.example;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -150,7 +151,7 @@ public final class InventedSeason {
         }
         List<Rig> rigList = new ArrayList<>();
         for (int i = 0; i < rigs; i++) {
-            rigList.add(new Rig(
+            rigList.add(WithDefaults.rig(
                     "R" + i,
                     151,
                     13.6,

@@ -1,5 +1,6 @@
 package freshfurrow.solver.limits;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -132,7 +133,7 @@ final class HeldBackSeason {
                 List.of(new Recipe("standard", 200, 10, 5 * 3600)),
                 fields,
                 List.copyOf(planters),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R1",
                         160,
                         50,

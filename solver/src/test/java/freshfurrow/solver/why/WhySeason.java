@@ -1,5 +1,6 @@
 package freshfurrow.solver.why;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
@@ -112,7 +113,7 @@ final class WhySeason {
                 fields,
                 List.of(new Planter(
                         "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 0, fields.get(0).id(), hours(7, 19))),
-                List.of(new Rig(
+                List.of(WithDefaults.rig(
                         "R1",
                         160,
                         50,

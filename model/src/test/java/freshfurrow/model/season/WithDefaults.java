@@ -1,0 +1,40 @@
+package freshfurrow.model.season;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Machines of which only that is said which a season file may not leave out. */
+public final class WithDefaults {
+    private WithDefaults() {}
+
+    public static Rig rig(
+            String id,
+            double drumL,
+            double batchCompostKg,
+            int batchTimeS,
+            int cleanTimeS,
+            double nurseTankL,
+            double transferLPerS,
+            double roadSpeedMPerS,
+            OptionalDouble payloadKg,
+            OptionalDouble bucketKg,
+            ExtractAt extractAt,
+            String at,
+            WorkHours hours) {
+        return new Rig(
+                id,
+                drumL,
+                batchCompostKg,
+                batchTimeS,
+                OptionalInt.empty(),
+                cleanTimeS,
+                nurseTankL,
+                transferLPerS,
+                roadSpeedMPerS,
+                payloadKg,
+                bucketKg,
+                extractAt,
+                at,
+                hours);
+    }
+}
