@@ -51,7 +51,7 @@ final class OnlyLoadsCount {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
-                List.of(new Recipe("standard", MIX_L_PER_HA, 2, 48 * 3600)),
+                List.of(WithDefaults.recipe("standard", MIX_L_PER_HA, 2, 48 * 3600)),
                 IntStream.range(0, fields)
                         .mapToObj(field -> field("F" + field, planterIds, random))
                         .toList(),

@@ -2,6 +2,7 @@ package freshfurrow.cli.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.app.season.LoadRoom;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.mixing.LabCount;
@@ -124,7 +125,7 @@ final class MixingCardTest {
     @Test
     void aRecipeStrongerThanTheDrumIsRefusedWithWhatWouldHelp() {
         // 16 kg / 150 L = 0.1067 kg/L; 30 kg/ha / 200 L/ha = 0.15; 150 L x 0.15 = 22.5 kg; 16 kg / 0.15 = 106.7 L
-        Season strong = withRecipe(new Recipe("standard", 200, 30, 18_000));
+        Season strong = withRecipe(WithDefaults.recipe("standard", 200, 30, 18_000));
 
         assertThat(whyNot(strong, 9))
                 .containsExactly(

@@ -61,7 +61,7 @@ public final class ExampleSeason {
                 ZoneId.of("UTC"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(new Recipe("standard", 200, 2, 5 * 3600)),
+                List.of(WithDefaults.recipe("standard", 200, 2, 5 * 3600)),
                 fields,
                 List.copyOf(planters),
                 List.of(WithDefaults.rig(

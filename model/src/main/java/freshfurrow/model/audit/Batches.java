@@ -92,11 +92,11 @@ final class Batches {
     /** Of a batch that was made before the plan, people were not asked how long it takes at the least. */
     private void leastTime(Plan.Batch batch, Activity.Extract extract, Rig rig) {
         long taken = evidence.lasts(extract);
-        if (taken < rig.shortestBatchS()) {
+        if (taken < rig.leastBatchTimeS()) {
             report(
                     Rule.BATCH_TIME,
                     batch,
-                    "a batch of " + rig.id() + " takes " + rig.shortestBatchS() + " s at the least, it takes " + taken
+                    "a batch of " + rig.id() + " takes " + rig.leastBatchTimeS() + " s at the least, it takes " + taken
                             + " s");
         }
     }

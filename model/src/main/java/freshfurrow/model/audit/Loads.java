@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Standing;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -176,6 +177,7 @@ final class Loads {
                     "it says " + load.deadline() + ", its oldest batch ends at " + oldest.get() + " and keeps for "
                             + recipe.get().holdS() + " s");
         }
+        reserve(load, recipe.get(), oldest.get());
         for (var done : plantings.getOrDefault(load.id(), List.of())) {
             if (evidence.end(done.activity()) > deadline) {
                 report(
@@ -184,6 +186,20 @@ final class Loads {
                         "it is planted until " + done.activity().end() + ", its oldest batch ends at " + oldest.get()
                                 + " and keeps for " + recipe.get().holdS() + " s");
             }
+        }
+    }
+
+    /** What is in a mix that was made before the plan may be planted up to its use-by time. */
+    private void reserve(Plan.Load load, Recipe recipe, LocalDateTime oldest) {
+        boolean madeBefore = load.batches().stream().anyMatch(evidence.carried::isBatch);
+        long plantBy = evidence.calendar.seconds(
+                evidence.calendar.keepsUntil(oldest, recipe.holdS() - recipe.reserveS()));
+        if (!madeBefore && evidence.calendar.seconds(load.lastDrop()) > plantBy) {
+            report(
+                    Rule.RESERVE,
+                    load,
+                    "its last drop is planted at " + load.lastDrop() + ", its oldest batch ends at " + oldest
+                            + ", keeps for " + recipe.holdS() + " s, and " + recipe.reserveS() + " s of that are kept in hand");
         }
     }
 

@@ -52,6 +52,7 @@ public enum Rule {
     TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate."),
     USE_BY(
             "The use-by time of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also where clocks are changed."),
+    RESERVE("The last drop of a load that is made by the plan is planted the reserve of its recipe before its use-by time."),
     FRESHNESS("Nothing from a load is planted after its use-by time."),
     LAST_DROP(
             "The last drop of a load is the end of the last planting from it, or the start of the plan if nothing is planted from it."),

@@ -97,7 +97,7 @@ final class Machines {
                 drum.orElseThrow(),
                 batchCompost.orElseThrow(),
                 seconds(batchTime),
-                leastBatchTime.isPresent() ? OptionalInt.of(seconds(leastBatchTime)) : OptionalInt.empty(),
+                secondsIfGiven(leastBatchTime),
                 seconds(cleanTime),
                 nurseTank.orElseThrow(),
                 transferRate.orElseThrow(),
@@ -155,10 +155,15 @@ final class Machines {
                 Kind.MASS_PER_AREA,
                 Range.between(0.001, 10_000, "0.001 to 8,900 lb/ac (0.001 to 10,000 kg/ha)"));
         Optional<Double> hold = keys.quantity("hold", Kind.TIME, Range.between(MINUTE_S, 7 * DAY_S, "1 min to 7 d"));
+        Optional<Double> reserve = keys.optionalQuantity("reserve", Kind.TIME, Range.from0(7 * DAY_S, "0 to 7 d"));
         keys.refuseOthers();
+        if (hold.isPresent() && reserve.isPresent() && reserve.get() >= hold.get()) {
+            keys.problem("reserve", "leaves nothing of the hold time", "give less than hold");
+        }
         return keys.problems().count() > before
                 ? Optional.empty()
-                : Optional.of(new Recipe(id, mix.orElseThrow(), compost.orElseThrow(), seconds(hold)));
+                : Optional.of(new Recipe(
+                        id, mix.orElseThrow(), compost.orElseThrow(), seconds(hold), secondsIfGiven(reserve)));
     }
 
     private static Optional<ExtractAt> extractAt(Keys keys) {
@@ -178,6 +183,10 @@ final class Machines {
 
     private static OptionalDouble ifAny(Optional<Double> figure) {
         return figure.stream().mapToDouble(value -> value).findFirst();
+    }
+
+    private static OptionalInt secondsIfGiven(Optional<Double> time) {
+        return time.isPresent() ? OptionalInt.of(seconds(time)) : OptionalInt.empty();
     }
 
     private static int seconds(Optional<Double> time) {

@@ -9,7 +9,7 @@ import java.util.OptionalInt;
  * @param drumL water in a full batch, L, above 0
  * @param batchCompostKg compost in a full batch, kg, above 0
  * @param batchTimeS to extract a full batch, s, above 0
- * @param leastBatchTimeS no batch takes less however small it is, s, 1 to the batch time; empty for a third of that
+ * @param leastBatchTime no batch takes less however small it is, s, 1 to the batch time; empty for a third of that
  * @param cleanTimeS to clean after each batch, s, 0 or more
  * @param nurseTankL L, above 0
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
@@ -23,7 +23,7 @@ public record Rig(
         double drumL,
         double batchCompostKg,
         int batchTimeS,
-        OptionalInt leastBatchTimeS,
+        OptionalInt leastBatchTime,
         int cleanTimeS,
         double nurseTankL,
         double transferLPerS,
@@ -41,15 +41,15 @@ public record Rig(
         if (!(drumL > 0 && batchCompostKg > 0 && nurseTankL > 0 && transferLPerS > 0 && roadSpeedMPerS > 0)
                 || bucketKg.stream().anyMatch(kg -> !(kg > 0))
                 || batchTimeS <= 0
-                || leastBatchTimeS.orElse(1) <= 0
+                || leastBatchTime.orElse(1) <= 0
                 || cleanTimeS < 0) {
             throw new IllegalArgumentException("rig " + id + " has a figure out of range");
         }
     }
 
     /** No batch takes less, s; never more than a full one. */
-    public int shortestBatchS() {
-        return Math.min(batchTimeS, leastBatchTimeS.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
+    public int leastBatchTimeS() {
+        return Math.min(batchTimeS, leastBatchTime.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
     }
 
     /** A rig like this one, but for what is changed. */

@@ -9,7 +9,7 @@ public final class RigChange {
     private double drumL;
     private double batchCompostKg;
     private int batchTimeS;
-    private OptionalInt leastBatchTimeS;
+    private OptionalInt leastBatchTime;
     private int cleanTimeS;
     private double nurseTankL;
     private double transferLPerS;
@@ -25,7 +25,7 @@ public final class RigChange {
         drumL = from.drumL();
         batchCompostKg = from.batchCompostKg();
         batchTimeS = from.batchTimeS();
-        leastBatchTimeS = from.leastBatchTimeS();
+        leastBatchTime = from.leastBatchTime();
         cleanTimeS = from.cleanTimeS();
         nurseTankL = from.nurseTankL();
         transferLPerS = from.transferLPerS();
@@ -57,8 +57,8 @@ public final class RigChange {
         return this;
     }
 
-    public RigChange leastBatchTimeS(OptionalInt other) {
-        leastBatchTimeS = other;
+    public RigChange leastBatchTime(OptionalInt other) {
+        leastBatchTime = other;
         return this;
     }
 
@@ -118,7 +118,7 @@ public final class RigChange {
                 drumL,
                 batchCompostKg,
                 batchTimeS,
-                leastBatchTimeS,
+                leastBatchTime,
                 cleanTimeS,
                 nurseTankL,
                 transferLPerS,

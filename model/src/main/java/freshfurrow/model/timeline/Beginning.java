@@ -76,6 +76,15 @@ final class Beginning {
         season.standing().ifPresent(standing -> take(standing));
     }
 
+    /** By recipe, whether a rig has mix of it to begin with. */
+    boolean[] hasMadeByRecipe(int recipes) {
+        boolean[] made = new boolean[recipes];
+        for (int r = 0; r < mixDm2.length; r++) {
+            made[mixRecipe[r]] |= mixDm2[r] > 0;
+        }
+        return made;
+    }
+
     private void take(Standing standing) {
         for (int p = 0; p < planterPlace.length; p++) {
             int planter = p;

@@ -45,8 +45,8 @@ public final class CompiledSeason {
         water = new WaterTable(season, calendars, places);
         rigs = new RigTable(season, calendars, recipes, water);
         compost = new CompostTable(season);
-        loadLimits = new LoadLimits(recipes, planters, rigs);
         beginning = new Beginning(season, places);
+        loadLimits = new LoadLimits(recipes, planters, rigs, beginning);
         promised = new Promised(season);
     }
 

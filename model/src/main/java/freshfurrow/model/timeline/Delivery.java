@@ -28,7 +28,13 @@ final class Delivery {
 
     int transferStart;
     int transferS;
-    int deadline;
+
+    /** When the hold time of the oldest batch is over. */
+    int useBy;
+
+    /** When the last drop is to be in the ground: the reserve before that, but for mix that is made already. */
+    int plantBy;
+
     int metres;
 
     /** The rig has a break between its first batch and the transfer. */

@@ -80,17 +80,16 @@ final class FillService {
         int recipe = request.recipe();
         int start = delivery.transferStart();
         int end = delivery.transferEnd();
-        int deadline = delivery.deadline;
         long loadDm2 = delivery.loadDm2;
         waitFor(delivery);
         state.tally.add(Tally.FILLS, 1);
         chosen.source().bring(delivery, rigWork);
         if (state.journal != null) {
             long ml = season.recipes.mixMl(loadDm2, recipe);
-            state.journal.filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, deadline);
+            state.journal.filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy);
         }
         rigWork.passOn(delivery);
-        long planted = planting.plant(planter, end, recipe, loadDm2, deadline);
+        long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy, delivery.useBy);
         if (planted < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
         }

@@ -44,8 +44,10 @@ abstract sealed class FreshMix extends MixSource permits BatchesBesidePlanter, B
     }
 
     @Override
-    final int deadlineS(Delivery delivery) {
-        return clock.after(delivery.extraction.oldestEnd, recipes.holdS(request.recipe()));
+    final void date(Delivery delivery) {
+        int oldestEnd = delivery.extraction.oldestEnd;
+        delivery.useBy = clock.after(oldestEnd, recipes.holdS(request.recipe()));
+        delivery.plantBy = clock.after(oldestEnd, recipes.plannedHoldS(request.recipe()));
     }
 
     /** Water on board that it can be made of. */

@@ -3,10 +3,13 @@ package freshfurrow.model.timeline;
 /** How much a planter can plant out of one load at the most, whoever brings it and whenever. */
 final class LoadLimits {
     private final RecipeTable recipes;
+    /** By recipe: whether a rig has mix of it to begin with, which may be planted up to its use-by. */
+    private final boolean[] made;
     private final PlanterTable planters;
     private final RigTable rigs;
 
-    LoadLimits(RecipeTable recipes, PlanterTable planters, RigTable rigs) {
+    LoadLimits(RecipeTable recipes, PlanterTable planters, RigTable rigs, Beginning beginning) {
+        made = beginning.hasMadeByRecipe(recipes.count());
         this.recipes = recipes;
         this.planters = planters;
         this.rigs = rigs;
@@ -36,11 +39,12 @@ final class LoadLimits {
         return Math.max(tank, mixDm2 - loadsToCome * most);
     }
 
-    /** The largest area that the planter can plant in a recipe's hold time, dm2, rounded up. */
+    /** The largest area that the planter can plant in a recipe's hold time, but for its reserve where all mix is still to be made, dm2, rounded up. */
     private long withinHold(int planter, int recipe) {
         double secondsPerDm2 =
                 1 / planters.capacityDm2PerS(planter) + recipes.mlPerDm2(recipe) * rigs.fastestTransferSPerMl();
-        double withinHold = Math.max(0, recipes.holdS(recipe) - planters.fillSetupS(planter)) / secondsPerDm2;
+        int holdS = made[recipe] ? recipes.holdS(recipe) : recipes.plannedHoldS(recipe);
+        double withinHold = Math.max(0, holdS - planters.fillSetupS(planter)) / secondsPerDm2;
         return (long) Math.ceil(withinHold);
     }
 }

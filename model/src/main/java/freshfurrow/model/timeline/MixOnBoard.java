@@ -41,8 +41,9 @@ final class MixOnBoard extends MixSource {
     }
 
     @Override
-    int deadlineS(Delivery delivery) {
-        return state.rigs.mixDeadlineS(delivery.rig());
+    void date(Delivery delivery) {
+        delivery.useBy = state.rigs.mixUseByS(delivery.rig());
+        delivery.plantBy = state.rigs.mixPlantByS(delivery.rig());
     }
 
     @Override

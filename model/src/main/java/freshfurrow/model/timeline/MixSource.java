@@ -37,12 +37,12 @@ abstract sealed class MixSource permits FreshMix, MixOnBoard, MixBegun {
      */
     final void lay(Delivery delivery, boolean together) {
         if (delivery.extraction.batches == 0 || preparation.lay(delivery, together)) {
-            delivery.deadline = deadlineS(delivery);
+            date(delivery);
         }
     }
 
-    /** When the hold time of the oldest batch is over, s. */
-    abstract int deadlineS(Delivery delivery);
+    /** Tells of a delivery until when its mix keeps, and by when it is to be planted. */
+    abstract void date(Delivery delivery);
 
     /**
      * A {@link Rank} that the rig's answer is not before, and is equal to but for rounding, breaks of the rig and queues.

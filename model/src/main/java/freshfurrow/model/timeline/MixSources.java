@@ -48,7 +48,7 @@ final class MixSources {
     /** Whether any rig has mix of a recipe that is not too old when it is asked for, so that no compost is needed. */
     boolean hasMix(int recipe, int when) {
         for (int r = 0; r < made.length; r++) {
-            if (isWorthAFill(r) && states.mixRecipe(r) == recipe && states.mixDeadlineS(r) > when) {
+            if (isWorthAFill(r) && states.mixRecipe(r) == recipe && states.mixPlantByS(r) > when) {
                 return true;
             }
         }

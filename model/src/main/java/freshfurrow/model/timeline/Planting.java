@@ -12,12 +12,17 @@ final class Planting {
         this.walk = walk;
     }
 
-    /** Plants out of a load that is in the tank from {@code t} on, and returns the area planted. */
-    long plant(int planter, int t, int recipe, long loadDm2, int deadline) {
-        if (state.journal != null || !walk.isOf(t, loadDm2, deadline)) {
+    /**
+     * Plants out of a load that is in the tank from {@code t} on, and returns the area planted.
+     *
+     * @param plantBy nothing is planted after this, s
+     * @param useBy when the hold time is over, s
+     */
+    long plant(int planter, int t, int recipe, long loadDm2, int plantBy, int useBy) {
+        if (state.journal != null || !walk.isOf(t, loadDm2, plantBy)) {
             walk.tell(state.journal);
             walk.begin(planter, t);
-            walk.plant(planter, recipe, loadDm2, deadline);
+            walk.plant(planter, recipe, loadDm2, plantBy);
             walk.tell(null);
         }
         state.planters.stand(planter, walk.place(), walk.timeS());
@@ -25,7 +30,7 @@ final class Planting {
         walk.tally().addTo(state.tally);
         long planted = walk.tally().plantedDm2();
         if (planted > 0) {
-            state.tally.margin(season.clock.between(walk.timeS(), deadline));
+            state.tally.margin(season.clock.between(walk.timeS(), useBy));
         }
         return planted;
     }
@@ -35,12 +40,12 @@ final class Planting {
         Beginning tank = season.beginning;
         int recipe = tank.tankRecipe[planter];
         long dm2 = tank.tankDm2[planter];
-        int deadline = tank.tankDeadlineS[planter];
+        int useBy = tank.tankDeadlineS[planter];
         if (state.journal != null) {
-            state.journal.carried(planter, recipe, season.recipes.mixMl(dm2, recipe), deadline);
+            state.journal.carried(planter, recipe, season.recipes.mixMl(dm2, recipe), useBy);
         }
         walk.forget();
-        long planted = plant(planter, tank.planterFreeS[planter], recipe, dm2, deadline);
+        long planted = plant(planter, tank.planterFreeS[planter], recipe, dm2, useBy, useBy);
         if (planted < dm2) {
             long leftMl = season.recipes.mixMl(dm2, recipe) - season.recipes.mixMl(planted, recipe);
             state.tally.add(Tally.DUMPED_ML, leftMl);

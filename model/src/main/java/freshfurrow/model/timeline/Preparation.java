@@ -34,7 +34,8 @@ final class Preparation {
         delivery.dumpEnd = times.freeS(delivery.rig(), request.needS());
         delivery.metres = 0;
         delivery.transferStart = NEVER;
-        delivery.deadline = 0;
+        delivery.useBy = 0;
+        delivery.plantBy = 0;
     }
 
     /** Lets out what mix is on board. */

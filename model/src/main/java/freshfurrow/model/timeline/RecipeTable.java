@@ -9,6 +9,7 @@ final class RecipeTable {
     private final double[] mlPerDm2;
     private final double[] mgPerDm2;
     private final int[] holdS;
+    private final int[] reserveS;
     private final List<String> ids;
 
     RecipeTable(Season season) {
@@ -20,6 +21,7 @@ final class RecipeTable {
                 .mapToDouble(recipe -> recipe.compostKgPerHa() * Scale.MG_PER_KG / Scale.DM2_PER_HA)
                 .toArray();
         holdS = recipes.stream().mapToInt(Recipe::holdS).toArray();
+        reserveS = recipes.stream().mapToInt(Recipe::reserveS).toArray();
         ids = recipes.stream().map(Recipe::id).toList();
     }
 
@@ -34,6 +36,11 @@ final class RecipeTable {
     /** From the end of a batch until it is too old, s. */
     int holdS(int recipe) {
         return holdS[recipe];
+    }
+
+    /** From the end of a batch until the last drop is to be in the ground of a load that is planned, s. */
+    int plannedHoldS(int recipe) {
+        return holdS[recipe] - reserveS[recipe];
     }
 
     double mlPerDm2(int recipe) {

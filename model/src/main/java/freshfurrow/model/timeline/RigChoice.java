@@ -172,7 +172,7 @@ final class RigChoice {
             quote.begin(made);
             long onBoard = Math.min(ceilings.of(quote), states.mixDm2(rig));
             Delivery delivery = quote.ask(onBoard, onBoard);
-            if (delivery.transferStart() < delivery.deadline) {
+            if (delivery.transferStart() < delivery.plantBy) {
                 return;
             }
         }

@@ -7,9 +7,10 @@ final class RigStates {
     private static final int WATER_ML = 2;
     private static final int MIX_DM2 = 3;
     private static final int MIX_RECIPE = 4;
-    private static final int MIX_DEADLINE = 5;
-    private static final int CLEAN_DUE = 6;
-    static final int SIZE = 7;
+    private static final int MIX_USE_BY = 5;
+    private static final int MIX_PLANT_BY = 6;
+    private static final int CLEAN_DUE = 7;
+    static final int SIZE = 8;
 
     private final long[] v;
     private final int first;
@@ -60,15 +61,21 @@ final class RigStates {
     }
 
     /** When the hold time of the oldest batch in the mix is over, s; meaningless when there is no mix. */
-    int mixDeadlineS(int rig) {
-        return (int) v[at(rig) + MIX_DEADLINE];
+    int mixUseByS(int rig) {
+        return (int) v[at(rig) + MIX_USE_BY];
     }
 
-    void mix(int rig, long dm2, int recipe, int deadlineS) {
+    /** When the last drop of the mix is to be in the ground, s: the reserve before that, but for mix made before the season is played. */
+    int mixPlantByS(int rig) {
+        return (int) v[at(rig) + MIX_PLANT_BY];
+    }
+
+    void mix(int rig, long dm2, int recipe, int useByS, int plantByS) {
         int at = at(rig);
         v[at + MIX_DM2] = dm2;
         v[at + MIX_RECIPE] = recipe;
-        v[at + MIX_DEADLINE] = deadlineS;
+        v[at + MIX_USE_BY] = useByS;
+        v[at + MIX_PLANT_BY] = plantByS;
     }
 
     void passOn(int rig, long dm2) {

@@ -32,7 +32,7 @@ final class RigTable {
         batchMg = rigs.stream().mapToLong(rig -> Scale.mg(rig.batchCompostKg())).toArray();
         batchesPerMg = Arrays.stream(batchMg).mapToDouble(mg -> 1.0 / mg).toArray();
         batchS = rigs.stream().mapToInt(Rig::batchTimeS).toArray();
-        leastBatchS = rigs.stream().mapToInt(Rig::shortestBatchS).toArray();
+        leastBatchS = rigs.stream().mapToInt(Rig::leastBatchTimeS).toArray();
         cleanS = rigs.stream().mapToInt(Rig::cleanTimeS).toArray();
         drumMl = rigs.stream().mapToLong(rig -> Scale.ml(rig.drumL())).toArray();
         nurseMl = rigs.stream().mapToLong(rig -> Scale.ml(rig.nurseTankL())).toArray();

@@ -61,7 +61,7 @@ final class RigWork {
         draw(delivery);
         extract(delivery, states.place(rig));
         drive(rig, request.place(), delivery.depart + times.driveS(rig, states.place(rig), request.place()));
-        states.mix(rig, delivery.mixDm2, request.recipe(), delivery.deadline);
+        states.mix(rig, delivery.mixDm2, request.recipe(), delivery.useBy, delivery.plantBy);
     }
 
     /** Sets off for the planter at {@code t} or as soon after as its hours allow. */

@@ -47,7 +47,7 @@ final class TrialPlanting {
         walk.begin(request.planter(), delivery.transferEnd());
         return quote.source().servesSeveralFills()
                 ? inFills(delivery, mixDm2, capDm2)
-                : walk.plant(request.planter(), request.recipe(), capDm2, delivery.deadline);
+                : walk.plant(request.planter(), request.recipe(), capDm2, delivery.plantBy);
     }
 
     /** The same of a mix for several fills; its last may be larger, and more may follow, as if there were more of the mix. */
@@ -55,9 +55,9 @@ final class TrialPlanting {
         int planter = request.planter();
         int recipe = request.recipe();
         int rig = delivery.rig();
-        int deadline = delivery.deadline;
+        int plantBy = delivery.plantBy;
         long filled = most(mixDm2, capDm2);
-        long done = walk.plant(planter, recipe, filled, deadline);
+        long done = walk.plant(planter, recipe, filled, plantBy);
         int rigFree = delivery.transferEnd();
         int rigPlace = request.place();
         while (done >= filled && done < capDm2) {
@@ -66,13 +66,13 @@ final class TrialPlanting {
             int ready = times.arrival(rig, rigPlace, walk.place(), rigFree);
             int start = times.fitTransfer(planter, rig, Math.max(ready, walk.timeS()), duration);
             rigFree = start + duration;
-            if (rigFree >= deadline) {
+            if (rigFree >= plantBy) {
                 break;
             }
             walk.goOnAt(rigFree);
             rigPlace = walk.place();
             long most = most(ofMix ? mixDm2 - done : 0, capDm2 - done);
-            long more = walk.plant(planter, recipe, most, deadline);
+            long more = walk.plant(planter, recipe, most, plantBy);
             if (more == 0) {
                 break;
             }

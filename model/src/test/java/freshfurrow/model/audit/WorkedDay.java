@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -59,6 +60,7 @@ final class WorkedDay {
     static final class Setup {
         ExtractAt extractAt = ExtractAt.FIELD;
         int holdS = 4 * 3600;
+        int reserveS = 45 * 60;
         LocalDate first = FIRST;
         LocalDate opensA = LocalDate.of(2027, 4, 20);
         LocalDate opensB = FIRST;
@@ -86,7 +88,7 @@ final class WorkedDay {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of(day.closed)),
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
-                List.of(new Recipe("standard", 200, 2, day.holdS), new Recipe("strong", 200, 4, day.holdS)),
+                List.of(new Recipe("standard", 200, 2, day.holdS, OptionalInt.of(day.reserveS)), new Recipe("strong", 200, 4, day.holdS, OptionalInt.of(day.reserveS))),
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),

@@ -76,7 +76,7 @@ public final class SmallSeasons {
                         day))
                 .toList();
         List<Recipe> recipes =
-                List.of(new Recipe("standard", 200, 10, 5 * 3600), new Recipe("strong", 250, 20, 4 * 3600));
+                List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600), WithDefaults.recipe("strong", 250, 20, 4 * 3600));
         List<Field> fields =
                 IntStream.rangeClosed(1, FIELDS).mapToObj(this::field).toList();
         return new Season(

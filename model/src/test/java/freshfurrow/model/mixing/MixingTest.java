@@ -19,7 +19,7 @@ class MixingTest {
     private static final double M2_PER_SQ_FT = 0.09290304;
 
     private static final Recipe STANDARD =
-            new Recipe("standard", 20 * L_PER_GAL / HA_PER_AC, 2 * KG_PER_LB / HA_PER_AC, 5 * 3600);
+            WithDefaults.recipe("standard", 20 * L_PER_GAL / HA_PER_AC, 2 * KG_PER_LB / HA_PER_AC, 5 * 3600);
 
     private static Rig drum(double gallons, double pounds) {
         return WithDefaults.rig(

@@ -131,7 +131,7 @@ class ChangedRecordsTest {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(new Recipe("standard", 200, 10, 18_000)),
+                List.of(WithDefaults.recipe("standard", 200, 10, 18_000)),
                 List.of(new Field(
                         "F1",
                         "first",
@@ -181,7 +181,7 @@ class ChangedRecordsTest {
                 ZoneId.of("America/Chicago"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
                 Map.of("barn", Optional.of(point)),
-                List.of(new Recipe("strong", 250, 20, 14_400)),
+                List.of(WithDefaults.recipe("strong", 250, 20, 14_400).withReserveS(600)),
                 List.of(new Field(
                         "F2",
                         "second",
@@ -210,7 +210,7 @@ class ChangedRecordsTest {
                         "barn",
                         hours)
                         .change()
-                        .leastBatchTimeS(OptionalInt.of(60))
+                        .leastBatchTime(OptionalInt.of(60))
                         .rig()),
                 List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60)),
                 List.of(new CompostLot("pile", 2000, DAY.plusDays(1))),

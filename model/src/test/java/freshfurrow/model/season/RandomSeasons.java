@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.IntFunction;
@@ -76,7 +77,8 @@ public final class RandomSeasons {
                         "recipe" + i,
                         between(80, 300),
                         oneOf(1.5, 2.0, 2.2417, 4.0),
-                        oneOf(1800, 7200, 4 * 3600, 20 * 3600)));
+                        oneOf(1800, 7200, 4 * 3600, 20 * 3600),
+                        i == 0 ? OptionalInt.empty() : OptionalInt.of(60)));
         List<Planter> planters = several(
                 3,
                 i -> new Planter(

@@ -3,9 +3,14 @@ package freshfurrow.model.season;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** Machines of which only that is said which a season file may not leave out. */
+/** Parts of a season of which only that is said which a season file may not leave out. */
 public final class WithDefaults {
     private WithDefaults() {}
+
+    /** A recipe whose loads may be planted up to their use-by. */
+    public static Recipe recipe(String id, double mixLPerHa, double compostKgPerHa, int holdS) {
+        return new Recipe(id, mixLPerHa, compostKgPerHa, holdS, OptionalInt.of(0));
+    }
 
     public static Rig rig(
             String id,

@@ -112,7 +112,8 @@ class RigChoiceTest {
                     r, season.rigs.extractsAtWater(r) ? 0 : (long) (season.rigs.nurseMl(r) * random.nextInt(5) / 4.0));
             int mixed = random.nextInt(season.recipes.count());
             long mixDm2 = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
-            state.rigs.mix(r, mixDm2, mixed, near());
+            int useBy = near();
+                state.rigs.mix(r, mixDm2, mixed, useBy, useBy);
             state.rigs.cleanDue(r, random.nextInt(2) == 1);
         }
 
@@ -176,7 +177,7 @@ class RigChoiceTest {
                 quote.begin(own.made(rig));
                 long onBoard = Math.min(ceilings.dm2(own.made(rig), rig), mix);
                 Delivery delivery = quote.ask(onBoard, onBoard);
-                if (delivery.transferStart() < delivery.deadline) {
+                if (delivery.transferStart() < delivery.plantBy) {
                     return quote;
                 }
             }

@@ -65,7 +65,7 @@ final class WorkedSeason {
     private static final SeasonSource SOURCE =
             new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
 
-    private final List<Recipe> recipes = new ArrayList<>(List.of(new Recipe("standard", 200, 10, 5 * 3600)));
+    private final List<Recipe> recipes = new ArrayList<>(List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)));
     private final List<Planter> planters = new ArrayList<>(List.of(planter("P1")));
     private final List<Rig> rigs = new ArrayList<>(List.of(rig("R1")));
     private final List<WaterPoint> waterPoints = new ArrayList<>(List.of(well("well")));
@@ -90,12 +90,18 @@ final class WorkedSeason {
 
     WorkedSeason recipe(String id, double mixLPerHa, double compostKgPerHa, int holdS) {
         recipes.removeIf(recipe -> recipe.id().equals(id));
-        recipes.add(new Recipe(id, mixLPerHa, compostKgPerHa, holdS));
+        recipes.add(WithDefaults.recipe(id, mixLPerHa, compostKgPerHa, holdS));
         return this;
     }
 
     WorkedSeason hold(int holdS) {
         return recipe("standard", 200, 10, holdS);
+    }
+
+    /** Of the standard recipe, which has none otherwise. */
+    WorkedSeason reserve(int seconds) {
+        recipes.replaceAll(recipe -> recipe.id().equals("standard") ? recipe.withReserveS(seconds) : recipe);
+        return this;
     }
 
     /** A field with a window of the first day to the last. */
@@ -352,7 +358,7 @@ final class WorkedSeason {
         }
 
         RigChoice leastBatchTime(int seconds) {
-            change.leastBatchTimeS(OptionalInt.of(seconds));
+            change.leastBatchTime(OptionalInt.of(seconds));
             return this;
         }
 

@@ -128,7 +128,7 @@ class MoreIsNeverWorseBenchmark {
     }
 
     private static Recipe hold(Recipe recipe, int holdS) {
-        return new Recipe(recipe.id(), recipe.mixLPerHa(), recipe.compostKgPerHa(), holdS);
+        return WithDefaults.recipe(recipe.id(), recipe.mixLPerHa(), recipe.compostKgPerHa(), holdS);
     }
 
     @SuppressWarnings("SystemOut")

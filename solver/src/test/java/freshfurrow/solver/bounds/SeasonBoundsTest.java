@@ -3,6 +3,7 @@ package freshfurrow.solver.bounds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
@@ -188,7 +189,7 @@ class SeasonBoundsTest {
                 new Standing.Tank("L0001", "R0", new Mix("standard", 2, now.plusHours(11), List.of("B0001")));
         Season season = oneRecipe
                 .change()
-                .recipes(List.of(oneRecipe.recipe("standard"), new Recipe("other", 100, 2, 2 * 3600)))
+                .recipes(List.of(oneRecipe.recipe("standard"), WithDefaults.recipe("other", 100, 2, 2 * 3600)))
                 .fields(fields)
                 .standing(Optional.of(new Standing(
                         now,

@@ -131,7 +131,7 @@ final class TwoFieldsADay {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
-                List.of(new Recipe("standard", 100, 2, 2 * 3600)),
+                List.of(WithDefaults.recipe("standard", 100, 2, 2 * 3600)),
                 fields,
                 IntStream.range(0, planters)
                         .<Applicator>mapToObj(i -> planter("P" + i))

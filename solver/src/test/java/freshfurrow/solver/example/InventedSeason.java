@@ -173,7 +173,7 @@ public final class InventedSeason {
                 ZoneId.of("America/Chicago"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(new Recipe("standard", 187, 2.24, 5 * 3600), new Recipe("strong", 187, 3.4, 4 * 3600)),
+                List.of(WithDefaults.recipe("standard", 187, 2.24, 5 * 3600), WithDefaults.recipe("strong", 187, 3.4, 4 * 3600)),
                 list,
                 List.copyOf(planterList),
                 rigList,

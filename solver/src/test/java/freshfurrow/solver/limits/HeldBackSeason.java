@@ -130,7 +130,7 @@ final class HeldBackSeason {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(new Recipe("standard", 200, 10, 5 * 3600)),
+                List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)),
                 fields,
                 List.copyOf(planters),
                 List.of(WithDefaults.rig(

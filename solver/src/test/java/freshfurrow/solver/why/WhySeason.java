@@ -109,7 +109,7 @@ final class WhySeason {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(new Recipe("standard", 200, 10, 5 * 3600)),
+                List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)),
                 fields,
                 List.of(new Planter(
                         "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 0, fields.get(0).id(), hours(7, 19))),
