@@ -2,12 +2,12 @@ package freshfurrow.cli.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.app.season.LoadRoom;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.mixing.LabCount;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;

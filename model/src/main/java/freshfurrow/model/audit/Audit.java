@@ -23,6 +23,7 @@ public final class Audit {
         new PlantingRules(evidence).check();
         new Waits(evidence).check();
         new Loads(evidence).check();
+        new ComingOut(evidence).check();
         new MixBatches(evidence).check();
         new Batches(evidence).check();
         new EvenBatches(evidence).check();

@@ -26,8 +26,10 @@ final class EvenBatches {
                 .map(done -> done.activity().batch())
                 .collect(Collectors.toCollection(HashSet::new));
         Set<List<String>> mixes = new LinkedHashSet<>();
-        evidence.loads.values().forEach(load ->
-                mixes.add(load.batches().stream().filter(made::contains).toList()));
+        evidence.loads
+                .values()
+                .forEach(load ->
+                        mixes.add(load.batches().stream().filter(made::contains).toList()));
         mixes.forEach(mix -> compare(
                 mix.stream().map(evidence.batches::get).filter(Objects::nonNull).toList()));
     }
@@ -36,7 +38,8 @@ final class EvenBatches {
         if (mix.size() < 2) {
             return;
         }
-        List<Double> kilograms = new ArrayList<>(mix.stream().map(Plan.Batch::compostKg).sorted().toList());
+        List<Double> kilograms =
+                new ArrayList<>(mix.stream().map(Plan.Batch::compostKg).sorted().toList());
         double least = kilograms.get(0);
         double most = kilograms.get(kilograms.size() - 1);
         String where = "batch " + mix.get(0).id();

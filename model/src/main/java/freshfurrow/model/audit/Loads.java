@@ -192,14 +192,15 @@ final class Loads {
     /** What is in a mix that was made before the plan may be planted up to its use-by time. */
     private void reserve(Plan.Load load, Recipe recipe, LocalDateTime oldest) {
         boolean madeBefore = load.batches().stream().anyMatch(evidence.carried::isBatch);
-        long plantBy = evidence.calendar.seconds(
-                evidence.calendar.keepsUntil(oldest, recipe.holdS() - recipe.reserveS()));
+        long plantBy =
+                evidence.calendar.seconds(evidence.calendar.keepsUntil(oldest, recipe.holdS() - recipe.reserveS()));
         if (!madeBefore && evidence.calendar.seconds(load.lastDrop()) > plantBy) {
             report(
                     Rule.RESERVE,
                     load,
                     "its last drop is planted at " + load.lastDrop() + ", its oldest batch ends at " + oldest
-                            + ", keeps for " + recipe.holdS() + " s, and " + recipe.reserveS() + " s of that are kept in hand");
+                            + ", keeps for " + recipe.holdS() + " s, and " + recipe.reserveS()
+                            + " s of that are kept in hand");
         }
     }
 

@@ -26,6 +26,9 @@ public enum Rule {
     WORK_HOURS(
             "All work of a machine lies in one working period of an open day, not before the plan starts and not while the machine is down; only a wait may span a break."),
     PLACE("A machine starts where the season says or where it stands, and works where its last drive took it."),
+    OPEN_ON_ARRIVAL("No machine drives to a field that rain or wet ground keeps closed when it arrives."),
+    COMING_OUT(
+            "A planter drives to a field at the earliest on its last working day before it is filled or plants there."),
     ROAD_DISTANCE("A drive is as long as the road between its places."),
     ROAD_TIME("A drive takes at least distance over road speed, and for a planter its move time as well."),
 
@@ -40,7 +43,7 @@ public enum Rule {
     WAIT_START("A wait for a rig, water, compost or hours starts when the field that is planted next is open and dry."),
     WAIT_END(
             "A wait for the field that is planted next ends when that is open and dry or the planter is filled, any other when it is"
-                    + " filled."),
+                    + " filled; or the planter sets off for that field, in which it goes on waiting."),
     FIELD_CAPACITY("No planter plants faster than its effective field capacity."),
 
     LOAD_ON_BOARD("A planter plants from its last fill, and from no other load."),
@@ -52,7 +55,8 @@ public enum Rule {
     TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate."),
     USE_BY(
             "The use-by time of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also where clocks are changed."),
-    RESERVE("The last drop of a load that is made by the plan is planted the reserve of its recipe before its use-by time."),
+    RESERVE(
+            "The last drop of a load that is made by the plan is planted the reserve of its recipe before its use-by time."),
     FRESHNESS("Nothing from a load is planted after its use-by time."),
     LAST_DROP(
             "The last drop of a load is the end of the last planting from it, or the start of the plan if nothing is planted from it."),
@@ -62,8 +66,9 @@ public enum Rule {
     BATCH_COMPOST("A batch takes compost, and at most the rig's batch compost plus a gram."),
     BATCH_WATER("A batch takes its share of the drum's water, at most the drum."),
     BATCH_TIME("A batch takes at least its share of the rig's batch time, and at least the rig's least batch time."),
-    EVEN_BATCHES("Batches that are made for one load or mix take the same compost, to a gram, and no more of them are made than"
-            + " the drum asks for."),
+    EVEN_BATCHES(
+            "Batches that are made for one load or mix take the same compost, to a gram, and no more of them are made than"
+                    + " the drum asks for."),
     BATCH_RECORD("A batch starts and ends with its rig's extraction."),
     BATCH_PLACE("Batches are made where the rig extracts: beside the planter they are for, or at a water point."),
     CLEANING("After a batch the rig is cleaned before the next one, for at least its clean time."),

@@ -46,6 +46,10 @@ final class Waits {
         return after instanceof Activity.Fill && evidence.start(after) == time;
     }
 
+    private boolean setsOffAt(@Nullable Activity after, long time) {
+        return after instanceof Activity.Move && evidence.start(after) == time;
+    }
+
     private boolean isWet(Field field, long time) {
         return evidence.calendar.wet(field.drainage()).stream()
                 .anyMatch(closed -> closed.start() <= time && time < closed.end());
@@ -53,9 +57,12 @@ final class Waits {
 
     private void end(Evidence.Done<Activity.Wait> done, @Nullable Activity after) {
         Activity.Wait wait = done.activity();
-        if (!isForField(wait)
-                && !(after instanceof Activity.Fill && after.start().equals(wait.end()))) {
-            evidence.report(Rule.WAIT_END, done.where(), "it waits until " + wait.end() + ", but is not filled then");
+        boolean goesOn = after instanceof Activity.Fill || after instanceof Activity.Move;
+        if (!isForField(wait) && !(goesOn && after.start().equals(wait.end()))) {
+            evidence.report(
+                    Rule.WAIT_END,
+                    done.where(),
+                    "it waits until " + wait.end() + ", but is not filled nor sets off then");
         }
     }
 
@@ -65,7 +72,10 @@ final class Waits {
         long opens = evidence.calendar.midnight(field.window().first());
         boolean wet = isWet(field, start);
         long end = evidence.end(done.activity());
-        if (isForField(done.activity()) && !isFilledAt(after, end) && (end < opens || isWet(field, end))) {
+        if (isForField(done.activity())
+                && !isFilledAt(after, end)
+                && !setsOffAt(after, end)
+                && (end < opens || isWet(field, end))) {
             evidence.report(
                     Rule.WAIT_END,
                     done.where(),

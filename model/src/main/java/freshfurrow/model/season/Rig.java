@@ -49,7 +49,9 @@ public record Rig(
 
     /** No batch takes less, s; never more than a full one. */
     public int leastBatchTimeS() {
-        return Math.min(batchTimeS, leastBatchTime.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
+        return Math.min(
+                batchTimeS,
+                leastBatchTime.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
     }
 
     /** A rig like this one, but for what is changed. */

@@ -167,6 +167,16 @@ final class Calendar {
         return i < 0 ? -1 : start[i];
     }
 
+    /** By day, the midnight that begins the last day before it with a period, s; 0 when there is none. */
+    int[] lastWorkDaysS(int days) {
+        int[] midnights = new int[days + 1];
+        for (int day = 0; day <= days; day++) {
+            int lastWork = Math.max(0, latest(day * Calendars.DAY_S, 1) - 1);
+            midnights[day] = lastWork / Calendars.DAY_S * Calendars.DAY_S;
+        }
+        return midnights;
+    }
+
     /** Seconds of all periods between two times. */
     int work(int from, int to) {
         return to <= from ? 0 : workUntil(to) - workUntil(from);

@@ -80,6 +80,11 @@ final class Calendars {
                 .computeIfAbsent(drainage, same -> machine.without(closures(same), horizonS));
     }
 
+    /** When the ground of a drainage class is not too wet, day and night. */
+    Calendar openGround(Drainage drainage) {
+        return Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(closures(drainage), horizonS);
+    }
+
     private List<int[]> periods(WorkHours hours, boolean mindClosedDays) {
         List<int[]> periods = new ArrayList<>();
         for (int day = 0; day < season.days(); day++) {

@@ -40,7 +40,7 @@ public final class CompiledSeason {
         Calendars calendars = new Calendars(season);
         places = new PlaceTable(season);
         recipes = new RecipeTable(season);
-        fields = new FieldTable(season, recipes);
+        fields = new FieldTable(season, calendars, recipes);
         planters = new PlanterTable(season, calendars, fields, recipes);
         water = new WaterTable(season, calendars, places);
         rigs = new RigTable(season, calendars, recipes, water);

@@ -14,6 +14,9 @@ final class Delivery {
 
     long mixDm2;
 
+    /** The rig does nothing for it before this. */
+    int notBefore;
+
     /** When mix to be let out first is out; when the rig may set off where there is none. */
     int dumpEnd;
 

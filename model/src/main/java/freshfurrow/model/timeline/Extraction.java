@@ -130,7 +130,6 @@ final class Extraction {
 
     /** Water of a batch, counted from 1, mL: its share of a full drum. */
     long waterOf(int batch, int rig) {
-        return Math.min(
-                rigs.drumMl(rig), Math.round((double) rigs.drumMl(rig) * compostOf(batch) / rigs.batchMg(rig)));
+        return Math.min(rigs.drumMl(rig), Math.round((double) rigs.drumMl(rig) * compostOf(batch) / rigs.batchMg(rig)));
     }
 }

@@ -1,5 +1,7 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.timeline.Calendar.NEVER;
+
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -16,9 +18,12 @@ final class FieldTable {
     private final int[] lastDay;
     private final int[] lateWeight;
     private final byte[] drainage;
+    /** By drainage class, when the ground is not too wet. */
+    private final Calendar[] openGround;
+
     private final long totalDm2;
 
-    FieldTable(Season season, RecipeTable recipes) {
+    FieldTable(Season season, Calendars calendars, RecipeTable recipes) {
         List<Field> fields = season.fields();
         areaDm2 = fields.stream()
                 .mapToLong(field -> Math.max(1, Scale.dm2(field.areaHa())))
@@ -41,6 +46,7 @@ final class FieldTable {
         for (int f = 0; f < drainage.length; f++) {
             drainage[f] = (byte) drainages.indexOf(fields.get(f).drainage());
         }
+        openGround = drainages.stream().map(calendars::openGround).toArray(Calendar[]::new);
     }
 
     private static int day(Season season, LocalDate date) {
@@ -79,6 +85,41 @@ final class FieldTable {
     /** Thousandths. */
     int lateWeight(int field) {
         return lateWeight[field];
+    }
+
+    /**
+     * The first moment at or after {@code t} at which a machine may set off for a place, so that it drives within its hours and comes to
+     * no field that is too wet then; {@link Calendar#NEVER} when there is none.
+     */
+    int setOff(Calendar hours, int place, int t, int driveS) {
+        int s = hours.earliest(t, driveS);
+        if (place >= drainage.length) {
+            return s;
+        }
+        Calendar ground = openGround[drainage[place]];
+        while (s < NEVER) {
+            int arrival = s + driveS;
+            int open = ground.next(arrival);
+            if (open == arrival) {
+                return s;
+            }
+            s = open >= NEVER ? NEVER : hours.earliest(open - driveS, driveS);
+        }
+        return s;
+    }
+
+    /** The last moment at or before {@code t} at which a machine may be at a place after such a drive; -1 when there is none. */
+    int latestArrival(Calendar hours, int place, int t, int driveS) {
+        int arrival = hours.latest(t, driveS);
+        if (place >= drainage.length) {
+            return arrival;
+        }
+        Calendar ground = openGround[drainage[place]];
+        while (arrival >= 0 && ground.next(arrival) != arrival) {
+            int lastOpen = ground.latest(arrival, 1) - 1;
+            arrival = lastOpen < 0 ? -1 : hours.latest(lastOpen, driveS);
+        }
+        return arrival;
     }
 
     /** Index of its {@link Drainage}. */

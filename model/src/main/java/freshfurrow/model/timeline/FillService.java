@@ -2,8 +2,6 @@ package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
 
-import freshfurrow.model.plan.WaitReason;
-
 /** Serves one request for a fill: by which rig, how much of it, and what it brings about. */
 final class FillService {
     private final CompiledSeason season;
@@ -16,6 +14,7 @@ final class FillService {
     private final LoadChoice loadChoice;
     private final RigWork rigWork;
     private final Planting planting;
+    private final ComingForFill coming;
 
     FillService(CompiledSeason season, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
         this.season = season;
@@ -30,7 +29,7 @@ final class FillService {
         sources = new MixSources(season, request, state, preparation, times, points);
         FieldRun run = new FieldRun(season.fields, request, state.planters, order);
         LoadCeiling ceilings = new LoadCeiling(season, request, state.lots, run);
-        Quote[] quotes = Quote.ofAllRigs(season.rigs, sources);
+        Quote[] quotes = Quote.ofAllRigs(season.rigs, sources, new RigDay(season, state, request, times));
         rigChoice = new RigChoice(season, state, request, times, points, sources, ceilings, quotes);
         LoadSizer sizer = new LoadSizer(
                 season,
@@ -42,6 +41,7 @@ final class FillService {
                 quotes);
         loadChoice = new LoadChoice(season, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(season, request, state, times);
+        coming = new ComingForFill(season, state, request, order);
     }
 
     /** Serves the request of a planter, or makes it again later, or gives its fields up. */
@@ -58,7 +58,7 @@ final class FillService {
             }
             return;
         }
-        request.ask(planter, planters.place(planter), recipe, need);
+        request.ask(planter, requests.place(planter), recipe, need);
         Quote first = rigChoice.choose();
         if (first == null) {
             requests.giveUp(planter, lotFrom >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
@@ -81,7 +81,7 @@ final class FillService {
         int start = delivery.transferStart();
         int end = delivery.transferEnd();
         long loadDm2 = delivery.loadDm2;
-        waitFor(delivery);
+        coming.before(delivery);
         state.tally.add(Tally.FILLS, 1);
         chosen.source().bring(delivery, rigWork);
         if (state.journal != null) {
@@ -94,38 +94,6 @@ final class FillService {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
         }
         state.planters.filledOn(planter, start / Calendars.DAY_S);
-    }
-
-    /** A wait counts from when planting of the planter's next field could start. */
-    private void waitFor(Delivery delivery) {
-        int planter = request.planter();
-        int start = delivery.transferStart();
-        boolean compost = state.planters.awaitsCompost(planter);
-        int since = compost ? state.planters.waitFromS(planter) : request.needS();
-        state.planters.awaitCompostNoMore(planter);
-        if (start <= since && state.journal == null) {
-            return;
-        }
-        int couldPlant = requests.couldPlantFrom(planter);
-        requests.standBy(planter, Math.min(couldPlant, start));
-        int from = Math.max(since, couldPlant);
-        if (start <= from) {
-            return;
-        }
-        WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, from);
-        if (why != WaitReason.HOURS) {
-            state.tally.add(Tally.WAIT_S, season.planters.hours(planter).work(from, start));
-        }
-        if (state.journal != null) {
-            state.journal.waited(planter, request.place(), from, start, why);
-        }
-    }
-
-    private static WaitReason reason(Delivery delivery, int from) {
-        if (delivery.rigReady <= from) {
-            return WaitReason.HOURS;
-        }
-        return delivery.trip.isWaitedFor() ? WaitReason.WATER : WaitReason.RIG;
     }
 
     /** Lets out what mix is on board of rigs when the season is over. */

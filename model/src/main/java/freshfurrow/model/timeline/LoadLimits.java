@@ -5,6 +5,7 @@ final class LoadLimits {
     private final RecipeTable recipes;
     /** By recipe: whether a rig has mix of it to begin with, which may be planted up to its use-by. */
     private final boolean[] made;
+
     private final PlanterTable planters;
     private final RigTable rigs;
 

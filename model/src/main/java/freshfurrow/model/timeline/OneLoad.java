@@ -57,7 +57,8 @@ public record OneLoad(
         chain.plan(rig, season.recipes.compostMg(dm2, recipe));
         List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
                 .mapToObj(batch -> new DrumBatch(
-                        (LotShares.grams(chain.compostUpTo(batch)) - LotShares.grams(chain.compostUpTo(batch - 1))) / G_PER_KG,
+                        (LotShares.grams(chain.compostUpTo(batch)) - LotShares.grams(chain.compostUpTo(batch - 1)))
+                                / G_PER_KG,
                         chain.waterOf(batch, rig) / ML_PER_L,
                         chain.batchS()))
                 .toList();

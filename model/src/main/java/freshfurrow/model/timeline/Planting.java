@@ -21,7 +21,7 @@ final class Planting {
     long plant(int planter, int t, int recipe, long loadDm2, int plantBy, int useBy) {
         if (state.journal != null || !walk.isOf(t, loadDm2, plantBy)) {
             walk.tell(state.journal);
-            walk.begin(planter, t);
+            walk.begin(planter, state.planters.place(planter), t);
             walk.plant(planter, recipe, loadDm2, plantBy);
             walk.tell(null);
         }

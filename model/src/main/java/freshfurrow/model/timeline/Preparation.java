@@ -31,7 +31,7 @@ final class Preparation {
         delivery.trip.none();
         delivery.acrossBreak = false;
         delivery.heldDownByAge = false;
-        delivery.dumpEnd = times.freeS(delivery.rig(), request.needS());
+        delivery.dumpEnd = Math.max(states.freeS(delivery.rig()), delivery.notBefore);
         delivery.metres = 0;
         delivery.transferStart = NEVER;
         delivery.useBy = 0;
@@ -60,7 +60,9 @@ final class Preparation {
             return there(delivery);
         }
         int drawn = drawn(delivery, lackMl, roomMl);
-        return drawn >= NEVER ? NEVER : times.driven(delivery.rig(), delivery.trip.onwardS(), drawn);
+        return drawn >= NEVER
+                ? NEVER
+                : times.arrivalAfter(delivery.rig(), delivery.trip.onwardS(), request.place(), drawn);
     }
 
     /** When such a draw is done; never when nothing gives it, s. */
@@ -92,7 +94,8 @@ final class Preparation {
         if (states.isCleanDue(rig)) {
             start = hours.earliest(start, rigs.cleanS(rig)) + rigs.cleanS(rig);
         }
-        transfer(delivery, hours.earliest(delivery.extraction.forward(start), carryS) + carryS);
+        int made = delivery.extraction.forward(start);
+        transfer(delivery, carryS == 0 ? made : times.arrivalAfter(rig, carryS, request.place(), made));
     }
 
     /** The transfer starts once rig and mix are there and the planter asks for it. */
@@ -132,7 +135,8 @@ final class Preparation {
         Extraction extraction = delivery.extraction;
         int start = delivery.transferStart;
         int carryS = delivery.carryS;
-        delivery.depart = carryS == 0 ? start : hours.latest(start, carryS) - carryS;
+        delivery.depart =
+                carryS == 0 ? start : times.latestArrival(delivery.rig(), carryS, request.place(), start) - carryS;
         extraction.backward(delivery.depart, null);
         long thereMg = lots.available(extraction.start);
         if (extraction.compostMg > thereMg && CompostLots.isEnough(thereMg, extraction.compostMg)) {

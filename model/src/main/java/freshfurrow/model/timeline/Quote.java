@@ -8,6 +8,7 @@ final class Quote {
     private static final long NOTHING = -1;
 
     private final Delivery delivery;
+    private final RigDay day;
 
     // the question
     private MixSource source;
@@ -25,17 +26,18 @@ final class Quote {
     /** The answer tells of the batches, not of the start only. */
     private boolean laid;
 
-    Quote(RigTable rigs, int rig, MixSource source) {
+    Quote(RigTable rigs, int rig, MixSource source, RigDay day) {
         this.delivery = new Delivery(rigs, rig);
+        this.day = day;
         this.source = source;
         this.askedSource = source;
     }
 
     /** One for each rig. */
-    static Quote[] ofAllRigs(RigTable rigs, MixSources sources) {
+    static Quote[] ofAllRigs(RigTable rigs, MixSources sources, RigDay day) {
         Quote[] quotes = new Quote[rigs.count()];
         for (int r = 0; r < quotes.length; r++) {
-            quotes[r] = new Quote(rigs, r, sources.fresh(r));
+            quotes[r] = new Quote(rigs, r, sources.fresh(r), day);
         }
         return quotes;
     }
@@ -109,7 +111,7 @@ final class Quote {
             laid = false;
             delivery.loadDm2 = loadDm2;
             delivery.mixDm2 = mixDm2;
-            source.plan(delivery);
+            day.plan(source, delivery);
         }
         return delivery;
     }

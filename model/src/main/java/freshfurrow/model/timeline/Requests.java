@@ -2,8 +2,6 @@ package freshfurrow.model.timeline;
 
 import static freshfurrow.model.timeline.Calendar.NEVER;
 
-import freshfurrow.model.plan.WaitReason;
-
 /** When and where each planter asks for its next fill, and what becomes of fields for which it can ask no more. */
 final class Requests {
     /**
@@ -95,7 +93,7 @@ final class Requests {
     }
 
     /**
-     * Sends the planter to its next field, to ask there at the moment planting could start.
+     * The planter asks at its next field, at the moment planting could start there; it drives there once it gets a load.
      *
      * @param after only planting periods that begin after this, -1 for any
      * @param from not before this, -1 for any time
@@ -109,17 +107,13 @@ final class Requests {
             int open = fields.openS(field);
             int metres = season.places.metres(place, field);
             int duration = place == field ? 0 : table.moveS(p, metres);
-            int start = place == field ? t : table.hours(p).earliest(t, duration);
-            int there = start + duration;
+            int there = place == field ? t : fields.setOff(table.hours(p), field, t, duration) + duration;
             int soonest = Math.max(Math.max(there, open), from);
             if (after >= 0 && open <= after) {
                 soonest = Math.max(soonest, plantable.nextStart(after));
             }
             int need = plantable.next(soonest);
             if (need < NEVER) {
-                if (place != field) {
-                    move(p, field, metres, start, duration);
-                }
                 planters.askAfresh(p, need);
                 return;
             }
@@ -131,13 +125,9 @@ final class Requests {
         planters.askNoMore(p);
     }
 
-    private void move(int p, int field, int metres, int start, int duration) {
-        state.tally.add(Tally.DRIVE_S, table.driveS(p, metres));
-        state.tally.add(Tally.DRIVE_M, metres);
-        if (state.journal != null) {
-            state.journal.planterMoved(p, planters.place(p), field, start, start + duration);
-        }
-        planters.stand(p, field, start + duration);
+    /** Where the planter is when it is served: in its next field, or where it used up its last load on the same day. */
+    int place(int p) {
+        return planters.asksAfresh(p) ? field(p) : planters.place(p);
     }
 
     private void next(int p, int index) {
@@ -147,27 +137,6 @@ final class Requests {
 
     private int field(int p) {
         return order.field(p, planters.index(p));
-    }
-
-    /** The first moment from when the planter stands still at which planting of its next field could start, if it had a load. */
-    int couldPlantFrom(int p) {
-        return table.plantable(p, field(p)).next(Math.max(standsFrom(p), fields.openS(field(p))));
-    }
-
-    /** Records how long the planter stood, up to {@code until}, before its next field could be planted. */
-    void standBy(int p, int until) {
-        if (state.journal == null) {
-            return;
-        }
-        int from = standsFrom(p);
-        if (from < until) {
-            WaitReason why = from < fields.openS(field(p)) ? WaitReason.WINDOW : WaitReason.WET;
-            state.journal.waited(p, planters.place(p), from, until, why);
-        }
-    }
-
-    private int standsFrom(int p) {
-        return table.hours(p).next(planters.timeS(p));
     }
 
     /** No compost is there before {@code lotFrom}: the request is made again from then on. */

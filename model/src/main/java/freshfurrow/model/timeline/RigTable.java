@@ -52,19 +52,10 @@ final class RigTable {
         hours = rigs.stream()
                 .map(rig -> calendars.machine(rig.id(), rig.hours()))
                 .toArray(Calendar[]::new);
-        readyFromS = readyFromS(season.days());
+        readyFromS = Arrays.stream(hours)
+                .map(calendar -> calendar.lastWorkDaysS(season.days()))
+                .toArray(int[][]::new);
         firstAlike = firstAlike(water.largestDailyLimitMl());
-    }
-
-    private int[][] readyFromS(int days) {
-        int[][] from = new int[hours.length][days + 1];
-        for (int r = 0; r < from.length; r++) {
-            for (int day = 0; day <= days; day++) {
-                int lastWork = Math.max(0, hours[r].latest(day * Calendars.DAY_S, 1) - 1);
-                from[r][day] = lastWork / Calendars.DAY_S * Calendars.DAY_S;
-            }
-        }
-        return from;
     }
 
     private int[] firstAlike(long largestDailyLimitMl) {

@@ -5,6 +5,7 @@ import static freshfurrow.model.timeline.Calendar.NEVER;
 /** When rigs get where, and when they and planters have time for one another. */
 final class RigTimes {
     private final RecipeTable recipes;
+    private final FieldTable fields;
     private final PlaceTable places;
     private final PlanterTable planters;
     private final RigTable rigs;
@@ -12,6 +13,7 @@ final class RigTimes {
 
     RigTimes(CompiledSeason season, RigStates states) {
         this.recipes = season.recipes;
+        this.fields = season.fields;
         this.places = season.places;
         this.planters = season.planters;
         this.rigs = season.rigs;
@@ -27,14 +29,19 @@ final class RigTimes {
         return rigs.driveS(rig, places.metres(from, to));
     }
 
-    /** When a rig is at a place if it sets off at {@code t} or as soon after as its hours allow. */
+    /** When a rig is at a place if it sets off at {@code t} or as soon after as its hours and the ground there allow. */
     int arrival(int rig, int from, int to, int t) {
-        return from == to ? t : driven(rig, driveS(rig, from, to), t);
+        return from == to ? t : arrivalAfter(rig, driveS(rig, from, to), to, t);
     }
 
-    /** When a rig has driven for so long, at {@code t} or as soon after as its hours allow. */
-    int driven(int rig, int driveS, int t) {
-        return rigs.hours(rig).earliest(t, driveS) + driveS;
+    /** The same of a drive that takes so long. */
+    int arrivalAfter(int rig, int driveS, int to, int t) {
+        return fields.setOff(rigs.hours(rig), to, t, driveS) + driveS;
+    }
+
+    /** When a rig may be at a place at the latest, by {@code t}, after a drive that takes so long. */
+    int latestArrival(int rig, int driveS, int to, int t) {
+        return fields.latestArrival(rigs.hours(rig), to, t, driveS);
     }
 
     /** To let out the mix on board, s: at the rate of a transfer. */

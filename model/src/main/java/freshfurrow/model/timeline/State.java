@@ -48,7 +48,12 @@ final class State {
             rigs.moveTo(r, beginning.rigPlace[r]);
             rigs.freeFrom(r, beginning.rigFreeS[r]);
             rigs.water(r, beginning.waterMl[r]);
-            rigs.mix(r, beginning.mixDm2[r], beginning.mixRecipe[r], beginning.mixDeadlineS[r], beginning.mixDeadlineS[r]);
+            rigs.mix(
+                    r,
+                    beginning.mixDm2[r],
+                    beginning.mixRecipe[r],
+                    beginning.mixDeadlineS[r],
+                    beginning.mixDeadlineS[r]);
             rigs.cleanDue(r, beginning.cleanDue[r]);
         }
         for (int w = 0; w < season.water.count(); w++) {

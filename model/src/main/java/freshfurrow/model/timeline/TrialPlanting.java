@@ -44,7 +44,7 @@ final class TrialPlanting {
                 return Math.min(mixDm2 - 1, extractedDm2 + recipes.areaOfCompost(available, request.recipe()));
             }
         }
-        walk.begin(request.planter(), delivery.transferEnd());
+        walk.begin(request.planter(), request.place(), delivery.transferEnd());
         return quote.source().servesSeveralFills()
                 ? inFills(delivery, mixDm2, capDm2)
                 : walk.plant(request.planter(), request.recipe(), capDm2, delivery.plantBy);

@@ -43,10 +43,10 @@ final class Walk {
         this.tally = new WalkTally(season.fields);
     }
 
-    /** Puts the walk where the planter is, with a load in its tank from {@code t} on. */
-    void begin(int planter, int t) {
+    /** Puts the walk at a place, with a load in the planter's tank from {@code t} on. */
+    void begin(int planter, int at, int t) {
         time = t;
-        place = states.place(planter);
+        place = at;
         index = states.index(planter);
         leftDm2 = states.leftDm2(planter);
         parts = 0;
@@ -114,7 +114,7 @@ final class Walk {
             if (place != field) {
                 int metres = places.metres(place, field);
                 int duration = planters.moveS(planter, metres);
-                int start = hours.earliest(time, duration);
+                int start = fields.setOff(hours, field, time, duration);
                 int begin = start == NEVER ? NEVER : plantable.next(Math.max(start + duration, fields.openS(field)));
                 if (begin >= deadline) {
                     break;

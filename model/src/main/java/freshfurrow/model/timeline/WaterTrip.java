@@ -5,6 +5,7 @@ final class WaterTrip {
     private static final int NONE = -1;
 
     private int point = NONE;
+    private int at;
     private int drawStart;
     private int drawS;
     private long drawMl;
@@ -24,7 +25,9 @@ final class WaterTrip {
         drawMl = ml;
     }
 
-    void by(int driveOnwardS, int metresInAll, boolean waitedForWater) {
+    /** @param place of the water point */
+    void by(int place, int driveOnwardS, int metresInAll, boolean waitedForWater) {
+        at = place;
         onwardS = driveOnwardS;
         metres = metresInAll;
         waited = waitedForWater;
@@ -37,6 +40,11 @@ final class WaterTrip {
     /** Meaningless, as all that follows, when no trip is made. */
     int point() {
         return point;
+    }
+
+    /** Where it is. */
+    int at() {
+        return at;
     }
 
     int drawStart() {
@@ -65,7 +73,12 @@ final class WaterTrip {
         return metres;
     }
 
-    /** Whether the rig stands at the water point until hose, hours or limit let it draw. */
+    /** The rig comes to the water no sooner than it has to, but it would have stood there, or not, had it come at once. */
+    void waitedFor(boolean waitedForWater) {
+        waited = waitedForWater;
+    }
+
+    /** Whether the rig stands at the water point until hose, hours or limit let it draw, or would if it came at once. */
     boolean isWaitedFor() {
         return waited;
     }

@@ -35,7 +35,7 @@ final class WaterTrips {
             int at = water.place(w);
             int to = places.metres(from, at);
             int on = places.metres(at, place);
-            int arrival = from == at ? t : times.driven(rig, rigs.driveS(rig, to), t);
+            int arrival = from == at ? t : times.arrivalAfter(rig, rigs.driveS(rig, to), at, t);
             int onward = rigs.driveS(rig, on);
             if (arrival + water.leastDrawS(w, lackMl) + onward > best) {
                 continue;
@@ -46,13 +46,13 @@ final class WaterTrips {
             }
             long ml = points.drawMl(w, start, roomMl);
             int drawS = water.drawS(w, ml);
-            int there = hours.earliest(start + drawS, onward) + onward;
+            int there = at == place ? start + drawS : times.arrivalAfter(rig, onward, place, start + drawS);
             int way = to + on;
             if (there < best || (there == best && there < NEVER && way < bestWay)) {
                 best = there;
                 bestWay = way;
                 trip.to(w, start, drawS, ml);
-                trip.by(onward, way, start > arrival);
+                trip.by(at, onward, way, start > arrival);
             }
         }
     }

@@ -265,13 +265,14 @@ class AuditTest {
     void plantingOnAFieldThatIsStillWetIsCaught() throws Exception {
         // 20 mm x 0.05 days per mm close until midnight, 20.1 mm for one more day
         assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20)).isEmpty();
-        assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20.1)).containsOnly(Rule.RAIN_CLOSURE);
+        assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20.1))
+                .containsOnly(Rule.RAIN_CLOSURE, Rule.OPEN_ON_ARRIVAL);
     }
 
     @Test
     void rainUnderTheLimitClosesNothingAndRainAtTheLimitDoes() throws Exception {
         assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 4.9)).isEmpty();
-        assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 5)).containsOnly(Rule.RAIN_CLOSURE);
+        assertThat(rulesBrokenIf(day -> day.rainOnThe20thMm = 5)).containsOnly(Rule.RAIN_CLOSURE, Rule.OPEN_ON_ARRIVAL);
     }
 
     @Test
@@ -280,9 +281,20 @@ class AuditTest {
         WetDay wet = new WetDay(LocalDate.of(2027, 4, 20), 31, 30, 0);
 
         assertThat(rulesBroken(inSpring(Drainage.MODERATE, wet), WorkedDay.PLAN_AT_THE_FIELD))
-                .containsOnly(Rule.RAIN_CLOSURE);
+                .containsOnly(Rule.RAIN_CLOSURE, Rule.OPEN_ON_ARRIVAL);
         assertThat(rulesBroken(inSpring(Drainage.POOR, wet), WorkedDay.PLAN_AT_THE_FIELD))
                 .isEmpty();
+    }
+
+    @Test
+    void aPlanterThatComesOutDaysBeforeItsFirstFillIsCaught() throws Exception {
+        String onSaturday = edited(
+                WorkedDay.PLAN_AT_THE_FIELD,
+                "{\"kind\": \"move\", \"start\": \"2027-04-20T07:00:00\", \"end\": \"2027-04-20T07:20:00\"",
+                "{\"kind\": \"move\", \"start\": \"2027-04-17T07:00:00\", \"end\": \"2027-04-17T07:20:00\"");
+
+        assertThat(rulesBroken(WorkedDay.season(day -> day.first = LocalDate.of(2027, 4, 16)), onSaturday))
+                .contains(Rule.COMING_OUT);
     }
 
     private static Season inSpring(Drainage drainage, WetDay wet) {
@@ -374,6 +386,7 @@ class AuditTest {
     void everyRuleIsBrokenByATest() {
         Set<Rule> broken =
                 EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE, Rule.START, Rule.WAIT_START);
+        broken.addAll(List.of(Rule.OPEN_ON_ARRIVAL, Rule.COMING_OUT));
         broken.addAll(List.of(Rule.DONE_BEFORE, Rule.CARRIED_BATCHES, Rule.CARRIED_MIX)); // StartRecordsTest
         for (Method test : AuditTest.class.getDeclaredMethods()) {
             CsvSource rows = test.getAnnotation(CsvSource.class);

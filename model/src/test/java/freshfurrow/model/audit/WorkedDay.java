@@ -1,6 +1,5 @@
 package freshfurrow.model.audit;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -18,6 +17,7 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -88,7 +88,9 @@ final class WorkedDay {
                 ZoneOffset.UTC,
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of(day.closed)),
                 Map.of("yard", Optional.of(new GeoPoint(0, 0))),
-                List.of(new Recipe("standard", 200, 2, day.holdS, OptionalInt.of(day.reserveS)), new Recipe("strong", 200, 4, day.holdS, OptionalInt.of(day.reserveS))),
+                List.of(
+                        new Recipe("standard", 200, 2, day.holdS, OptionalInt.of(day.reserveS)),
+                        new Recipe("strong", 200, 4, day.holdS, OptionalInt.of(day.reserveS))),
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),

@@ -1,6 +1,5 @@
 package freshfurrow.model.example;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -18,6 +17,7 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -75,8 +75,8 @@ public final class SmallSeasons {
                         "yard",
                         day))
                 .toList();
-        List<Recipe> recipes =
-                List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600), WithDefaults.recipe("strong", 250, 20, 4 * 3600));
+        List<Recipe> recipes = List.of(
+                WithDefaults.recipe("standard", 200, 10, 5 * 3600), WithDefaults.recipe("strong", 250, 20, 4 * 3600));
         List<Field> fields =
                 IntStream.rangeClosed(1, FIELDS).mapToObj(this::field).toList();
         return new Season(

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

@@ -196,19 +196,19 @@ class ChangedRecordsTest {
                         Set.of("P2"))),
                 List.of(new Planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)),
                 List.of(WithDefaults.rig(
-                        "R2",
-                        200,
-                        60,
-                        960,
-                        240,
-                        2500,
-                        3,
-                        12,
-                        OptionalDouble.of(3000),
-                        OptionalDouble.of(10),
-                        ExtractAt.WATER,
-                        "barn",
-                        hours)
+                                "R2",
+                                200,
+                                60,
+                                960,
+                                240,
+                                2500,
+                                3,
+                                12,
+                                OptionalDouble.of(3000),
+                                OptionalDouble.of(10),
+                                ExtractAt.WATER,
+                                "barn",
+                                hours)
                         .change()
                         .leastBatchTime(OptionalInt.of(60))
                         .rig()),

@@ -68,9 +68,23 @@ class DayStartTest {
     }
 
     @Test
-    void waterIsDrawnTheEveningBefore() {
-        // the second load is transferred by 09:10:00; clean to 09:13:00, then 200 s to the well, 400 s there, 200 s
-        // back
+    void waterIsDrawnTheEveningBeforeAsLateAsItFitsWherePlantingWouldStartLaterOtherwise() {
+        // The rig works from 07:00 to 20:00 too. In one piece before 20:00: 200 s to the well, 386 s there, 200 s back,
+        // and the batch
+        // of 900 s, which is made in the morning after all, as it would be too old.
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("07:00/10:33:20"))
+                .rig("R1", rig -> rig.hours("07:00/20:00"))
+                .field("A", 15)
+                .plan("A");
+
+        assertThat(plan.rig("R1", "draw")).last().isEqualTo("1 19:35:14 - 1 19:41:40 draw well 1926.297 L");
+        assertThat(plan.fillStarts("P1")).element(2).isEqualTo("2 07:15:00");
+    }
+
+    @Test
+    void waterIsDrawnInTheMorningWhereThatIsSoonEnough() {
+        // 200 s to the well, 400 s there, 200 s back, and 900 s for the batch from 06:00 on
         WorkedPlan plan = new WorkedSeason()
                 .planter("P1", planter -> planter.hours("07:00/10:33:20"))
                 .field("A", 15)
@@ -78,21 +92,18 @@ class DayStartTest {
 
         assertThat(plan.rig("R1", "draw"))
                 .containsExactly(
-                        "1 06:01:40 - 1 06:08:20 draw well 2000.000 L", "1 09:16:20 - 1 09:23:00 draw well 2000.000 L");
+                        "1 06:01:40 - 1 06:08:20 draw well 2000.000 L", "2 06:03:20 - 2 06:10:00 draw well 2000.000 L");
         assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:56:40", "2 07:00:00");
     }
 
     @Test
-    void aPlanterStandsAtAFieldWhoseWindowIsNotOpenYet() {
+    void aPlanterComesToAFieldOnItsLastWorkingDayBeforeTheWindowOpens() {
         WorkedPlan plan =
                 new WorkedSeason().field("A", 5, field -> field.window(3, 3)).plan("A");
 
-        assertThat(plan.planter("P1", "move")).containsExactly("1 07:00:00 - 1 07:20:00 move yard to A");
+        assertThat(plan.planter("P1", "move")).containsExactly("2 07:00:00 - 2 07:20:00 move yard to A");
         assertThat(plan.planter("P1", "wait"))
-                .first()
-                .asString()
-                .startsWith("1 07:20:00")
-                .endsWith("wait A window");
+                .containsExactly("1 07:00:00 - 2 07:00:00 wait yard window", "2 07:20:00 - 3 07:00:00 wait A window");
         assertThat(plan.planter("P1", "fill")).containsExactly("3 07:00:00 - 3 07:13:20 fill A");
         assertThat(plan.plan().totals().waitMin()).isZero();
     }

@@ -37,13 +37,9 @@ class RainTest {
         WorkedPlan plan =
                 new WorkedSeason().days(5).rain(1, "00:00", 30).field("A", 5).plan("A");
 
-        assertThat(plan.planter("P1", "move")).containsExactly("1 07:00:00 - 1 07:20:00 move yard to A");
-        assertThat(plan.planter("P1", "wait"))
-                .first()
-                .asString()
-                .startsWith("1 07:20:00")
-                .endsWith("wait A wet");
-        assertThat(plan.fillStarts("P1")).containsExactly("4 07:00:00");
+        assertThat(plan.planter("P1", "move")).containsExactly("4 07:00:00 - 4 07:20:00 move yard to A");
+        assertThat(plan.planter("P1", "wait")).first().asString().isEqualTo("1 07:00:00 - 4 07:00:00 wait yard wet");
+        assertThat(plan.fillStarts("P1")).containsExactly("4 07:20:00");
         assertThat(plan.plan().totals().waitMin()).isZero();
     }
 
@@ -53,7 +49,17 @@ class RainTest {
         WorkedPlan plan =
                 new WorkedSeason().days(5).rain(1, "00:00", 21).field("A", 5).plan("A");
 
-        assertThat(plan.fillStarts("P1")).containsExactly("4 07:00:00");
+        assertThat(plan.fillStarts("P1")).containsExactly("4 07:20:00");
+    }
+
+    @Test
+    void noMachineDrivesToAFieldThatIsTooWetWhenItArrives() {
+        // closed on days 1 to 3; the rig has its own hours from 06:00 on, 300 s from the well to the field
+        WorkedPlan plan =
+                new WorkedSeason().days(5).rain(1, "00:00", 30).field("A", 5).plan("A");
+
+        assertThat(plan.rig("R1", "move"))
+                .containsExactly("4 06:00:00 - 4 06:01:40 move yard to well", "4 06:08:20 - 4 06:11:40 move well to A");
     }
 
     @Test
@@ -82,7 +88,7 @@ class RainTest {
                 .plan("A");
         WorkedPlan drained = new WorkedSeason().wetGround(1).field("A", 5).plan("A");
 
-        assertThat(plan.fillStarts("P1")).containsExactly("3 07:00:00");
+        assertThat(plan.fillStarts("P1")).containsExactly("3 07:20:00");
         assertThat(drained.fillStarts("P1")).containsExactly("1 07:20:00");
         assertThat(WetGround.of(plan.season(), Drainage.POOR))
                 .containsExactly(new WetGround(

@@ -33,19 +33,18 @@ class ReserveTest {
                 .field("A", 20)
                 .plan("A");
 
-        assertThat(plan.plan().loads()).allSatisfy(load -> assertThat(
-                        load.lastDrop().plusSeconds(1800))
-                .isBeforeOrEqualTo(load.deadline()));
+        assertThat(plan.plan().loads())
+                .allSatisfy(
+                        load -> assertThat(load.lastDrop().plusSeconds(1800)).isBeforeOrEqualTo(load.deadline()));
     }
 
     @Test
     void mixThatIsAlreadyMadeMayUseUpItsReserve() {
-        // The batch that ends at 08:56:40 keeps until 13:56:40. The planter is down until 12:20:00, is filled in 800 s and plants
+        // The batch that ends at 08:56:40 keeps until 13:56:40. The planter is down until 12:20:00, is filled in 800 s
+        // and plants
         // 5 ha in 5,000 s: to the second, an hour into the reserve.
-        WorkedPlan plan =
-                new WorkedSeason().reserve(3600).field("A", 10).plan("A");
-        Outage outage = new Outage(
-                "P1", WorkedSeason.FIRST.atTime(8, 50), WorkedSeason.FIRST.atTime(12, 20));
+        WorkedPlan plan = new WorkedSeason().reserve(3600).field("A", 10).plan("A");
+        Outage outage = new Outage("P1", WorkedSeason.FIRST.atTime(8, 50), WorkedSeason.FIRST.atTime(12, 20));
 
         WorkedPlan rest = UnderWay.at(plan, "08:50", new News(List.of(), List.of(outage), Set.of()))
                 .goOn();

@@ -80,8 +80,12 @@ class RigChoiceTest {
             ceilings = new LoadCeiling(
                     season, request, state.lots, new FieldRun(season.fields, request, state.planters, order));
             sources = sources(points);
-            choice = new RigChoice(
-                    season, state, request, times, points, sources, ceilings, Quote.ofAllRigs(season.rigs, sources));
+            Quote[] quotes = Quote.ofAllRigs(season.rigs, sources, day());
+            choice = new RigChoice(season, state, request, times, points, sources, ceilings, quotes);
+        }
+
+        private RigDay day() {
+            return new RigDay(season, state, request, times);
         }
 
         private MixSources sources(WaterPoints of) {
@@ -113,7 +117,7 @@ class RigChoiceTest {
             int mixed = random.nextInt(season.recipes.count());
             long mixDm2 = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
             int useBy = near();
-                state.rigs.mix(r, mixDm2, mixed, useBy, useBy);
+            state.rigs.mix(r, mixDm2, mixed, useBy, useBy);
             state.rigs.cleanDue(r, random.nextInt(2) == 1);
         }
 
@@ -171,7 +175,7 @@ class RigChoiceTest {
         /** Of a rig by itself: nothing that was found of a draw for another shortens its search. */
         private Quote quote(int rig) {
             MixSources own = sources(new WaterPoints(season, state.draws));
-            Quote quote = new Quote(season.rigs, rig, own.made(rig));
+            Quote quote = new Quote(season.rigs, rig, own.made(rig), day());
             long mix = state.rigs.mixDm2(rig);
             if (mix > 0 && state.rigs.mixRecipe(rig) == request.recipe()) {
                 quote.begin(own.made(rig));

@@ -83,13 +83,14 @@ class WaitsTest {
                 .field("B", 5, field -> field.recipe("other").window(3, 4))
                 .plan("A B");
 
-        assertThat(plan.planter("P1", "wait")).containsExactly("1 07:56:40 - 3 07:00:00 wait B window");
+        assertThat(plan.planter("P1", "wait"))
+                .containsExactly("1 07:43:20 - 2 07:00:00 wait A window", "2 07:13:20 - 3 07:00:00 wait B window");
         assertThat(plan.plan().totals().waitMin()).isZero();
     }
 
     @Test
     void compostThatComesAfterTheWindowHasOpenedIsWaitedForFromThenOn() {
-        // twelve hours of the second day, none of the first
+        // twelve hours of the second day less the 800 s of the move, none of the first
         WorkedPlan plan = slowRig()
                 .days(4)
                 .lots(
@@ -100,10 +101,10 @@ class WaitsTest {
                 .plan("A B");
 
         assertThat(plan.planter("P1", "wait"))
-                .startsWith("1 07:56:40 - 2 07:00:00 wait B window")
+                .startsWith("1 07:43:20 - 2 07:00:00 wait A window")
                 .element(1)
                 .asString()
-                .startsWith("2 07:00:00 - 3 0")
+                .startsWith("2 07:13:20 - 3 0")
                 .endsWith("wait B compost");
     }
 

@@ -52,7 +52,7 @@ class WaterTest {
         assertThat(plan.plan().loads()).extracting(load -> load.litres()).containsExactly(1000.0, 1000.0, 500.0, 500.0);
         assertThat(plan.rig("R1", "draw"))
                 .endsWith(
-                        "1 09:16:20 - 1 09:18:00 draw well 500.000 L", "2 06:00:00 - 2 06:06:40 draw well 2000.000 L");
+                        "1 09:16:20 - 1 09:18:00 draw well 500.000 L", "2 06:03:20 - 2 06:10:00 draw well 2000.000 L");
     }
 
     @Test

@@ -2,7 +2,6 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -18,14 +17,15 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.PlanterChange;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
-import freshfurrow.model.season.PlanterChange;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.RigChange;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WetDay;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -295,8 +295,9 @@ final class WorkedSeason {
 
     /** A planter of 10 m, 1 ha in 1000 s, with a tank of 1000 L, but for what is said. */
     static final class PlanterChoice {
-        private final PlanterChange change =
-                new Planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkedSeason.hours("07:00/19:00")).change();
+        private final PlanterChange change = new Planter(
+                        "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkedSeason.hours("07:00/19:00"))
+                .change();
 
         PlanterChoice capacity(double width, double speed, double efficiency) {
             change.widthM(width).speedMPerS(speed).fieldEfficiency(efficiency);

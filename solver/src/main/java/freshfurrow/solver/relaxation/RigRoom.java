@@ -197,7 +197,9 @@ final class RigRoom {
     }
 
     private double missingS(Rig rig, Trips trips) {
-        double lackingKg = (Leeway.MOST_LACKING_MG + 1) / MG_PER_KG * season.season().compost().size();
+        double lackingKg = (Leeway.MOST_LACKING_MG + 1)
+                / MG_PER_KG
+                * season.season().compost().size();
         double seconds = rig.cleanTimeS() + lackingKg / rig.batchCompostKg() * (rig.batchTimeS() + rig.cleanTimeS());
         return trips.counted()
                 ? seconds

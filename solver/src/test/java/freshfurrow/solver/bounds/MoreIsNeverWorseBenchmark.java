@@ -1,12 +1,12 @@
 package freshfurrow.solver.bounds;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;

@@ -3,15 +3,14 @@ package freshfurrow.solver.bounds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Mix;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.RandomPlans;

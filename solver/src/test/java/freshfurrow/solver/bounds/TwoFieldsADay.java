@@ -1,6 +1,5 @@
 package freshfurrow.solver.bounds;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
@@ -15,10 +14,10 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.ZoneOffset;

@@ -1,6 +1,5 @@
 package freshfurrow.solver.example;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -14,10 +13,10 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -173,7 +172,9 @@ public final class InventedSeason {
                 ZoneId.of("America/Chicago"),
                 new ClosedDays(Set.of(DayOfWeek.SUNDAY), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
-                List.of(WithDefaults.recipe("standard", 187, 2.24, 5 * 3600), WithDefaults.recipe("strong", 187, 3.4, 4 * 3600)),
+                List.of(
+                        WithDefaults.recipe("standard", 187, 2.24, 5 * 3600),
+                        WithDefaults.recipe("strong", 187, 3.4, 4 * 3600)),
                 list,
                 List.copyOf(planterList),
                 rigList,

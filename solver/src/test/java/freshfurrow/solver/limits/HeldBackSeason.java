@@ -1,6 +1,5 @@
 package freshfurrow.solver.limits;
 
-import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -16,10 +15,10 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
-import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
