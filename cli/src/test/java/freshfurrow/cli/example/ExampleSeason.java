@@ -12,7 +12,6 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
-import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;

@@ -23,7 +23,7 @@ final class Delivery {
     /** Drive with mix on board from where it is made to the planter. */
     int carryS;
 
-    /** When rig and mix could be there. */
+    /** When rig and mix could be there if the rig came as soon as it can: it may come later, but none too late. */
     int rigReady;
 
     /** The last batch is done, or, where mix is made at the water, the rig sets off with it. */

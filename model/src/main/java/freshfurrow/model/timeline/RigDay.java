@@ -58,12 +58,14 @@ final class RigDay {
             return;
         }
         boolean waited = delivery.trip.isWaitedFor();
+        int ready = delivery.rigReady;
         int evening = evening(delivery, day);
         if (!isStillAt(start, source, delivery, day)
                 && !(evening > Math.max(before, states.freeS(rig)) && isStillAt(start, source, delivery, evening))) {
             plan(source, delivery, before);
         }
         delivery.trip.waitedFor(waited);
+        delivery.rigReady = ready;
     }
 
     private static boolean isStillAt(int start, MixSource source, Delivery delivery, int notBefore) {

@@ -67,12 +67,12 @@ class ScenariosTest {
                 read("spring"),
                 List.of(
                         List.of(
-                                "F15", "F07", "F13", "F02", "F14", "F01", "F05", "F10", "F11", "F33", "F29", "F38",
-                                "F34", "F39"),
+                                "F21", "F01", "F05", "F22", "F10", "F15", "F23", "F07", "F12", "F14", "F17", "F35",
+                                "F34", "F37"),
                         List.of(
-                                "F04", "F21", "F03", "F19", "F18", "F24", "F20", "F12", "F23", "F22", "F16", "F09",
-                                "F06", "F08", "F17", "F36", "F31", "F26", "F35", "F37", "F27", "F30", "F28", "F25",
-                                "F40", "F32")));
+                                "F08", "F02", "F04", "F24", "F20", "F09", "F11", "F18", "F03", "F06", "F13", "F19",
+                                "F16", "F36", "F25", "F27", "F39", "F31", "F26", "F38", "F32", "F30", "F28", "F40",
+                                "F29", "F33")));
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(plan.totals().lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(0.001));
