@@ -67,12 +67,11 @@ class ScenariosTest {
                 read("spring"),
                 List.of(
                         List.of(
-                                "F21", "F01", "F05", "F22", "F10", "F15", "F23", "F07", "F12", "F14", "F17", "F35",
-                                "F34", "F37"),
+                                "F08", "F23", "F12", "F03", "F21", "F16", "F05", "F10", "F09", "F22", "F02", "F38",
+                                "F33", "F29", "F30", "F35", "F34", "F28"),
                         List.of(
-                                "F08", "F02", "F04", "F24", "F20", "F09", "F11", "F18", "F03", "F06", "F13", "F19",
-                                "F16", "F36", "F25", "F27", "F39", "F31", "F26", "F38", "F32", "F30", "F28", "F40",
-                                "F29", "F33")));
+                                "F04", "F14", "F07", "F19", "F13", "F06", "F20", "F15", "F18", "F11", "F01", "F24",
+                                "F17", "F36", "F26", "F39", "F37", "F31", "F32", "F25", "F27", "F40")));
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(plan.totals().lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(0.001));
