@@ -43,7 +43,7 @@ record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, Option
                 () -> sums.given(
                         "Buckets",
                         "not known",
-                        "(weigh a full one, take off the empty one, and give the rest with --bucket or as the rig's bucket)"));
+                        "(weigh a full one, take off the empty one, and give the rest with --bucket or as the rig's `bucket`)"));
     }
 
     private void water(Sums sums) {

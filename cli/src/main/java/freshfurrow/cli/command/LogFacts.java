@@ -57,8 +57,8 @@ abstract class LogFacts {
             customSynopsis = "freshfurrow log SEASON batch [OPTIONS] RIG --lot ID --compost MASS",
             description = "%n--at is the end of extraction, when the hold time starts.%n",
             footer = {
-                "  freshfurrow log season.yaml batch R1 --lot windrow --compost 30lb --load L0001",
-                "  freshfurrow log season.yaml batch R1 --lot 'windrow 20lb' --lot 'barn 10lb'"
+                "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --load L0001",
+                "  freshfurrow log season.yaml batch R1 --lot 'windrow 14lb' --lot 'barn 10lb'"
             })
     int batch(
             @Parameters(paramLabel = "RIG", description = "id of the rig") String rig,
@@ -67,7 +67,7 @@ abstract class LogFacts {
                             paramLabel = "ID",
                             required = true,
                             description =
-                                    "the compost lot; for several lots, each with its amount, like 'windrow 20lb'")
+                                    "the compost lot; for several lots, each with its amount, like 'windrow 14lb'")
                     List<String> lots,
             @Option(names = "--compost", paramLabel = "MASS", description = "how much compost, if it is from one lot")
                     Optional<String> compost,

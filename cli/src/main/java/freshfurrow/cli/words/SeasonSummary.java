@@ -159,6 +159,11 @@ public final class SeasonSummary {
             weight.leftKg().ifPresent(left -> weigh(rig.id(), left));
         }
         entry("Not counted: tanks, drum, pump, hoses, fuel and people.");
+        season.rigs().stream()
+                .filter(rig -> rig.bucketKg().isEmpty())
+                .forEach(rig ->
+                        entry(rig.id() + ": to count its compost in buckets, weigh a full one, take off the empty one,"
+                                + " and give the rest as its `bucket`."));
     }
 
     private void weigh(String rig, double leftKg) {

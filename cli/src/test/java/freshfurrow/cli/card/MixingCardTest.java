@@ -116,7 +116,7 @@ final class MixingCardTest {
         assertThat(card(unweighed).replaceAll(" +", " "))
                 .contains(
                         "Buckets not known (weigh a full one, take off the empty one, and give the rest with --bucket or as"
-                                + " the rig's bucket)",
+                                + " the rig's `bucket`)",
                         "No. From To Compost Drum water",
                         "Weigh a full bucket before you lift by the bucket")
                 .doesNotContain("3 full", "a bucket)");

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.app.season.CheckedSeason;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.season.Rig;
+import freshfurrow.model.season.Season;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +39,7 @@ final class SeasonSummaryTest {
                         Rigs, loaded with a full nurse tank and the compost for one batch
                           R1: 3,000 kg of water + 16 kg of compost = 3,016 kg, payload 3,500 kg
                           Not counted: tanks, drum, pump, hoses, fuel and people.
+                          R1: to count its compost in buckets, weigh a full one, take off the empty one, and give the rest as its `bucket`.
 
                         Cautions
                           Compost is 2 kg short.
@@ -43,6 +48,17 @@ final class SeasonSummaryTest {
                         Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting
                         and rain are not included here; `plan` works them in.
                         Safety: Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.""");
+    }
+
+    @Test
+    void noBucketIsAskedForWhereOneWasWeighed() {
+        Season season = ExampleSeason.season();
+        Rig weighed =
+                season.rigs().get(0).change().bucketKg(OptionalDouble.of(11)).rig();
+
+        assertThat(SeasonSummary.lines(
+                        CheckedSeason.of(season.change().rigs(List.of(weighed)).season())))
+                .noneMatch(line -> line.contains("bucket"));
     }
 
     @Test
