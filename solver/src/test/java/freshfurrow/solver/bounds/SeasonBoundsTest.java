@@ -233,8 +233,8 @@ class SeasonBoundsTest {
     }
 
     /**
-     * Corn on 1,860 ac takes 4,650 lb; 4,500 lb are there before the day after its window: 60 ac are a day late at least, less the 0.0009 ac of
-     * the gram that a load may lack.
+     * Corn on 1,860 ac takes 4,650 lb; 4,500 lb are there before the day after its window: 60 ac are a day late at least, less the 0.0088 ac of
+     * the ten grams that a load may lack.
      */
     @Test
     void theSpringIsLateByTheCompostThatComesLate() {
@@ -243,8 +243,8 @@ class SeasonBoundsTest {
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(SeasonBounds.of(season).forPlan(plan)).satisfies(bounds -> {
-            assertThat(bounds.lateHaDays() / HA_PER_ACRE).isCloseTo(60 - 0.0009, within(1e-4));
-            assertThat(bounds.medium()).isEqualTo((long) -Math.ceil(60 * HA_PER_ACRE * 1.5 * 100));
+            assertThat(bounds.lateHaDays() / HA_PER_ACRE).isCloseTo(60 - 0.0088, within(1e-4));
+            assertThat(bounds.medium()).isEqualTo((long) -Math.ceil((60 - 0.0088) * HA_PER_ACRE * 1.5 * 100));
         });
     }
 
