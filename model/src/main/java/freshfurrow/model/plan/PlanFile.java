@@ -31,7 +31,7 @@ public final class PlanFile {
 
     /**
      * Reads a plan file of which only the form is right, so that an audit can tell all that is wrong with the rest. The form is strict: no
-     * unknown key, and none missing but those that came to the format later ({@code season.names}, {@code season.clockChanges} and a rig's {@code nurseTankL}, {@code
+     * unknown key, and none missing but those that came to the format later ({@code season.clock}, {@code season.names}, {@code season.clockChanges} and a rig's {@code nurseTankL}, {@code
      * payloadKg} and {@code bucketKg}), and {@code start}, which only plans of what is left of a season have; where
      * that has a checksum, nothing in it was changed. Less than 64 MB; figures of
      * 100,000,000,000 at most, counts of 10,000,000, texts of 1,000 letters, all of which can be seen, and years from 2000 to 2100; the season's

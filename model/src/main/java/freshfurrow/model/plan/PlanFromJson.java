@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
@@ -47,6 +48,7 @@ final class PlanFromJson {
     private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
     private static final Map<String, MassUnit> MASSES = byName(MassUnit.values(), MassUnit::symbol);
     private static final Map<String, DistanceUnit> DISTANCES = byName(DistanceUnit.values(), DistanceUnit::symbol);
+    private static final Map<String, ClockFace> CLOCKS = byName(ClockFace.values(), ClockFace::symbol);
 
     private PlanFromJson() {}
 
@@ -144,19 +146,23 @@ final class PlanFromJson {
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("names", "clockChanges"), "name", "file", "sha256", "units");
-        JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
+        place.withAndPerhaps(List.of("clock", "names", "clockChanges"), "name", "file", "sha256", "units");
         return new Plan.SeasonSource(
                 place.text("name"),
                 place.fileName("file"),
                 place.text("sha256"),
-                new DisplayUnits(
-                        units.oneOf("area", AREAS),
-                        units.oneOf("volume", VOLUMES),
-                        units.oneOf("mass", MASSES),
-                        units.oneOf("distance", DISTANCES)),
+                place.has("clock") ? units(place).withClock(place.oneOf("clock", CLOCKS)) : units(place),
                 place.has("names") ? place.map("names", JsonPlace::asText) : Map.of(),
                 place.has("clockChanges") ? place.list("clockChanges", PlanFromJson::clockChange) : List.of());
+    }
+
+    private static DisplayUnits units(JsonPlace place) throws PlanFileException {
+        JsonPlace units = place.at("units").with("area", "volume", "mass", "distance");
+        return new DisplayUnits(
+                units.oneOf("area", AREAS),
+                units.oneOf("volume", VOLUMES),
+                units.oneOf("mass", MASSES),
+                units.oneOf("distance", DISTANCES));
     }
 
     private static ClockChanges.Change clockChange(JsonPlace place) throws PlanFileException {

@@ -59,6 +59,9 @@ final class PlanToJson {
                 .put("volume", units.volume().symbol())
                 .put("mass", units.mass().symbol())
                 .put("distance", units.distance().symbol());
+        if (!units.hasUsualClock()) {
+            tree.put("clock", units.clock().symbol());
+        }
         if (!season.names().isEmpty()) {
             ObjectNode names = tree.putObject("names");
             season.names().forEach(names::put);

@@ -3,6 +3,8 @@ package freshfurrow.model.read;
 import static freshfurrow.model.quantity.Factors.DAY_S;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
+import freshfurrow.model.quantity.ClockFace;
+import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.season.ClosedDays;
@@ -26,9 +28,11 @@ import freshfurrow.model.weather.SeasonWeather;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -76,6 +80,7 @@ final class SeasonBinder {
         Optional<LocalDate> last = head.flatMap(season -> date(season, "last", "2027-06-05"));
         Optional<ZoneId> zone = head.flatMap(season -> season.neededText("timezone", "America/Chicago")
                 .flatMap(text -> Times.zone(text, season.at("timezone"), problems)));
+        Optional<ClockFace> clock = head.flatMap(SeasonBinder::clock);
         head.ifPresent(season -> checkLength(season, first, last));
         head.ifPresent(Keys::refuseOthers);
 
@@ -141,7 +146,8 @@ final class SeasonBinder {
                 rigKeys,
                 rigs,
                 fieldsKnown);
-        new Consistency(parts, keys, places, units.choice(), problems).check();
+        DisplayUnits shown = clock.map(units.choice()::withClock).orElseGet(units::choice);
+        new Consistency(parts, keys, places, shown, problems).check();
         if (!problems.none()) {
             return Optional.empty();
         }
@@ -163,7 +169,7 @@ final class SeasonBinder {
                 ground.map(WeatherReader.SeasonGround::ground),
                 distances.orElseThrow(),
                 goals,
-                units.choice(),
+                shown,
                 List.of(),
                 Optional.empty());
         new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
@@ -181,6 +187,17 @@ final class SeasonBinder {
     private Optional<LocalDate> date(Keys keys, String key, String example) {
         return keys.needed(key, "write a date, like " + key + ": " + example)
                 .flatMap(node -> Times.date(node, problems));
+    }
+
+    private static Optional<ClockFace> clock(Keys season) {
+        Optional<String> text = season.text("clock");
+        Optional<ClockFace> clock = text.flatMap(said -> Arrays.stream(ClockFace.values())
+                .filter(face -> face.symbol().equals(said.toLowerCase(Locale.ROOT)))
+                .findFirst());
+        if (text.isPresent() && clock.isEmpty()) {
+            season.problem("clock", "'" + text.get() + "' is not a clock", "write 12h or 24h");
+        }
+        return clock;
     }
 
     private static void checkLength(Keys season, Optional<LocalDate> first, Optional<LocalDate> last) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -118,6 +119,17 @@ class PlanFileTest {
                 .contains(
                         "\"distance\": \"mi\"}, \"names\": {\"N40\": \"North forty\"}}",
                         "\"rigs\": {\"R1\": {\"nurseTankL\": 4542.494, \"bucketKg\": 13.608, \"activities\": []}}");
+    }
+
+    @Test
+    void theClockIsToldWhereItIsNotTheOneUsualWithTheUnits() throws Exception {
+        Plan usual = small(8.1);
+        String text = PlanFile.toJson(usual);
+        assertThat(text).doesNotContain("clock");
+        String other = text.replace("\"distance\": \"mi\"}", "\"distance\": \"mi\"}, \"clock\": \"24h\"");
+        Plan read = PlanFile.fromJson(Path.of("plan.json"), other);
+        assertThat(read.season().units()).isEqualTo(usual.season().units().withClock(ClockFace.TWENTY_FOUR_HOURS));
+        assertThat(PlanFile.toJson(read)).isEqualTo(other);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package freshfurrow.model.plan;
 
 import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
@@ -156,7 +157,8 @@ final class RandomPlans {
                 oneOf(AreaUnit.values()),
                 oneOf(VolumeUnit.values()),
                 oneOf(MassUnit.values()),
-                oneOf(DistanceUnit.values()));
+                oneOf(DistanceUnit.values()),
+                oneOf(ClockFace.values()));
     }
 
     private String id() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
@@ -228,5 +229,16 @@ final class RightSeasonTest {
                         .season()
                         .units())
                 .isEqualTo(new DisplayUnits(AreaUnit.HECTARE, VolumeUnit.LITRE, MassUnit.POUND, DistanceUnit.MILE));
+    }
+
+    @Test
+    void theClockGoesWithTheUnitOfAreaUnlessTheSeasonSaysOtherwise() {
+        assertThat(WrittenSeason.in(folder).season().units().clock()).isEqualTo(ClockFace.TWELVE_HOURS);
+        assertThat(DisplayUnits.METRIC.clock()).isEqualTo(ClockFace.TWENTY_FOUR_HOURS);
+        assertThat(WrittenSeason.in(folder)
+                        .with("name: Example,", "name: Example, clock: 24h,")
+                        .season()
+                        .units())
+                .isEqualTo(DisplayUnits.US.withClock(ClockFace.TWENTY_FOUR_HOURS));
     }
 }

@@ -79,6 +79,8 @@ final class SchemaTest {
                     `["07:00/12:00", "12:30/20:00"]` | `07:00/24:00`
                     `["07:00/12:00", "12:30/20:00"]` | `["07:00:30 / 12:00"]`
                     North forty        | 1984
+                    name: Example      | `name: Example, clock: 24h`
+                    name: Example      | `name: Example, clock: 12H`
                     `roadFactor: 1.3`  | ``
                     goals: {           | `costs: {currency: USD, labour: 24 /h, fuelRoad: 0.60 /mi, late: 4 /ac/d, yearly: {R1: 5200}}\\ngoals: {`
                     """)
@@ -120,6 +122,8 @@ final class SchemaTest {
                     first: 2027-04-19  | first: 1927-04-19
                     name: Example,     | ``
                     name: Example      | name: ""
+                    name: Example      | `name: Example, clock: 12`
+                    name: Example      | `name: Example, clock: 12 hours`
                     last: 2027-06-05,  | ``
                     window: 2027-04-20/2027-05-12 | window: 2027-04-20
                     window: 2027-04-20/2027-05-12 | window: 2027-04-20/2027-05-32

@@ -35,7 +35,8 @@ final class WrongKeysTest {
                     fieldEfficiency | efficiency | season.yaml:14: planters.P1.fieldEfficiency: is missing; write a share from 0.01 to 1, like fieldEfficiency: 0.65
                     moveTime: 12 min | moveTime: 12 min\\n    movTime: 12 min | season.yaml:23: planters.P1.movTime: is not a known key; did you mean moveTime?
                     goals: | gaols: | season.yaml:44: gaols: is not a known key; did you mean goals?
-                    timezone: America/Chicago | timezone: America/Chicago, colour: green | season.yaml:1: season.colour: is not a known key; known here: name, first, last, timezone
+                    timezone: America/Chicago | timezone: America/Chicago, weather: green | season.yaml:1: season.weather: is not a known key; known here: name, first, last, timezone, clock
+                    timezone: America/Chicago | timezone: America/Chicago, clock: noon | season.yaml:1: season.clock: 'noon' is not a clock; write 12h or 24h
                     crop: corn}\\n  S80 | crop: corn, drainge: poor}\\n  S80 | season.yaml:11: fields.N40.drainge: is not a known key; did you mean drainage?
                     roadFactor: 1.3 | roadfactor: 1.3 | season.yaml:40: travel.roadfactor: is not a known key; did you mean roadFactor?
                     timezone: America/Chicago | timezone: Corn Belt | season.yaml:1: season.timezone: 'Corn Belt' is not a time zone; write one like America/Chicago
