@@ -25,7 +25,7 @@ import java.util.function.Supplier;
 
 /** Writes down what happens as activities, loads and batches. */
 final class ActivityJournal implements Journal {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final SeasonTime time;
     /** Put together only when all are there, as loads get their ids then; likewise {@code rigs}. */
     private final List<List<Supplier<Activity>>> planters;
@@ -38,14 +38,14 @@ final class ActivityJournal implements Journal {
     private final Optional<Standing> standing;
     private final List<List<String>> inMix = new ArrayList<>();
 
-    ActivityJournal(CompiledSeason season) {
-        this.season = season;
-        time = season.season().time();
-        planters = empty(season.planterCount());
-        rigs = empty(season.rigs.count());
-        inTank = new LoadNote[season.planterCount()];
-        standing = season.season().standing();
-        for (Rig rig : season.season().rigs()) {
+    ActivityJournal(SeasonTables tables) {
+        this.tables = tables;
+        time = tables.season().time();
+        planters = empty(tables.planters().count());
+        rigs = empty(tables.rigs().count());
+        inTank = new LoadNote[tables.planters().count()];
+        standing = tables.season().standing();
+        for (Rig rig : tables.season().rigs()) {
             inMix.add(new ArrayList<>(standing.map(machines -> machines.rigs().get(rig.id()))
                     .flatMap(Standing.OfRig::mix)
                     .map(Mix::batches)
@@ -61,12 +61,12 @@ final class ActivityJournal implements Journal {
         List<LoadNote> ordered = ordered();
         List<Plan.Load> made = new ArrayList<>();
         for (LoadNote load : ordered) {
-            double appliedL = season.recipes.mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
+            double appliedL = tables.recipes().mixMl(load.plantedDm2, load.recipe) / ML_PER_L;
             made.add(new Plan.Load(
                     load.id,
-                    season.season().applicators().get(load.planter).id(),
+                    tables.season().applicators().get(load.planter).id(),
                     load.rig,
-                    season.season().recipes().get(load.recipe).id(),
+                    tables.season().recipes().get(load.recipe).id(),
                     load.ml / ML_PER_L,
                     load.batches,
                     appliedL,
@@ -78,7 +78,7 @@ final class ActivityJournal implements Journal {
     }
 
     List<Plan.Batch> batches() {
-        LotShares shares = new LotShares(season);
+        LotShares shares = new LotShares(tables);
         Map<BatchNote, Map<String, Double>> lotsOf = new HashMap<>();
         batches.stream()
                 .sorted(Comparator.comparingInt(batch -> batch.start))
@@ -91,7 +91,7 @@ final class ActivityJournal implements Journal {
     private Plan.Batch batch(BatchNote batch, Map<String, Double> lots) {
         return new Plan.Batch(
                 batch.id,
-                season.season().rigs().get(batch.rig).id(),
+                tables.season().rigs().get(batch.rig).id(),
                 at(batch.start),
                 at(batch.end),
                 Math.round(lots.values().stream().mapToDouble(kg -> kg).sum() * G_PER_KG) / G_PER_KG,
@@ -125,11 +125,11 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void carried(int planter, int recipe, long ml, int deadline) {
-        String id = season.season().applicators().get(planter).id();
+        String id = tables.season().applicators().get(planter).id();
         standing.map(machines -> machines.planters().get(id))
                 .flatMap(Standing.OfPlanter::tank)
                 .ifPresent(tank -> {
-                    int now = season.beginning.nowS;
+                    int now = tables.beginning().nowS();
                     LoadNote load = new LoadNote(
                             planter,
                             tank.rig(),
@@ -153,18 +153,21 @@ final class ActivityJournal implements Journal {
 
     @Override
     public void waited(int planter, int place, int start, int end, WaitReason why) {
-        planters.get(planter).add(() -> new Activity.Wait(at(start), at(end), season.places.id(place), why));
+        planters.get(planter)
+                .add(() -> new Activity.Wait(at(start), at(end), tables.places().id(place), why));
     }
 
     @Override
     public void filled(int planter, int rig, int recipe, int place, int start, int end, long ml, int deadline) {
-        String rigId = season.season().rigs().get(rig).id();
+        String rigId = tables.season().rigs().get(rig).id();
         LoadNote load = new LoadNote(planter, rigId, recipe, start, ml, deadline, List.copyOf(inMix.get(rig)));
         loads.add(load);
         inTank[planter] = load;
-        planters.get(planter).add(() -> new Activity.Fill(at(start), at(end), season.places.id(place), load.id));
+        planters.get(planter)
+                .add(() -> new Activity.Fill(at(start), at(end), tables.places().id(place), load.id));
         rigs.get(rig)
-                .add(() -> new Activity.Transfer(at(start), at(end), season.places.id(place), load.id, ml / ML_PER_L));
+                .add(() -> new Activity.Transfer(
+                        at(start), at(end), tables.places().id(place), load.id, ml / ML_PER_L));
     }
 
     @Override
@@ -173,7 +176,8 @@ final class ActivityJournal implements Journal {
         load.plantedDm2 += dm2;
         load.lastDrop = end;
         planters.get(planter)
-                .add(() -> new Activity.Plant(at(start), at(end), season.places.id(field), load.id, dm2 / DM2_PER_HA));
+                .add(() ->
+                        new Activity.Plant(at(start), at(end), tables.places().id(field), load.id, dm2 / DM2_PER_HA));
     }
 
     @Override
@@ -185,7 +189,7 @@ final class ActivityJournal implements Journal {
     public void drew(int rig, int point, int start, int end, long ml) {
         rigs.get(rig)
                 .add(() -> new Activity.Draw(
-                        at(start), at(end), season.places.id(season.water.place(point)), ml / ML_PER_L));
+                        at(start), at(end), tables.places().id(tables.water().place(point)), ml / ML_PER_L));
     }
 
     @Override
@@ -200,17 +204,22 @@ final class ActivityJournal implements Journal {
                 new BatchNote(String.format(Locale.ROOT, "B%04d", number), rig, start, end, compostMg, waterMl);
         batches.add(batch);
         inMix.get(rig).add(batch.id);
-        rigs.get(rig).add(() -> new Activity.Extract(at(start), at(end), season.places.id(place), batch.id));
+        rigs.get(rig)
+                .add(() ->
+                        new Activity.Extract(at(start), at(end), tables.places().id(place), batch.id));
     }
 
     @Override
     public void cleaned(int rig, int place, int start, int end) {
-        rigs.get(rig).add(() -> new Activity.Clean(at(start), at(end), season.places.id(place)));
+        rigs.get(rig)
+                .add(() ->
+                        new Activity.Clean(at(start), at(end), tables.places().id(place)));
     }
 
     @Override
     public void dumped(int rig, int place, int start, int end, long ml) {
-        rigs.get(rig).add(() -> new Activity.Dump(at(start), at(end), season.places.id(place), ml / ML_PER_L));
+        rigs.get(rig)
+                .add(() -> new Activity.Dump(at(start), at(end), tables.places().id(place), ml / ML_PER_L));
     }
 
     @Override
@@ -227,9 +236,9 @@ final class ActivityJournal implements Journal {
         return new Activity.Move(
                 at(start),
                 at(end),
-                season.places.id(from),
-                season.places.id(to),
-                season.places.metres(from, to) / M_PER_KM);
+                tables.places().id(from),
+                tables.places().id(to),
+                tables.places().metres(from, to) / M_PER_KM);
     }
 
     private LocalDateTime at(int s) {

@@ -5,13 +5,13 @@ import freshfurrow.model.season.ExtractAt;
 /** Batches made at the water point, for as many fills as they are enough for: {@link ExtractAt#WATER}. */
 final class BatchesAtWater extends FreshMix {
     BatchesAtWater(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             State state,
             Preparation preparation,
             RigTimes times,
             WaterPoints points) {
-        super(season, request, state, preparation, times, points);
+        super(tables, request, state, preparation, times, points);
     }
 
     @Override
@@ -38,14 +38,14 @@ final class BatchesAtWater extends FreshMix {
     @Override
     void plan(Delivery delivery) {
         int rig = delivery.rig();
-        long mixDm2 = delivery.mixDm2;
+        long mixDm2 = delivery.mixDm2();
         preparation.begin(delivery);
         preparation.letOut(delivery);
-        delivery.extraction.plan(rig, recipes.compostMg(mixDm2, request.recipe()));
+        delivery.extraction().plan(rig, recipes.compostMg(mixDm2, request.recipe()));
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), request.recipe());
         long mostMl = Math.min(recipes.mixMl(mixDm2, request.recipe()), rigs.nurseMl(rig));
         int drawn = preparation.drawn(delivery, leastMl, mostMl);
-        preparation.extract(delivery, drawn, delivery.trip.onwardS());
+        preparation.extract(delivery, drawn, delivery.trip().onwardS());
     }
 
     @Override

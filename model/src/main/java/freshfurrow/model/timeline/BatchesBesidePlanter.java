@@ -5,13 +5,13 @@ import freshfurrow.model.season.ExtractAt;
 /** Batches made beside the planter: {@link ExtractAt#FIELD}. Water left over from one load stays on board for the next. */
 final class BatchesBesidePlanter extends FreshMix {
     BatchesBesidePlanter(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             State state,
             Preparation preparation,
             RigTimes times,
             WaterPoints points) {
-        super(season, request, state, preparation, times, points);
+        super(tables, request, state, preparation, times, points);
     }
 
     @Override
@@ -24,28 +24,28 @@ final class BatchesBesidePlanter extends FreshMix {
         return water.largestDailyLimitMl() >= rigs.nurseMl(rig)
                 ? rigs.nurseDm2(rig, request.recipe())
                 : recipes.areaOfMix(
-                        Math.min(rigs.nurseMl(rig), state.rigs.waterMl(rig) + water.largestDailyLimitMl()),
+                        Math.min(rigs.nurseMl(rig), state.rigs().waterMl(rig) + water.largestDailyLimitMl()),
                         request.recipe());
     }
 
     @Override
     long usableWaterMl(int rig) {
-        return state.rigs.waterMl(rig);
+        return state.rigs().waterMl(rig);
     }
 
     @Override
     long roomMl(int rig, FreshLoad fresh) {
-        return rigs.nurseMl(rig) - state.rigs.waterMl(rig);
+        return rigs.nurseMl(rig) - state.rigs().waterMl(rig);
     }
 
     @Override
     void plan(Delivery delivery) {
         int rig = delivery.rig();
-        long mixDm2 = delivery.mixDm2;
+        long mixDm2 = delivery.mixDm2();
         preparation.begin(delivery);
         preparation.letOut(delivery);
-        delivery.extraction.plan(rig, recipes.compostMg(mixDm2, request.recipe()));
-        long onBoardMl = state.rigs.waterMl(rig);
+        delivery.extraction().plan(rig, recipes.compostMg(mixDm2, request.recipe()));
+        long onBoardMl = state.rigs().waterMl(rig);
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), request.recipe());
         int ready = preparation.thereWithWater(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
         preparation.extract(delivery, ready, 0);

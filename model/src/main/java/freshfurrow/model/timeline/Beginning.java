@@ -18,30 +18,23 @@ final class Beginning {
     private final Season season;
     private final PlaceTable places;
 
-    /** Nothing begins before this, s. */
-    final int nowS;
+    private final int nowS;
 
-    final int[] planterPlace;
-    final int[] planterFreeS;
-    final int[] fillDay;
-    /** What is in planters' tanks; the area is 0 when they are empty. */
-    final long[] tankDm2;
+    private final int[] planterPlace;
+    private final int[] planterFreeS;
+    private final int[] fillDay;
+    private final long[] tankDm2;
+    private final int[] tankRecipe;
+    private final int[] tankDeadlineS;
 
-    final int[] tankRecipe;
-    final int[] tankDeadlineS;
-
-    final int[] rigPlace;
-    final int[] rigFreeS;
-    final long[] waterMl;
-    /** What rigs have extracted and not passed on; the area is 0 when there is none. */
-    final long[] mixDm2;
-
-    final int[] mixRecipe;
-    final int[] mixDeadlineS;
-    final boolean[] cleanDue;
-
-    /** Drawn on the date of now. */
-    final long[] drawnMl;
+    private final int[] rigPlace;
+    private final int[] rigFreeS;
+    private final long[] waterMl;
+    private final long[] mixDm2;
+    private final int[] mixRecipe;
+    private final int[] mixDeadlineS;
+    private final boolean[] cleanDue;
+    private final long[] drawnMl;
 
     Beginning(Season season, PlaceTable places) {
         this.season = season;
@@ -133,5 +126,79 @@ final class Beginning {
 
     private int seconds(LocalDateTime time) {
         return (int) season.time().seconds(time);
+    }
+
+    /** Nothing begins before this, s. */
+    public int nowS() {
+        return nowS;
+    }
+
+    /** The day of that, counted from the season's first. */
+    public int day() {
+        return nowS / Calendars.DAY_S;
+    }
+
+    public int planterPlace(int planter) {
+        return planterPlace[planter];
+    }
+
+    public int planterFreeS(int planter) {
+        return planterFreeS[planter];
+    }
+
+    /** Of a planter's last fill; -1 when it has none yet. */
+    public int fillDay(int planter) {
+        return fillDay[planter];
+    }
+
+    /** Area of what is in a planter's tank; 0 when it is empty. */
+    public long tankDm2(int planter) {
+        return tankDm2[planter];
+    }
+
+    /** Meaningless when it is empty. */
+    public int tankRecipe(int planter) {
+        return tankRecipe[planter];
+    }
+
+    /** When the hold time of that is over. */
+    public int tankDeadlineS(int planter) {
+        return tankDeadlineS[planter];
+    }
+
+    public int rigPlace(int rig) {
+        return rigPlace[rig];
+    }
+
+    public int rigFreeS(int rig) {
+        return rigFreeS[rig];
+    }
+
+    /** Water on board that is in no mix. */
+    public long waterMl(int rig) {
+        return waterMl[rig];
+    }
+
+    /** Area of what a rig has extracted and not passed on; 0 when there is none. */
+    public long mixDm2(int rig) {
+        return mixDm2[rig];
+    }
+
+    /** Meaningless when there is none. */
+    public int mixRecipe(int rig) {
+        return mixRecipe[rig];
+    }
+
+    public int mixDeadlineS(int rig) {
+        return mixDeadlineS[rig];
+    }
+
+    public boolean isCleanDue(int rig) {
+        return cleanDue[rig];
+    }
+
+    /** Drawn on the date of now. */
+    public long drawnMl(int point) {
+        return drawnMl[point];
     }
 }

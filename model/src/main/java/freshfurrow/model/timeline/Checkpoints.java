@@ -29,11 +29,11 @@ final class Checkpoints {
 
     private int served;
 
-    Checkpoints(CompiledSeason season, State state) {
+    Checkpoints(SeasonTables tables, State state) {
         this.state = state;
-        difference = new int[season.planterCount()];
-        baseOrder = new FieldOrder(season);
-        trialOrder = new FieldOrder(season);
+        difference = new int[tables.planters().count()];
+        baseOrder = new FieldOrder(tables);
+        trialOrder = new FieldOrder(tables);
     }
 
     /** Puts the state where a trial of the order can begin; false when that is the season's beginning. */
@@ -97,7 +97,7 @@ final class Checkpoints {
 
     private boolean isUnaffected(long[] kept) {
         for (int p = 0; p < difference.length; p++) {
-            if (state.planters.lookedTo(kept, p) > difference[p]) {
+            if (state.planters().lookedTo(kept, p) > difference[p]) {
                 return false;
             }
         }

@@ -8,17 +8,17 @@ import freshfurrow.model.plan.WaitReason;
  * earlier only where it would come too late otherwise.
  */
 final class ComingForFill {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final FieldTable fields;
     private final PlanterTable table;
     private final State state;
     private final LoadRequest request;
     private final FieldOrder order;
 
-    ComingForFill(CompiledSeason season, State state, LoadRequest request, FieldOrder order) {
-        this.season = season;
-        this.fields = season.fields;
-        this.table = season.planters;
+    ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order) {
+        this.tables = tables;
+        this.fields = tables.fields();
+        this.table = tables.planters();
         this.state = state;
         this.request = request;
         this.order = order;
@@ -27,17 +27,17 @@ final class ComingForFill {
     void before(Delivery delivery) {
         int planter = request.planter();
         int start = delivery.transferStart();
-        boolean compost = state.planters.awaitsCompost(planter);
-        int since = compost ? state.planters.waitFromS(planter) : request.needS();
-        state.planters.awaitCompostNoMore(planter);
-        int stands = table.hours(planter).next(state.planters.timeS(planter));
+        boolean compost = state.planters().awaitsCompost(planter);
+        int since = compost ? state.planters().waitFromS(planter) : request.needS();
+        state.planters().awaitCompostNoMore(planter);
+        int stands = table.hours(planter).next(state.planters().timeS(planter));
         int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
         WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, waitFrom);
-        if (state.planters.place(planter) == request.place()) {
+        if (state.planters().place(planter) == request.place()) {
             stand(planter, stands, start, waitFrom, why);
             return;
         }
-        int metres = season.places.metres(state.planters.place(planter), request.place());
+        int metres = tables.places().metres(state.planters().place(planter), request.place());
         int duration = table.moveS(planter, metres);
         int setOff = setOff(planter, start, duration);
         stand(planter, stands, setOff, waitFrom, why);
@@ -47,52 +47,52 @@ final class ComingForFill {
 
     /** The first moment from a time on at which planting of its next field could start, if it were there with a load. */
     private int couldPlantFrom(int planter, int from) {
-        int field = order.field(planter, state.planters.index(planter));
+        int field = order.field(planter, state.planters().index(planter));
         return table.plantable(planter, field).next(Math.max(from, fields.openS(field)));
     }
 
     private int setOff(int planter, int fillS, int duration) {
         Calendar hours = table.hours(planter);
-        int free = state.planters.timeS(planter);
+        int free = state.planters().timeS(planter);
         int late = fields.setOff(hours, request.place(), Math.max(free, table.lastWorkDayS(planter, fillS)), duration);
         return late + duration <= fillS ? late : fields.setOff(hours, request.place(), free, duration);
     }
 
     private void move(int planter, int metres, int start, int duration) {
-        state.tally.add(Tally.DRIVE_S, table.driveS(planter, metres));
-        state.tally.add(Tally.DRIVE_M, metres);
-        if (state.journal != null) {
-            state.journal.planterMoved(
-                    planter, state.planters.place(planter), request.place(), start, start + duration);
+        state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
+        state.tally().add(Tally.DRIVE_M, metres);
+        if (state.isTold()) {
+            state.journal()
+                    .planterMoved(planter, state.planters().place(planter), request.place(), start, start + duration);
         }
-        state.planters.stand(planter, request.place(), start + duration);
+        state.planters().stand(planter, request.place(), start + duration);
     }
 
     /** Stands from one time to another: first for the field, then, from when that could be planted, for the load. */
     private void stand(int planter, int from, int until, int waitFrom, WaitReason why) {
-        int place = state.planters.place(planter);
+        int place = state.planters().place(planter);
         int turn = Math.max(from, Math.min(waitFrom, until));
         int closedUntil = Math.min(turn, couldPlantFrom(planter, from));
-        if (state.journal != null && from < closedUntil) {
-            int field = order.field(planter, state.planters.index(planter));
+        if (state.isTold() && from < closedUntil) {
+            int field = order.field(planter, state.planters().index(planter));
             WaitReason forField = from < fields.openS(field) ? WaitReason.WINDOW : WaitReason.WET;
-            state.journal.waited(planter, place, from, closedUntil, forField);
+            state.journal().waited(planter, place, from, closedUntil, forField);
         }
         if (turn >= until) {
             return;
         }
         if (why != WaitReason.HOURS) {
-            state.tally.add(Tally.WAIT_S, table.hours(planter).work(turn, until));
+            state.tally().add(Tally.WAIT_S, table.hours(planter).work(turn, until));
         }
-        if (state.journal != null) {
-            state.journal.waited(planter, place, turn, until, why);
+        if (state.isTold()) {
+            state.journal().waited(planter, place, turn, until, why);
         }
     }
 
     private static WaitReason reason(Delivery delivery, int from) {
-        if (delivery.rigReady <= from) {
+        if (delivery.rigReady() <= from) {
             return WaitReason.HOURS;
         }
-        return delivery.trip.isWaitedFor() ? WaitReason.WATER : WaitReason.RIG;
+        return delivery.trip().isWaitedFor() ? WaitReason.WATER : WaitReason.RIG;
     }
 }

@@ -24,6 +24,25 @@ final class Extraction {
         this.rigs = rigs;
     }
 
+    /** 0 when all of the mix is there. */
+    public int batches() {
+        return batches;
+    }
+
+    public long compostMg() {
+        return compostMg;
+    }
+
+    /** Of the first batch; told once {@link #backward} has laid the chain, as {@link #oldestEnd}. */
+    public int start() {
+        return start;
+    }
+
+    /** Of the first batch. */
+    public int oldestEnd() {
+        return oldestEnd;
+    }
+
     /** No batches at all when the compost that is still to be extracted is too little for one. */
     void planRest(int rig, long mg) {
         if (mg <= CompostLots.LEAST_MG) {

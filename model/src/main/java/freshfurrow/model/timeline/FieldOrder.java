@@ -4,29 +4,29 @@ import java.util.Arrays;
 
 /** The lists that are played out: those given, without the fields that their planters may not plant. */
 final class FieldOrder {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final int[][] lists;
     private final int[] sizes;
     private int misplacedFields;
     private long leftOutDm2;
 
-    FieldOrder(CompiledSeason season) {
-        this.season = season;
-        lists = new int[season.planterCount()][season.fieldCount()];
-        sizes = new int[season.planterCount()];
+    FieldOrder(SeasonTables tables) {
+        this.tables = tables;
+        lists = new int[tables.planters().count()][tables.fields().count()];
+        sizes = new int[tables.planters().count()];
     }
 
     void take(int[][] fieldLists, int[] listSizes) {
         misplacedFields = 0;
-        leftOutDm2 = season.fields.totalDm2();
+        leftOutDm2 = tables.fields().totalDm2();
         for (int p = 0; p < sizes.length; p++) {
             int[] list = lists[p];
             int size = 0;
             for (int i = 0; i < listSizes[p]; i++) {
                 int field = fieldLists[p][i];
-                if (season.allows(p, field)) {
+                if (tables.planters().allows(p, field)) {
                     list[size++] = field;
-                    leftOutDm2 -= season.fields.areaDm2(field);
+                    leftOutDm2 -= tables.fields().areaDm2(field);
                 } else {
                     misplacedFields++;
                 }
@@ -37,19 +37,19 @@ final class FieldOrder {
 
     /** Tells of the fields that the given lists, which were taken last, leave out or misplace. */
     void tellLeftOut(int[][] fieldLists, int[] listSizes, Journal journal) {
-        boolean[] listed = new boolean[season.fieldCount()];
+        boolean[] listed = new boolean[tables.fields().count()];
         for (int p = 0; p < sizes.length; p++) {
             for (int i = 0; i < listSizes[p]; i++) {
                 int field = fieldLists[p][i];
                 listed[field] = true;
-                if (!season.allows(p, field)) {
-                    journal.unserved(field, season.fields.areaDm2(field), Shortfall.NOT_ALLOWED, 0);
+                if (!tables.planters().allows(p, field)) {
+                    journal.unserved(field, tables.fields().areaDm2(field), Shortfall.NOT_ALLOWED, 0);
                 }
             }
         }
         for (int field = 0; field < listed.length; field++) {
             if (!listed[field]) {
-                journal.unserved(field, season.fields.areaDm2(field), Shortfall.LEFT_OUT, 0);
+                journal.unserved(field, tables.fields().areaDm2(field), Shortfall.LEFT_OUT, 0);
             }
         }
     }

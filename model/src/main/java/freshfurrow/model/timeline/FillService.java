@@ -4,7 +4,7 @@ import static freshfurrow.model.timeline.Calendar.NEVER;
 
 /** Serves one request for a fill: by which rig, how much of it, and what it brings about. */
 final class FillService {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final State state;
     private final LoadRequest request;
     private final Requests requests;
@@ -16,40 +16,40 @@ final class FillService {
     private final Planting planting;
     private final ComingForFill coming;
 
-    FillService(CompiledSeason season, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
-        this.season = season;
+    FillService(SeasonTables tables, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
+        this.tables = tables;
         this.state = state;
         this.requests = requests;
         this.order = order;
         this.planting = planting;
         request = new LoadRequest();
-        RigTimes times = new RigTimes(season, state.rigs);
-        WaterPoints points = new WaterPoints(season, state.draws);
-        Preparation preparation = new Preparation(season, state, request, times, points);
-        sources = new MixSources(season, request, state, preparation, times, points);
-        FieldRun run = new FieldRun(season.fields, request, state.planters, order);
-        LoadCeiling ceilings = new LoadCeiling(season, request, state.lots, run);
-        Quote[] quotes = Quote.ofAllRigs(season.rigs, sources, new RigDay(season, state, request, times));
-        rigChoice = new RigChoice(season, state, request, times, points, sources, ceilings, quotes);
+        RigTimes times = new RigTimes(tables, state.rigs());
+        WaterPoints points = new WaterPoints(tables, state.draws());
+        Preparation preparation = new Preparation(tables, state, request, times, points);
+        sources = new MixSources(tables, request, state, preparation, times, points);
+        FieldRun run = new FieldRun(tables.fields(), request, state.planters(), order);
+        LoadCeiling ceilings = new LoadCeiling(tables, request, state.lots(), run);
+        Quote[] quotes = Quote.ofAllRigs(tables.rigs(), sources, new RigDay(tables, state, request, times));
+        rigChoice = new RigChoice(tables, state, request, times, points, sources, ceilings, quotes);
         LoadSizer sizer = new LoadSizer(
-                season,
+                tables,
                 request,
                 times,
                 ceilings,
-                new LoadRounding(season, request, state.lots, run),
-                new TrialPlanting(season, request, times, state.lots, walk),
+                new LoadRounding(tables, request, state.lots(), run),
+                new TrialPlanting(tables, request, times, state.lots(), walk),
                 quotes);
-        loadChoice = new LoadChoice(season, request, rigChoice, sources, sizer, walk);
-        rigWork = new RigWork(season, request, state, times);
-        coming = new ComingForFill(season, state, request, order);
+        loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
+        rigWork = new RigWork(tables, request, state, times);
+        coming = new ComingForFill(tables, state, request, order);
     }
 
     /** Serves the request of a planter, or makes it again later, or gives its fields up. */
     void serve(int planter) {
-        PlanterStates planters = state.planters;
+        PlanterStates planters = state.planters();
         int need = planters.needS(planter);
-        int recipe = season.fields.recipe(order.field(planter, planters.index(planter)));
-        int lotFrom = state.lots.availableFrom();
+        int recipe = tables.fields().recipe(order.field(planter, planters.index(planter)));
+        int lotFrom = state.lots().availableFrom();
         if (lotFrom > need && !sources.hasMix(recipe, need)) {
             if (lotFrom >= NEVER) {
                 requests.giveUp(planter, Shortfall.COMPOST, need);
@@ -80,25 +80,25 @@ final class FillService {
         int recipe = request.recipe();
         int start = delivery.transferStart();
         int end = delivery.transferEnd();
-        long loadDm2 = delivery.loadDm2;
+        long loadDm2 = delivery.loadDm2();
         coming.before(delivery);
-        state.tally.add(Tally.FILLS, 1);
+        state.tally().add(Tally.FILLS, 1);
         chosen.source().bring(delivery, rigWork);
-        if (state.journal != null) {
-            long ml = season.recipes.mixMl(loadDm2, recipe);
-            state.journal.filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy);
+        if (state.isTold()) {
+            long ml = tables.recipes().mixMl(loadDm2, recipe);
+            state.journal().filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy());
         }
         rigWork.passOn(delivery);
-        long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy, delivery.useBy);
+        long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy(), delivery.useBy());
         if (planted < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
         }
-        state.planters.filledOn(planter, start / Calendars.DAY_S);
+        state.planters().filledOn(planter, start / Calendars.DAY_S);
     }
 
     /** Lets out what mix is on board of rigs when the season is over. */
     void end() {
-        for (int r = 0; r < season.rigs.count(); r++) {
+        for (int r = 0; r < tables.rigs().count(); r++) {
             rigWork.dumpLeftover(r);
         }
     }

@@ -22,4 +22,9 @@ final class FreshLoad {
 
     /** When the planter could take it if the rig were there, s. */
     int takenFrom;
+
+    /** Area of its mix; 0 when there is nothing to make it of or for. */
+    long dm2() {
+        return dm2;
+    }
 }

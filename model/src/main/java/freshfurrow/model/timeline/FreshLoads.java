@@ -2,7 +2,7 @@ package freshfurrow.model.timeline;
 
 /** The loads that rigs would make anew for a request: worked out once for all rigs that are alike. */
 final class FreshLoads {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final LoadRequest request;
     private final MixSources sources;
     private final LoadCeiling ceilings;
@@ -10,16 +10,16 @@ final class FreshLoads {
     private final FreshLoad[] byRig;
     private final Extraction extraction;
 
-    FreshLoads(CompiledSeason season, LoadRequest request, MixSources sources, LoadCeiling ceilings, RigTimes times) {
-        this.season = season;
+    FreshLoads(SeasonTables tables, LoadRequest request, MixSources sources, LoadCeiling ceilings, RigTimes times) {
+        this.tables = tables;
         this.request = request;
         this.sources = sources;
         this.ceilings = ceilings;
         this.times = times;
-        this.extraction = new Extraction(season.rigs);
-        byRig = new FreshLoad[season.rigs.count()];
+        this.extraction = new Extraction(tables.rigs());
+        byRig = new FreshLoad[tables.rigs().count()];
         for (int r = 0; r < byRig.length; r++) {
-            int alike = season.rigs.firstAlike(r);
+            int alike = tables.rigs().firstAlike(r);
             byRig[r] = alike < r ? byRig[alike] : new FreshLoad();
         }
     }
@@ -27,7 +27,7 @@ final class FreshLoads {
     /** @param oneBatch no more than one batch each */
     void workOut(boolean oneBatch) {
         for (int r = 0; r < byRig.length; r++) {
-            if (season.rigs.firstAlike(r) == r) {
+            if (tables.rigs().firstAlike(r) == r) {
                 workOut(r, byRig[r], oneBatch);
             }
         }
@@ -39,11 +39,13 @@ final class FreshLoads {
         long ceiling = ceilings.dm2(sources.fresh(rig), rig);
         long dm2 = oneBatch ? ceilings.oneBatch(ceiling, rig) : ceiling;
         load.dm2 = dm2;
-        load.waterMl = Math.min(season.recipes.mixMl(dm2, recipe), season.rigs.nurseMl(rig));
-        load.leastMl = season.recipes.mixMl(Leeway.least(dm2), recipe);
-        load.chainS = extraction.chainS(rig, season.recipes.compostMg(dm2, recipe));
-        load.transferS = times.transferS(planter, rig, recipe, season.loadLimits.loadOf(planter, recipe, dm2));
-        load.takenFrom = season.planters.hours(planter).earliest(request.needS(), load.transferS);
+        load.waterMl =
+                Math.min(tables.recipes().mixMl(dm2, recipe), tables.rigs().nurseMl(rig));
+        load.leastMl = tables.recipes().mixMl(Leeway.least(dm2), recipe);
+        load.chainS = extraction.chainS(rig, tables.recipes().compostMg(dm2, recipe));
+        load.transferS =
+                times.transferS(planter, rig, recipe, tables.loadLimits().loadOf(planter, recipe, dm2));
+        load.takenFrom = tables.planters().hours(planter).earliest(request.needS(), load.transferS);
     }
 
     FreshLoad of(int rig) {

@@ -16,19 +16,19 @@ abstract sealed class FreshMix extends MixSource permits BatchesBesidePlanter, B
     private final WaterPoints points;
 
     FreshMix(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             State state,
             Preparation preparation,
             RigTimes times,
             WaterPoints points) {
         super(request, state, preparation);
-        this.recipes = season.recipes;
-        this.places = season.places;
-        this.planters = season.planters;
-        this.water = season.water;
-        this.rigs = season.rigs;
-        this.clock = season.clock;
+        this.recipes = tables.recipes();
+        this.places = tables.places();
+        this.planters = tables.planters();
+        this.water = tables.water();
+        this.rigs = tables.rigs();
+        this.clock = tables.clock();
         this.times = times;
         this.points = points;
     }
@@ -45,9 +45,10 @@ abstract sealed class FreshMix extends MixSource permits BatchesBesidePlanter, B
 
     @Override
     final void date(Delivery delivery) {
-        int oldestEnd = delivery.extraction.oldestEnd;
-        delivery.useBy = clock.after(oldestEnd, recipes.holdS(request.recipe()));
-        delivery.plantBy = clock.after(oldestEnd, recipes.plannedHoldS(request.recipe()));
+        int oldestEnd = delivery.extraction().oldestEnd();
+        delivery.keeps(
+                clock.after(oldestEnd, recipes.plannedHoldS(request.recipe())),
+                clock.after(oldestEnd, recipes.holdS(request.recipe())));
     }
 
     /** Water on board that it can be made of. */
@@ -66,7 +67,7 @@ abstract sealed class FreshMix extends MixSource permits BatchesBesidePlanter, B
             return Rank.OUT;
         }
         long lackMl = lackMl(rig, fresh);
-        int from = state.rigs.place(rig);
+        int from = state.rigs().place(rig);
         int place = request.place();
         int way = lackMl > 0 ? water.metresToWater(from) + water.metresToWater(place) : places.metres(from, place);
         int drawS = lackMl > 0 ? water.leastDrawS(lackMl) : 0;
@@ -76,7 +77,7 @@ abstract sealed class FreshMix extends MixSource permits BatchesBesidePlanter, B
 
     @Override
     final long soonest(int rig, FreshLoad fresh) {
-        int from = state.rigs.place(rig);
+        int from = state.rigs().place(rig);
         int place = request.place();
         int free = times.freeS(rig, request.needS());
         long lackMl = lackMl(rig, fresh);

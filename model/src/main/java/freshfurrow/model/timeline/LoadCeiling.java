@@ -11,11 +11,11 @@ final class LoadCeiling {
     private final CompostLots lots;
     private final FieldRun run;
 
-    LoadCeiling(CompiledSeason season, LoadRequest request, CompostLots lots, FieldRun run) {
+    LoadCeiling(SeasonTables tables, LoadRequest request, CompostLots lots, FieldRun run) {
         this.request = request;
-        this.recipes = season.recipes;
-        this.planters = season.planters;
-        this.rigs = season.rigs;
+        this.recipes = tables.recipes();
+        this.planters = tables.planters();
+        this.rigs = tables.rigs();
         this.lots = lots;
         this.run = run;
     }

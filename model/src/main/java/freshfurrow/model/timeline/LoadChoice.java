@@ -21,20 +21,20 @@ final class LoadChoice {
     private final int rigs;
 
     LoadChoice(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             RigChoice rigChoice,
             MixSources sources,
             LoadSizer sizer,
             Walk walk) {
-        this.planters = season.planters;
-        this.goals = season.goals;
+        this.planters = tables.planters();
+        this.goals = tables.season().goals();
         this.request = request;
         this.rigChoice = rigChoice;
         this.sources = sources;
         this.sizer = sizer;
         this.walk = walk;
-        this.rigs = season.rigs.count();
+        this.rigs = tables.rigs().count();
     }
 
     /**
@@ -47,7 +47,7 @@ final class LoadChoice {
     Quote choose(Quote first, boolean standing) {
         walk.forget();
         Delivery load = size(first, standing);
-        if (load != null && (rigs == 1 || !load.heldDownByAge)) {
+        if (load != null && (rigs == 1 || !load.isHeldDownByAge())) {
             return first;
         }
         Quote best = load == null ? null : first;
@@ -80,14 +80,14 @@ final class LoadChoice {
     }
 
     private boolean isFaster(Delivery one, Delivery other) {
-        return one.loadDm2 * takesMin(other) > other.loadDm2 * takesMin(one);
+        return one.loadDm2() * takesMin(other) > other.loadDm2() * takesMin(one);
     }
 
     /** Waiting and the fill by what they weigh, and the transfer and planting of all of the load without breaks, min. */
     private double takesMin(Delivery delivery) {
         int planter = request.planter();
         int waitS = planters.hours(planter).work(request.needS(), delivery.transferStart());
-        double plantingS = delivery.loadDm2 / planters.capacityDm2PerS(planter);
-        return goals.refillMin() + (waitS * goals.waitMinPerMin() + delivery.transferS + plantingS) / MINUTE_S;
+        double plantingS = delivery.loadDm2() / planters.capacityDm2PerS(planter);
+        return goals.refillMin() + (waitS * goals.waitMinPerMin() + delivery.transferS() + plantingS) / MINUTE_S;
     }
 }

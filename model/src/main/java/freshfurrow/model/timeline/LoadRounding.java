@@ -14,10 +14,10 @@ final class LoadRounding {
     private final CompostLots lots;
     private final FieldRun run;
 
-    LoadRounding(CompiledSeason season, LoadRequest request, CompostLots lots, FieldRun run) {
-        this.recipes = season.recipes;
-        this.planters = season.planters;
-        this.goals = season.goals;
+    LoadRounding(SeasonTables tables, LoadRequest request, CompostLots lots, FieldRun run) {
+        this.recipes = tables.recipes();
+        this.planters = tables.planters();
+        this.goals = tables.season().goals();
         this.request = request;
         this.lots = lots;
         this.run = run;

@@ -22,15 +22,15 @@ final class LoadSizer {
     private final Fit today = new Fit();
 
     LoadSizer(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             RigTimes times,
             LoadCeiling ceilings,
             LoadRounding rounding,
             TrialPlanting trial,
             Quote[] quotes) {
-        this.limits = season.loadLimits;
-        this.planters = season.planters;
+        this.limits = tables.loadLimits();
+        this.planters = tables.planters();
         this.request = request;
         this.times = times;
         this.ceilings = ceilings;
@@ -64,7 +64,7 @@ final class LoadSizer {
             return null;
         }
         Delivery delivery = ask(quote, rounding.rounded(quote.source(), fits, fit.dm2(), ceiling));
-        delivery.heldDownByAge = fit.isHeldDownByAge();
+        delivery.heldDownByAge(fit.isHeldDownByAge());
         return delivery;
     }
 

@@ -12,11 +12,11 @@ import java.util.Map;
  * batches that is rounded, so that no parts of a gram add up to what no batch takes.
  */
 final class LotShares {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private long takenMg;
 
-    LotShares(CompiledSeason season) {
-        this.season = season;
+    LotShares(SeasonTables tables) {
+        this.tables = tables;
     }
 
     /** Of the batch that is made next, kg by lot. */
@@ -24,11 +24,11 @@ final class LotShares {
         Map<String, Double> kilograms = new LinkedHashMap<>();
         long untilMg = takenMg + mg;
         long lotFrom = 0;
-        for (int lot = 0; lot < season.compost.count(); lot++) {
-            long lotUntil = lotFrom + season.compost.mg(lot);
+        for (int lot = 0; lot < tables.compost().count(); lot++) {
+            long lotUntil = lotFrom + tables.compost().mg(lot);
             long grams = grams(Math.min(untilMg, lotUntil)) - grams(Math.max(takenMg, lotFrom));
             if (grams > 0) {
-                kilograms.put(season.compost.id(lot), grams / G_PER_KG);
+                kilograms.put(tables.compost().id(lot), grams / G_PER_KG);
             }
             lotFrom = lotUntil;
         }

@@ -8,12 +8,12 @@ final class MixBegun extends MixSource {
     private final RigTable rigs;
     private final RigTimes times;
 
-    MixBegun(CompiledSeason season, LoadRequest request, State state, Preparation preparation, RigTimes times) {
+    MixBegun(SeasonTables tables, LoadRequest request, State state, Preparation preparation, RigTimes times) {
         super(request, state, preparation);
-        this.recipes = season.recipes;
-        this.places = season.places;
-        this.water = season.water;
-        this.rigs = season.rigs;
+        this.recipes = tables.recipes();
+        this.places = tables.places();
+        this.water = tables.water();
+        this.rigs = tables.rigs();
         this.times = times;
     }
 
@@ -32,32 +32,35 @@ final class MixBegun extends MixSource {
         if (water.largestDailyLimitMl() >= rigs.nurseMl(rig)) {
             return rigs.nurseDm2(rig, request.recipe());
         }
-        long onBoardMl = state.rigs.waterMl(rig) + begunMl(rig);
+        long onBoardMl = state.rigs().waterMl(rig) + begunMl(rig);
         return recipes.areaOfMix(
                 Math.min(rigs.nurseMl(rig), onBoardMl + water.largestDailyLimitMl()), request.recipe());
     }
 
     @Override
     long extractedDm2(int rig) {
-        return state.rigs.mixDm2(rig);
+        return state.rigs().mixDm2(rig);
     }
 
     private long begunMl(int rig) {
-        return recipes.mixMl(state.rigs.mixDm2(rig), request.recipe());
+        return recipes.mixMl(state.rigs().mixDm2(rig), request.recipe());
     }
 
     @Override
     void plan(Delivery delivery) {
         int rig = delivery.rig();
         int recipe = request.recipe();
-        long mixDm2 = delivery.mixDm2;
+        long mixDm2 = delivery.mixDm2();
         preparation.begin(delivery);
-        delivery.extraction.planRest(
-                rig, recipes.compostMg(mixDm2, recipe) - recipes.compostMg(state.rigs.mixDm2(rig), recipe));
-        long onBoardMl = begunMl(rig) + state.rigs.waterMl(rig);
+        delivery.extraction()
+                .planRest(
+                        rig,
+                        recipes.compostMg(mixDm2, recipe)
+                                - recipes.compostMg(state.rigs().mixDm2(rig), recipe));
+        long onBoardMl = begunMl(rig) + state.rigs().waterMl(rig);
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), recipe);
         int ready = preparation.thereWithWater(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
-        if (delivery.extraction.batches == 0) {
+        if (delivery.extraction().batches() == 0) {
             preparation.transfer(delivery, ready);
         } else {
             preparation.extract(delivery, ready, 0);
@@ -66,13 +69,12 @@ final class MixBegun extends MixSource {
 
     @Override
     void date(Delivery delivery) {
-        delivery.useBy = state.rigs.mixUseByS(delivery.rig());
-        delivery.plantBy = state.rigs.mixPlantByS(delivery.rig());
+        delivery.keeps(state.rigs().mixPlantByS(delivery.rig()), state.rigs().mixUseByS(delivery.rig()));
     }
 
     @Override
     long soonest(int rig, FreshLoad fresh) {
-        int from = state.rigs.place(rig);
+        int from = state.rigs().place(rig);
         int way = Math.min(places.metres(from, request.place()), water.metresByWater(from, request.place()));
         int ready = times.freeS(rig, request.needS()) + rigs.leastDriveS(rig, way);
         return Rank.of(Math.max(request.needS(), ready), way);

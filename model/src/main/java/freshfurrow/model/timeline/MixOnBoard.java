@@ -6,10 +6,10 @@ final class MixOnBoard extends MixSource {
     private final RigTable rigs;
     private final RigTimes times;
 
-    MixOnBoard(CompiledSeason season, LoadRequest request, State state, Preparation preparation, RigTimes times) {
+    MixOnBoard(SeasonTables tables, LoadRequest request, State state, Preparation preparation, RigTimes times) {
         super(request, state, preparation);
-        this.places = season.places;
-        this.rigs = season.rigs;
+        this.places = tables.places();
+        this.rigs = tables.rigs();
         this.times = times;
     }
 
@@ -25,36 +25,35 @@ final class MixOnBoard extends MixSource {
 
     @Override
     long mostDm2(int rig) {
-        return state.rigs.mixDm2(rig);
+        return state.rigs().mixDm2(rig);
     }
 
     @Override
     long extractedDm2(int rig) {
-        return state.rigs.mixDm2(rig);
+        return state.rigs().mixDm2(rig);
     }
 
     @Override
     void plan(Delivery delivery) {
         preparation.begin(delivery);
-        delivery.extraction.none();
+        delivery.extraction().none();
         preparation.transfer(delivery, preparation.there(delivery));
     }
 
     @Override
     void date(Delivery delivery) {
-        delivery.useBy = state.rigs.mixUseByS(delivery.rig());
-        delivery.plantBy = state.rigs.mixPlantByS(delivery.rig());
+        delivery.keeps(state.rigs().mixPlantByS(delivery.rig()), state.rigs().mixUseByS(delivery.rig()));
     }
 
     @Override
     long soonest(int rig, FreshLoad fresh) {
-        int way = places.metres(state.rigs.place(rig), request.place());
+        int way = places.metres(state.rigs().place(rig), request.place());
         int ready = times.freeS(rig, request.needS()) + rigs.leastDriveS(rig, way);
         return Rank.of(Math.max(request.needS(), ready), way);
     }
 
     @Override
     void bring(Delivery delivery, RigWork work) {
-        work.driveToPlanter(delivery, delivery.dumpEnd);
+        work.driveToPlanter(delivery, delivery.dumpEnd());
     }
 }

@@ -36,7 +36,7 @@ abstract sealed class MixSource permits FreshMix, MixOnBoard, MixBegun {
      * @param together make all batches after a break rather than some before it
      */
     final void lay(Delivery delivery, boolean together) {
-        if (delivery.extraction.batches == 0 || preparation.lay(delivery, together)) {
+        if (delivery.extraction().batches() == 0 || preparation.lay(delivery, together)) {
             date(delivery);
         }
     }

@@ -8,23 +8,23 @@ final class MixSources {
     private final RigStates states;
 
     MixSources(
-            CompiledSeason season,
+            SeasonTables tables,
             LoadRequest request,
             State state,
             Preparation preparation,
             RigTimes times,
             WaterPoints points) {
         this.request = request;
-        this.states = state.rigs;
-        FreshMix beside = new BatchesBesidePlanter(season, request, state, preparation, times, points);
-        FreshMix atWater = new BatchesAtWater(season, request, state, preparation, times, points);
-        MixSource begun = new MixBegun(season, request, state, preparation, times);
-        MixSource onBoard = new MixOnBoard(season, request, state, preparation, times);
-        int rigs = season.rigs.count();
+        this.states = state.rigs();
+        FreshMix beside = new BatchesBesidePlanter(tables, request, state, preparation, times, points);
+        FreshMix atWater = new BatchesAtWater(tables, request, state, preparation, times, points);
+        MixSource begun = new MixBegun(tables, request, state, preparation, times);
+        MixSource onBoard = new MixOnBoard(tables, request, state, preparation, times);
+        int rigs = tables.rigs().count();
         fresh = new FreshMix[rigs];
         made = new MixSource[rigs];
         for (int r = 0; r < rigs; r++) {
-            boolean extractsAtWater = season.rigs.extractsAtWater(r);
+            boolean extractsAtWater = tables.rigs().extractsAtWater(r);
             fresh[r] = extractsAtWater ? atWater : beside;
             made[r] = extractsAtWater ? onBoard : begun;
         }

@@ -52,10 +52,11 @@ public record OneLoad(
      */
     public static OneLoad forArea(CompiledSeason season, int planter, int rig, int recipe, double areaHa) {
         long dm2 = Math.max(1, Math.round(areaHa * DM2_PER_HA));
-        long mixMl = season.recipes.mixMl(dm2, recipe);
-        Extraction chain = new Extraction(season.rigs);
-        chain.plan(rig, season.recipes.compostMg(dm2, recipe));
-        List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches)
+        SeasonTables tables = season.tables();
+        long mixMl = tables.recipes().mixMl(dm2, recipe);
+        Extraction chain = new Extraction(tables.rigs());
+        chain.plan(rig, tables.recipes().compostMg(dm2, recipe));
+        List<DrumBatch> batches = IntStream.rangeClosed(1, chain.batches())
                 .mapToObj(batch -> new DrumBatch(
                         (LotShares.grams(chain.compostUpTo(batch)) - LotShares.grams(chain.compostUpTo(batch - 1)))
                                 / G_PER_KG,
@@ -65,13 +66,13 @@ public record OneLoad(
         return new OneLoad(
                 dm2 / DM2_PER_HA,
                 mixMl / ML_PER_L,
-                ActivityJournal.kilograms(chain.compostMg),
+                ActivityJournal.kilograms(chain.compostMg()),
                 batches,
                 chain.chainS(),
-                season.rigs.cleanS(rig),
-                batches.get(0).durationS() + season.recipes.holdS(recipe),
-                new RigTimes(season, new State(season).rigs).transferS(planter, rig, recipe, dm2),
-                (int) Math.ceil(dm2 / season.planters.capacityDm2PerS(planter)));
+                tables.rigs().cleanS(rig),
+                batches.get(0).durationS() + tables.recipes().holdS(recipe),
+                new RigTimes(tables, new State(tables).rigs()).transferS(planter, rig, recipe, dm2),
+                (int) Math.ceil(dm2 / tables.planters().capacityDm2PerS(planter)));
     }
 
     /**
@@ -80,6 +81,6 @@ public record OneLoad(
      * @param litres 0 or more, L; counted in whole millilitres
      */
     public static double areaHaOf(CompiledSeason season, int recipe, double litres) {
-        return season.recipes.areaOfMix(Math.round(litres * ML_PER_L), recipe) / DM2_PER_HA;
+        return season.tables().recipes().areaOfMix(Math.round(litres * ML_PER_L), recipe) / DM2_PER_HA;
     }
 }

@@ -75,7 +75,7 @@ public final class PlanRecorder {
         int[][] lists = indices(listsByPlanter);
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
-        ActivityJournal journal = new ActivityJournal(compiled);
+        ActivityJournal journal = new ActivityJournal(compiled.tables());
         timeline.play(lists, sizes, journal, untilS);
         List<Plan.Load> loads = journal.loads();
 
@@ -87,7 +87,7 @@ public final class PlanRecorder {
                             season.applicators().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
         }
         Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
-        for (int r = 0; r < compiled.rigs.count(); r++) {
+        for (int r = 0; r < compiled.tables().rigs().count(); r++) {
             Rig rig = season.rigs().get(r);
             rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }
@@ -129,7 +129,7 @@ public final class PlanRecorder {
                 tenths((double) timeline.waitS() / MINUTE_S),
                 timeline.count(Tally.DRIVE_M) / M_PER_KM,
                 margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),
-                season.time().at(Math.max(compiled.beginning.nowS, timeline.count(Tally.FINISH_S))));
+                season.time().at(Math.max(compiled.tables().beginning().nowS(), timeline.count(Tally.FINISH_S))));
     }
 
     private static double tenths(double minutes) {

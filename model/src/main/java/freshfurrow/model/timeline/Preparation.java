@@ -15,14 +15,14 @@ final class Preparation {
     private final RigTimes times;
     private final WaterTrips trips;
 
-    Preparation(CompiledSeason season, State state, LoadRequest request, RigTimes times, WaterPoints points) {
+    Preparation(SeasonTables tables, State state, LoadRequest request, RigTimes times, WaterPoints points) {
         this.request = request;
-        this.rigs = season.rigs;
-        this.places = season.places;
-        this.states = state.rigs;
-        this.lots = state.lots;
+        this.rigs = tables.rigs();
+        this.places = tables.places();
+        this.states = state.rigs();
+        this.lots = state.lots();
         this.times = times;
-        this.trips = new WaterTrips(season, times, points);
+        this.trips = new WaterTrips(tables, times, points);
     }
 
     /** A delivery that can set off as soon as the rig is free, and is not in the season yet. */

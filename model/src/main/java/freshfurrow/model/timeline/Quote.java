@@ -109,8 +109,7 @@ final class Quote {
             askedSource = source;
             askedTogether = together;
             laid = false;
-            delivery.loadDm2 = loadDm2;
-            delivery.mixDm2 = mixDm2;
+            delivery.of(loadDm2, mixDm2);
             day.plan(source, delivery);
         }
         return delivery;

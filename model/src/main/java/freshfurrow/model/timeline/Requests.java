@@ -10,7 +10,7 @@ final class Requests {
      */
     private static final int HOPELESS = 3;
 
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final FieldTable fields;
     private final PlanterTable table;
     private final State state;
@@ -18,12 +18,12 @@ final class Requests {
     private final FieldOrder order;
     private final Planting planting;
 
-    Requests(CompiledSeason season, State state, FieldOrder order, Planting planting) {
-        this.season = season;
-        this.fields = season.fields;
-        this.table = season.planters;
+    Requests(SeasonTables tables, State state, FieldOrder order, Planting planting) {
+        this.tables = tables;
+        this.fields = tables.fields();
+        this.table = tables.planters();
         this.state = state;
-        this.planters = state.planters;
+        this.planters = state.planters();
         this.order = order;
         this.planting = planting;
     }
@@ -32,7 +32,7 @@ final class Requests {
     void open() {
         for (int p = 0; p < table.count(); p++) {
             next(p, 0);
-            if (season.beginning.tankDm2[p] > 0) {
+            if (tables.beginning().tankDm2(p) > 0) {
                 planting.plantTank(p);
             }
             ask(p);
@@ -63,8 +63,8 @@ final class Requests {
         if (need < time) {
             return true;
         }
-        for (int r = 0; r < season.rigs.count(); r++) {
-            if (season.rigs.readyFromS(r, need) < time) {
+        for (int r = 0; r < tables.rigs().count(); r++) {
+            if (tables.rigs().readyFromS(r, need) < time) {
                 return true;
             }
         }
@@ -105,7 +105,7 @@ final class Requests {
             int t = planters.timeS(p);
             Calendar plantable = table.plantable(p, field);
             int open = fields.openS(field);
-            int metres = season.places.metres(place, field);
+            int metres = tables.places().metres(place, field);
             int duration = place == field ? 0 : table.moveS(p, metres);
             int there = place == field ? t : fields.setOff(table.hours(p), field, t, duration) + duration;
             int soonest = Math.max(Math.max(there, open), from);
@@ -159,9 +159,9 @@ final class Requests {
     }
 
     private void unserved(int field, long dm2, Shortfall why, int since) {
-        state.tally.add(Tally.UNSERVED_DM2, dm2);
-        if (state.journal != null) {
-            state.journal.unserved(field, dm2, why, since);
+        state.tally().add(Tally.UNSERVED_DM2, dm2);
+        if (state.isTold()) {
+            state.journal().unserved(field, dm2, why, since);
         }
     }
 }

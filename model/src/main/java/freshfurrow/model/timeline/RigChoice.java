@@ -38,7 +38,7 @@ final class RigChoice {
     private int bestStart;
 
     RigChoice(
-            CompiledSeason season,
+            SeasonTables tables,
             State state,
             LoadRequest request,
             RigTimes times,
@@ -46,15 +46,15 @@ final class RigChoice {
             MixSources sources,
             LoadCeiling ceilings,
             Quote[] quotes) {
-        this.limits = season.loadLimits;
-        this.rigs = season.rigs;
-        this.states = state.rigs;
+        this.limits = tables.loadLimits();
+        this.rigs = tables.rigs();
+        this.states = state.rigs();
         this.request = request;
         this.times = times;
         this.points = points;
         this.sources = sources;
         this.ceilings = ceilings;
-        this.fresh = new FreshLoads(season, request, sources, ceilings, times);
+        this.fresh = new FreshLoads(tables, request, sources, ceilings, times);
         this.quotes = quotes;
         this.dm2 = new long[quotes.length];
         this.reckonedAfter = new int[quotes.length];
@@ -129,7 +129,7 @@ final class RigChoice {
 
     private void findLoad(Quote quote) {
         int rig = quote.rig();
-        dm2[rig] = quote.source().isFresh() ? fresh.of(rig).dm2 : largest(quote);
+        dm2[rig] = quote.source().isFresh() ? fresh.of(rig).dm2() : largest(quote);
     }
 
     private long largest(Quote quote) {
@@ -143,7 +143,7 @@ final class RigChoice {
             return;
         }
         Delivery delivery = quote.start(limits.loadOf(request.planter(), request.recipe(), mixDm2), mixDm2);
-        long rank = Rank.of(delivery.transferStart(), delivery.metres);
+        long rank = Rank.of(delivery.transferStart(), delivery.metres());
         if (delivery.isInSeason() && isBetter(rank, quote.rig())) {
             best = quote;
             bestRank = rank;
@@ -172,7 +172,7 @@ final class RigChoice {
             quote.begin(made);
             long onBoard = Math.min(ceilings.of(quote), states.mixDm2(rig));
             Delivery delivery = quote.ask(onBoard, onBoard);
-            if (delivery.transferStart() < delivery.plantBy) {
+            if (delivery.transferStart() < delivery.plantBy()) {
                 return;
             }
         }

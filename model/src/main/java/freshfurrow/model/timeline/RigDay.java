@@ -10,9 +10,9 @@ final class RigDay {
     private final LoadRequest request;
     private final RigTimes times;
 
-    RigDay(CompiledSeason season, State state, LoadRequest request, RigTimes times) {
-        this.rigs = season.rigs;
-        this.states = state.rigs;
+    RigDay(SeasonTables tables, State state, LoadRequest request, RigTimes times) {
+        this.rigs = tables.rigs();
+        this.states = state.rigs();
         this.request = request;
         this.times = times;
     }
@@ -35,7 +35,7 @@ final class RigDay {
     }
 
     private static void plan(MixSource source, Delivery delivery, int notBefore) {
-        delivery.notBefore = notBefore;
+        delivery.notBefore(notBefore);
         source.plan(delivery);
     }
 
@@ -45,27 +45,27 @@ final class RigDay {
 
     private boolean isAtOnce(Delivery delivery) {
         return delivery.transferStart
-                == times.fitTransfer(request.planter(), delivery.rig(), request.needS(), delivery.transferS);
+                == times.fitTransfer(request.planter(), delivery.rig(), request.needS(), delivery.transferS());
     }
 
     /** What is done on a day before that of the transfer waits for that day, or for the end of the last working day before it. */
     private void asLateAsMayBe(MixSource source, Delivery delivery) {
         int rig = delivery.rig();
         int start = delivery.transferStart;
-        int before = delivery.notBefore;
+        int before = delivery.notBefore();
         int day = midnight(start);
         if (day <= Math.max(before, states.freeS(rig))) {
             return;
         }
-        boolean waited = delivery.trip.isWaitedFor();
-        int ready = delivery.rigReady;
+        boolean waited = delivery.trip().isWaitedFor();
+        int ready = delivery.rigReady();
         int evening = evening(delivery, day);
         if (!isStillAt(start, source, delivery, day)
                 && !(evening > Math.max(before, states.freeS(rig)) && isStillAt(start, source, delivery, evening))) {
             plan(source, delivery, before);
         }
-        delivery.trip.waitedFor(waited);
-        delivery.rigReady = ready;
+        delivery.trip().waitedFor(waited);
+        delivery.rigReady(ready);
     }
 
     private static boolean isStillAt(int start, MixSource source, Delivery delivery, int notBefore) {
@@ -82,10 +82,10 @@ final class RigDay {
     /** The drive to the planter, by the water point if there is a trip, with the draw and the batches, s. */
     private int inOnePieceS(Delivery delivery) {
         int rig = delivery.rig();
-        WaterTrip trip = delivery.trip;
-        int batchesS = delivery.extraction.batches == 0
+        WaterTrip trip = delivery.trip();
+        int batchesS = delivery.extraction().batches() == 0
                 ? 0
-                : delivery.extraction.chainS() + (states.isCleanDue(rig) ? rigs.cleanS(rig) : 0);
+                : delivery.extraction().chainS() + (states.isCleanDue(rig) ? rigs.cleanS(rig) : 0);
         return trip.isMade()
                 ? times.driveS(rig, states.place(rig), trip.at()) + trip.drawS() + trip.onwardS() + batchesS
                 : times.driveS(rig, states.place(rig), request.place()) + batchesS;

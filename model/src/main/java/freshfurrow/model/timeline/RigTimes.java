@@ -11,12 +11,12 @@ final class RigTimes {
     private final RigTable rigs;
     private final RigStates states;
 
-    RigTimes(CompiledSeason season, RigStates states) {
-        this.recipes = season.recipes;
-        this.fields = season.fields;
-        this.places = season.places;
-        this.planters = season.planters;
-        this.rigs = season.rigs;
+    RigTimes(SeasonTables tables, RigStates states) {
+        this.recipes = tables.recipes();
+        this.fields = tables.fields();
+        this.places = tables.places();
+        this.planters = tables.planters();
+        this.rigs = tables.rigs();
         this.states = states;
     }
 

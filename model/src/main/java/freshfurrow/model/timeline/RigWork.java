@@ -11,19 +11,19 @@ import static freshfurrow.model.timeline.Tally.WATER_TRIPS;
 
 /** Does for real what a {@link Delivery} has worked out: driving, drawing, extracting, transferring, cleaning, dumping. */
 final class RigWork {
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final LoadRequest request;
     private final State state;
     private final Tally tally;
     private final RigStates states;
     private final RigTimes times;
 
-    RigWork(CompiledSeason season, LoadRequest request, State state, RigTimes times) {
-        this.season = season;
+    RigWork(SeasonTables tables, LoadRequest request, State state, RigTimes times) {
+        this.tables = tables;
         this.request = request;
         this.state = state;
-        this.tally = state.tally;
-        this.states = state.rigs;
+        this.tally = state.tally();
+        this.states = state.rigs();
         this.times = times;
     }
 
@@ -37,8 +37,8 @@ final class RigWork {
 
     /** What is extracted from here on does not mix with what was before. */
     void newMix(Delivery delivery) {
-        if (state.journal != null) {
-            state.journal.newMix(delivery.rig());
+        if (state.isTold()) {
+            state.journal().newMix(delivery.rig());
         }
     }
 
@@ -49,8 +49,8 @@ final class RigWork {
         WaterTrip trip = delivery.trip;
         driveToPlanter(delivery, trip.isMade() ? draw(delivery) : delivery.dumpEnd);
         extract(delivery, request.place());
-        long begunMl = season.recipes.mixMl(states.mixDm2(rig), recipe);
-        long usedMl = Math.max(0, season.recipes.mixMl(delivery.loadDm2, recipe) - begunMl);
+        long begunMl = tables.recipes().mixMl(states.mixDm2(rig), recipe);
+        long usedMl = Math.max(0, tables.recipes().mixMl(delivery.loadDm2, recipe) - begunMl);
         long drawnMl = trip.isMade() ? trip.drawMl() : 0;
         states.water(rig, Math.max(0, states.waterMl(rig) + drawnMl - usedMl));
     }
@@ -73,12 +73,12 @@ final class RigWork {
     private int draw(Delivery delivery) {
         int rig = delivery.rig();
         WaterTrip trip = delivery.trip;
-        int at = season.water.place(trip.point());
+        int at = tables.water().place(trip.point());
         drive(rig, at, times.arrival(rig, states.place(rig), at, delivery.dumpEnd));
-        state.draws.book(trip.point(), trip.drawStart(), trip.drawS(), trip.drawMl());
+        state.draws().book(trip.point(), trip.drawStart(), trip.drawS(), trip.drawMl());
         tally.add(WATER_TRIPS, 1);
-        if (state.journal != null) {
-            state.journal.drew(rig, trip.point(), trip.drawStart(), trip.drawEnd(), trip.drawMl());
+        if (state.isTold()) {
+            state.journal().drew(rig, trip.point(), trip.drawStart(), trip.drawEnd(), trip.drawMl());
         }
         return trip.drawEnd();
     }
@@ -89,15 +89,15 @@ final class RigWork {
         int end = delivery.transferEnd();
         states.passOn(rig, delivery.loadDm2);
         states.freeFrom(rig, end);
-        int clean = season.rigs.cleanS(rig);
+        int clean = tables.rigs().cleanS(rig);
         if ((delivery.extraction.batches == 0 && !states.isCleanDue(rig)) || clean == 0) {
             return;
         }
         states.cleanDue(rig, false);
-        int start = season.rigs.hours(rig).earliest(end, clean);
+        int start = tables.rigs().hours(rig).earliest(end, clean);
         states.freeFrom(rig, start + clean);
-        if (state.journal != null && start < NEVER) {
-            state.journal.cleaned(rig, request.place(), start, start + clean);
+        if (state.isTold() && start < NEVER) {
+            state.journal().cleaned(rig, request.place(), start, start + clean);
         }
     }
 
@@ -106,9 +106,9 @@ final class RigWork {
         if (states.mixDm2(rig) > 0) {
             int free = states.freeS(rig);
             int duration = times.dumpS(rig);
-            int start = season.rigs.hours(rig).earliest(free, duration);
+            int start = tables.rigs().hours(rig).earliest(free, duration);
             if (start >= NEVER) {
-                start = Math.min(free, season.days * Calendars.DAY_S);
+                start = Math.min(free, tables.season().days() * Calendars.DAY_S);
                 duration = 0;
             }
             dump(rig, start, start + duration);
@@ -118,12 +118,12 @@ final class RigWork {
     private void dump(int rig, int start, int end) {
         int recipe = states.mixRecipe(rig);
         long dm2 = states.mixDm2(rig);
-        long ml = season.recipes.mixMl(dm2, recipe);
+        long ml = tables.recipes().mixMl(dm2, recipe);
         tally.add(DUMPED_ML, ml);
-        tally.add(DUMPED_MG, season.recipes.compostMg(dm2, recipe));
+        tally.add(DUMPED_MG, tables.recipes().compostMg(dm2, recipe));
         states.passOn(rig, dm2);
-        if (state.journal != null) {
-            state.journal.dumped(rig, states.place(rig), start, end, ml);
+        if (state.isTold()) {
+            state.journal().dumped(rig, states.place(rig), start, end, ml);
         }
     }
 
@@ -134,10 +134,10 @@ final class RigWork {
         }
         int duration = times.driveS(rig, from, to);
         tally.add(DRIVE_S, duration);
-        tally.add(DRIVE_M, season.places.metres(from, to));
+        tally.add(DRIVE_M, tables.places().metres(from, to));
         states.moveTo(rig, to);
-        if (state.journal != null) {
-            state.journal.rigMoved(rig, from, to, arrival - duration, arrival);
+        if (state.isTold()) {
+            state.journal().rigMoved(rig, from, to, arrival - duration, arrival);
         }
     }
 
@@ -148,9 +148,9 @@ final class RigWork {
         }
         tally.add(BATCHES, extraction.batches);
         tally.add(COMPOST_MG, extraction.compostMg);
-        state.lots.take(extraction.compostMg);
-        if (state.journal != null) {
-            record(state.journal, delivery, place);
+        state.lots().take(extraction.compostMg);
+        if (state.isTold()) {
+            record(state.journal(), delivery, place);
         }
     }
 
@@ -159,8 +159,8 @@ final class RigWork {
         int rig = delivery.rig();
         int[] starts = new int[extraction.batches];
         extraction.backward(delivery.depart, starts);
-        Calendar hours = season.rigs.hours(rig);
-        int clean = season.rigs.cleanS(rig);
+        Calendar hours = tables.rigs().hours(rig);
+        int clean = tables.rigs().cleanS(rig);
         if (states.isCleanDue(rig)) {
             int cleanEnd = hours.latest(starts[0], clean);
             journal.cleaned(rig, place, cleanEnd - clean, cleanEnd);

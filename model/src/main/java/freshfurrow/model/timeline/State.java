@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,56 +9,57 @@ import org.jspecify.annotations.Nullable;
  * one copy. Each part of it knows its own block.
  */
 final class State {
-    final Tally tally;
-    final PlanterStates planters;
-    final RigStates rigs;
-    final CompostLots lots;
-    final Draws draws;
-
-    /** Told of all that happens; absent in the search. */
-    @Nullable
-    Journal journal;
+    private final Tally tally;
+    private final PlanterStates planters;
+    private final RigStates rigs;
+    private final CompostLots lots;
+    private final Draws draws;
 
     private final long[] v;
-    private final CompiledSeason season;
+    private final SeasonTables tables;
 
-    State(CompiledSeason season) {
-        this.season = season;
+    @Nullable
+    private Journal journal;
+
+    State(SeasonTables tables) {
+        this.tables = tables;
         int planterBlocks = Tally.SIZE;
-        int rigBlocks = planterBlocks + season.planterCount() * PlanterStates.SIZE;
-        int lotBlock = rigBlocks + season.rigs.count() * RigStates.SIZE;
-        int drawBlocks = lotBlock + season.compost.count();
-        v = new long[drawBlocks + season.water.count() * Draws.size(season.days)];
+        int rigBlocks = planterBlocks + tables.planters().count() * PlanterStates.SIZE;
+        int lotBlock = rigBlocks + tables.rigs().count() * RigStates.SIZE;
+        int drawBlocks = lotBlock + tables.compost().count();
+        v = new long
+                [drawBlocks
+                        + tables.water().count() * Draws.size(tables.season().days())];
         tally = new Tally(v);
         planters = new PlanterStates(v, planterBlocks);
         rigs = new RigStates(v, rigBlocks);
-        lots = new CompostLots(season.compost, v, lotBlock);
-        draws = new Draws(season.water, season.days, v, drawBlocks);
+        lots = new CompostLots(tables.compost(), v, lotBlock);
+        draws = new Draws(tables.water(), tables.season().days(), v, drawBlocks);
     }
 
     /** Where the season begins. What is in planters' tanks is not in the state: that is planted, or let out, first of all. */
     void reset() {
-        Beginning beginning = season.beginning;
+        Beginning beginning = tables.beginning();
         Arrays.fill(v, 0);
         tally.reset();
-        for (int p = 0; p < season.planterCount(); p++) {
-            planters.stand(p, beginning.planterPlace[p], beginning.planterFreeS[p]);
-            planters.filledOn(p, beginning.fillDay[p]);
+        for (int p = 0; p < tables.planters().count(); p++) {
+            planters.stand(p, beginning.planterPlace(p), beginning.planterFreeS(p));
+            planters.filledOn(p, beginning.fillDay(p));
         }
-        for (int r = 0; r < season.rigs.count(); r++) {
-            rigs.moveTo(r, beginning.rigPlace[r]);
-            rigs.freeFrom(r, beginning.rigFreeS[r]);
-            rigs.water(r, beginning.waterMl[r]);
+        for (int r = 0; r < tables.rigs().count(); r++) {
+            rigs.moveTo(r, beginning.rigPlace(r));
+            rigs.freeFrom(r, beginning.rigFreeS(r));
+            rigs.water(r, beginning.waterMl(r));
             rigs.mix(
                     r,
-                    beginning.mixDm2[r],
-                    beginning.mixRecipe[r],
-                    beginning.mixDeadlineS[r],
-                    beginning.mixDeadlineS[r]);
-            rigs.cleanDue(r, beginning.cleanDue[r]);
+                    beginning.mixDm2(r),
+                    beginning.mixRecipe(r),
+                    beginning.mixDeadlineS(r),
+                    beginning.mixDeadlineS(r));
+            rigs.cleanDue(r, beginning.isCleanDue(r));
         }
-        for (int w = 0; w < season.water.count(); w++) {
-            draws.use(w, season.beginsOnDay(), beginning.drawnMl[w]);
+        for (int w = 0; w < tables.water().count(); w++) {
+            draws.use(w, tables.beginning().day(), beginning.drawnMl(w));
         }
         lots.reset();
     }
@@ -72,5 +74,47 @@ final class State {
     /** Puts back what was kept. */
     void putBack(long[] kept) {
         System.arraycopy(kept, 0, v, 0, v.length);
+    }
+
+    public void tell(Journal told) {
+        journal = told;
+    }
+
+    public void tellNobody() {
+        journal = null;
+    }
+
+    /** Whether anybody is told of what happens; in the search nobody is. */
+    public boolean isTold() {
+        return journal != null;
+    }
+
+    /**
+     * Who is told of all that happens.
+     *
+     * @throws NullPointerException when nobody is
+     */
+    public Journal journal() {
+        return Objects.requireNonNull(journal);
+    }
+
+    public Tally tally() {
+        return tally;
+    }
+
+    public PlanterStates planters() {
+        return planters;
+    }
+
+    public RigStates rigs() {
+        return rigs;
+    }
+
+    public CompostLots lots() {
+        return lots;
+    }
+
+    public Draws draws() {
+        return draws;
     }
 }

@@ -4,7 +4,6 @@ import static freshfurrow.model.timeline.Calendar.NEVER;
 
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A season played out for given lists of fields: the one computation behind every figure. {@link #run} and {@link #rerun} may be
@@ -19,13 +18,14 @@ public final class Timeline implements Counters {
     private final GoalSet goals;
 
     public Timeline(CompiledSeason season) {
-        state = new State(season);
-        order = new FieldOrder(season);
-        Walk walk = new Walk(season, state.planters, order);
-        Planting planting = new Planting(season, state, walk);
-        requests = new Requests(season, state, order, planting);
-        service = new FillService(season, state, order, walk, planting, requests);
-        checkpoints = new Checkpoints(season, state);
+        SeasonTables tables = season.tables();
+        state = new State(tables);
+        order = new FieldOrder(tables);
+        Walk walk = new Walk(tables, state.planters(), order);
+        Planting planting = new Planting(tables, state, walk);
+        requests = new Requests(tables, state, order, planting);
+        service = new FillService(tables, state, order, walk, planting, requests);
+        checkpoints = new Checkpoints(tables, state);
         goals = GoalSet.of(season.season());
     }
 
@@ -36,7 +36,9 @@ public final class Timeline implements Counters {
      * @param listSizes how many entries of each list count
      */
     public void run(int[][] fieldLists, int[] listSizes) {
-        play(fieldLists, listSizes, null);
+        state.tellNobody();
+        begin(fieldLists, listSizes);
+        playUntil(NEVER);
     }
 
     /**
@@ -76,7 +78,7 @@ public final class Timeline implements Counters {
     }
 
     private void restart(int[][] fieldLists, int[] listSizes) {
-        state.journal = null;
+        state.tellNobody();
         order.take(fieldLists, listSizes);
         if (!checkpoints.restart(order)) {
             begin();
@@ -88,18 +90,24 @@ public final class Timeline implements Counters {
         checkpoints.adopt();
     }
 
-    void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull) {
-        play(fieldLists, listSizes, journalOrNull, NEVER);
+    void play(int[][] fieldLists, int[] listSizes, Journal journal) {
+        play(fieldLists, listSizes, journal, NEVER);
     }
 
     /** Plays out all that begins before {@code untilS}; of what begins later there may be some, and there may be more to come. */
-    void play(int[][] fieldLists, int[] listSizes, @Nullable Journal journalOrNull, int untilS) {
-        state.journal = journalOrNull;
+    void play(int[][] fieldLists, int[] listSizes, Journal journal, int untilS) {
+        state.tell(journal);
+        begin(fieldLists, listSizes);
+        order.tellLeftOut(fieldLists, listSizes, journal);
+        playUntil(untilS);
+    }
+
+    private void begin(int[][] fieldLists, int[] listSizes) {
         order.take(fieldLists, listSizes);
         begin();
-        if (journalOrNull != null) {
-            order.tellLeftOut(fieldLists, listSizes, journalOrNull);
-        }
+    }
+
+    private void playUntil(int untilS) {
         while (requests.mayBeginBefore(untilS) && serveNext()) {
             // each request changes what the next one is
         }
@@ -179,7 +187,7 @@ public final class Timeline implements Counters {
 
     /** A count that only the record needs, by its place in the {@link Tally}. */
     long count(int count) {
-        return state.tally.get(count);
+        return state.tally().get(count);
     }
 
     /** Broken rules, negated: 0 or less. */

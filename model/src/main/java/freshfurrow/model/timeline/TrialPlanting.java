@@ -9,9 +9,9 @@ final class TrialPlanting {
     private final CompostLots lots;
     private final Walk walk;
 
-    TrialPlanting(CompiledSeason season, LoadRequest request, RigTimes times, CompostLots lots, Walk walk) {
-        this.limits = season.loadLimits;
-        this.recipes = season.recipes;
+    TrialPlanting(SeasonTables tables, LoadRequest request, RigTimes times, CompostLots lots, Walk walk) {
+        this.limits = tables.loadLimits();
+        this.recipes = tables.recipes();
         this.request = request;
         this.times = times;
         this.lots = lots;
@@ -32,13 +32,13 @@ final class TrialPlanting {
         if (delivery.transferStart() >= lastStart) {
             return 0;
         }
-        Extraction extraction = delivery.extraction;
-        if (extraction.batches > 0) {
-            if (delivery.acrossBreak) {
+        Extraction extraction = delivery.extraction();
+        if (extraction.batches() > 0) {
+            if (delivery.isAcrossBreak()) {
                 fit.liesAcrossBreak();
             }
-            long available = lots.available(extraction.start);
-            if (!CompostLots.isEnough(available, extraction.compostMg)) {
+            long available = lots.available(extraction.start());
+            if (!CompostLots.isEnough(available, extraction.compostMg())) {
                 fit.compostFallsShort();
                 long extractedDm2 = quote.source().extractedDm2(quote.rig());
                 return Math.min(mixDm2 - 1, extractedDm2 + recipes.areaOfCompost(available, request.recipe()));
@@ -47,7 +47,7 @@ final class TrialPlanting {
         walk.begin(request.planter(), request.place(), delivery.transferEnd());
         return quote.source().servesSeveralFills()
                 ? inFills(delivery, mixDm2, capDm2)
-                : walk.plant(request.planter(), request.recipe(), capDm2, delivery.plantBy);
+                : walk.plant(request.planter(), request.recipe(), capDm2, delivery.plantBy());
     }
 
     /** The same of a mix for several fills; its last may be larger, and more may follow, as if there were more of the mix. */
@@ -55,7 +55,7 @@ final class TrialPlanting {
         int planter = request.planter();
         int recipe = request.recipe();
         int rig = delivery.rig();
-        int plantBy = delivery.plantBy;
+        int plantBy = delivery.plantBy();
         long filled = most(mixDm2, capDm2);
         long done = walk.plant(planter, recipe, filled, plantBy);
         int rigFree = delivery.transferEnd();

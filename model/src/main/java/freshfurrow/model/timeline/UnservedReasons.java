@@ -40,7 +40,7 @@ final class UnservedReasons {
             if (!season.allows(p, field)) {
                 continue;
             }
-            ActivityJournal journal = new ActivityJournal(season);
+            ActivityJournal journal = new ActivityJournal(season.tables());
             new Timeline(season).play(withField(p, field), withOneMore(p), journal);
             List<Left> found = journal.unserved().stream()
                     .filter(shortfall -> shortfall.field() == field)
@@ -74,12 +74,13 @@ final class UnservedReasons {
 
     private String compost(Left left) {
         MassUnit unit = season.season().units().mass();
-        double kg = season.recipes.compostMg(left.dm2(), season.fields.recipe(left.field())) / Scale.MG_PER_KG;
+        SeasonTables tables = season.tables();
+        double kg = tables.recipes().compostMg(left.dm2(), tables.fields().recipe(left.field())) / Scale.MG_PER_KG;
         return String.format(Locale.ROOT, "%.0f %s", Math.max(1, unit.fromKilograms(kg)), unit.symbol());
     }
 
     private String hold(Left left) {
-        Recipe recipe = season.season().recipes().get(season.fields.recipe(left.field()));
+        Recipe recipe = season.season().recipes().get(season.tables().fields().recipe(left.field()));
         Duration duration = Duration.ofSeconds(recipe.holdS());
         return "recipe " + recipe.id() + " (" + duration.toHours() + " h " + duration.toMinutesPart() + " min)";
     }

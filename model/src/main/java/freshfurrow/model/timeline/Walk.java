@@ -33,14 +33,14 @@ final class Walk {
     @Nullable
     private Journal journal;
 
-    Walk(CompiledSeason season, PlanterStates states, FieldOrder order) {
-        this.fields = season.fields;
-        this.places = season.places;
-        this.planters = season.planters;
-        this.promised = season.promised;
+    Walk(SeasonTables tables, PlanterStates states, FieldOrder order) {
+        this.fields = tables.fields();
+        this.places = tables.places();
+        this.planters = tables.planters();
+        this.promised = tables.promised();
         this.states = states;
         this.order = order;
-        this.tally = new WalkTally(season.fields);
+        this.tally = new WalkTally(tables.fields());
     }
 
     /** Puts the walk at a place, with a load in the planter's tank from {@code t} on. */
@@ -64,8 +64,12 @@ final class Walk {
         return parts == 1 && from == t && until == deadline && capDm2 == loadDm2;
     }
 
-    void tell(@Nullable Journal journalOrNull) {
-        journal = journalOrNull;
+    void tell(Journal told) {
+        journal = told;
+    }
+
+    void tellNobody() {
+        journal = null;
     }
 
     int timeS() {

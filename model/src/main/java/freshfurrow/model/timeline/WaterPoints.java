@@ -17,9 +17,9 @@ final class WaterPoints {
     private final long[] noneOfRoomMl;
     private final Calendar[] noneInHours;
 
-    WaterPoints(CompiledSeason season, Draws draws) {
-        this.water = season.water;
-        this.days = season.days;
+    WaterPoints(SeasonTables tables, Draws draws) {
+        this.water = tables.water();
+        this.days = tables.season().days();
         this.draws = draws;
         noneFrom = new int[water.count()];
         noneUntil = new int[water.count()];

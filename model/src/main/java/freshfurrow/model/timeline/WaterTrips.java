@@ -10,10 +10,10 @@ final class WaterTrips {
     private final RigTimes times;
     private final WaterPoints points;
 
-    WaterTrips(CompiledSeason season, RigTimes times, WaterPoints points) {
-        this.places = season.places;
-        this.water = season.water;
-        this.rigs = season.rigs;
+    WaterTrips(SeasonTables tables, RigTimes times, WaterPoints points) {
+        this.places = tables.places();
+        this.water = tables.water();
+        this.rigs = tables.rigs();
         this.times = times;
         this.points = points;
     }

@@ -10,45 +10,46 @@ public final class WorkingTime {
     /** Seconds of a day. */
     public static final int DAY_S = Calendars.DAY_S;
 
-    private final CompiledSeason season;
+    private final SeasonTables tables;
     private final Calendar anyRig;
 
     public WorkingTime(CompiledSeason season) {
-        this.season = season;
+        tables = season.tables();
         anyRig = Calendar.union(
-                IntStream.range(0, season.rigs.count())
-                        .mapToObj(season.rigs::hours)
+                IntStream.range(0, tables.rigs().count())
+                        .mapToObj(tables.rigs()::hours)
                         .toList(),
-                season.days * DAY_S);
+                season.days() * DAY_S);
     }
 
     /** A planter's working hours between two times, s. */
     public int planterS(int planter, int from, int to) {
-        return season.planters.hours(planter).work(from, to);
+        return tables.planters().hours(planter).work(from, to);
     }
 
     /** A rig's working hours between two times, s. */
     public int rigS(int rig, int from, int to) {
-        return season.rigs.hours(rig).work(from, to);
+        return tables.rigs().hours(rig).work(from, to);
     }
 
     /** Seconds between two times at which a water point is open while any rig works. */
     public int drawableS(int point, int from, int to) {
         int seconds = 0;
         for (int i = 0; i < anyRig.periods(); i++) {
-            seconds += season.water.hours(point).work(Math.max(from, anyRig.startOf(i)), Math.min(to, anyRig.endOf(i)));
+            seconds +=
+                    tables.water().hours(point).work(Math.max(from, anyRig.startOf(i)), Math.min(to, anyRig.endOf(i)));
         }
         return seconds;
     }
 
     /** The first moment at or after {@code t} in a planter's hours; larger than any time of the season when there is none. */
     public int planterFrom(int planter, int t) {
-        return season.planters.hours(planter).next(t);
+        return tables.planters().hours(planter).next(t);
     }
 
     /** The end of a planter's last working hours up to {@code t}; -1 when it has none. */
     public int planterUntil(int planter, int t) {
-        return season.planters.hours(planter).latest(t, 1);
+        return tables.planters().hours(planter).latest(t, 1);
     }
 
     /**
@@ -56,16 +57,16 @@ public final class WorkingTime {
      * day when there is none.
      */
     public int plantableFrom(int planter, int field, int day) {
-        return Math.min(season.planters.plantable(planter, field).next(day * DAY_S), (day + 1) * DAY_S);
+        return Math.min(tables.planters().plantable(planter, field).next(day * DAY_S), (day + 1) * DAY_S);
     }
 
     /** The end of the last time of a day at which a planter may plant on such soil; the start of the day when there is none. */
     public int plantableUntil(int planter, int field, int day) {
-        return Math.max(season.planters.plantable(planter, field).latest((day + 1) * DAY_S, 1), day * DAY_S);
+        return Math.max(tables.planters().plantable(planter, field).latest((day + 1) * DAY_S, 1), day * DAY_S);
     }
 
     /** Seconds of a day at which a planter may plant on such soil. */
     public int plantableS(int planter, int field, int day) {
-        return season.planters.plantable(planter, field).work(day * DAY_S, (day + 1) * DAY_S);
+        return tables.planters().plantable(planter, field).work(day * DAY_S, (day + 1) * DAY_S);
     }
 }

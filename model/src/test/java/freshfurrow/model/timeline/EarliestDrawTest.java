@@ -11,19 +11,19 @@ import net.jqwik.api.Property;
 class EarliestDrawTest {
     @Property(tries = 500)
     void isTheSameWhateverWasAskedBefore(@ForAll long seed) {
-        CompiledSeason season = CompiledSeason.of(RandomSeasons.season(seed));
+        SeasonTables tables = SeasonTables.of(RandomSeasons.season(seed));
         Random random = new Random(seed);
-        State state = new State(season);
+        State state = new State(tables);
         state.reset();
-        WaterPoints asked = new WaterPoints(season, state.draws);
-        int about = random.nextInt(season.days * Calendars.DAY_S);
+        WaterPoints asked = new WaterPoints(tables, state.draws());
+        int about = random.nextInt(tables.season().days() * Calendars.DAY_S);
         for (int question = 0; question < 100; question++) {
-            int point = random.nextInt(season.water.count());
+            int point = random.nextInt(tables.water().count());
             int t = about + random.nextInt(4 * 3600);
             long lackMl = 1L + random.nextInt(2_000_000);
             long roomMl = lackMl + random.nextInt(2_000_000);
-            Calendar hours = season.rigs.hours(random.nextInt(season.rigs.count()));
-            WaterPoints fresh = new WaterPoints(season, state.draws);
+            Calendar hours = tables.rigs().hours(random.nextInt(tables.rigs().count()));
+            WaterPoints fresh = new WaterPoints(tables, state.draws());
 
             int found = asked.earliestDraw(point, t, lackMl, roomMl, hours);
 
@@ -31,12 +31,12 @@ class EarliestDrawTest {
             assertThat(asked.soonestDraw(point, t, lackMl, roomMl, hours)).isLessThanOrEqualTo(found);
             if (found < Calendar.NEVER) {
                 long ml = asked.drawMl(point, found, roomMl);
-                int drawS = season.water.drawS(point, ml);
+                int drawS = tables.water().drawS(point, ml);
                 assertThat(ml).isBetween(lackMl, roomMl);
                 assertThat(asked.shortestDrawS(point, lackMl, roomMl))
-                        .isBetween(season.water.leastDrawS(lackMl), drawS);
+                        .isBetween(tables.water().leastDrawS(lackMl), drawS);
                 if (random.nextInt(6) == 0) {
-                    state.draws.book(point, found, drawS, ml);
+                    state.draws().book(point, found, drawS, ml);
                     asked.forget();
                 }
             }

@@ -21,7 +21,7 @@ class RigChoiceTest {
 
     @Property(tries = 1_000)
     void choosesAsIfEveryRigWereAsked(@ForAll long seed) {
-        Machines machines = new Machines(CompiledSeason.of(withTwins(RandomSeasons.season(seed))), new Random(seed));
+        Machines machines = new Machines(SeasonTables.of(withTwins(RandomSeasons.season(seed))), new Random(seed));
 
         for (int request = 0; request < 20; request++) {
             machines.move();
@@ -46,9 +46,9 @@ class RigChoiceTest {
         return season.change().rigs(rigs).season();
     }
 
-    /** Machines anywhere in the middle of a season, and a planter that asks for a fill. */
+    /** Machines anywhere in the middle of a tables, and a planter that asks for a fill. */
     private static final class Machines {
-        private final CompiledSeason season;
+        private final SeasonTables tables;
         private final Random random;
         private final State state;
         private final LoadRequest request = new LoadRequest();
@@ -60,79 +60,90 @@ class RigChoiceTest {
 
         private int about;
 
-        Machines(CompiledSeason season, Random random) {
-            this.season = season;
+        Machines(SeasonTables tables, Random random) {
+            this.tables = tables;
             this.random = random;
-            state = new State(season);
+            state = new State(tables);
             state.reset();
-            FieldOrder order = new FieldOrder(season);
-            int[] all = IntStream.range(0, season.fieldCount()).toArray();
-            int[][] lists = new int[season.planterCount()][];
-            int[] sizes = new int[season.planterCount()];
+            FieldOrder order = new FieldOrder(tables);
+            int[] all = IntStream.range(0, tables.fields().count()).toArray();
+            int[][] lists = new int[tables.planters().count()][];
+            int[] sizes = new int[tables.planters().count()];
             for (int p = 0; p < lists.length; p++) {
                 lists[p] =
                         IntStream.of(all).filter(field -> random.nextInt(4) > 0).toArray();
                 sizes[p] = lists[p].length;
             }
             order.take(lists, sizes);
-            times = new RigTimes(season, state.rigs);
-            points = new WaterPoints(season, state.draws);
+            times = new RigTimes(tables, state.rigs());
+            points = new WaterPoints(tables, state.draws());
             ceilings = new LoadCeiling(
-                    season, request, state.lots, new FieldRun(season.fields, request, state.planters, order));
+                    tables, request, state.lots(), new FieldRun(tables.fields(), request, state.planters(), order));
             sources = sources(points);
-            Quote[] quotes = Quote.ofAllRigs(season.rigs, sources, day());
-            choice = new RigChoice(season, state, request, times, points, sources, ceilings, quotes);
+            Quote[] quotes = Quote.ofAllRigs(tables.rigs(), sources, day());
+            choice = new RigChoice(tables, state, request, times, points, sources, ceilings, quotes);
         }
 
         private RigDay day() {
-            return new RigDay(season, state, request, times);
+            return new RigDay(tables, state, request, times);
         }
 
         private MixSources sources(WaterPoints of) {
             return new MixSources(
-                    season, request, state, new Preparation(season, state, request, times, of), times, of);
+                    tables, request, state, new Preparation(tables, state, request, times, of), times, of);
         }
 
         void move() {
-            about = random.nextInt(season.days * Calendars.DAY_S);
-            for (int r = 0; r < season.rigs.count(); r++) {
+            about = random.nextInt(tables.season().days() * Calendars.DAY_S);
+            for (int r = 0; r < tables.rigs().count(); r++) {
                 moveRig(r);
             }
             for (int draw = 0; draw < 3; draw++) {
-                draw(random.nextInt(season.water.count()));
+                draw(random.nextInt(tables.water().count()));
             }
-            int planter = random.nextInt(season.planterCount());
-            int place = random.nextInt(season.fieldCount());
-            int need = Math.min(season.planters.hours(planter).next(near()), season.days * Calendars.DAY_S - 1);
-            request.ask(planter, place, season.fields.recipe(place), need);
-            state.planters.next(
-                    planter, state.planters.index(planter), 1L + random.nextInt((int) season.fields.areaDm2(place)));
+            int planter = random.nextInt(tables.planters().count());
+            int place = random.nextInt(tables.fields().count());
+            int need = Math.min(
+                    tables.planters().hours(planter).next(near()),
+                    tables.season().days() * Calendars.DAY_S - 1);
+            request.ask(planter, place, tables.fields().recipe(place), need);
+            state.planters()
+                    .next(
+                            planter,
+                            state.planters().index(planter),
+                            1L + random.nextInt((int) tables.fields().areaDm2(place)));
         }
 
         private void moveRig(int r) {
-            state.rigs.moveTo(r, random.nextInt(season.places.count()));
-            state.rigs.freeFrom(r, near());
-            state.rigs.water(
-                    r, season.rigs.extractsAtWater(r) ? 0 : (long) (season.rigs.nurseMl(r) * random.nextInt(5) / 4.0));
-            int mixed = random.nextInt(season.recipes.count());
-            long mixDm2 = random.nextInt(3) > 0 ? 0 : season.rigs.nurseDm2(r, mixed) / 2;
+            state.rigs().moveTo(r, random.nextInt(tables.places().count()));
+            state.rigs().freeFrom(r, near());
+            state.rigs()
+                    .water(
+                            r,
+                            tables.rigs().extractsAtWater(r)
+                                    ? 0
+                                    : (long) (tables.rigs().nurseMl(r) * random.nextInt(5) / 4.0));
+            int mixed = random.nextInt(tables.recipes().count());
+            long mixDm2 = random.nextInt(3) > 0 ? 0 : tables.rigs().nurseDm2(r, mixed) / 2;
             int useBy = near();
-            state.rigs.mix(r, mixDm2, mixed, useBy, useBy);
-            state.rigs.cleanDue(r, random.nextInt(2) == 1);
+            state.rigs().mix(r, mixDm2, mixed, useBy, useBy);
+            state.rigs().cleanDue(r, random.nextInt(2) == 1);
         }
 
         private void draw(int point) {
-            int start = points.earliestDraw(point, near(), 1_000L, 3_000_000L, season.rigs.hours(0));
+            int start = points.earliestDraw(
+                    point, near(), 1_000L, 3_000_000L, tables.rigs().hours(0));
             if (start < Calendar.NEVER) {
                 long ml = points.drawMl(point, start, 3_000_000L);
-                state.draws.book(point, start, season.water.drawS(point, ml), ml);
+                state.draws().book(point, start, tables.water().drawS(point, ml), ml);
             }
             points.forget();
         }
 
         /** Within six hours of the moment that all is about. */
         private int near() {
-            return Math.max(0, Math.min(season.days * Calendars.DAY_S - 1, about - 21_600 + random.nextInt(43_200)));
+            return Math.max(
+                    0, Math.min(tables.season().days() * Calendars.DAY_S - 1, about - 21_600 + random.nextInt(43_200)));
         }
 
         @Nullable
@@ -155,33 +166,33 @@ class RigChoiceTest {
 
         private List<Answer> answers(boolean oneBatch) {
             List<Answer> answers = new ArrayList<>();
-            for (int r = 0; r < season.rigs.count(); r++) {
+            for (int r = 0; r < tables.rigs().count(); r++) {
                 Quote quote = quote(r);
                 long largest = ceilings.dm2(quote.source(), r);
-                long batchDm2 = season.recipes.areaOfCompost(season.rigs.batchMg(r), request.recipe());
+                long batchDm2 = tables.recipes().areaOfCompost(tables.rigs().batchMg(r), request.recipe());
                 long dm2 = oneBatch ? Math.min(largest, batchDm2) : largest;
                 Delivery delivery = quote.ask(loadOf(dm2), dm2);
                 if (dm2 > 0 && delivery.isInSeason()) {
-                    answers.add(new Answer(r, sourceOf(r, quote), delivery.transferStart(), delivery.metres));
+                    answers.add(new Answer(r, sourceOf(r, quote), delivery.transferStart(), delivery.metres()));
                 }
             }
             return answers;
         }
 
         private long loadOf(long mixDm2) {
-            return season.loadLimits.loadOf(request.planter(), request.recipe(), mixDm2);
+            return tables.loadLimits().loadOf(request.planter(), request.recipe(), mixDm2);
         }
 
         /** Of a rig by itself: nothing that was found of a draw for another shortens its search. */
         private Quote quote(int rig) {
-            MixSources own = sources(new WaterPoints(season, state.draws));
-            Quote quote = new Quote(season.rigs, rig, own.made(rig), day());
-            long mix = state.rigs.mixDm2(rig);
-            if (mix > 0 && state.rigs.mixRecipe(rig) == request.recipe()) {
+            MixSources own = sources(new WaterPoints(tables, state.draws()));
+            Quote quote = new Quote(tables.rigs(), rig, own.made(rig), day());
+            long mix = state.rigs().mixDm2(rig);
+            if (mix > 0 && state.rigs().mixRecipe(rig) == request.recipe()) {
                 quote.begin(own.made(rig));
                 long onBoard = Math.min(ceilings.dm2(own.made(rig), rig), mix);
                 Delivery delivery = quote.ask(onBoard, onBoard);
-                if (delivery.transferStart() < delivery.plantBy) {
+                if (delivery.transferStart() < delivery.plantBy()) {
                     return quote;
                 }
             }
