@@ -6,8 +6,8 @@ import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.Leeway;
 import freshfurrow.model.timeline.OneLoad;
+import freshfurrow.model.timeline.tables.Leeway;
 
 /** What one load has room for: the planter's tank, the rig's nurse tank and the hold time. */
 public final class LoadRoom {

@@ -1,5 +1,9 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.tables.SeasonTables;
+
 /**
  * States kept while the season is played out for one order of fields after another, so that the next need not be played from the
  * season's beginning but from the last state by which nothing had been read of the lists that differs.

@@ -2,6 +2,8 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
  * A season as tables of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,

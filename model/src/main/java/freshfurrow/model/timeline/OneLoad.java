@@ -1,9 +1,15 @@
 package freshfurrow.model.timeline;
 
 import static freshfurrow.model.quantity.Factors.G_PER_KG;
-import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
-import static freshfurrow.model.timeline.Scale.ML_PER_L;
+import static freshfurrow.model.timeline.tables.Scale.DM2_PER_HA;
+import static freshfurrow.model.timeline.tables.Scale.ML_PER_L;
 
+import freshfurrow.model.timeline.journal.ActivityJournal;
+import freshfurrow.model.timeline.journal.LotShares;
+import freshfurrow.model.timeline.rigs.Extraction;
+import freshfurrow.model.timeline.rigs.RigTimes;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.List;
 import java.util.stream.IntStream;
 

@@ -2,14 +2,17 @@ package freshfurrow.model.timeline;
 
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 import static freshfurrow.model.quantity.Factors.M_PER_KM;
-import static freshfurrow.model.timeline.Scale.DM2_PER_HA;
-import static freshfurrow.model.timeline.Scale.ML_PER_L;
+import static freshfurrow.model.timeline.tables.Scale.DM2_PER_HA;
+import static freshfurrow.model.timeline.tables.Scale.ML_PER_L;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.journal.ActivityJournal;
+import freshfurrow.model.timeline.state.Tally;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;

@@ -1,9 +1,18 @@
 package freshfurrow.model.timeline;
 
-import static freshfurrow.model.timeline.Calendar.NEVER;
+import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
+import freshfurrow.model.timeline.load.FillService;
+import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.Planting;
+import freshfurrow.model.timeline.planters.Requests;
+import freshfurrow.model.timeline.planters.Walk;
+import freshfurrow.model.timeline.state.Journal;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.state.Tally;
+import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
  * A season played out for given lists of fields: the one computation behind every figure. {@link #run} and {@link #rerun} may be

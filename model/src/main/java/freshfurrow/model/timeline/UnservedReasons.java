@@ -2,6 +2,11 @@ package freshfurrow.model.timeline;
 
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.season.Recipe;
+import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.journal.ActivityJournal;
+import freshfurrow.model.timeline.journal.Left;
+import freshfurrow.model.timeline.tables.Scale;
+import freshfurrow.model.timeline.tables.SeasonTables;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Arrays;

@@ -3,6 +3,7 @@ package freshfurrow.model.timeline;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.SeasonTime;
+import freshfurrow.model.timeline.calendar.Calendars;
 import java.time.LocalDateTime;
 import java.util.List;
 

@@ -1,5 +1,8 @@
 package freshfurrow.model.timeline;
 
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.stream.IntStream;
 
 /**

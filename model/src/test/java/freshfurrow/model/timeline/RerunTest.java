@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.state.Tally;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

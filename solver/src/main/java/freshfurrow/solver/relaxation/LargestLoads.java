@@ -4,7 +4,7 @@ import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
 
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.model.timeline.Leeway;
+import freshfurrow.model.timeline.tables.Leeway;
 
 /**
  * How much area a load can serve at the most. It fits the planter's tank and its hold time ({@link

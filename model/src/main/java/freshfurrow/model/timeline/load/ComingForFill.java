@@ -1,0 +1,107 @@
+package freshfurrow.model.timeline.load;
+
+import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.LoadRequest;
+import freshfurrow.model.timeline.rigs.Delivery;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.state.Tally;
+import freshfurrow.model.timeline.tables.FieldTable;
+import freshfurrow.model.timeline.tables.PlanterTable;
+import freshfurrow.model.timeline.tables.SeasonTables;
+
+/**
+ * What a planter does before a fill that it is served: it stands where its work ended, drives to its next field if it asks there, and waits
+ * for the fill. It sets off on the day of the fill or on its last working day before, so that it is not left in a field for days; and
+ * earlier only where it would come too late otherwise.
+ */
+final class ComingForFill {
+    private final SeasonTables tables;
+    private final FieldTable fields;
+    private final PlanterTable table;
+    private final State state;
+    private final LoadRequest request;
+    private final FieldOrder order;
+
+    ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order) {
+        this.tables = tables;
+        this.fields = tables.fields();
+        this.table = tables.planters();
+        this.state = state;
+        this.request = request;
+        this.order = order;
+    }
+
+    void before(Delivery delivery) {
+        int planter = request.planter();
+        int start = delivery.transferStart();
+        boolean compost = state.planters().awaitsCompost(planter);
+        int since = compost ? state.planters().waitFromS(planter) : request.needS();
+        state.planters().awaitCompostNoMore(planter);
+        int stands = table.hours(planter).next(state.planters().timeS(planter));
+        int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
+        WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, waitFrom);
+        if (state.planters().place(planter) == request.place()) {
+            stand(planter, stands, start, waitFrom, why);
+            return;
+        }
+        int metres = tables.places().metres(state.planters().place(planter), request.place());
+        int duration = table.moveS(planter, metres);
+        int setOff = setOff(planter, start, duration);
+        stand(planter, stands, setOff, waitFrom, why);
+        move(planter, metres, setOff, duration);
+        stand(planter, table.hours(planter).next(setOff + duration), start, waitFrom, why);
+    }
+
+    /** The first moment from a time on at which planting of its next field could start, if it were there with a load. */
+    private int couldPlantFrom(int planter, int from) {
+        int field = order.field(planter, state.planters().index(planter));
+        return table.plantable(planter, field).next(Math.max(from, fields.openS(field)));
+    }
+
+    private int setOff(int planter, int fillS, int duration) {
+        Calendar hours = table.hours(planter);
+        int free = state.planters().timeS(planter);
+        int late = fields.setOff(hours, request.place(), Math.max(free, table.lastWorkDayS(planter, fillS)), duration);
+        return late + duration <= fillS ? late : fields.setOff(hours, request.place(), free, duration);
+    }
+
+    private void move(int planter, int metres, int start, int duration) {
+        state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
+        state.tally().add(Tally.DRIVE_M, metres);
+        if (state.isTold()) {
+            state.journal()
+                    .planterMoved(planter, state.planters().place(planter), request.place(), start, start + duration);
+        }
+        state.planters().stand(planter, request.place(), start + duration);
+    }
+
+    /** Stands from one time to another: first for the field, then, from when that could be planted, for the load. */
+    private void stand(int planter, int from, int until, int waitFrom, WaitReason why) {
+        int place = state.planters().place(planter);
+        int turn = Math.max(from, Math.min(waitFrom, until));
+        int closedUntil = Math.min(turn, couldPlantFrom(planter, from));
+        if (state.isTold() && from < closedUntil) {
+            int field = order.field(planter, state.planters().index(planter));
+            WaitReason forField = from < fields.openS(field) ? WaitReason.WINDOW : WaitReason.WET;
+            state.journal().waited(planter, place, from, closedUntil, forField);
+        }
+        if (turn >= until) {
+            return;
+        }
+        if (why != WaitReason.HOURS) {
+            state.tally().add(Tally.WAIT_S, table.hours(planter).work(turn, until));
+        }
+        if (state.isTold()) {
+            state.journal().waited(planter, place, turn, until, why);
+        }
+    }
+
+    private static WaitReason reason(Delivery delivery, int from) {
+        if (delivery.rigReady() <= from) {
+            return WaitReason.HOURS;
+        }
+        return delivery.trip().isWaitedFor() ? WaitReason.WATER : WaitReason.RIG;
+    }
+}

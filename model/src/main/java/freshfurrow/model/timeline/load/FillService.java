@@ -1,0 +1,128 @@
+package freshfurrow.model.timeline.load;
+
+import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
+
+import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.mix.LoadCeiling;
+import freshfurrow.model.timeline.mix.MixSources;
+import freshfurrow.model.timeline.mix.Quote;
+import freshfurrow.model.timeline.mix.RigDay;
+import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.FieldRun;
+import freshfurrow.model.timeline.planters.LoadRequest;
+import freshfurrow.model.timeline.planters.Planting;
+import freshfurrow.model.timeline.planters.Requests;
+import freshfurrow.model.timeline.planters.Walk;
+import freshfurrow.model.timeline.rigs.Delivery;
+import freshfurrow.model.timeline.rigs.Preparation;
+import freshfurrow.model.timeline.rigs.RigTimes;
+import freshfurrow.model.timeline.rigs.RigWork;
+import freshfurrow.model.timeline.rigs.WaterPoints;
+import freshfurrow.model.timeline.state.PlanterStates;
+import freshfurrow.model.timeline.state.Shortfall;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.state.Tally;
+import freshfurrow.model.timeline.tables.SeasonTables;
+
+/** Serves one request for a fill: by which rig, how much of it, and what it brings about. */
+public final class FillService {
+    private final SeasonTables tables;
+    private final State state;
+    private final LoadRequest request;
+    private final Requests requests;
+    private final FieldOrder order;
+    private final MixSources sources;
+    private final RigChoice rigChoice;
+    private final LoadChoice loadChoice;
+    private final RigWork rigWork;
+    private final Planting planting;
+    private final ComingForFill coming;
+
+    public FillService(
+            SeasonTables tables, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
+        this.tables = tables;
+        this.state = state;
+        this.requests = requests;
+        this.order = order;
+        this.planting = planting;
+        request = new LoadRequest();
+        RigTimes times = new RigTimes(tables, state.rigs());
+        WaterPoints points = new WaterPoints(tables, state.draws());
+        Preparation preparation = new Preparation(tables, state, request, times, points);
+        sources = new MixSources(tables, request, state, preparation, times, points);
+        FieldRun run = new FieldRun(tables.fields(), request, state.planters(), order);
+        LoadCeiling ceilings = new LoadCeiling(tables, request, state.lots(), run);
+        Quote[] quotes = Quote.ofAllRigs(tables.rigs(), sources, new RigDay(tables, state, request, times));
+        rigChoice = new RigChoice(tables, state, request, times, points, sources, ceilings, quotes);
+        LoadSizer sizer = new LoadSizer(
+                tables,
+                request,
+                times,
+                ceilings,
+                new LoadRounding(tables, request, state.lots(), run),
+                new TrialPlanting(tables, request, times, state.lots(), walk),
+                quotes);
+        loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
+        rigWork = new RigWork(tables, request, state, times);
+        coming = new ComingForFill(tables, state, request, order);
+    }
+
+    /** Serves the request of a planter, or makes it again later, or gives its fields up. */
+    public void serve(int planter) {
+        PlanterStates planters = state.planters();
+        int need = planters.needS(planter);
+        int recipe = tables.fields().recipe(order.field(planter, planters.index(planter)));
+        int lotFrom = state.lots().availableFrom();
+        if (lotFrom > need && !sources.hasMix(recipe, need)) {
+            if (lotFrom >= NEVER) {
+                requests.giveUp(planter, Shortfall.COMPOST, need);
+            } else {
+                requests.awaitCompost(planter, lotFrom);
+            }
+            return;
+        }
+        request.ask(planter, requests.place(planter), recipe, need);
+        Quote first = rigChoice.choose();
+        if (first == null) {
+            requests.giveUp(planter, lotFrom >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
+            return;
+        }
+        Quote chosen = loadChoice.choose(first, !planters.asksAfresh(planter));
+        if (chosen == null) {
+            requests.postpone(planter);
+            return;
+        }
+        planters.postponeNoMore(planter);
+        supply(chosen);
+        requests.ask(planter);
+    }
+
+    private void supply(Quote chosen) {
+        Delivery delivery = chosen.delivery();
+        int planter = request.planter();
+        int recipe = request.recipe();
+        int start = delivery.transferStart();
+        int end = delivery.transferEnd();
+        long loadDm2 = delivery.loadDm2();
+        coming.before(delivery);
+        state.tally().add(Tally.FILLS, 1);
+        chosen.source().bring(delivery, rigWork);
+        if (state.isTold()) {
+            long ml = tables.recipes().mixMl(loadDm2, recipe);
+            state.journal().filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy());
+        }
+        rigWork.passOn(delivery);
+        long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy(), delivery.useBy());
+        if (planted < loadDm2) {
+            throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
+        }
+        state.planters().filledOn(planter, start / Calendars.DAY_S);
+    }
+
+    /** Lets out what mix is on board of rigs when the season is over. */
+    public void end() {
+        for (int r = 0; r < tables.rigs().count(); r++) {
+            rigWork.dumpLeftover(r);
+        }
+    }
+}

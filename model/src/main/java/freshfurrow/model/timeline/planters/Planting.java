@@ -1,0 +1,62 @@
+package freshfurrow.model.timeline.planters;
+
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.state.Tally;
+import freshfurrow.model.timeline.tables.Beginning;
+import freshfurrow.model.timeline.tables.SeasonTables;
+
+/** Plants out of loads for real. */
+public final class Planting {
+    private final SeasonTables tables;
+    private final State state;
+    private final Walk walk;
+
+    public Planting(SeasonTables tables, State state, Walk walk) {
+        this.tables = tables;
+        this.state = state;
+        this.walk = walk;
+    }
+
+    /**
+     * Plants out of a load that is in the tank from {@code t} on, and returns the area planted.
+     *
+     * @param plantBy nothing is planted after this, s
+     * @param useBy when the hold time is over, s
+     */
+    public long plant(int planter, int t, int recipe, long loadDm2, int plantBy, int useBy) {
+        if (state.isTold() || !walk.isOf(t, loadDm2, plantBy)) {
+            if (state.isTold()) {
+                walk.tell(state.journal());
+            }
+            walk.begin(planter, state.planters().place(planter), t);
+            walk.plant(planter, recipe, loadDm2, plantBy);
+            walk.tellNobody();
+        }
+        state.planters().stand(planter, walk.place(), walk.timeS());
+        state.planters().next(planter, walk.index(), walk.leftDm2());
+        walk.tally().addTo(state.tally());
+        long planted = walk.tally().plantedDm2();
+        if (planted > 0) {
+            state.tally().margin(tables.clock().between(walk.timeS(), useBy));
+        }
+        return planted;
+    }
+
+    /** Plants what is in a planter's tank to begin with; what would be too old, or is of no use, is let out. */
+    void plantTank(int planter) {
+        Beginning tank = tables.beginning();
+        int recipe = tank.tankRecipe(planter);
+        long dm2 = tank.tankDm2(planter);
+        int useBy = tank.tankDeadlineS(planter);
+        if (state.isTold()) {
+            state.journal().carried(planter, recipe, tables.recipes().mixMl(dm2, recipe), useBy);
+        }
+        walk.forget();
+        long planted = plant(planter, tank.planterFreeS(planter), recipe, dm2, useBy, useBy);
+        if (planted < dm2) {
+            long leftMl = tables.recipes().mixMl(dm2, recipe) - tables.recipes().mixMl(planted, recipe);
+            state.tally().add(Tally.DUMPED_ML, leftMl);
+            state.tally().add(Tally.DUMPED_MG, tables.recipes().compostMg(dm2 - planted, recipe));
+        }
+    }
+}

@@ -1,0 +1,191 @@
+package freshfurrow.model.timeline.planters;
+
+import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
+
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.state.Journal;
+import freshfurrow.model.timeline.state.PlanterStates;
+import freshfurrow.model.timeline.tables.FieldTable;
+import freshfurrow.model.timeline.tables.PlaceTable;
+import freshfurrow.model.timeline.tables.PlanterTable;
+import freshfurrow.model.timeline.tables.Promised;
+import freshfurrow.model.timeline.tables.SeasonTables;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A planter's way through its list out of one load: pieces of fields, moves, nights and rain, until the load is used up or too old. It
+ * changes nothing but itself: a load is sized by it, and {@link Planting} makes it true.
+ */
+public final class Walk {
+    private final FieldTable fields;
+    private final PlaceTable places;
+    private final PlanterTable planters;
+    private final Promised promised;
+    private final PlanterStates states;
+    private final FieldOrder order;
+    private final WalkTally tally;
+
+    // where the walk stands
+    private int time;
+    private int place;
+    private int index;
+    private long leftDm2;
+
+    // what it has been through
+    private int parts;
+    private int from;
+    private int until;
+    private long capDm2;
+
+    /** Told of a walk that is made true. */
+    @Nullable
+    private Journal journal;
+
+    public Walk(SeasonTables tables, PlanterStates states, FieldOrder order) {
+        this.fields = tables.fields();
+        this.places = tables.places();
+        this.planters = tables.planters();
+        this.promised = tables.promised();
+        this.states = states;
+        this.order = order;
+        this.tally = new WalkTally(tables.fields());
+    }
+
+    /** Puts the walk at a place, with a load in the planter's tank from {@code t} on. */
+    public void begin(int planter, int at, int t) {
+        time = t;
+        place = at;
+        index = states.index(planter);
+        leftDm2 = states.leftDm2(planter);
+        parts = 0;
+        from = t;
+        tally.reset();
+    }
+
+    /** Another request is served: the last walk is of no use for it. */
+    public void forget() {
+        parts = 0;
+    }
+
+    /** Whether the last walk was of just this load. */
+    boolean isOf(int t, long loadDm2, int deadline) {
+        return parts == 1 && from == t && until == deadline && capDm2 == loadDm2;
+    }
+
+    void tell(Journal told) {
+        journal = told;
+    }
+
+    void tellNobody() {
+        journal = null;
+    }
+
+    public int timeS() {
+        return time;
+    }
+
+    public int place() {
+        return place;
+    }
+
+    int index() {
+        return index;
+    }
+
+    /** Area of the field at {@link #index} that is left. */
+    long leftDm2() {
+        return leftDm2;
+    }
+
+    /** What it has brought. */
+    WalkTally tally() {
+        return tally;
+    }
+
+    /** Goes on later, after another fill. */
+    public void goOnAt(int t) {
+        time = t;
+    }
+
+    /** Plants up to {@code mostDm2} of fields of the recipe before the deadline and returns the area planted. */
+    public long plant(int planter, int recipe, long mostDm2, int deadline) {
+        parts++;
+        until = deadline;
+        capDm2 = mostDm2;
+        int size = order.size(planter);
+        int[] list = order.list(planter);
+        double capacity = planters.capacityDm2PerS(planter);
+        Calendar hours = planters.hours(planter);
+        long planted = 0;
+        while (planted < mostDm2 && index < size) {
+            int field = list[index];
+            if (fields.recipe(field) != recipe) {
+                break;
+            }
+            Calendar plantable = planters.plantable(planter, field);
+            if (place != field) {
+                int metres = places.metres(place, field);
+                int duration = planters.moveS(planter, metres);
+                int start = fields.setOff(hours, field, time, duration);
+                int begin = start == NEVER ? NEVER : plantable.next(Math.max(start + duration, fields.openS(field)));
+                if (begin >= deadline) {
+                    break;
+                }
+                tally.drove(planters.driveS(planter, metres), metres);
+                if (journal != null) {
+                    journal.planterMoved(planter, place, field, start, start + duration);
+                }
+                time = start + duration;
+                place = field;
+            }
+            planted += plantField(planter, field, plantable, capacity, mostDm2 - planted, deadline);
+            if (leftDm2 > 0) {
+                break;
+            }
+            index++;
+            leftDm2 = index < size ? fields.areaDm2(list[index]) : 0;
+        }
+        states.lookedAt(planter, index);
+        return planted;
+    }
+
+    private long plantField(int planter, int field, Calendar plantable, double capacity, long mostDm2, int deadline) {
+        long areaDm2 = fields.areaDm2(field);
+        long left = leftDm2;
+        long planted = 0;
+        int t = Math.max(time, fields.openS(field));
+        int period = plantable.periodAt(t);
+        while (left > 0 && planted < mostDm2) {
+            int start = Math.max(t, plantable.startOf(period));
+            if (start >= deadline) {
+                break;
+            }
+            int periodEnd = plantable.endOf(period);
+            int end = Math.min(Math.min(periodEnd, deadline), (start / Calendars.DAY_S + 1) * Calendars.DAY_S);
+            long wanted = Math.min(left, mostDm2 - planted);
+            long piece = Math.min(wanted, (long) ((end - start) * capacity));
+            if (piece > 0) {
+                if (left == areaDm2 && promised.isBrokenBy(planter, field, start)) {
+                    tally.moved();
+                }
+                if (piece == wanted) {
+                    end = Math.min(end, start + (int) Math.ceil(piece / capacity));
+                }
+                planted += piece;
+                left -= piece;
+                time = end;
+                tally.planted(field, start, end, piece);
+                if (journal != null) {
+                    journal.planted(planter, field, start, end, piece);
+                }
+            }
+            t = end;
+            if (t >= periodEnd) {
+                period++;
+            }
+        }
+        leftDm2 = left;
+        return planted;
+    }
+}

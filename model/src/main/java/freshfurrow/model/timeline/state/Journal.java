@@ -1,0 +1,36 @@
+package freshfurrow.model.timeline.state;
+
+import freshfurrow.model.plan.WaitReason;
+
+/** Told of all that happens while a timeline is played, in order for each machine. Times are s, places and things indices. */
+public interface Journal {
+    /** A planter has this in its tank to begin with; what it plants before its first fill comes out of it. */
+    void carried(int planter, int recipe, long ml, int deadline);
+
+    void planterMoved(int planter, int from, int to, int start, int end);
+
+    void waited(int planter, int place, int start, int end, WaitReason why);
+
+    /**
+     * A load was transferred; what is planted next for the planter comes out of it. It holds the batches extracted by the rig
+     * since it last began a new mix.
+     */
+    void filled(int planter, int rig, int recipe, int place, int start, int end, long ml, int deadline);
+
+    void planted(int planter, int field, int start, int end, long dm2);
+
+    void rigMoved(int rig, int from, int to, int start, int end);
+
+    void drew(int rig, int point, int start, int end, long ml);
+
+    /** The rig begins to make something new: batches from here on do not mix with those before. */
+    void newMix(int rig);
+
+    void extracted(int rig, int place, int start, int end, long compostMg, long waterMl);
+
+    void cleaned(int rig, int place, int start, int end);
+
+    void dumped(int rig, int place, int start, int end, long ml);
+
+    void unserved(int field, long dm2, Shortfall why, int since);
+}

@@ -1,0 +1,131 @@
+package freshfurrow.model.timeline.tables;
+
+import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
+
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.calendar.Calendars;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.List;
+
+/** Fields: area, recipe, window, late weight, drainage. By index in the season's order, which is their place as well. */
+public final class FieldTable {
+    private final long[] areaDm2;
+    private final int[] recipe;
+    private final int[] openS;
+    private final int[] lastDay;
+    private final int[] lateWeight;
+    private final byte[] drainage;
+    /** By drainage class, when the ground is not too wet. */
+    private final Calendar[] openGround;
+
+    private final long totalDm2;
+
+    FieldTable(Season season, Calendars calendars, RecipeTable recipes) {
+        List<Field> fields = season.fields();
+        areaDm2 = fields.stream()
+                .mapToLong(field -> Math.max(1, Scale.dm2(field.areaHa())))
+                .toArray();
+        totalDm2 = Arrays.stream(areaDm2).sum();
+        recipe = fields.stream()
+                .mapToInt(field -> recipes.indexOf(field.recipe()))
+                .toArray();
+        openS = fields.stream()
+                .mapToInt(field -> Math.max(0, day(season, field.window().first()) * Calendars.DAY_S))
+                .toArray();
+        lastDay = fields.stream()
+                .mapToInt(field -> day(season, field.window().last()))
+                .toArray();
+        lateWeight = fields.stream()
+                .mapToInt(field -> (int) Math.round(field.lateWeight() * Scale.WEIGHT_ONE))
+                .toArray();
+        drainage = new byte[fields.size()];
+        List<Drainage> drainages = List.of(Drainage.values());
+        for (int f = 0; f < drainage.length; f++) {
+            drainage[f] = (byte) drainages.indexOf(fields.get(f).drainage());
+        }
+        openGround = drainages.stream().map(calendars::openGround).toArray(Calendar[]::new);
+    }
+
+    private static int day(Season season, LocalDate date) {
+        return (int) ChronoUnit.DAYS.between(season.first(), date);
+    }
+
+    public int count() {
+        return areaDm2.length;
+    }
+
+    /** At least 1, dm2. */
+    public long areaDm2(int field) {
+        return areaDm2[field];
+    }
+
+    /** Of all fields, dm2. */
+    public long totalDm2() {
+        return totalDm2;
+    }
+
+    /** Index of its recipe. */
+    public int recipe(int field) {
+        return recipe[field];
+    }
+
+    /** When its window opens, 0 or more, s. */
+    public int openS(int field) {
+        return openS[field];
+    }
+
+    /** Days from the season's first day to the last day of its window; may lie outside the season. */
+    public int lastDay(int field) {
+        return lastDay[field];
+    }
+
+    /** Thousandths. */
+    public int lateWeight(int field) {
+        return lateWeight[field];
+    }
+
+    /**
+     * The first moment at or after {@code t} at which a machine may set off for a place, so that it drives within its hours and comes to
+     * no field that is too wet then; {@link Calendar#NEVER} when there is none.
+     */
+    public int setOff(Calendar hours, int place, int t, int driveS) {
+        int s = hours.earliest(t, driveS);
+        if (place >= drainage.length) {
+            return s;
+        }
+        Calendar ground = openGround[drainage[place]];
+        while (s < NEVER) {
+            int arrival = s + driveS;
+            int open = ground.next(arrival);
+            if (open == arrival) {
+                return s;
+            }
+            s = open >= NEVER ? NEVER : hours.earliest(open - driveS, driveS);
+        }
+        return s;
+    }
+
+    /** The last moment at or before {@code t} at which a machine may be at a place after such a drive; -1 when there is none. */
+    public int latestArrival(Calendar hours, int place, int t, int driveS) {
+        int arrival = hours.latest(t, driveS);
+        if (place >= drainage.length) {
+            return arrival;
+        }
+        Calendar ground = openGround[drainage[place]];
+        while (arrival >= 0 && ground.next(arrival) != arrival) {
+            int lastOpen = ground.latest(arrival, 1) - 1;
+            arrival = lastOpen < 0 ? -1 : hours.latest(lastOpen, driveS);
+        }
+        return arrival;
+    }
+
+    /** Index of its {@link Drainage}. */
+    int drainage(int field) {
+        return drainage[field];
+    }
+}

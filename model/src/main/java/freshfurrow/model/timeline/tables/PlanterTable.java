@@ -1,0 +1,110 @@
+package freshfurrow.model.timeline.tables;
+
+import freshfurrow.model.season.Applicator;
+import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Season;
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.calendar.Calendars;
+import java.util.Arrays;
+import java.util.List;
+
+/** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
+public final class PlanterTable {
+    private final FieldTable fields;
+    private final double[] capacityDm2PerS;
+    private final int[] fillSetupS;
+    private final int[] moveTimeS;
+    private final double[] sPerM;
+    private final Calendar[] hours;
+    /** By planter and day. */
+    private final int[][] lastWorkDayS;
+    /** By planter and drainage class: few, so that they stay in the cache. */
+    private final Calendar[][] plantable;
+
+    private final boolean[][] allowed;
+    /** By planter and recipe. */
+    private final long[][] tankDm2;
+
+    PlanterTable(Season season, Calendars calendars, FieldTable fields, RecipeTable recipes) {
+        this.fields = fields;
+        List<Applicator> planters = season.applicators();
+        capacityDm2PerS = planters.stream()
+                .mapToDouble(planter -> planter.fieldCapacityM2PerS() * 100)
+                .toArray();
+        fillSetupS = planters.stream().mapToInt(Applicator::fillSetupS).toArray();
+        moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
+        sPerM = planters.stream()
+                .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
+                .toArray();
+        hours = planters.stream()
+                .map(planter -> calendars.machine(planter.id(), planter.hours()))
+                .toArray(Calendar[]::new);
+        lastWorkDayS = Arrays.stream(hours)
+                .map(calendar -> calendar.lastWorkDaysS(season.days()))
+                .toArray(int[][]::new);
+        List<Drainage> drainages = List.of(Drainage.values());
+        plantable = new Calendar[planters.size()][drainages.size()];
+        allowed = new boolean[planters.size()][fields.count()];
+        tankDm2 = new long[planters.size()][recipes.count()];
+        for (int p = 0; p < planters.size(); p++) {
+            Applicator planter = planters.get(p);
+            for (int d = 0; d < drainages.size(); d++) {
+                plantable[p][d] = calendars.planting(hours[p], drainages.get(d));
+            }
+            for (int f = 0; f < fields.count(); f++) {
+                allowed[p][f] = season.fields().get(f).allows(planter.id());
+            }
+            for (int r = 0; r < recipes.count(); r++) {
+                tankDm2[p][r] = recipes.areaOfMix(Scale.ml(planter.tankL()), r);
+            }
+        }
+    }
+
+    public int count() {
+        return hours.length;
+    }
+
+    /** Field capacity. */
+    public double capacityDm2PerS(int planter) {
+        return capacityDm2PerS[planter];
+    }
+
+    /** For each fill besides the pumping, s. */
+    public int fillSetupS(int planter) {
+        return fillSetupS[planter];
+    }
+
+    /** Move time and the drive of a way, s. */
+    public int moveS(int planter, int metres) {
+        return moveTimeS[planter] + driveS(planter, metres);
+    }
+
+    /** s. */
+    public int driveS(int planter, int metres) {
+        return (int) Math.ceil(metres * sPerM[planter]);
+    }
+
+    public Calendar hours(int planter) {
+        return hours[planter];
+    }
+
+    /** The midnight that begins its last working day before the day of a time; 0 when there is none. */
+    public int lastWorkDayS(int planter, int s) {
+        return lastWorkDayS[planter][s / Calendars.DAY_S];
+    }
+
+    /** When it may plant a field, window apart. */
+    public Calendar plantable(int planter, int field) {
+        return plantable[planter][fields.drainage(field)];
+    }
+
+    /** Whether it may plant a field. */
+    public boolean allows(int planter, int field) {
+        return allowed[planter][field];
+    }
+
+    /** The largest area whose mix its tank holds. */
+    public long tankDm2(int planter, int recipe) {
+        return tankDm2[planter][recipe];
+    }
+}
