@@ -2,6 +2,7 @@ package freshfurrow.model;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -65,11 +66,61 @@ class BordersTest {
     static final ArchRule ROOMS_DO_NOT_DEPEND_ON_ONE_ANOTHER_IN_CIRCLES =
             slices().matching("freshfurrow.model.(*)..").should().beFreeOfCycles();
 
+    private static final String TIMELINE = "freshfurrow.model.timeline";
+
+    @ArchTest
+    static final ArchRule LAYERS_OF_THE_TIMELINE_DEPEND_ONLY_DOWNWARDS = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("calendar")
+            .definedBy(TIMELINE + ".calendar")
+            .layer("tables")
+            .definedBy(TIMELINE + ".tables")
+            .layer("state")
+            .definedBy(TIMELINE + ".state")
+            .layer("planters")
+            .definedBy(TIMELINE + ".planters")
+            .layer("rigs")
+            .definedBy(TIMELINE + ".rigs")
+            .layer("mix")
+            .definedBy(TIMELINE + ".mix")
+            .layer("load")
+            .definedBy(TIMELINE + ".load")
+            .layer("journal")
+            .definedBy(TIMELINE + ".journal")
+            .layer("door")
+            .definedBy(TIMELINE)
+            .whereLayer("door")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("journal")
+            .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("load")
+            .mayOnlyBeAccessedByLayers("door")
+            .whereLayer("mix")
+            .mayOnlyBeAccessedByLayers("load", "door")
+            .whereLayer("rigs")
+            .mayOnlyBeAccessedByLayers("mix", "load", "door")
+            .whereLayer("planters")
+            .mayOnlyBeAccessedByLayers("rigs", "mix", "load", "door")
+            .whereLayer("state")
+            .mayOnlyBeAccessedByLayers("planters", "rigs", "mix", "load", "journal", "door")
+            .whereLayer("calendar")
+            .mayNotAccessAnyLayer()
+            .whereLayer("tables")
+            .mayOnlyAccessLayers("calendar");
+
+    @ArchTest
+    static final ArchRule THE_TIMELINE_IS_ENTERED_BY_ITS_DOOR = noClasses()
+            .that()
+            .resideOutsideOfPackage(TIMELINE + "..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage(TIMELINE + ".*..");
+
     /** A class and what is nested in it are one. */
     private static final SliceAssignment BY_CLASS_OF_THE_TIMELINE = new SliceAssignment() {
         @Override
         public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
-            return javaClass.getPackageName().equals("freshfurrow.model.timeline")
+            return javaClass.getPackageName().startsWith(TIMELINE)
                     ? SliceIdentifier.of(javaClass.getName().split("\\$", 2)[0])
                     : SliceIdentifier.ignore();
         }

@@ -23,6 +23,10 @@ class BordersTest {
                     "java.nio.file..");
 
     @ArchTest
+    static final ArchRule THE_TIMELINE_IS_ENTERED_BY_ITS_DOOR =
+            noClasses().should().dependOnClassesThat().resideInAPackage("freshfurrow.model.timeline.*..");
+
+    @ArchTest
     static final ArchRule ESTIMATES_ARE_FREE_OF_THE_SOLVER_LIBRARY = noClasses()
             .that()
             .resideInAPackage("freshfurrow.solver.estimate")
