@@ -66,7 +66,7 @@ final class OnlyLoadsCount {
                 List.of(),
                 Optional.empty(),
                 (from, to) -> 0,
-                new Goals(30, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                new Goals(30, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), 0, 1, 0, Goals.DEFAULT.steadyDays()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());
@@ -91,7 +91,7 @@ final class OnlyLoadsCount {
     }
 
     private static Planter planter(String id, int tankHa) {
-        return new Planter(id, 12, 0.75, 2, 0.65, tankHa * MIX_L_PER_HA, 5, 0, 0, "yard", WorkHours.ALWAYS);
+        return WithDefaults.planter(id, 12, 0.75, 2, 0.65, tankHa * MIX_L_PER_HA, 5, 0, 0, "yard", WorkHours.ALWAYS);
     }
 
     private static Rig rig(String id) {

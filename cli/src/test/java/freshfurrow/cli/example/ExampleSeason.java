@@ -111,6 +111,6 @@ public final class ExampleSeason {
     /** A planter of 20 m2/s that works 10 hours a day: 72 ha a day. */
     public static Planter planter(String id) {
         WorkHours hours = new WorkHours(List.of(new DaySpan(6 * 3600, 12 * 3600), new DaySpan(13 * 3600, 17 * 3600)));
-        return new Planter(id, 10, 0.75, 4, 0.5, 2_000, 7, 360, 720, "yard", hours);
+        return WithDefaults.planter(id, 10, 0.75, 4, 0.5, 2_000, 7, 360, 720, "yard", hours);
     }
 }

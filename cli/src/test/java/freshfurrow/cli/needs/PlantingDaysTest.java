@@ -12,6 +12,7 @@ import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.Duration;
 import java.util.List;
@@ -28,7 +29,7 @@ final class PlantingDaysTest {
     @Test
     void agreesWithThePublishedExampleOfSixteenHundredAcres() {
         double acresPerHa = 1 / 0.40468564224;
-        Planter planter = new Planter(
+        Planter planter = WithDefaults.planter(
                 "P1",
                 43.8 * 0.3048,
                 0.76,

@@ -21,11 +21,13 @@ final class Totals {
     private final Evidence evidence;
     private final Plan plan;
     private final PlanTally tally;
+    private final DaysOfMachines days;
 
     Totals(Evidence evidence) {
         this.evidence = evidence;
         plan = evidence.plan;
         tally = new PlanTally(evidence);
+        days = new DaysOfMachines(evidence);
     }
 
     void check() {
@@ -104,6 +106,8 @@ final class Totals {
                 + tally.driveMin * goals.driveMinPerMin()
                 + tally.dumpedKg * goals.dumpMinPerKg()
                 + tally.movedFields() * goals.movedMin()
+                + days.scraps() * goals.scrapMin()
+                + days.callOuts() * goals.callOutMin()
                 + tally.haDaysSinceStart() * goals.earlyMinPerHaDay();
     }
 

@@ -32,6 +32,12 @@ public interface Counters {
     /** Fields promised for the days ahead that are planted by another planter or begun on another day. */
     int movedFields();
 
+    /** Days on which a planter plants less of a field than is worth coming for, though the field is larger. */
+    int scraps();
+
+    /** Days on which a machine leaves its stand, and a planter is neither filled nor plants, or a rig fills no planter. */
+    int callOuts();
+
     /** Area planted times the days from the season's first day to its planting, dm2 x days. */
     long earlyDm2Days();
 }

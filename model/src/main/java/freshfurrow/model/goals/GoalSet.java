@@ -88,6 +88,20 @@ public final class GoalSet {
                         Counters::movedFields,
                         weights.movedMin()),
                 new Goal(
+                        "scraps",
+                        Level.SOFT,
+                        "scraps",
+                        "Days on which a planter plants no more than a scrap of a larger field.",
+                        Counters::scraps,
+                        weights.scrapMin()),
+                new Goal(
+                        "call-outs",
+                        Level.SOFT,
+                        "machine days",
+                        "Days on which a machine is called out and no load goes into a planter or out of it there.",
+                        Counters::callOuts,
+                        weights.callOutMin()),
+                new Goal(
                         "early",
                         Level.SOFT,
                         "ha-days",

@@ -41,6 +41,7 @@ final class Machines {
         Optional<Double> efficiency =
                 keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);
+        Optional<Double> leastFill = keys.number("leastFill", new Range(0, 1, "a share from 0 to 1, like 0.1", "0.1"));
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
         Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
@@ -60,6 +61,7 @@ final class Machines {
                 speed.orElseThrow(),
                 efficiency.orElseThrow(),
                 tank.orElseThrow(),
+                leastFill.orElse(Planter.USUAL_LEAST_FILL),
                 roadSpeed.orElseThrow(),
                 seconds(fillSetup),
                 seconds(moveTime),

@@ -48,6 +48,7 @@ final class SeasonBinder {
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
     private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
     private static final Range WORTH = Range.from0(7 * DAY_S, "0 to 7 d");
+    private static final Range LEAST_PIECE = Range.from0(40, "0 to 100 ac (40 ha)");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
     private static final int LONGEST_SEASON_D = 400;
@@ -291,6 +292,13 @@ final class SeasonBinder {
                 own.optionalQuantity("movedField", Kind.TIME, WORTH)
                         .map(s -> s / MINUTE_S)
                         .orElse(usual.movedMin()),
+                own.optionalQuantity("scrap", Kind.TIME, WORTH)
+                        .map(s -> s / MINUTE_S)
+                        .orElse(usual.scrapMin()),
+                own.optionalQuantity("leastPiece", Kind.AREA, LEAST_PIECE).orElse(usual.leastPieceHa()),
+                own.optionalQuantity("callOut", Kind.TIME, WORTH)
+                        .map(s -> s / MINUTE_S)
+                        .orElse(usual.callOutMin()),
                 own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
         own.refuseOthers();
         return goals;

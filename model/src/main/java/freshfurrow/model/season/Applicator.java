@@ -5,6 +5,9 @@ public sealed interface Applicator extends Machine permits Planter {
     /** What its tank takes, L, above 0. */
     double tankL();
 
+    /** No smaller part of its tank is filled but to finish something, 0 to 1. */
+    double leastFill();
+
     /** To stop, couple and uncouple for a fill, s, 0 or more. */
     int fillSetupS();
 

@@ -10,6 +10,9 @@ package freshfurrow.model.season;
  * @param dumpMinPerKg minutes that a kilogram of compost dumped with its mix is worth
  * @param earlyMinPerHaDay minutes that planting one hectare one day later is worth: a tie-break by default
  * @param movedMin minutes that it is worth not to move a field of the days ahead to another planter or day than was promised
+ * @param scrapMin minutes that it is worth not to plant a scrap: less than {@code leastPieceHa} of a larger field on one day
+ * @param leastPieceHa ha, 0 or more
+ * @param callOutMin minutes that it is worth not to call a machine out on a day on which it then plants, fills or is filled no load
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  */
 public record Goals(
@@ -20,8 +23,11 @@ public record Goals(
         double dumpMinPerKg,
         double earlyMinPerHaDay,
         double movedMin,
+        double scrapMin,
+        double leastPieceHa,
+        double callOutMin,
         int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 2);
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2);
 
     public Goals {
         if (!(refillMin >= 0
@@ -31,6 +37,9 @@ public record Goals(
                 && dumpMinPerKg >= 0
                 && earlyMinPerHaDay >= 0
                 && movedMin >= 0
+                && scrapMin >= 0
+                && leastPieceHa >= 0
+                && callOutMin >= 0
                 && steadyDays >= 0)) {
             throw new IllegalArgumentException("goal weights are 0 or more");
         }

@@ -9,6 +9,7 @@ package freshfurrow.model.season;
  * @param fieldEfficiency share of the theoretical capacity reached in the field, above 0 to 1; covers turns and seed
  *     refills, not extract fills, road moves or waiting
  * @param tankL extract tank, L, above 0
+ * @param leastFill share of its tank, 0 to 1: a smaller fill is brought only where it finishes a field, a recipe, a mix or the compost
  * @param roadSpeedMPerS m/s, above 0
  * @param fillSetupS to stop, couple and uncouple for a fill, s, 0 or more
  * @param moveTimeS to fold, unfold and pass gates, once per change of field, s, 0 or more
@@ -21,15 +22,20 @@ public record Planter(
         double speedMPerS,
         double fieldEfficiency,
         double tankL,
+        double leastFill,
         double roadSpeedMPerS,
         int fillSetupS,
         int moveTimeS,
         String at,
         WorkHours hours)
         implements Applicator {
+    /** Where nothing is said: ours, no source. */
+    public static final double USUAL_LEAST_FILL = 0.1;
+
     public Planter {
         if (!(widthM > 0 && rowSpacingM > 0 && speedMPerS > 0 && tankL > 0 && roadSpeedMPerS > 0)
                 || !(fieldEfficiency > 0 && fieldEfficiency <= 1)
+                || !(leastFill >= 0 && leastFill <= 1)
                 || fillSetupS < 0
                 || moveTimeS < 0) {
             throw new IllegalArgumentException("planter " + id + " has a figure out of range");

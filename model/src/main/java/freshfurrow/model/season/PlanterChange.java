@@ -8,6 +8,7 @@ public final class PlanterChange {
     private double speedMPerS;
     private double fieldEfficiency;
     private double tankL;
+    private double leastFill;
     private double roadSpeedMPerS;
     private int fillSetupS;
     private int moveTimeS;
@@ -21,6 +22,7 @@ public final class PlanterChange {
         speedMPerS = from.speedMPerS();
         fieldEfficiency = from.fieldEfficiency();
         tankL = from.tankL();
+        leastFill = from.leastFill();
         roadSpeedMPerS = from.roadSpeedMPerS();
         fillSetupS = from.fillSetupS();
         moveTimeS = from.moveTimeS();
@@ -55,6 +57,11 @@ public final class PlanterChange {
 
     public PlanterChange tankL(double other) {
         tankL = other;
+        return this;
+    }
+
+    public PlanterChange leastFill(double other) {
+        leastFill = other;
         return this;
     }
 
@@ -96,6 +103,7 @@ public final class PlanterChange {
                 speedMPerS,
                 fieldEfficiency,
                 tankL,
+                leastFill,
                 roadSpeedMPerS,
                 fillSetupS,
                 moveTimeS,

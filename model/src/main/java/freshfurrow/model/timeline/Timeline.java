@@ -190,6 +190,16 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public int scraps() {
+        return (int) count(Tally.SCRAPS);
+    }
+
+    @Override
+    public int callOuts() {
+        return (int) count(Tally.CALL_OUTS);
+    }
+
+    @Override
     public long earlyDm2Days() {
         return count(Tally.EARLY_DM2_DAYS);
     }

@@ -11,7 +11,6 @@ import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
@@ -93,7 +92,7 @@ final class WorkedDay {
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),
-                List.of(new Planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
+                List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
                 List.of(WithDefaults.rig(
                         "R1",
                         150,
@@ -118,7 +117,7 @@ final class WorkedDay {
                         new Rain(LocalDate.of(2027, 4, 20), 0, day.rainOnThe20thMm)),
                 Optional.empty(),
                 WorkedDay::metres,
-                new Goals(30, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                new Goals(30, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), 0, 1, 0, Goals.DEFAULT.steadyDays()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());

@@ -56,7 +56,7 @@ public final class SmallSeasons {
         WorkHours morning = new WorkHours(List.of(new DaySpan(8 * 3600, 12 * 3600)));
         WorkHours day = new WorkHours(List.of(new DaySpan(6 * 3600, 20 * 3600)));
         List<Planter> planters = IntStream.rangeClosed(1, 2)
-                .mapToObj(i -> new Planter(
+                .mapToObj(i -> WithDefaults.planter(
                         "P" + i, between(8, 12), 0.75, 2, 0.5, between(800, 1500), 5, 300, 600, place("yard"), morning))
                 .toList();
         List<Rig> rigs = IntStream.rangeClosed(1, between(1, 2))

@@ -144,7 +144,7 @@ class ChangedRecordsTest {
                         Drainage.WELL,
                         1,
                         Set.of())),
-                List.of(new Planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkHours.ALWAYS)),
+                List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkHours.ALWAYS)),
                 List.of(WithDefaults.rig(
                         "R1",
                         160,
@@ -194,7 +194,10 @@ class ChangedRecordsTest {
                         Drainage.POOR,
                         2,
                         Set.of("P2"))),
-                List.of(new Planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)),
+                List.of(WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
+                        .change()
+                        .leastFill(0.2)
+                        .planter()),
                 List.of(WithDefaults.rig(
                                 "R2",
                                 200,
@@ -219,7 +222,7 @@ class ChangedRecordsTest {
                 Optional.of(new GroundRecord(
                         "two", Map.of(DAY, 5.0), Map.of(Drainage.POOR, List.of(new WetDay(DAY, 40, 30, 5))))),
                 (from, to) -> 2,
-                new Goals(1, 2, 3, 4, 5, 6, 7, 8),
+                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11),
                 DisplayUnits.US,
                 List.of(new Outage("R2", NOON, NOON.plusHours(1))),
                 Optional.of(new Standing(

@@ -55,6 +55,6 @@ class FieldCapacityTest {
 
     private static Planter planter(double widthM, double speedMPerS, double efficiency) {
         WorkHours hours = new WorkHours(List.of(new DaySpan(7 * 3600, 20 * 3600)));
-        return new Planter("P1", widthM, 0.76, speedMPerS, efficiency, 2000, 7, 360, 720, "yard", hours);
+        return WithDefaults.planter("P1", widthM, 0.76, speedMPerS, efficiency, 2000, 7, 360, 720, "yard", hours);
     }
 }

@@ -81,7 +81,7 @@ public final class RandomSeasons {
                         i == 0 ? OptionalInt.empty() : OptionalInt.of(60)));
         List<Planter> planters = several(
                 3,
-                i -> new Planter(
+                i -> WithDefaults.planter(
                         "P" + i,
                         between(4, 18),
                         0.762,

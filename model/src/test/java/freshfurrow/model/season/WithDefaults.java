@@ -12,6 +12,33 @@ public final class WithDefaults {
         return new Recipe(id, mixLPerHa, compostKgPerHa, holdS, OptionalInt.of(0));
     }
 
+    public static Planter planter(
+            String id,
+            double widthM,
+            double rowSpacingM,
+            double speedMPerS,
+            double fieldEfficiency,
+            double tankL,
+            double roadSpeedMPerS,
+            int fillSetupS,
+            int moveTimeS,
+            String at,
+            WorkHours hours) {
+        return new Planter(
+                id,
+                widthM,
+                rowSpacingM,
+                speedMPerS,
+                fieldEfficiency,
+                tankL,
+                Planter.USUAL_LEAST_FILL,
+                roadSpeedMPerS,
+                fillSetupS,
+                moveTimeS,
+                at,
+                hours);
+    }
+
     public static Rig rig(
             String id,
             double drumL,

@@ -13,7 +13,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The score counted anew from what a plan says that the machines do. */
@@ -83,7 +86,47 @@ final class ScoreFromActivities {
                 }
             }
         }
-        return minutes + dumpedKg() * goals.dumpMinPerKg();
+        return minutes
+                + dumpedKg() * goals.dumpMinPerKg()
+                + scraps() * goals.scrapMin()
+                + callOuts() * goals.callOutMin();
+    }
+
+    private long scraps() {
+        long least = Math.round(season.goals().leastPieceHa() * 1e6);
+        long scraps = 0;
+        for (Applicator planter : season.applicators()) {
+            Map<String, Long> dm2 = of(planter, Activity.Plant.class)
+                    .filter(plant -> Math.round(field(plant.field()).areaHa() * 1e6) > least)
+                    .collect(Collectors.groupingBy(
+                            plant -> plant.field() + " on " + plant.start().toLocalDate(),
+                            Collectors.summingLong(plant -> Math.round(plant.areaHa() * 1e6))));
+            scraps += dm2.values().stream().filter(area -> area < least).count();
+        }
+        return scraps;
+    }
+
+    private long callOuts() {
+        return Stream.concat(
+                        plan.planters().values().stream().map(Plan.PlanterPlan::activities),
+                        plan.rigs().values().stream().map(Plan.RigPlan::activities))
+                .mapToLong(ScoreFromActivities::callOuts)
+                .sum();
+    }
+
+    private static long callOuts(List<Activity> activities) {
+        Set<LocalDate> useful = activities.stream()
+                .filter(activity -> activity instanceof Activity.Fill
+                        || activity instanceof Activity.Plant
+                        || activity instanceof Activity.Transfer)
+                .map(activity -> activity.start().toLocalDate())
+                .collect(Collectors.toSet());
+        return activities.stream()
+                .filter(Activity.Move.class::isInstance)
+                .map(activity -> activity.start().toLocalDate())
+                .filter(date -> !useful.contains(date))
+                .distinct()
+                .count();
     }
 
     private double waitS(Applicator planter) {

@@ -174,7 +174,7 @@ final class WorkedSeason {
                         rain,
                         Optional.empty(),
                         this::metres,
-                        new Goals(30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), Goals.DEFAULT.steadyDays()),
+                        new Goals(30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), 0, 1, 0, Goals.DEFAULT.steadyDays()),
                         DisplayUnits.METRIC,
                         List.of(),
                         Optional.empty())
@@ -295,7 +295,7 @@ final class WorkedSeason {
 
     /** A planter of 10 m, 1 ha in 1000 s, with a tank of 1000 L, but for what is said. */
     static final class PlanterChoice {
-        private final PlanterChange change = new Planter(
+        private final PlanterChange change = WithDefaults.planter(
                         "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkedSeason.hours("07:00/19:00"))
                 .change();
 
@@ -306,6 +306,11 @@ final class WorkedSeason {
 
         PlanterChoice tank(double litres) {
             change.tankL(litres);
+            return this;
+        }
+
+        PlanterChoice leastFill(double share) {
+            change.leastFill(share);
             return this;
         }
 

@@ -22,6 +22,18 @@ interface KnownInPart extends Counters {
         return unknown();
     }
 
+    /** On which days a field is planted is guessed, not played out. */
+    @Override
+    default int scraps() {
+        return unknown();
+    }
+
+    /** When machines set off is not looked at. */
+    @Override
+    default int callOuts() {
+        return unknown();
+    }
+
     /** How loads end is not looked at. */
     @Override
     default long dumpedMg() {

@@ -16,6 +16,8 @@ public record Outcome(
         long driveS,
         long dumpedMg,
         int movedFields,
+        int scraps,
+        int callOuts,
         long earlyDm2Days,
         Plan.Score score)
         implements Counters {
@@ -38,6 +40,8 @@ public record Outcome(
                 played.driveS(),
                 played.dumpedMg(),
                 played.movedFields(),
+                played.scraps(),
+                played.callOuts(),
                 played.earlyDm2Days(),
                 new Plan.Score(played.hard(), played.medium(), played.soft()));
     }

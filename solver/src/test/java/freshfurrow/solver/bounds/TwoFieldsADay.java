@@ -150,7 +150,7 @@ final class TwoFieldsADay {
 
     private Planter planter(String id) {
         WorkHours hours = new WorkHours(List.of(new DaySpan(START_S, START_S + dayWorkS)));
-        return new Planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, moveTimeS, "yard", hours);
+        return WithDefaults.planter(id, 10, 0.75, 2, 0.5, 400, 5, 60, moveTimeS, "yard", hours);
     }
 
     private Rig rig(String id) {

@@ -21,7 +21,8 @@ class UnknownGoalsTest {
 
     @Test
     void aGoalWithoutWeightNeedNotBeKnown() {
-        assertThat(unknown(new Goals(30, 0, 1, 0.5, 0, 0.1, 60, 2)).names()).containsExactly("waiting");
+        assertThat(unknown(new Goals(30, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 2)).names())
+                .containsExactly("waiting");
     }
 
     @Test
@@ -29,7 +30,7 @@ class UnknownGoalsTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         var played = new ListPlayer(compiled).play(FirstLists.byHand(compiled));
 
-        assertThat(unknown(new Goals(30, 20, 1, 0.5, 0, 0.1, 60, 2)).effortMin(played))
+        assertThat(unknown(new Goals(30, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 2)).effortMin(played))
                 .isEqualTo(20.0 * played.waterTrips() + played.waitS() / 60.0);
     }
 

@@ -145,8 +145,8 @@ public final class InventedSeason {
         }
         List<Planter> planterList = new ArrayList<>();
         for (int i = 0; i < planters; i++) {
-            planterList.add(
-                    new Planter("P" + i, i % 2 == 0 ? 12.2 : 9.1, 0.76, 2.2, 0.65, 2271, 6.7, 360, 720, "yard", HOURS));
+            planterList.add(WithDefaults.planter(
+                    "P" + i, i % 2 == 0 ? 12.2 : 9.1, 0.76, 2.2, 0.65, 2271, 6.7, 360, 720, "yard", HOURS));
         }
         List<Rig> rigList = new ArrayList<>();
         for (int i = 0; i < rigs; i++) {

@@ -158,7 +158,7 @@ final class HeldBackSeason {
     }
 
     private static Planter planter(String id, String at) {
-        return new Planter(id, 10, 0.75, 2, 0.5, 1000, 5, 300, 0, at, hours(7, 19));
+        return WithDefaults.planter(id, 10, 0.75, 2, 0.5, 1000, 5, 300, 0, at, hours(7, 19));
     }
 
     private static WorkHours hours(int from, int to) {

@@ -12,7 +12,6 @@ import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
@@ -109,7 +108,7 @@ final class WhySeason {
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)),
                 fields,
-                List.of(new Planter(
+                List.of(WithDefaults.planter(
                         "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 0, fields.get(0).id(), hours(7, 19))),
                 List.of(WithDefaults.rig(
                         "R1",

@@ -5,6 +5,7 @@ import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.rigs.Delivery;
+import freshfurrow.model.timeline.state.PlanterDays;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
 import freshfurrow.model.timeline.tables.FieldTable;
@@ -23,6 +24,7 @@ final class ComingForFill {
     private final State state;
     private final LoadRequest request;
     private final FieldOrder order;
+    private final PlanterDays days;
 
     ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order) {
         this.tables = tables;
@@ -31,6 +33,7 @@ final class ComingForFill {
         this.state = state;
         this.request = request;
         this.order = order;
+        this.days = new PlanterDays(tables);
     }
 
     void before(Delivery delivery) {
@@ -70,6 +73,7 @@ final class ComingForFill {
     private void move(int planter, int metres, int start, int duration) {
         state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
         state.tally().add(Tally.DRIVE_M, metres);
+        days.from(state.planters(), planter).left(start).make(state.planters(), planter, state.tally());
         if (state.isTold()) {
             state.journal()
                     .planterMoved(planter, state.planters().place(planter), request.place(), start, start + duration);

@@ -18,6 +18,7 @@ import freshfurrow.model.timeline.rigs.Preparation;
 import freshfurrow.model.timeline.rigs.RigTimes;
 import freshfurrow.model.timeline.rigs.RigWork;
 import freshfurrow.model.timeline.rigs.WaterPoints;
+import freshfurrow.model.timeline.state.PlanterDays;
 import freshfurrow.model.timeline.state.PlanterStates;
 import freshfurrow.model.timeline.state.Shortfall;
 import freshfurrow.model.timeline.state.State;
@@ -37,6 +38,7 @@ public final class FillService {
     private final RigWork rigWork;
     private final Planting planting;
     private final ComingForFill coming;
+    private final PlanterDays days;
 
     public FillService(
             SeasonTables tables, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
@@ -61,9 +63,11 @@ public final class FillService {
                 ceilings,
                 new LoadRounding(tables, request, state.lots(), run),
                 new TrialPlanting(tables, request, times, state.lots(), walk),
+                new SmallLoad(tables, state, request),
                 quotes);
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(tables, request, state, times);
+        days = new PlanterDays(tables);
         coming = new ComingForFill(tables, state, request, order);
     }
 
@@ -106,6 +110,7 @@ public final class FillService {
         long loadDm2 = delivery.loadDm2();
         coming.before(delivery);
         state.tally().add(Tally.FILLS, 1);
+        days.from(state.planters(), planter).filled(start).make(state.planters(), planter, state.tally());
         chosen.source().bring(delivery, rigWork);
         if (state.isTold()) {
             long ml = tables.recipes().mixMl(loadDm2, recipe);
@@ -119,10 +124,14 @@ public final class FillService {
         state.planters().filledOn(planter, start / Calendars.DAY_S);
     }
 
-    /** Lets out what mix is on board of rigs when the season is over. */
+    /** Lets out what mix is on board of rigs when the season is over, and ends what was counted by the day. */
     public void end() {
+        for (int p = 0; p < tables.planters().count(); p++) {
+            days.from(state.planters(), p).end().make(state.planters(), p, state.tally());
+        }
         for (int r = 0; r < tables.rigs().count(); r++) {
             rigWork.dumpLeftover(r);
+            state.tally().add(Tally.CALL_OUTS, state.rigs().wasOutForNothing(r));
         }
     }
 }

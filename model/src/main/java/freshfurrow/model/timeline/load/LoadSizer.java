@@ -23,6 +23,7 @@ final class LoadSizer {
     private final LoadRequest request;
     private final LoadCeiling ceilings;
     private final LoadRounding rounding;
+    private final SmallLoad smallLoad;
     private final LargestFit[] fitsByRig;
 
     private final Fit large = new Fit();
@@ -36,6 +37,7 @@ final class LoadSizer {
             LoadCeiling ceilings,
             LoadRounding rounding,
             TrialPlanting trial,
+            SmallLoad smallLoad,
             Quote[] quotes) {
         this.limits = tables.loadLimits();
         this.planters = tables.planters();
@@ -43,6 +45,7 @@ final class LoadSizer {
         this.times = times;
         this.ceilings = ceilings;
         this.rounding = rounding;
+        this.smallLoad = smallLoad;
         fitsByRig = new LargestFit[quotes.length];
         for (int r = 0; r < quotes.length; r++) {
             fitsByRig[r] = new LargestFit(planters, request, trial, quotes[r]);
@@ -73,7 +76,7 @@ final class LoadSizer {
         }
         Delivery delivery = ask(quote, rounding.rounded(quote.source(), fits, fit.dm2(), ceiling));
         delivery.heldDownByAge(fit.isHeldDownByAge());
-        return delivery;
+        return smallLoad.isTooSmall(quote.source(), delivery) ? null : delivery;
     }
 
     private Delivery ask(Quote quote, long mixDm2) {

@@ -25,6 +25,7 @@ public final class Walk {
     private final PlanterStates states;
     private final FieldOrder order;
     private final WalkTally tally;
+    private final WalkSteps steps = new WalkSteps();
 
     // where the walk stands
     private int time;
@@ -61,6 +62,7 @@ public final class Walk {
         parts = 0;
         from = t;
         tally.reset();
+        steps.none();
     }
 
     /** Another request is served: the last walk is of no use for it. */
@@ -103,6 +105,11 @@ public final class Walk {
         return tally;
     }
 
+    /** When it set off, and what it planted, in order. */
+    WalkSteps steps() {
+        return steps;
+    }
+
     /** Goes on later, after another fill. */
     public void goOnAt(int t) {
         time = t;
@@ -133,6 +140,7 @@ public final class Walk {
                     break;
                 }
                 tally.drove(planters.driveS(planter, metres), metres);
+                steps.setOff(start);
                 if (journal != null) {
                     journal.planterMoved(planter, place, field, start, start + duration);
                 }
@@ -176,6 +184,7 @@ public final class Walk {
                 left -= piece;
                 time = end;
                 tally.planted(field, start, end, piece);
+                steps.planted(field, start, piece);
                 if (journal != null) {
                     journal.planted(planter, field, start, end, piece);
                 }

@@ -2,6 +2,7 @@ package freshfurrow.model.timeline.rigs;
 
 import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 import static freshfurrow.model.timeline.state.Tally.BATCHES;
+import static freshfurrow.model.timeline.state.Tally.CALL_OUTS;
 import static freshfurrow.model.timeline.state.Tally.COMPOST_MG;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_M;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_S;
@@ -97,6 +98,7 @@ public final class RigWork {
         int rig = delivery.rig();
         int end = delivery.transferEnd();
         states.passOn(rig, delivery.loadDm2);
+        states.filledAPlanter(rig, delivery.transferStart());
         states.freeFrom(rig, end);
         int clean = tables.rigs().cleanS(rig);
         if ((delivery.extraction.batches == 0 && !states.isCleanDue(rig)) || clean == 0) {
@@ -142,6 +144,7 @@ public final class RigWork {
             return;
         }
         int duration = times.driveS(rig, from, to);
+        tally.add(CALL_OUTS, states.left(rig, arrival - duration));
         tally.add(DRIVE_S, duration);
         tally.add(DRIVE_M, tables.places().metres(from, to));
         states.moveTo(rig, to);

@@ -10,7 +10,8 @@ public final class RigStates {
     private static final int MIX_USE_BY = 5;
     private static final int MIX_PLANT_BY = 6;
     private static final int CLEAN_DUE = 7;
-    static final int SIZE = 8;
+    private static final int OUT = 8;
+    static final int SIZE = OUT + DaysOut.SIZE;
 
     private final long[] v;
     private final int first;
@@ -81,6 +82,20 @@ public final class RigStates {
     public void passOn(int rig, long dm2) {
         int slot = at(rig) + MIX_DM2;
         v[slot] = Math.max(0, v[slot] - dm2);
+    }
+
+    /** It sets off at a time. Returns how many call-outs for nothing that tells of: 1 at the most. */
+    public int left(int rig, int s) {
+        return DaysOut.left(v, at(rig) + OUT, s);
+    }
+
+    public void filledAPlanter(int rig, int s) {
+        DaysOut.worked(v, at(rig) + OUT, s);
+    }
+
+    /** Whether its last call-out was for nothing, 1 or 0. */
+    public int wasOutForNothing(int rig) {
+        return DaysOut.forNothing(v, at(rig) + OUT);
     }
 
     /** Whether it has to be cleaned before its next batch. */

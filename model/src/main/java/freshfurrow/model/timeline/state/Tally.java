@@ -21,7 +21,9 @@ public final class Tally {
 
     public static final int FINISH_S = 15;
     public static final int MOVED_FIELDS = 16;
-    public static final int SIZE = 17;
+    public static final int SCRAPS = 17;
+    public static final int CALL_OUTS = 18;
+    public static final int SIZE = 19;
 
     private final long[] v;
 

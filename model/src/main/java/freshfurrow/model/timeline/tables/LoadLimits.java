@@ -21,6 +21,11 @@ public final class LoadLimits {
         return Math.min(planters.tankDm2(planter, recipe), withinHold(planter, recipe));
     }
 
+    /** A smaller load is brought only where it finishes something, dm2: a share of the largest that tank and hold time allow. */
+    public long least(int planter, int recipe) {
+        return (long) (planters.leastFill(planter) * byTank(planter, recipe));
+    }
+
     /** The same with a tank that lets in its {@link Leeway}, dm2. */
     public long withLeeway(int planter, int recipe) {
         return Math.min(Leeway.most(planters.tankDm2(planter, recipe)), withinHold(planter, recipe));

@@ -12,6 +12,7 @@ import java.util.List;
 public final class PlanterTable {
     private final FieldTable fields;
     private final double[] capacityDm2PerS;
+    private final double[] leastFill;
     private final int[] fillSetupS;
     private final int[] moveTimeS;
     private final double[] sPerM;
@@ -31,6 +32,7 @@ public final class PlanterTable {
         capacityDm2PerS = planters.stream()
                 .mapToDouble(planter -> planter.fieldCapacityM2PerS() * 100)
                 .toArray();
+        leastFill = planters.stream().mapToDouble(Applicator::leastFill).toArray();
         fillSetupS = planters.stream().mapToInt(Applicator::fillSetupS).toArray();
         moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
         sPerM = planters.stream()
@@ -67,6 +69,11 @@ public final class PlanterTable {
     /** Field capacity. */
     public double capacityDm2PerS(int planter) {
         return capacityDm2PerS[planter];
+    }
+
+    /** Share of its tank below which a fill has to finish something. */
+    double leastFill(int planter) {
+        return leastFill[planter];
     }
 
     /** For each fill besides the pumping, s. */

@@ -13,7 +13,7 @@ public final class Scale {
 
     private Scale() {}
 
-    static long dm2(double hectares) {
+    public static long dm2(double hectares) {
         return Math.round(hectares * DM2_PER_HA);
     }
 
