@@ -3,6 +3,7 @@ package freshfurrow.app.plan;
 import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.refusal.PlanRefusal;
 import freshfurrow.app.refusal.Refused;
+import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.WorkDates;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
@@ -16,10 +17,30 @@ public record DayOfPlan(Plan plan, LocalDate day) {
      */
     public static DayOfPlan of(GivenPlan given, LocalDate day) {
         Plan plan = given.read();
-        WorkDates dates = WorkDates.of(plan).orElseThrow(() -> new Refused(new PlanRefusal.NoWork()));
+        WorkDates dates = dates(plan);
         if (!dates.contains(day)) {
             throw new Refused(new PlanRefusal.NoWorkOn(day, dates.first(), dates.last()));
         }
         return new DayOfPlan(plan, day);
+    }
+
+    /**
+     * Looks for the first day with work from today on.
+     *
+     * @throws Refused when the plan cannot be read, or has no more work
+     */
+    public static DayOfPlan next(GivenPlan given, LocalDate today) {
+        Plan plan = given.read();
+        WorkDates dates = dates(plan);
+        return MachineDay.withOrders(plan).stream()
+                .map(MachineDay::date)
+                .filter(date -> !date.isBefore(today))
+                .findFirst()
+                .map(date -> new DayOfPlan(plan, date))
+                .orElseThrow(() -> new Refused(new PlanRefusal.NoMoreWork(today, dates.first(), dates.last())));
+    }
+
+    private static WorkDates dates(Plan plan) {
+        return WorkDates.of(plan).orElseThrow(() -> new Refused(new PlanRefusal.NoWork()));
     }
 }

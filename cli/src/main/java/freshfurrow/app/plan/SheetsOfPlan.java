@@ -31,7 +31,7 @@ public record SheetsOfPlan(Path file, int count) {
     public static Optional<SheetsOfPlan> write(
             GivenPlan given, Optional<LocalDate> day, Optional<Path> out, boolean force) {
         Plan plan = given.read();
-        List<MachineDay> all = MachineDay.allOf(plan);
+        List<MachineDay> all = MachineDay.withOrders(plan);
         if (all.isEmpty()) {
             return Optional.empty();
         }

@@ -24,6 +24,8 @@ public sealed interface PlanRefusal extends Refusal {
 
         T visit(NoWorkOn refusal);
 
+        T visit(NoMoreWork refusal);
+
         T visit(NoField refusal);
 
         T visit(PlantedBefore refusal);
@@ -48,6 +50,19 @@ public sealed interface PlanRefusal extends Refusal {
      * @param last day on which one does
      */
     record NoWorkOn(LocalDate day, LocalDate first, LocalDate last) implements PlanRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * No machine does anything from today on.
+     *
+     * @param first day on which one did
+     * @param last day on which one did
+     */
+    record NoMoreWork(LocalDate today, LocalDate first, LocalDate last) implements PlanRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

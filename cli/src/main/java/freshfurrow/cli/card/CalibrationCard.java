@@ -25,7 +25,7 @@ public final class CalibrationCard {
             Cautions.PRESSURE,
             "Stay within the pressure ratings of the pump, hoses, couplings and outlets, also with an outlet closed.",
             "Catch with water first. With extract, wear gloves and eye protection.",
-            Cautions.FIRST);
+            Cautions.FIRST_WITH_SOURCES);
 
     private final Season season;
     private final CalibrationOrder order;

@@ -122,7 +122,7 @@ public final class MixingCard {
                         new Hazard.FoodCrop())
                 .map(cautions::text)
                 .forEach(notes::add);
-        notes.add(Cautions.FIRST);
+        notes.add(Cautions.FIRST_WITH_SOURCES);
         section("Cautions", notes.stream().map(note -> "  " + note).toList());
     }
 

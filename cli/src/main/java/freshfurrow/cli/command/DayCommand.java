@@ -4,7 +4,9 @@ import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.plan.DayOfPlan;
 import freshfurrow.cli.text.DaySheet;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,6 +19,7 @@ import picocli.CommandLine.Spec;
         description =
                 "%nLists each drive, draw, batch and transfer of every rig, and each drive, fill and field of every planter, with times, amounts and use-by times. Needs only the plan file.%n",
         footer = {
+            "  freshfurrow day scenarios/first-season/plan",
             "  freshfurrow day scenarios/first-season/plan 2027-04-22",
             "  freshfurrow day plan.json 2027-05-03 > monday.txt"
         })
@@ -30,13 +33,19 @@ final class DayCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "DATE",
             index = "1",
-            description = "year-month-day, like 2027-04-20",
+            arity = "0..1",
+            description = "year-month-day, like 2027-04-20 (default: today, or the next day with work)",
             converter = DateConverter.class)
-    private LocalDate date = LocalDate.EPOCH;
+    private Optional<LocalDate> date = Optional.empty();
 
     @Override
     public Integer call() {
-        DayOfPlan day = DayOfPlan.of(new GivenPlan(plan), date);
+        LocalDate today = LocalDate.now(Clock.systemDefaultZone());
+        GivenPlan given = new GivenPlan(plan);
+        DayOfPlan day = date.map(asked -> DayOfPlan.of(given, asked)).orElseGet(() -> DayOfPlan.next(given, today));
+        if (date.isEmpty()) {
+            Output.print(spec, DaySheet.chosen(day.day(), today));
+        }
         Output.print(spec, DaySheet.lines(day.plan(), day.day()));
         return Freshfurrow.OK;
     }

@@ -6,8 +6,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -44,6 +46,25 @@ public record MachineDay(PlannedMachine machine, LocalDate date, List<Activity> 
                 .filter(day -> day.activities.stream().anyMatch(Activity::isWork))
                 .sorted(Comparator.comparing(MachineDay::date))
                 .toList();
+    }
+
+    /** The same, and the days on which a machine has an order for mix that is made already. */
+    public static List<MachineDay> withOrders(Plan plan) {
+        List<MachineDay> days = new ArrayList<>(allOf(plan));
+        Set<List<Object>> known = new HashSet<>();
+        days.forEach(day -> known.add(List.of(day.machine.id(), day.date)));
+        plan.start().map(start -> start.now().toLocalDate()).ifPresent(first -> {
+            for (MixOrder order : MixOrder.of(plan)) {
+                PlannedMachine.of(plan).stream()
+                        .filter(machine -> machine.id().equals(order.machine()))
+                        .filter(machine -> known.add(List.of(machine.id(), first)))
+                        .map(machine -> Optional.ofNullable(byDate(machine).get(first))
+                                .orElseGet(() -> new MachineDay(machine, first, List.of())))
+                        .forEach(days::add);
+            }
+        });
+        days.sort(Comparator.comparing(MachineDay::date));
+        return List.copyOf(days);
     }
 
     /** When the first work begins, on this date at the earliest; empty on a day without work. */

@@ -1,42 +1,74 @@
 package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 
-/** How much water and mix a rig has on board: what it drew less what it passed on or let out. */
+/** How much water and mix a rig has on board: what it began with and drew, less what it passed on or let out. */
 public final class NurseTank {
+    private final double atStartL;
     private final List<Activity> activities;
 
-    /**
-     * The tank of a rig, which begins the season empty.
-     *
-     * @param activities all of the rig's season, in time order
-     */
-    public NurseTank(List<Activity> activities) {
+    private NurseTank(double atStartL, List<Activity> activities) {
+        this.atStartL = atStartL;
         this.activities = List.copyOf(activities);
     }
 
-    /** Litres on board at a moment, by all that has ended by then. */
+    /**
+     * The tank of a rig. It is empty when the season begins; when a plan begins later, it holds the water and the batches that it
+     * has then.
+     *
+     * @throws IllegalArgumentException when the plan has no such rig
+     */
+    public static NurseTank of(Plan plan, String rig) {
+        Plan.RigPlan planned = plan.rigs().get(rig);
+        if (planned == null) {
+            throw new IllegalArgumentException("the plan has no rig " + rig);
+        }
+        double atStartL =
+                plan.start().stream().mapToDouble(start -> atStartL(start, rig)).sum();
+        return new NurseTank(atStartL, planned.activities());
+    }
+
+    private static double atStartL(PlanStart start, String rig) {
+        Standing.OfRig standing = start.standing().rigs().get(rig);
+        if (standing == null) {
+            return 0;
+        }
+        List<String> batches = standing.mix().map(Mix::batches).orElse(List.of());
+        return standing.waterL()
+                + start.batches().stream()
+                        .filter(batch -> batches.contains(batch.id()))
+                        .mapToDouble(Plan.Batch::waterL)
+                        .sum();
+    }
+
+    /** Litres on board at a moment, by all that has ended by then; 0 or more. */
     public double litresAt(LocalDateTime moment) {
-        return activities.stream()
-                .filter(activity -> !activity.end().isAfter(moment))
-                .mapToDouble(Activity::onRigL)
-                .sum();
+        return Math.max(
+                0,
+                atStartL
+                        + activities.stream()
+                                .filter(activity -> !activity.end().isAfter(moment))
+                                .mapToDouble(Activity::onRigL)
+                                .sum());
     }
 
     /** The most litres on board at any time of a date. */
     public double mostLitresOn(LocalDate date) {
-        double litres = litresAt(date.atStartOfDay());
-        double most = litres;
-        for (Activity activity : activities) {
-            if (activity.end().isAfter(date.atStartOfDay())
-                    && !activity.end().isAfter(date.plusDays(1).atStartOfDay())) {
-                litres += activity.onRigL();
-                most = Math.max(most, litres);
-            }
-        }
-        return most;
+        LocalDateTime midnight = date.plusDays(1).atStartOfDay();
+        return Math.max(
+                litresAt(date.atStartOfDay()),
+                activities.stream()
+                        .map(Activity::end)
+                        .filter(end -> end.isAfter(date.atStartOfDay()) && !end.isAfter(midnight))
+                        .mapToDouble(this::litresAt)
+                        .max()
+                        .orElse(0));
     }
 }

@@ -4,6 +4,7 @@ import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.text.Cautions;
+import freshfurrow.cli.text.CrewClock;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Steps;
 import freshfurrow.model.plan.Activity;
@@ -150,11 +151,13 @@ public final class CalendarFile {
 
     private String description(MachineDay day) {
         Steps steps = new Steps(index, day.date(), figures);
-        List<String> lines = new ArrayList<>();
-        day.activities().stream()
-                .filter(activity -> isWithin(activity, day))
-                .forEach(activity -> lines.add(
-                        plain(steps.of(activity, day.machine().activities()).line())));
+        List<String> lines = new ArrayList<>(List.of(CrewClock.RULE));
+        steps.of(
+                        day.machine(),
+                        day.activities().stream()
+                                .filter(activity -> isWithin(activity, day))
+                                .toList())
+                .forEach(step -> lines.add(plain(step.line())));
         lines.add(Cautions.FIRST);
         return String.join("\n", lines);
     }

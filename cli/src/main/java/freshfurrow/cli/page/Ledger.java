@@ -72,7 +72,7 @@ final class Ledger {
             entry(
                     crop + " finished",
                     end == null ? "not started" : Figures.day(end.toLocalDate()),
-                    (end == null ? "" : "at " + Figures.clock(end, end.toLocalDate()) + "; ")
+                    (end == null ? "" : "at " + figures.clock(end) + "; ")
                             + "its last window closes on "
                             + Figures.day(field.window().last()));
         });

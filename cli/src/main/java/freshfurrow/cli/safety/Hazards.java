@@ -55,7 +55,7 @@ public final class Hazards {
 
     private void ofRig(MachineDay day, List<Hazard> all) {
         Plan.RigPlan rig = rig(day);
-        NurseTank tank = new NurseTank(rig.activities());
+        NurseTank tank = NurseTank.of(plan, day.machine().id());
         Set<Exposure> exposed = Exposure.of(day.activities(), index);
         List<Activity.Move> moves = day.each(Activity.Move.class);
         double compostKg = day.each(Activity.Extract.class).stream()

@@ -1,6 +1,8 @@
 package freshfurrow.cli.sheets;
 
+import freshfurrow.cli.day.Loading;
 import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.MixOrder;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.cli.day.PlannedMachine;
@@ -8,16 +10,19 @@ import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.safety.Hazards;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.LoadingText;
+import freshfurrow.cli.text.OrderText;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The sheets of a plan's crews: for each day and machine a table of its steps, which begins on a page of its own. */
 public final class CrewSheets {
     private static final String RULE = "<span class=\"rule\"></span>";
 
     private static final String BOX = "<span class=\"box\"></span>";
+
+    private static final int COLUMNS = 5;
 
     private final Plan plan;
     private final PlanIndex index;
@@ -59,49 +64,39 @@ public final class CrewSheets {
 
     private void sheet(MachineDay day) {
         html.raw("<section class=\"sheet " + (isPlanter(day) ? "planter" : "rig") + "\">\n<table>\n")
-                .raw("<colgroup><col class=\"when\"><col>" + (isPlanter(day) ? "" : "<col class=\"clean\">")
+                .raw("<colgroup><col class=\"when\"><col>"
                         + "<col class=\"use-by\"><col class=\"time\"><col class=\"amount\"></colgroup>\n<thead>\n");
         heading(day);
         columns(day);
         html.raw("</thead>\n<tbody>\n");
+        orders(day);
         overLimit(day);
-        Rows.of(day, onBoard(day), new Words(index, day.date(), figures)).forEach(row -> row(row, isPlanter(day)));
+        loading(day);
+        Rows.of(day, onBoard(day), new Words(index, day.date(), figures)).forEach(this::row);
         care(day);
         html.raw("</tbody>\n</table>\n</section>\n");
     }
 
     private void heading(MachineDay day) {
-        html.raw("<tr class=\"head\"><th colspan=\"" + columnCount(day) + "\" scope=\"colgroup\"><div><h1>")
+        html.raw("<tr class=\"head\"><th colspan=\"" + COLUMNS + "\" scope=\"colgroup\"><div><h1>")
                 .text(isPlanter(day) ? "Planter " : "Rig ")
                 .name(day.machine().id())
                 .raw("</h1><p class=\"day\">")
                 .text(Figures.longDay(day.date()))
                 .raw("</p></div><div><p>")
                 .name(plan.season().name())
-                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : compost(day))
+                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : "")
                 .raw("</p><p>Crew <span class=\"rule\"></span></p></div></th></tr>\n");
-    }
-
-    private String compost(MachineDay day) {
-        Set<String> lots = Lots.of(day, index);
-        return lots.isEmpty() ? "" : ". Compost " + (lots.size() == 1 ? "lot: " : "lots: ") + String.join(", ", lots);
     }
 
     private void columns(MachineDay day) {
         html.raw("<tr class=\"columns\">")
-                .element("th", "Planned")
+                .element("th", "About")
                 .element("th", isPlanter(day) ? "Step" : "Step (transfer: concentrate + water)");
-        if (!isPlanter(day)) {
-            html.element("th", "Clean");
-        }
         html.element("th", "Use by")
                 .element("th", "Actual time")
                 .element("th", "Actual amount")
                 .raw("</tr>\n");
-    }
-
-    private static int columnCount(MachineDay day) {
-        return isPlanter(day) ? 5 : 6;
     }
 
     private Optional<OnBoard> onBoard(MachineDay day) {
@@ -116,17 +111,17 @@ public final class CrewSheets {
         return plan.planters().get(day.machine().id()).tankL();
     }
 
-    private void row(Row row, boolean ofPlanter) {
-        html.raw(row.weight() == Row.Weight.MAIN ? "<tr class=\"main\">" : "<tr class=\"minor\">");
-        html.raw("<td class=\"when\">" + (row.isDone() ? BOX : ""))
+    private void row(Row row) {
+        html.raw(row.isTimed() ? "<tr class=\"main\">" : "<tr class=\"minor\">");
+        html.raw("<td class=\"when\">" + (row.isTicked() ? BOX : ""))
                 .text(row.when())
                 .raw("</td><td>");
         row.what().forEach(this::part);
-        html.raw(ofPlanter ? "" : "</td><td>" + (row.thenClean() ? BOX : "")).raw("</td><td>");
+        html.raw("</td><td>");
         row.useBy()
                 .ifPresent(
                         time -> html.raw("<span class=\"use-by\">").text(time).raw("</span>"));
-        html.raw("</td><td>").raw(row.isDone() ? RULE : "").raw("</td><td class=\"true\">");
+        html.raw("</td><td>").raw(row.isTimed() ? RULE : "").raw("</td><td class=\"true\">");
         for (Row.Blank blank : row.trueAmounts()) {
             html.raw("<span>" + RULE + " ").text(blank.unit()).raw("</span>");
         }
@@ -138,22 +133,48 @@ public final class CrewSheets {
             case TEXT -> html.text(part.text());
             case NAME -> html.name(part.text());
             case VERB -> html.element("b", part.text());
-            case BOX -> html.raw(BOX);
+        }
+    }
+
+    /** What to do with mix that is made already, which cannot wait. */
+    private void orders(MachineDay day) {
+        OrderText text = new OrderText(index, figures, figures.crewClock(day.date()));
+        MixOrder.on(plan, day.date()).stream()
+                .filter(order -> order.machine().equals(day.machine().id()))
+                .forEach(order -> html.raw("<tr class=\"order\"><td colspan=\"" + COLUMNS + "\"><b>")
+                        .text(OrderText.HEADING + ". ")
+                        .raw("</b>")
+                        .text(text.text(order))
+                        .raw("</td></tr>\n"));
+    }
+
+    private void loading(MachineDay day) {
+        if (isPlanter(day)) {
+            return;
+        }
+        List<LoadingText.Item> items = new LoadingText(figures).items(Loading.of(day, index));
+        if (!items.isEmpty()) {
+            html.raw("<tr class=\"loading\"><td colspan=\"" + COLUMNS + "\"><h2>Load</h2><dl>");
+            items.forEach(item -> html.raw("<div>")
+                    .element("dt", item.what())
+                    .raw(" ")
+                    .element("dd", item.text())
+                    .raw("</div>"));
+            html.raw("</dl></td></tr>\n");
         }
     }
 
     /** What is over a limit stands above the steps, where it is read before the work begins. */
     private void overLimit(MachineDay day) {
         hazards.of(day).stream().filter(Hazard::isOverLimit).forEach(hazard -> html.raw(
-                        "<tr class=\"over-limit\"><td colspan=\"" + columnCount(day) + "\">")
+                        "<tr class=\"over-limit\"><td colspan=\"" + COLUMNS + "\">")
                 .text(cautions.text(hazard))
                 .raw("</td></tr>\n"));
     }
 
     /** A row of the table, so that the heading stands above it even on a page of its own. */
     private void care(MachineDay day) {
-        html.raw("<tr class=\"last\"><td colspan=\"" + columnCount(day)
-                        + "\"><div class=\"care\"><h2>Cautions</h2><ul>")
+        html.raw("<tr class=\"last\"><td colspan=\"" + COLUMNS + "\"><div class=\"care\"><h2>Cautions</h2><ul>")
                 .element("li", Cautions.FIRST);
         hazards.of(day).stream()
                 .filter(hazard -> !hazard.isOverLimit())

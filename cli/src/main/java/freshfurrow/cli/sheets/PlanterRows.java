@@ -16,13 +16,12 @@ record PlanterRows(Words words) {
         Figures figures = words.figures();
         return new Row(
                 "before",
-                Weight.MAIN,
+                Weight.MEASURED,
                 List.of(
                         Part.verb("In the tank"),
                         Part.text(" " + figures.volume(left.litres()) + " from the day before for "
                                 + figures.area(left.areaHa()) + ", load "
                                 + left.load().id())),
-                false,
                 words.useBy(left.load().deadline()),
                 List.of(words.volume()));
     }
@@ -31,8 +30,8 @@ record PlanterRows(Words words) {
         Plan.Load load = words.index().load(fill.load());
         Figures figures = words.figures();
         return new Row(
-                words.spans(fill),
-                Weight.MAIN,
+                words.begins(fill),
+                Weight.TICKED,
                 words.at(
                         known,
                         fill.at(),
@@ -41,21 +40,19 @@ record PlanterRows(Words words) {
                         Part.name(load.rig()),
                         Part.text(": " + Steps.lasts(words.index(), load, figures, words.date()) + "; load " + load.id()
                                 + ", " + Figures.tank(words.index().shareOfTank(load)))),
-                false,
                 words.useBy(load.deadline()),
                 List.of(words.volume()));
     }
 
     Row plant(Activity.Plant plant) {
         return new Row(
-                words.spans(plant),
-                Weight.MAIN,
+                words.begins(plant),
+                Weight.MEASURED,
                 List.of(
                         Part.verb("Plant"),
                         Part.text(" " + words.figures().area(plant.areaHa()) + " in "),
                         words.place(plant.field()),
                         Part.text(", load " + plant.load())),
-                false,
                 words.useBy(words.index().load(plant.load()).deadline()),
                 List.of(words.area()));
     }

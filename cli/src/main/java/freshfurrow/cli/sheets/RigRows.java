@@ -4,11 +4,12 @@ import freshfurrow.cli.sheets.Row.Blank;
 import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.Figures;
-import freshfurrow.model.mixing.Buckets;
+import freshfurrow.cli.text.LoadingText;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -20,13 +21,12 @@ record RigRows(Words words, boolean severalLots) {
     Row draw(Activity.Draw draw, Optional<String> known) {
         return new Row(
                 words.begins(draw),
-                Weight.MAIN,
+                Weight.TICKED,
                 words.at(
                         known,
                         draw.at(),
                         Part.verb("Draw"),
                         Part.text(" " + words.figures().volume(draw.litres()) + " of water")),
-                false,
                 Optional.empty(),
                 List.of(words.volume()));
     }
@@ -37,18 +37,15 @@ record RigRows(Words words, boolean severalLots) {
 
         return new Row(
                 words.begins(extract),
-                Weight.MAIN,
+                Weight.TICKED,
                 words.at(
                         known,
                         extract.at(),
                         Part.verb("Batch"),
                         Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg()) + " of compost"
                                 + lots(batch)
-                                + bucketKg(batch.rig())
-                                        .map(bucketKg -> " (" + text(Buckets.of(batch.compostKg(), bucketKg)) + ")")
-                                        .orElse("")
+                                + new LoadingText(figures).buckets(batch.compostKg(), bucketKg(batch.rig()))
                                 + " in " + figures.volume(batch.waterL()) + " of water")),
-                false,
                 words.index().useBy(batch).flatMap(words::useBy),
                 List.of(words.mass(), words.volume()));
     }
@@ -64,7 +61,7 @@ record RigRows(Words words, boolean severalLots) {
                         + String.join(", ", words.index().sharers(load)));
         return new Row(
                 words.begins(transfer),
-                Weight.MAIN,
+                Weight.TICKED,
                 words.at(
                         known,
                         transfer.at(),
@@ -72,7 +69,6 @@ record RigRows(Words words, boolean severalLots) {
                         Part.text(" " + load.id() + " to "),
                         Part.name(load.planter()),
                         Part.text(mixed)),
-                false,
                 words.useBy(load.deadline()),
                 List.of(new Blank("of " + figures.volume(transfer.litres()))));
     }
@@ -80,14 +76,13 @@ record RigRows(Words words, boolean severalLots) {
     Row dump(Activity.Dump dump, Optional<String> known) {
         return new Row(
                 words.begins(dump),
-                Weight.MAIN,
+                Weight.TICKED,
                 words.at(
                         known,
                         dump.at(),
                         Part.verb("Dump"),
                         Part.text(" " + words.figures().volume(dump.litres())
                                 + " of mix that is too old, only where local rules allow it")),
-                false,
                 Optional.empty(),
                 List.of(words.volume()));
     }
@@ -97,22 +92,13 @@ record RigRows(Words words, boolean severalLots) {
                 words.begins(clean),
                 Weight.MINOR,
                 List.of(Part.verb("Clean"), Part.text(" drum and strainer")),
-                false,
                 Optional.empty(),
                 List.of());
     }
 
-    private String text(Buckets buckets) {
-        if (buckets.full() == 0) {
-            return "part bucket";
-        }
-        String full = Figures.count(buckets.full(), "bucket", "buckets");
-        return buckets.restKg() == 0 ? full : full + " + " + words.figures().mass(buckets.restKg());
-    }
-
-    private Optional<Double> bucketKg(String rig) {
-        return Optional.ofNullable(words.index().plan().rigs().get(rig))
-                .flatMap(plan -> plan.bucketKg().stream().boxed().findFirst());
+    private OptionalDouble bucketKg(String rig) {
+        Plan.RigPlan plan = words.index().plan().rigs().get(rig);
+        return plan == null ? OptionalDouble.empty() : plan.bucketKg();
     }
 
     private String lots(Plan.Batch batch) {

@@ -10,49 +10,48 @@ import java.util.Optional;
  * @param when planned time, as it is shown
  * @param weight how much it stands out
  * @param what what is done, on what and where
- * @param thenClean whether drum and strainer are cleaned right after it
  * @param useBy the time by which the mix has to be in the ground, where there is mix
  * @param trueAmounts what the crew writes down besides the time
  */
-record Row(
-        String when,
-        Weight weight,
-        List<Part> what,
-        boolean thenClean,
-        Optional<String> useBy,
-        List<Blank> trueAmounts) {
+record Row(String when, Weight weight, List<Part> what, Optional<String> useBy, List<Blank> trueAmounts) {
     Row {
         what = List.copyOf(what);
         trueAmounts = List.copyOf(trueAmounts);
     }
 
     Row withCleaning() {
-        return new Row(when, weight, what, true, useBy, trueAmounts);
+        List<Part> both = new ArrayList<>(what);
+        both.add(Part.text("; then clean"));
+        return new Row(when, weight, both, useBy, trueAmounts);
     }
 
-    /** The same with what follows it, which has a box of its own. */
+    /** The same with what follows it, and with that one's weight. */
     Row and(Row next) {
         List<Part> both = new ArrayList<>(what);
-        both.add(Part.text("; "));
-        both.add(Part.box());
-        both.add(Part.text(" " + next.when + " "));
+        both.add(Part.text("; " + next.when + " "));
         both.addAll(next.what);
-        return new Row(when, next.weight, both, next.thenClean, next.useBy, next.trueAmounts);
+        return new Row(when, next.weight, both, next.useBy, next.trueAmounts);
     }
 
     /** How much a step stands out. */
     enum Weight {
-        /** The crew measures something out and writes down what it was. */
-        MAIN,
-        /** It is done and ticked, and its time written down. */
+        /** A batch, a load or a stop that matters: the crew ticks it, and writes down when it was and how much. */
+        TICKED,
+        /** The crew writes down when it was and how much. */
+        MEASURED,
+        /** It is done on the way. */
         MINOR,
         /** Nothing is done. */
         WAIT
     }
 
-    /** Whether the crew does something, so that it ticks it and writes down when it was. */
-    boolean isDone() {
-        return weight != Weight.WAIT;
+    boolean isTicked() {
+        return weight == Weight.TICKED;
+    }
+
+    /** Whether there is room to write down when it was. */
+    boolean isTimed() {
+        return weight == Weight.TICKED || weight == Weight.MEASURED;
     }
 
     /** A piece of what is done. */
@@ -61,8 +60,7 @@ record Row(
         enum Kind {
             TEXT,
             NAME,
-            VERB,
-            BOX
+            VERB
         }
 
         static Part text(String text) {
@@ -75,10 +73,6 @@ record Row(
 
         static Part verb(String text) {
             return new Part(Kind.VERB, text);
-        }
-
-        static Part box() {
-            return new Part(Kind.BOX, "");
         }
     }
 

@@ -39,10 +39,10 @@ final class Rows implements ActivityVisitor<Row> {
      * @throws IllegalArgumentException when an activity names a load or batch that the plan does not have
      */
     static List<Row> of(MachineDay day, Optional<OnBoard> onBoard, Words words) {
-        CrewWaits waits = new CrewWaits(day.date(), day.machine().activities());
+        CrewWaits waits = new CrewWaits(words.clock(), day.machine());
         Rows all = new Rows(words, waits, Lots.of(day, words.index()).size() > 1);
         onBoard.map(all.planter::fromTheDayBefore).ifPresent(all.rows::add);
-        day.activities().forEach(all::add);
+        day.activities().stream().filter(words.clock()::isTold).forEach(all::add);
         return List.copyOf(all.rows);
     }
 
@@ -105,7 +105,6 @@ final class Rows implements ActivityVisitor<Row> {
                         Part.text(" to "),
                         words.place(move.to()),
                         Part.text(", " + words.figures().distance(move.km()))),
-                false,
                 Optional.empty(),
                 List.of());
     }
@@ -117,7 +116,7 @@ final class Rows implements ActivityVisitor<Row> {
         switch (waits.kind(wait)) {
             case WAIT -> {
                 parts.addAll(words.at(known, wait.at(), Part.verb("Wait")));
-                parts.add(Part.text(CrewWaits.reason(wait.why())));
+                parts.add(Part.text(waits.reason(wait)));
             }
             case BREAK -> {
                 parts.addAll(words.at(known, wait.at(), Part.verb("Break")));
@@ -136,6 +135,6 @@ final class Rows implements ActivityVisitor<Row> {
                         then));
             }
         }
-        return new Row(words.spans(wait), Weight.WAIT, parts, false, Optional.empty(), List.of());
+        return new Row(words.begins(wait), Weight.WAIT, parts, Optional.empty(), List.of());
     }
 }

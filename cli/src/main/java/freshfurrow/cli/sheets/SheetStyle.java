@@ -17,9 +17,7 @@ final class SheetStyle {
 
             table { width: 100%; border-collapse: collapse; table-layout: fixed; }
             thead { display: table-header-group; }
-            .rig col.when { width: calc(6.9mm + 4.7ch); }
-            .planter col.when { width: calc(6.9mm + 11.2ch); }
-            col.clean { width: 4.4ch; }
+            col.when { width: calc(6.9mm + 7.6ch); }
             col.use-by { width: 15mm; }
             col.time { width: 15.5mm; }
             .rig col.amount { width: 36mm; }
@@ -39,6 +37,12 @@ final class SheetStyle {
             .when, .true, .use-by { white-space: nowrap; }
             span.use-by { padding: 0 0.6mm; outline: 0.3mm solid #000; outline-offset: -0.1mm; font-weight: bold; white-space: normal; }
             .over-limit td { padding: 1.5mm 2mm; border: 1mm solid #000; font-weight: bold; font-size: 14pt; }
+            .order td { padding: 1.2mm 2mm; border: 0.6mm solid #000; }
+            .loading td { padding: 1mm 0; border-bottom: 0.4mm solid #000; }
+            .loading h2 { font-size: inherit; float: left; width: calc(6.9mm + 7.6ch); }
+            .loading dl { overflow: hidden; }
+            .loading dt, .loading dd { display: inline; }
+            .loading dt { font-weight: bold; }
             .true span + span { margin-left: 1mm; }
 
             .last, tr:nth-last-child(2), tr:nth-last-child(3) { break-before: avoid; }

@@ -5,21 +5,21 @@ import freshfurrow.cli.safety.Lift;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
 /** Hazards in words, as reminders. They are not instructions: those are the manufacturers' and the law's. */
 public record Cautions(Figures figures) {
     /** What stands before all others. */
-    public static final String FIRST =
-            "Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.";
+    public static final String FIRST = "Local codes, manufacturers' manuals and licensed professionals come first.";
+
+    /** The same where the documents are at hand, which they are not on paper in a cab. */
+    public static final String FIRST_WITH_SOURCES = FIRST + " See docs/safety.md.";
 
     /** What is said of {@link Hazard.Pressure}. */
     public static final String PRESSURE =
             "Pumps and hoses: stop the pump and release the pressure before you open a coupling. Keep guards in place.";
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final double CM_PER_INCH = 2.54;
 
     /** One sentence or a few on a hazard. */
@@ -66,10 +66,10 @@ public record Cautions(Figures figures) {
     }
 
     /** What a change of clocks means for those who work by them. */
-    public static String text(ClockChanges.Change change) {
+    public String text(ClockChanges.Change change) {
         return "Clocks go " + (change.back() ? "back" : "forward") + " on "
-                + Figures.day(change.at().toLocalDate()) + " at " + CLOCK.format(change.at()) + ", to "
-                + CLOCK.format(change.then())
+                + Figures.day(change.at().toLocalDate()) + " at " + figures.clock(change.at()) + ", to "
+                + figures.clock(change.then())
                 + ": use-by times after that are in the new time. Check the time twice.";
     }
 
@@ -123,8 +123,10 @@ public record Cautions(Figures figures) {
         return figures.units().mass() == MassUnit.POUND;
     }
 
-    private static String clocks(List<LocalDateTime> times) {
-        List<String> clocks = times.stream().map(CLOCK::format).toList();
+    private String clocks(List<LocalDateTime> times) {
+        List<String> clocks = times.stream()
+                .map(time -> figures.crewClock(time.toLocalDate()).about(time))
+                .toList();
         int last = clocks.size() - 1;
         return last < 1
                 ? String.join("", clocks)

@@ -1,12 +1,16 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.Loading;
 import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.MixOrder;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.safety.Hazards;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.quantity.ClockFace;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,17 +23,27 @@ public final class DaySheet {
     private static final String RULE = "=".repeat(78);
     private static final String THIN_RULE = "-".repeat(78);
 
-    private static final String INDENT = " ".repeat("[ ] 07:00-07:15  TRANSFER  ".length());
+    private static final int CLOCK_24 = "07:00".length();
+    private static final int CLOCK_12 = "midnight".length();
 
     private final Plan plan;
     private final LocalDate date;
     private final Figures figures;
+    private final CrewClock clock;
+    private final PlanIndex index;
+    private final String stepFormat;
+    private final String indent;
     private final List<String> lines = new ArrayList<>();
 
     private DaySheet(Plan plan, LocalDate date) {
         this.plan = plan;
         this.date = date;
-        this.figures = new Figures(plan.season().units());
+        figures = new Figures(plan.season().units());
+        clock = figures.crewClock(date);
+        index = new PlanIndex(plan);
+        int width = clock.face() == ClockFace.TWELVE_HOURS ? CLOCK_12 : CLOCK_24;
+        stepFormat = "%s %" + width + "s  %-9s %s";
+        indent = " ".repeat("[ ] ".length() + width + "  TRANSFER  ".length());
     }
 
     /** The sheet, a line an entry. */
@@ -39,28 +53,42 @@ public final class DaySheet {
         return sheet.lines;
     }
 
+    /** Which day was taken, as none was asked for. */
+    public static List<String> chosen(LocalDate date, LocalDate today) {
+        return List.of(
+                date.equals(today)
+                        ? "Today, " + Figures.longDay(today)
+                        : "Today is " + Figures.longDay(today) + ". The next day with work is " + Figures.longDay(date)
+                                + ".");
+    }
+
     private void write() {
         lines.add(RULE);
         lines.add("DAY SHEET   " + Figures.longDay(date) + "   " + plan.season().name());
         lines.add(RULE);
-        List<Activity> work = allActivities(plan)
-                .filter(activity -> MachineDay.touches(activity, date))
-                .toList();
-        if (work.isEmpty()) {
+        if (allActivities(plan).noneMatch(activity -> MachineDay.touches(activity, date))
+                && MixOrder.on(plan, date).isEmpty()) {
             lines.add("");
             lines.add("Nothing is planned on this day.");
             return;
         }
         lines.add(summary());
-        PlanIndex index = new PlanIndex(plan);
+        lines.add(CrewClock.RULE);
+        orders();
         Steps steps = new Steps(index, date, figures);
-        plan.rigs().forEach((id, rig) -> machine("RIG " + id, Optional.empty(), rig.activities(), steps));
-        plan.planters()
-                .forEach((id, planter) -> machine(
-                        "PLANTER " + id + "   tank " + figures.volume(planter.tankL()),
-                        OnBoard.at(plan, id, date.atStartOfDay()).map(this::fromTheDayBefore),
-                        planter.activities(),
-                        steps));
+        for (PlannedMachine machine : PlannedMachine.of(plan)) {
+            if (machine.kind() == PlannedMachine.Kind.RIG) {
+                machine("RIG " + machine.id(), loading(machine), steps.of(machine));
+            } else {
+                machine(
+                        "PLANTER " + machine.id() + "   tank "
+                                + figures.volume(
+                                        plan.planters().get(machine.id()).tankL()),
+                        OnBoard.at(plan, machine.id(), date.atStartOfDay()).map(this::fromTheDayBefore).stream()
+                                .toList(),
+                        steps.of(machine));
+            }
+        }
         cautions(new Hazards(index).on(date));
     }
 
@@ -92,30 +120,45 @@ public final class DaySheet {
         return (areaHa > 0 ? "" : "No planting today; ") + String.join(", ", parts);
     }
 
-    private void machine(String title, Optional<String> first, List<Activity> activities, Steps steps) {
+    private void orders() {
+        List<MixOrder> orders = MixOrder.on(plan, date);
+        if (!orders.isEmpty()) {
+            lines.add("");
+            lines.add(OrderText.HEADING.toUpperCase(Locale.ROOT));
+            lines.add(THIN_RULE);
+            OrderText text = new OrderText(index, figures, clock);
+            orders.forEach(order -> lines.add(text.text(order)));
+        }
+    }
+
+    private List<String> loading(PlannedMachine rig) {
+        return Optional.ofNullable(MachineDay.byDate(rig).get(date)).stream()
+                .flatMap(day -> new LoadingText(figures).items(Loading.of(day, index)).stream())
+                .map(item -> String.format(Locale.ROOT, "%-9s %s", item.what() + ":", item.text()))
+                .toList();
+    }
+
+    private void machine(String title, List<String> first, List<Steps.Step> steps) {
         lines.add("");
         lines.add(title);
         lines.add(THIN_RULE);
-        first.ifPresent(lines::add);
-        List<Activity> today = activities.stream()
-                .filter(activity -> MachineDay.touches(activity, date))
-                .toList();
-        if (today.isEmpty()) {
+        lines.addAll(first);
+        if (steps.isEmpty()) {
             lines.add("no work today");
         }
-        today.forEach(activity -> step(steps.of(activity, activities)));
+        steps.forEach(this::step);
     }
 
     private void step(Steps.Step step) {
         lines.add(String.format(
                         Locale.ROOT,
-                        "%s %-11s  %-9s %s",
-                        step.isDone() ? "[ ]" : "   ",
+                        stepFormat,
+                        step.isTicked() ? "[ ]" : "   ",
                         step.clock(),
                         step.verb(),
                         step.text())
                 .stripTrailing());
-        step.note().ifPresent(note -> lines.add(INDENT + note));
+        step.note().ifPresent(note -> lines.add(indent + note));
     }
 
     private String fromTheDayBefore(OnBoard left) {
@@ -125,7 +168,7 @@ public final class DaySheet {
                 figures.volume(left.litres()),
                 left.load().id(),
                 figures.area(left.areaHa()),
-                Figures.clock(left.load().deadline(), date));
+                clock.by(left.load().deadline()));
     }
 
     private void cautions(List<Hazard> hazards) {

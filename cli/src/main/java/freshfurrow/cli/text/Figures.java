@@ -13,7 +13,6 @@ import java.util.Locale;
 public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     /** International inch. */
     private static final double MM_PER_INCH = 25.4;
@@ -69,13 +68,13 @@ public record Figures(DisplayUnits units) {
         return format("%.0f %%", Math.floor(share * 100 + 1e-3));
     }
 
-    /** A length of time of 0 or more, in minutes begun and ended, as {@code 2 h 05 min}. */
     /** How full a tank is, as {@code tank 80 % full}. */
     public static String tank(double share) {
         String percent = percent(share);
         return percent.equals("100 %") ? "tank full" : "tank " + percent + " full";
     }
 
+    /** A length of time of 0 or more, in minutes begun and ended, as {@code 2 h 05 min}. */
     public static String span(Duration duration) {
         long hours = duration.toHours();
         return hours == 0 ? duration.toMinutes() + " min" : format("%d h %02d min", hours, duration.toMinutesPart());
@@ -91,11 +90,31 @@ public record Figures(DisplayUnits units) {
         return LONG_DAY.format(date);
     }
 
-    /** The time of day in minutes begun, as {@code 07:05}; with its date when that is another than the sheet's. */
-    public static String clock(LocalDateTime time, LocalDate sheet) {
-        return time.toLocalDate().equals(sheet)
-                ? CLOCK.format(time)
-                : CLOCK.format(time) + " on " + day(time.toLocalDate());
+    /** The exact time of day in minutes begun, as {@code 07:05} or {@code 7:05 am}. */
+    public String clock(LocalDateTime time) {
+        return clock(time, time.toLocalDate());
+    }
+
+    /** The same, with its date when that is another than the one spoken of. */
+    public String clock(LocalDateTime time, LocalDate date) {
+        String clock = new ClockText(units.clock()).timeOn(date, time);
+        return ClockText.isOn(date, time) ? clock : clock + " on " + day(time.toLocalDate());
+    }
+
+    /** As {@code Tue 2027-04-20 07:10}. */
+    public String moment(LocalDateTime time) {
+        return day(time.toLocalDate()) + " " + clock(time);
+    }
+
+    /** As {@code Tue 2027-04-20 07:10 to 09:12}, with the second date where it is another. */
+    public String fromTo(LocalDateTime start, LocalDateTime end) {
+        boolean sameDay = end.toLocalDate().equals(start.toLocalDate());
+        return moment(start) + " to " + (sameDay ? clock(end) : moment(end));
+    }
+
+    /** Times for crews on a date. */
+    public CrewClock crewClock(LocalDate date) {
+        return new CrewClock(units.clock(), date);
     }
 
     private String areaFigure(double hectares) {

@@ -47,8 +47,7 @@ public final class PlanReport {
                                 ? ", finished on "
                                         + Figures.day(totals.finish().toLocalDate())
                                         + " at "
-                                        + Figures.clock(
-                                                totals.finish(), totals.finish().toLocalDate())
+                                        + figures.clock(totals.finish())
                                 : ""));
         total("Unplanted", figures.area(totals.unservedHa()) + behind(bounds.unserved()));
         total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));

@@ -1,7 +1,6 @@
 package freshfurrow.cli.text;
 
 import freshfurrow.model.plan.Plan;
-import java.time.LocalDateTime;
 import java.util.List;
 
 /** A plan day by day, one row a day. */
@@ -31,17 +30,14 @@ final class SeasonTable {
                             Integer.toString(day.batches()),
                             figures.mass(day.compostKg()),
                             Integer.toString(day.waterTrips()),
-                            day.finish().map(finish -> timeOn(day, finish)).orElse("-"),
+                            day.finish()
+                                    .map(finish -> figures.clock(finish, day.date()))
+                                    .orElse("-"),
                             day.smallestMargin().map(Figures::span).orElse("-")),
                     day.areaHaByField().entrySet().stream()
                             .map(field -> field.getKey() + " " + figures.area(field.getValue()))
                             .toList());
         }
         return table.lines();
-    }
-
-    /** Midnight at the day's end is called 24:00. */
-    private static String timeOn(PlanDay day, LocalDateTime finish) {
-        return finish.equals(day.date().plusDays(1).atStartOfDay()) ? "24:00" : Figures.clock(finish, day.date());
     }
 }

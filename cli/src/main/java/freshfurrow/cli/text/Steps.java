@@ -1,34 +1,31 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** The activities of a day as steps for a crew; what the crew acts on is set in capitals. */
 public final class Steps {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
     /**
      * A step of a crew's day in words.
      *
-     * @param clock from when to when, as {@code 07:00-07:15}
+     * @param clock about when it begins, as {@code 7:15 am}; empty when that was on a day before
      * @param verb what is done; in capitals what the crew measures out
      * @param text on what, how much and where
      * @param note by when, and out of what
-     * @param isDone whether there is something to do, and so to tick off
+     * @param isTicked whether the crew ticks it off: a batch, a load, a stop at water
      */
-    public record Step(String clock, String verb, String text, Optional<String> note, boolean isDone) {
+    public record Step(String clock, String verb, String text, Optional<String> note, boolean isTicked) {
         Step noting(String note) {
-            return new Step(clock, verb, text, Optional.of(note), isDone);
+            return new Step(clock, verb, text, Optional.of(note), isTicked);
         }
 
         /** All of it on one line. */
@@ -42,43 +39,57 @@ public final class Steps {
     private final PlanIndex plan;
     private final LocalDate date;
     private final Figures figures;
+    private final CrewClock clock;
 
     public Steps(PlanIndex plan, LocalDate date, Figures figures) {
         this.plan = plan;
         this.date = date;
         this.figures = figures;
+        clock = figures.crewClock(date);
     }
 
     /**
-     * The step of an activity.
+     * The steps of a machine on the date, in order.
      *
-     * @param ofMachine all activities of its machine, in order
-     * @throws IllegalArgumentException when it names a load or batch that the plan does not have
+     * @throws IllegalArgumentException when one names a load or batch that the plan does not have
      */
-    public Step of(Activity activity, List<Activity> ofMachine) {
-        return activity.accept(new OfMachine(ofMachine));
+    public List<Step> of(PlannedMachine machine) {
+        return of(
+                machine,
+                machine.activities().stream()
+                        .filter(activity -> MachineDay.touches(activity, date))
+                        .toList());
+    }
+
+    /** The steps of some activities of a machine. */
+    public List<Step> of(PlannedMachine machine, List<Activity> some) {
+        OfMachine steps = new OfMachine(machine);
+        return some.stream()
+                .filter(clock::isTold)
+                .map(activity -> activity.accept(steps))
+                .toList();
     }
 
     private final class OfMachine implements ActivityVisitor<Step> {
-        private final List<Activity> all;
+        private final PlannedMachine machine;
 
-        OfMachine(List<Activity> all) {
-            this.all = all;
+        OfMachine(PlannedMachine machine) {
+            this.machine = machine;
         }
 
         @Override
         public Step visit(Activity.Move move) {
-            return step(move, "drive", move.from() + " to " + move.to() + ", " + figures.distance(move.km()));
+            return step(move, "drive", "to " + plan.label(move.to()) + ", " + figures.distance(move.km()));
         }
 
         @Override
         public Step visit(Activity.Wait wait) {
-            return waiting(wait, new CrewWaits(date, all));
+            return waiting(wait, new CrewWaits(clock, machine));
         }
 
         @Override
         public Step visit(Activity.Draw draw) {
-            return step(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + draw.at());
+            return ticked(draw, "DRAW", figures.volume(draw.litres()) + " of water at " + plan.label(draw.at()));
         }
 
         @Override
@@ -88,7 +99,7 @@ public final class Steps {
 
         @Override
         public Step visit(Activity.Clean clean) {
-            return step(clean, "clean", "drum and strainer, at " + clean.at());
+            return step(clean, "clean", "drum and strainer");
         }
 
         @Override
@@ -104,50 +115,58 @@ public final class Steps {
         @Override
         public Step visit(Activity.Plant plant) {
             return step(
-                    plant, "PLANT", figures.area(plant.areaHa()) + " in " + plant.field() + ", load " + plant.load());
+                    plant,
+                    "PLANT",
+                    figures.area(plant.areaHa()) + " in " + plan.label(plant.field()) + ", load " + plant.load());
         }
 
         @Override
         public Step visit(Activity.Dump dump) {
-            return step(dump, "DUMP", figures.volume(dump.litres()) + " of mix that is too old, at " + dump.at());
+            return ticked(
+                    dump,
+                    "DUMP",
+                    figures.volume(dump.litres()) + " of mix that is too old, only where local rules allow it, at "
+                            + plan.label(dump.at()));
         }
     }
 
     private Step batch(Activity.Extract extract, Plan.Batch batch) {
-        Step step = step(
+        Step step = ticked(
                 extract,
                 "BATCH",
-                batch.id() + " at " + extract.at() + ": " + figures.mass(batch.compostKg()) + " of compost"
-                        + from(batch.lots()) + " in " + figures.volume(batch.waterL()) + " of water");
-        return step.noting(
-                plan.useBy(batch).map(deadline -> "USE BY " + time(deadline)).orElse("not used in any load"));
+                batch.id() + " at " + plan.label(extract.at()) + ": " + figures.mass(batch.compostKg()) + " of compost"
+                        + from(batch.lots()) + buckets(batch) + " in " + figures.volume(batch.waterL()) + " of water");
+        return step.noting(plan.useBy(batch)
+                .map(deadline -> "USE BY " + clock.by(deadline))
+                .orElse("not used in any load"));
     }
 
     private Step transfer(Activity.Transfer transfer, Plan.Load load) {
-        Step step = step(
+        Step step = ticked(
                 transfer,
                 "TRANSFER",
-                figures.volume(transfer.litres()) + " into " + load.planter() + " at " + transfer.at() + ", load "
-                        + load.id());
-        return step.noting(from(load) + "; USE BY " + time(load.deadline()));
+                figures.volume(transfer.litres()) + " into " + load.planter() + " at " + plan.label(transfer.at())
+                        + ", load " + load.id());
+        return step.noting(from(load) + "; USE BY " + clock.by(load.deadline()));
     }
 
     private Step fill(Activity.Fill fill, Plan.Load load) {
-        Step step = step(
+        Step step = ticked(
                 fill,
                 "FILL",
-                figures.volume(load.litres()) + " from " + load.rig() + " at " + fill.at() + ", load " + load.id()
-                        + ": " + Figures.tank(plan.shareOfTank(load)));
-        return step.noting(lasts(plan, load, figures, date) + "; USE BY " + time(load.deadline()));
+                figures.volume(load.litres()) + " from " + load.rig() + " at " + plan.label(fill.at()) + ", load "
+                        + load.id() + ": " + Figures.tank(plan.shareOfTank(load)));
+        return step.noting(lasts(plan, load, figures, date) + "; USE BY " + clock.by(load.deadline()));
     }
 
     private Step waiting(Activity.Wait wait, CrewWaits waits) {
         String then = waits.then(wait).map(next -> "; " + next).orElse("");
+        String at = plan.label(wait.at());
         return switch (waits.kind(wait)) {
-            case WAIT -> still(spans(wait), "wait", "at " + wait.at() + CrewWaits.reason(wait.why()) + otherDay(wait));
-            case BREAK -> still(spans(wait), "break", "at " + wait.at() + then);
-            case DONE -> still(CLOCK.format(wait.start()), "DONE FOR THE DAY.", "Park at " + wait.at() + then);
-            case PARKED -> still("", "PARKED", "at " + wait.at() + waits.since(wait) + then);
+            case WAIT -> still(begins(wait), "wait", "at " + at + waits.reason(wait) + otherDay(wait));
+            case BREAK -> still(begins(wait), "break", "at " + at + then);
+            case DONE -> still(begins(wait), "DONE FOR THE DAY.", "Park at " + at + then);
+            case PARKED -> still("", "PARKED", "at " + at + waits.since(wait) + then);
         };
     }
 
@@ -155,10 +174,11 @@ public final class Steps {
         return new Step(clock, verb, text, Optional.empty(), false);
     }
 
-    /** How far a load goes, as {@code enough for 30.0 ac, empty about 09:10}. */
+    /** How far a load goes, as {@code enough for 30.0 ac, empty about 9:10 am}. */
     public static String lasts(PlanIndex plan, Plan.Load load, Figures figures, LocalDate date) {
         return "enough for " + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + ", "
-                + (load.dumpedL() > 0 ? "done" : "empty") + " about " + Figures.clock(load.lastDrop(), date);
+                + (load.dumpedL() > 0 ? "done" : "empty") + " about "
+                + figures.crewClock(date).lastDrop(load);
     }
 
     private static String from(Plan.Load load) {
@@ -176,31 +196,37 @@ public final class Steps {
         }
         return lots.isEmpty()
                 ? ""
-                : " ("
+                : ": "
                         + String.join(
                                 ", ",
                                 lots.entrySet().stream()
                                         .map(lot -> figures.mass(lot.getValue()) + " from " + lot.getKey())
-                                        .toList())
-                        + ")";
+                                        .toList());
     }
 
     private Step step(Activity activity, String verb, String text) {
-        return new Step(spans(activity), verb, text + otherDay(activity), Optional.empty(), true);
+        return new Step(begins(activity), verb, text + otherDay(activity), Optional.empty(), false);
     }
 
-    private static String spans(Activity activity) {
-        return CLOCK.format(activity.start()) + "-" + CLOCK.format(activity.end());
+    private Step ticked(Activity activity, String verb, String text) {
+        Step step = step(activity, verb, text);
+        return new Step(step.clock, verb, step.text, step.note, true);
+    }
+
+    private String begins(Activity activity) {
+        return activity.start().toLocalDate().isBefore(date) ? "" : clock.about(activity.start());
+    }
+
+    private String buckets(Plan.Batch batch) {
+        return Optional.ofNullable(plan.plan().rigs().get(batch.rig()))
+                .map(rig -> new LoadingText(figures).buckets(batch.compostKg(), rig.bucketKg()))
+                .orElse("");
     }
 
     private String otherDay(Activity activity) {
         boolean since = activity.start().toLocalDate().isBefore(date);
         boolean until = activity.end().isAfter(date.plusDays(1).atStartOfDay());
-        return (since ? " (since " + Figures.day(activity.start().toLocalDate()) + ")" : "")
-                + (until ? " (until " + Figures.day(activity.end().toLocalDate()) + ")" : "");
-    }
-
-    private String time(LocalDateTime time) {
-        return Figures.clock(time, date);
+        return (since ? " (since " + clock.day(activity.start().toLocalDate()) + ")" : "")
+                + (until ? " (until about " + clock.about(activity.end()) + ")" : "");
     }
 }

@@ -46,7 +46,7 @@ final class ListBefore {
     private String entry(FieldWork work) {
         return work.field().id() + ", " + figures.area(work.field().areaHa()) + ", "
                 + work.start()
-                        .map(start -> WhyReport.span(start, work.end().orElse(start)))
+                        .map(start -> figures.fromTo(start, work.end().orElse(start)))
                         .orElse("unplanted")
                 + (work.lateHaDays() > 0 ? ", late" : "");
     }

@@ -101,7 +101,7 @@ final class OtherPositions {
         FieldWork work = WhyReport.workOn(why.field(), why, plan);
         return work.start()
                         .map(start ->
-                                "planted " + WhyReport.span(start, work.end().orElse(start)))
+                                "planted " + figures.fromTo(start, work.end().orElse(start)))
                         .orElse("unplanted")
                 + (work.lateHaDays() > 0 ? ", late by " + figures.areaDays(work.lateHaDays()) : "");
     }

@@ -50,7 +50,7 @@ final class ReliefText {
     private String finish(Plan plan) {
         return WhyReport.workOn(why.field(), why, plan)
                 .end()
-                .map(WhyReport::moment)
+                .map(figures::moment)
                 .orElse("the season's end");
     }
 

@@ -25,6 +25,7 @@ import java.util.Optional;
 final class WhyNotSooner {
     private final FieldExplanation why;
     private final Season season;
+    private final Figures figures;
     private final Field field;
     private final LocalDateTime opens;
     /** When its planting begins, or the season's end when none of it is planted. */
@@ -39,6 +40,7 @@ final class WhyNotSooner {
     WhyNotSooner(FieldExplanation why, FieldWork work) {
         this.why = why;
         this.season = why.season();
+        this.figures = new Figures(season.units());
         this.field = why.field();
         LocalDate first = field.window().first();
         this.opens = (first.isBefore(season.first()) ? season.first() : first).atStartOfDay();
@@ -77,8 +79,8 @@ final class WhyNotSooner {
     private void wetGround() {
         for (WetGround wet : WetGround.of(season, field.drainage())) {
             if (wet.to().isAfter(opens) && wet.from().isBefore(ends)) {
-                lines.add("Its ground is too wet from " + WhyReport.moment(wet.from()) + " to "
-                        + WhyReport.moment(wet.to()) + ".");
+                lines.add("Its ground is too wet from " + figures.moment(wet.from()) + " to " + figures.moment(wet.to())
+                        + ".");
             }
         }
     }
@@ -122,7 +124,7 @@ final class WhyNotSooner {
                     .id();
             lastPlanting(work, before)
                     .ifPresent(end -> lines.add(planter.id() + " finishes " + before + ", the field before it, on "
-                            + WhyReport.moment(end) + "."));
+                            + figures.moment(end) + "."));
         }
     }
 
@@ -145,7 +147,7 @@ final class WhyNotSooner {
             }
         }
         for (Activity step : steps) {
-            lines.add(WhyReport.span(step.start(), step.end()) + ": " + planter.id() + " " + step.accept(new Doing())
+            lines.add(figures.fromTo(step.start(), step.end()) + ": " + planter.id() + " " + step.accept(new Doing())
                     + ".");
         }
     }
@@ -157,7 +159,7 @@ final class WhyNotSooner {
                     && activity.start().isAfter(begins)
                     && activity.end().isBefore(ends)
                     && activity.span().toMinutes() > 0) {
-                lines.add("During planting, " + WhyReport.span(activity.start(), activity.end()) + ": " + planter.id()
+                lines.add("During planting, " + figures.fromTo(activity.start(), activity.end()) + ": " + planter.id()
                         + " " + activity.accept(new Doing()) + ".");
             }
         }

@@ -6,7 +6,6 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Position;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +51,7 @@ public final class WhyReport {
                 + Figures.day(field.window().last()));
         work.start()
                 .ifPresent(start -> lines.add("Planted by " + String.join(", ", work.planters()) + " "
-                        + span(start, work.end().orElse(start)) + ": " + spare(work)));
+                        + figures.fromTo(start, work.end().orElse(start)) + ": " + spare(work)));
         why.positions()
                 .own()
                 .ifPresentOrElse(
@@ -89,16 +88,5 @@ public final class WhyReport {
                 .filter(work -> work.field().equals(field))
                 .findFirst()
                 .orElseGet(() -> new FieldWork(field, List.of(), Optional.empty()));
-    }
-
-    /** As {@code Tue 2027-04-20 07:10 to 09:12}, with the second date where it is another. */
-    static String span(LocalDateTime start, LocalDateTime end) {
-        return moment(start) + " to "
-                + (end.toLocalDate().equals(start.toLocalDate()) ? Figures.clock(end, end.toLocalDate()) : moment(end));
-    }
-
-    /** As {@code Tue 2027-04-20 07:10}. */
-    static String moment(LocalDateTime time) {
-        return Figures.day(time.toLocalDate()) + " " + Figures.clock(time, time.toLocalDate());
     }
 }

@@ -21,6 +21,12 @@ final class PlanWords implements PlanRefusal.Visitor<String> {
     }
 
     @Override
+    public String visit(PlanRefusal.NoMoreWork refusal) {
+        return "The plan has no work from today, " + refusal.today() + ", on; it runs from " + refusal.first() + " to "
+                + refusal.last() + ". Give a date to see one of its days.";
+    }
+
+    @Override
     public String visit(PlanRefusal.NoField refusal) {
         return "The season has no field " + refusal.field() + "; "
                 + Nearest.to(refusal.field(), refusal.known())

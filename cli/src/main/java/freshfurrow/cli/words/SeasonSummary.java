@@ -51,7 +51,7 @@ public final class SeasonSummary {
         loads();
         compost();
         rigs();
-        season.clockChanges().all().forEach(change -> cautions.add(Cautions.text(change)));
+        season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
         if (!cautions.isEmpty()) {
             heading("Cautions");
             cautions.forEach(this::entry);
@@ -60,7 +60,7 @@ public final class SeasonSummary {
         lines.add(
                 "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting");
         lines.add("and rain are not included here; `plan` works them in.");
-        lines.add("Safety: " + Cautions.FIRST);
+        lines.add("Safety: " + Cautions.FIRST_WITH_SOURCES);
     }
 
     private void crops() {

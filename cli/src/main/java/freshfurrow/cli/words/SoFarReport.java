@@ -16,16 +16,14 @@ final class SoFarReport {
         Figures figures = new Figures(whole.units());
         List<String> lines = new ArrayList<>();
         lines.add("Season " + whole.name());
-        lines.add("Replanned from " + Figures.day(moment.now().toLocalDate()) + " "
-                + Figures.clock(moment.now(), moment.now().toLocalDate()) + " (" + source(moment) + ")");
+        lines.add("Replanned from " + figures.moment(moment.now()) + " (" + source(moment) + ")");
         double plannedHa = sum(soFar, false);
         double loggedHa = sum(soFar, true);
         lines.add("Planted so far: " + figures.area(plannedHa + loggedHa) + " (" + figures.area(loggedHa) + " logged, "
                 + figures.area(plannedHa) + " assumed done as planned)");
         if (soFar.followedUntil().isBefore(moment.now())) {
             lines.add("The old plan is assumed to have been followed until "
-                    + Figures.day(soFar.followedUntil().toLocalDate()) + " "
-                    + Figures.clock(soFar.followedUntil(), soFar.followedUntil().toLocalDate())
+                    + figures.moment(soFar.followedUntil())
                     + ", when something happened that it did not know of; after that the machines stood still.");
         }
         return lines;

@@ -61,12 +61,12 @@ final class CalendarFileTest {
     void anEntryTellsTheDaysStepsAndWhatComesFirst() throws Exception {
         assertThat(value(events(text(PLAN)).get(2), Property.DESCRIPTION).lines())
                 .containsExactly(
-                        "06:40-06:58 drive yard to N40, 4.0 km",
-                        "06:58-07:00 wait at N40 for the rig",
-                        "07:00-07:16 FILL 1,600 L from R1 at N40, load L0001: tank 80 % full; enough for 8.00 ha,"
-                                + " empty about 09:16; USE BY 12:00",
-                        "07:16-09:16 PLANT 8.00 ha in N40, load L0001",
-                        "Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.");
+                        "Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.",
+                        "06:40 drive to N40, 4.0 km",
+                        "07:00 FILL 1,600 L from R1 at N40, load L0001: tank 80 % full; enough for 8.00 ha,"
+                                + " empty about 09:15; USE BY 12:00",
+                        "07:15 PLANT 8.00 ha in N40, load L0001",
+                        "Local codes, manufacturers' manuals and licensed professionals come first.");
     }
 
     @Test

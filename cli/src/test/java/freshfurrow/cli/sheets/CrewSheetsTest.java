@@ -32,12 +32,12 @@ final class CrewSheetsTest {
         assertThat(sheet)
                 .contains("Rig R1", "Tuesday 2027-04-20")
                 .containsSubsequence(
-                        "Clean Use by Actual time",
+                        "Load Compost 10 kg of windrow (part bucket), 6 kg of bought (part bucket) Water 3,000 L on board",
                         "06:35 Drive to N40",
                         "06:45 Batch B0001: 16 kg of compost: 10 kg from windrow, 6 kg from bought (1 bucket + 4 kg) in 150 L of water",
                         "12:00",
                         "kg L",
-                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water",
+                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water; then clean",
                         "12:00",
                         "of 1,600 L");
     }
@@ -48,18 +48,16 @@ final class CrewSheetsTest {
                 .contains("Planter P1", "tank 2,000 L")
                 .containsSubsequence(
                         "06:40 Drive to N40, 4.0 km",
-                        "06:58–07:00 Wait for the rig",
-                        "07:00–07:16 Fill 1,600 L from R1: enough for 8.00 ha, empty about 09:16; load L0001, tank 80 % full",
+                        "07:00 Fill 1,600 L from R1: enough for 8.00 ha, empty about 09:15; load L0001, tank 80 % full",
                         "12:00",
-                        "07:16–09:16 Plant 8.00 ha in N40, load L0001");
+                        "07:15 Plant 8.00 ha in N40, load L0001",
+                        "09:15 Done for the day");
     }
 
     @Test
     void aDriveToWaterStandsWithItsDrawAndTheLotOnceWhereThereIsOne() {
         assertThat(sheet(ExamplePlan.plan(), 0)).contains("16:00 Drive to well, 5.0 km; 16:10 Draw 3,000 L of water");
-        assertThat(sheet(ExamplePlan.plan(), 3))
-                .contains("example. Compost lot: bought")
-                .doesNotContain("compost from bought");
+        assertThat(sheet(ExamplePlan.plan(), 3)).contains("8 kg of bought").doesNotContain("compost from bought");
     }
 
     @Test
@@ -76,14 +74,14 @@ final class CrewSheetsTest {
     }
 
     @Test
-    void everyMachineAndDayHasItsSectionAndAllThatIsDoneABox() {
+    void everyMachineAndDayHasItsSectionAndABoxForEachBatchLoadAndDraw() {
         Plan plan = ExamplePlan.plan();
         String html = html(plan);
         assertThat(html.split("<section ", -1)).hasSize(1 + 5);
-        int activities = plan.rigs().get("R1").activities().size()
-                + plan.planters().get("P1").activities().size();
-        int waits = 1;
-        assertThat(html.split("class=\"box\"", -1)).hasSize(1 + activities - waits);
+        int batches = 2;
+        int transfersAndFills = 2 + 2;
+        int draws = 1;
+        assertThat(html.split("class=\"box\"", -1)).hasSize(1 + batches + transfersAndFills + draws);
     }
 
     @Test

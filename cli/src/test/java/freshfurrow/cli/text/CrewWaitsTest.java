@@ -16,19 +16,19 @@ final class CrewWaitsTest {
     @Test
     void aWaitWithinTheDaySaysForWhatAndHasNoBoxToTick() {
         assertThat(steps(THURSDAY, plant("22T08:00"), wait("22T10:00", "22T10:20", WaitReason.RIG), fill("22T10:20")))
-                .contains("    10:00-10:20  wait      at E60 for the rig");
+                .contains("    10:00  wait      at E60 for the rig");
     }
 
     @Test
     void aPauseOutsideWorkingHoursIsABreakAndSaysWhatComesNext() {
         assertThat(steps(THURSDAY, plant("22T08:00"), wait("22T11:45", "22T12:30", WaitReason.HOURS), fill("22T12:30")))
-                .contains("    11:45-12:30  break     at E60; next fill 12:30");
+                .contains("    11:45  break     at E60; next fill about 12:30");
     }
 
     @Test
     void theLastWaitOfADayIsItsEndAndSaysWhenWorkGoesOn() {
         assertThat(steps(THURSDAY, plant("22T18:00"), wait("22T19:59", "23T07:00", WaitReason.RIG), fill("23T07:00")))
-                .contains("    19:59        DONE FOR THE DAY. Park at E60; next fill Fri Apr 23, 07:00");
+                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:00 on Fri Apr 23");
     }
 
     @Test
@@ -39,7 +39,7 @@ final class CrewWaitsTest {
                         wait("22T19:59", "23T07:00", WaitReason.HOURS),
                         wait("23T07:00", "23T07:30", WaitReason.RIG),
                         fill("23T07:30")))
-                .contains("    19:59        DONE FOR THE DAY. Park at E60; next fill Fri Apr 23, 07:30");
+                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:30 on Fri Apr 23");
     }
 
     @Test
@@ -47,27 +47,40 @@ final class CrewWaitsTest {
         Activity[] work = {plant("19T07:00"), wait("19T09:18", "22T07:00", WaitReason.WINDOW), fill("22T07:00")};
         assertThat(steps(THURSDAY.minusDays(1), work))
                 .contains(
-                        "                 PARKED    at E60 since Mon Apr 19; planting window opens Thu Apr 22, 07:00");
+                        "           PARKED    at E60 since Mon Apr 19; next fill about 07:00 on Thu Apr 22, once the planting window is open");
         assertThat(steps(THURSDAY, work))
-                .contains("                 PARKED    at E60 since Mon Apr 19; planting window opens 07:00");
+                .contains(
+                        "           PARKED    at E60 since Mon Apr 19; next fill about 07:00, once the planting window is open");
     }
 
     @Test
     void aMachineThatHasNotWorkedOnTheDayIsParkedAndNotDone() {
         assertThat(steps(THURSDAY, wait("22T06:00", "23T07:00", WaitReason.WET), fill("23T07:00")))
-                .contains("                 PARKED    at E60; too wet to plant until Fri Apr 23, 07:00");
+                .contains("           PARKED    at E60; next fill about 07:00 on Fri Apr 23, once it is dry enough");
     }
 
     @Test
     void aShortWaitOverMidnightIsNoEndOfTheDay() {
         assertThat(steps(THURSDAY, plant("22T21:00"), wait("22T23:50", "23T00:10", WaitReason.RIG), fill("23T00:10")))
-                .contains("    23:50-00:10  wait      at E60 for the rig (until Fri 2027-04-23)");
+                .contains("    23:50  wait      at E60 for the rig (until about 00:10 on Fri Apr 23)");
     }
 
     @Test
     void afterTheLastWorkNothingComesNext() {
         assertThat(steps(THURSDAY, plant("22T18:00"), wait("22T20:00", "23T07:00", WaitReason.HOURS)))
-                .contains("    20:00        DONE FOR THE DAY. Park at E60");
+                .contains("    20:00  DONE FOR THE DAY. Park at E60");
+    }
+
+    @Test
+    void aWaitThatIsOverInNoTimeIsNotTold() {
+        assertThat(String.join(
+                        "\n",
+                        steps(
+                                THURSDAY,
+                                plant("22T08:00"),
+                                wait("22T10:00:10", "22T10:02:20", WaitReason.RIG),
+                                fill("22T10:02:20"))))
+                .doesNotContain("wait");
     }
 
     /** The lines of P1 on a sheet of the day. */

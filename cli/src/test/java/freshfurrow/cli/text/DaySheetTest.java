@@ -20,23 +20,29 @@ final class DaySheetTest {
                         DAY SHEET   Tuesday 2027-04-20   example
                         ==============================================================================
                         8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost
+                        Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.
 
                         RIG R1
                         ------------------------------------------------------------------------------
-                        [ ] 06:35-06:45  drive     well to N40, 5.0 km
-                        [ ] 06:45-07:00  BATCH     B0001 at N40: 16 kg of compost (10 kg from windrow, 6 kg from bought) in 150 L of water
-                                                   USE BY 12:00
-                        [ ] 07:00-07:16  TRANSFER  1,600 L into P1 at N40, load L0001
-                                                   from batch B0001; USE BY 12:00
-                        [ ] 07:16-07:19  clean     drum and strainer, at N40
+                        Compost:  10 kg of windrow, 6 kg of bought
+                        Water:    3,000 L on board from the day before
+                        Tools:    scale, buckets, drum strainer, masks, gloves, eye protection
+                                   PARKED    at well since Mon Apr 19
+                            06:35  drive     to N40, 5.0 km
+                        [ ] 06:45  BATCH     B0001 at N40: 16 kg of compost: 10 kg from windrow, 6 kg from bought in 150 L of water
+                                             USE BY 12:00
+                        [ ] 07:00  TRANSFER  1,600 L into P1 at N40, load L0001
+                                             from batch B0001; USE BY 12:00
+                            07:15  clean     drum and strainer
+                            07:20  DONE FOR THE DAY. Park at N40; next batch about 07:00 on Wed Apr 21
 
                         PLANTER P1   tank 2,000 L
                         ------------------------------------------------------------------------------
-                        [ ] 06:40-06:58  drive     yard to N40, 4.0 km
-                            06:58-07:00  wait      at N40 for the rig
-                        [ ] 07:00-07:16  FILL      1,600 L from R1 at N40, load L0001: tank 80 % full
-                                                   enough for 8.00 ha, empty about 09:16; USE BY 12:00
-                        [ ] 07:16-09:16  PLANT     8.00 ha in N40, load L0001
+                            06:40  drive     to N40, 4.0 km
+                        [ ] 07:00  FILL      1,600 L from R1 at N40, load L0001: tank 80 % full
+                                             enough for 8.00 ha, empty about 09:15; USE BY 12:00
+                            07:15  PLANT     8.00 ha in N40, load L0001
+                            09:15  DONE FOR THE DAY. Park at N40; next drive about 06:40 on Wed Apr 21
                         """);
     }
 
@@ -44,12 +50,12 @@ final class DaySheetTest {
     void aSheetIsInTheUnitsOfThePlan() {
         // 1,600 L = 422.7 gal, 8 ha = 19.8 ac, 4 km = 2.5 mi
         assertThat(String.join("\n", DaySheet.lines(ExamplePlan.plan(DisplayUnits.US), TUESDAY)))
-                .contains("423 gal into P1", "19.8 ac in N40", "yard to N40, 2.5 mi");
+                .contains("423 gal into P1", "19.8 ac in N40", "to N40, 2.5 mi", "[ ]  6:45 am  BATCH", "USE BY noon");
     }
 
     @Test
     void aDrawSaysHowMuchAndWhere() {
-        assertThat(DaySheet.lines(PLAN, MONDAY)).contains("[ ] 16:10-16:40  DRAW      3,000 L of water at well");
+        assertThat(DaySheet.lines(PLAN, MONDAY)).contains("[ ] 16:10  DRAW      3,000 L of water at well");
     }
 
     @Test

@@ -66,12 +66,12 @@ final class FiguresTest {
 
     @Test
     void aDeadlineIsNeverShownLaterThanItIs() {
-        assertThat(Figures.clock(TUESDAY.atTime(10, 30, 59), TUESDAY)).isEqualTo("10:30");
+        assertThat(METRIC.clock(TUESDAY.atTime(10, 30, 59), TUESDAY)).isEqualTo("10:30");
     }
 
     @Test
     void aTimeOnAnotherDayHasItsDate() {
-        assertThat(Figures.clock(TUESDAY.atTime(1, 5), TUESDAY.minusDays(1))).isEqualTo("01:05 on Tue 2027-04-20");
+        assertThat(METRIC.clock(TUESDAY.atTime(1, 5), TUESDAY.minusDays(1))).isEqualTo("01:05 on Tue 2027-04-20");
     }
 
     @Test

@@ -1,0 +1,50 @@
+package freshfurrow.cli.text;
+
+import freshfurrow.cli.day.MixOrder;
+import freshfurrow.cli.day.PlanIndex;
+import java.util.stream.Collectors;
+
+/** Orders for mix that is made already, in words. */
+public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
+    /** What stands above them. */
+    public static final String HEADING = "First: mix that is already made";
+
+    /** One order. */
+    public String text(MixOrder order) {
+        if (order instanceof MixOrder.Apply apply) {
+            return inTank(apply.machine(), apply.load().litres(), apply) + "plant "
+                    + apply.fields().stream().map(index::label).collect(Collectors.joining(", "))
+                    + " with it, the last by about " + clock.lastDrop(apply.load())
+                    + (apply.load().dumpedL() > 1
+                            ? "; drain the " + figures.volume(apply.load().dumpedL())
+                                    + " left over where it can do no harm"
+                            : "");
+        }
+        if (order instanceof MixOrder.DrainTank drain) {
+            return inTank(drain.machine(), drain.load().litres(), drain)
+                    + "drain it where it can do no harm; no field can use it in time";
+        }
+        if (order instanceof MixOrder.Bring bring) {
+            return onRig(bring.machine(), bring.areaHa(), bring) + "take it to " + bring.planter() + " at "
+                    + index.label(bring.transfer().at()) + " by about "
+                    + clock.about(bring.transfer().start());
+        }
+        if (order instanceof MixOrder.DrainRig drain) {
+            return onRig(drain.machine(), drain.areaHa(), drain)
+                    + "drain it where it can do no harm; no planter can use it in time";
+        }
+        throw new IllegalArgumentException("no words for " + order);
+    }
+
+    private String inTank(String planter, double litres, MixOrder order) {
+        String load = order instanceof MixOrder.Apply apply
+                ? apply.load().id()
+                : ((MixOrder.DrainTank) order).load().id();
+        return planter + " has " + figures.volume(litres) + " of load " + load + " in its tank (use by "
+                + clock.by(order.useBy()) + "): ";
+    }
+
+    private String onRig(String rig, double areaHa, MixOrder order) {
+        return rig + " has mix for " + figures.area(areaHa) + " on board (use by " + clock.by(order.useBy()) + "): ";
+    }
+}
