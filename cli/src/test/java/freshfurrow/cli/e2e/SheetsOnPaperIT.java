@@ -38,7 +38,7 @@ final class SheetsOnPaperIT {
     private static final double STEP_PT = 11;
 
     private static final Pattern STEP = Pattern.compile(
-            "(?<!;\\s{1,3})\\b(?:\\d\\d:\\d\\d(?:–\\d\\d:\\d\\d)?|before|all day|(?:from|to) \\d\\d:\\d\\d) +"
+            "(?<!;\\s{1,3})\\b(?:(?:to )?(?:\\d?\\d:\\d\\d(?: [ap]m)?|noon|midnight)|before|all day) +"
                     + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank)\\b");
     private static final int LEAST_STEPS = 2;
     private static final long MOST_SECONDS = 120;
