@@ -92,7 +92,9 @@ public final class CrewSheets {
     private void columns(MachineDay day) {
         html.raw("<tr class=\"columns\">")
                 .element("th", "About")
-                .element("th", isPlanter(day) ? "Step" : "Step (transfer: concentrate + water)");
+                .element(
+                        "th",
+                        isPlanter(day) ? "Step" : "Step (batch: compost in water; transfer: concentrate + water)");
         html.element("th", "Use by")
                 .element("th", "Actual time")
                 .element("th", "Actual amount")
@@ -154,7 +156,7 @@ public final class CrewSheets {
         }
         List<LoadingText.Item> items = new LoadingText(figures).items(Loading.of(day, index));
         if (!items.isEmpty()) {
-            html.raw("<tr class=\"loading\"><td colspan=\"" + COLUMNS + "\"><h2>Load</h2><dl>");
+            html.raw("<tr class=\"loading\"><td colspan=\"" + COLUMNS + "\"><h2>Bring</h2><dl>");
             items.forEach(item -> html.raw("<div>")
                     .element("dt", item.what())
                     .raw(" ")

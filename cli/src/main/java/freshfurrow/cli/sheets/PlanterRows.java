@@ -38,8 +38,8 @@ record PlanterRows(Words words) {
                         Part.verb("Fill"),
                         Part.text(" " + figures.volume(load.litres()) + " from "),
                         Part.name(load.rig()),
-                        Part.text(": " + Steps.lasts(words.index(), load, figures, words.date()) + "; load " + load.id()
-                                + ", " + Figures.tank(words.index().shareOfTank(load)))),
+                        Part.text(", load " + load.id() + ": "
+                                + Steps.lasts(words.index(), load, figures, words.date()))),
                 words.useBy(load.deadline()),
                 List.of(words.volume()));
     }

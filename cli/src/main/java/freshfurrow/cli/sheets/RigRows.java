@@ -26,7 +26,7 @@ record RigRows(Words words, boolean severalLots) {
                         known,
                         draw.at(),
                         Part.verb("Draw"),
-                        Part.text(" " + words.figures().volume(draw.litres()) + " of water")),
+                        Part.text(" " + words.figures().volume(draw.litres()))),
                 Optional.empty(),
                 List.of(words.volume()));
     }
@@ -42,10 +42,9 @@ record RigRows(Words words, boolean severalLots) {
                         known,
                         extract.at(),
                         Part.verb("Batch"),
-                        Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg()) + " of compost"
-                                + lots(batch)
+                        Part.text(" " + batch.id() + ": " + figures.mass(batch.compostKg()) + lots(batch)
                                 + new LoadingText(figures).buckets(batch.compostKg(), bucketKg(batch.rig()))
-                                + " in " + figures.volume(batch.waterL()) + " of water")),
+                                + " in " + figures.volume(batch.waterL()))),
                 words.index().useBy(batch).flatMap(words::useBy),
                 List.of(words.mass(), words.volume()));
     }
@@ -54,8 +53,7 @@ record RigRows(Words words, boolean severalLots) {
         Plan.Load load = words.index().load(transfer.load());
         Figures figures = words.figures();
         String mixed = words.index().makeUpWaterL(load).stream()
-                .mapToObj(waterL ->
-                        ": " + figures.volume(load.litres() - waterL) + " + " + figures.volume(waterL) + " of water")
+                .mapToObj(waterL -> ": " + figures.volume(load.litres() - waterL) + " + " + figures.volume(waterL))
                 .findFirst()
                 .orElseGet(() -> " from " + String.join(", ", load.batches()) + ", mixed together with load "
                         + String.join(", ", words.index().sharers(load)));

@@ -21,7 +21,7 @@ record Row(String when, Weight weight, List<Part> what, Optional<String> useBy, 
 
     Row withCleaning() {
         List<Part> both = new ArrayList<>(what);
-        both.add(Part.text("; then clean"));
+        both.add(Part.text("; clean"));
         return new Row(when, weight, both, useBy, trueAmounts);
     }
 

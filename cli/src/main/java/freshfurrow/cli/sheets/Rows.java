@@ -2,6 +2,7 @@ package freshfurrow.cli.sheets;
 
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.OnBoard;
+import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.CrewWaits;
@@ -42,8 +43,15 @@ final class Rows implements ActivityVisitor<Row> {
         CrewWaits waits = new CrewWaits(words.clock(), day.machine());
         Rows all = new Rows(words, waits, Lots.of(day, words.index()).size() > 1);
         onBoard.map(all.planter::fromTheDayBefore).ifPresent(all.rows::add);
-        day.activities().stream().filter(words.clock()::isTold).forEach(all::add);
+        day.activities().stream().filter(all::isTold).forEach(all::add);
         return List.copyOf(all.rows);
+    }
+
+    /** The next step of a rig tells how long it waits. */
+    private boolean isTold(Activity activity) {
+        boolean waitsInTheDay = activity instanceof Activity.Wait wait && waits.kind(wait) == CrewWaits.Kind.WAIT;
+        return words.clock().isTold(activity)
+                && !(waitsInTheDay && waits.machine().kind() == PlannedMachine.Kind.RIG);
     }
 
     private void add(Activity activity) {
@@ -123,8 +131,8 @@ final class Rows implements ActivityVisitor<Row> {
                 parts.add(then);
             }
             case DONE -> {
-                parts.addAll(words.at(known, wait.at(), Part.verb("Done for the day")));
-                parts.add(then);
+                parts.addAll(
+                        List.of(Part.verb("Done for the day"), Part.text(". Park at "), words.place(wait.at()), then));
             }
             case PARKED -> {
                 parts.addAll(List.of(

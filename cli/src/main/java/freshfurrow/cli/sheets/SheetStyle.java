@@ -18,7 +18,7 @@ final class SheetStyle {
             table { width: 100%; border-collapse: collapse; table-layout: fixed; }
             thead { display: table-header-group; }
             col.when { width: calc(6.9mm + 7.6ch); }
-            col.use-by { width: 15mm; }
+            col.use-by { width: 19.5mm; }
             col.time { width: 15.5mm; }
             .rig col.amount { width: 36mm; }
             .planter col.amount { width: 19mm; }

@@ -30,7 +30,7 @@ record Words(PlanIndex index, LocalDate date, Figures figures) {
     }
 
     Optional<String> useBy(LocalDateTime time) {
-        return Optional.of(clock().shortBy(time));
+        return Optional.of(clock().shortBy(time).replace(" am", "\u00a0am").replace(" pm", "\u00a0pm"));
     }
 
     Part place(String id) {

@@ -37,10 +37,12 @@ public record LoadingText(Figures figures) {
         return items;
     }
 
-    /** Compost in buckets, as {@code " (2 buckets + 3.5 lb)"}; empty where no full bucket was weighed. */
+    /** Compost in buckets, as {@code " (2 buckets + 3.5 lb)"}; empty for less than a bucket, or where none was weighed. */
     public String buckets(double kg, OptionalDouble bucketKg) {
         return bucketKg.stream()
-                .mapToObj(full -> " (" + text(Buckets.of(kg, full)) + ")")
+                .mapToObj(full -> Buckets.of(kg, full))
+                .filter(buckets -> buckets.full() > 0)
+                .map(buckets -> " (" + text(buckets) + ")")
                 .findFirst()
                 .orElse("");
     }
@@ -56,9 +58,6 @@ public record LoadingText(Figures figures) {
     }
 
     private String text(Buckets buckets) {
-        if (buckets.full() == 0) {
-            return "part bucket";
-        }
         String full = Figures.count(buckets.full(), "bucket", "buckets");
         return buckets.restKg() == 0 ? full : full + " + " + figures.mass(buckets.restKg());
     }

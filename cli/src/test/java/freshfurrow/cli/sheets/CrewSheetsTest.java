@@ -32,12 +32,12 @@ final class CrewSheetsTest {
         assertThat(sheet)
                 .contains("Rig R1", "Tuesday 2027-04-20")
                 .containsSubsequence(
-                        "Load Compost 10 kg of windrow (part bucket), 6 kg of bought (part bucket) Water 3,000 L on board",
+                        "Bring Compost 10 kg of windrow, 6 kg of bought Water 3,000 L on board",
                         "06:35 Drive to N40",
-                        "06:45 Batch B0001: 16 kg of compost: 10 kg from windrow, 6 kg from bought (1 bucket + 4 kg) in 150 L of water",
+                        "06:45 Batch B0001: 16 kg: 10 kg from windrow, 6 kg from bought (1 bucket + 4 kg) in 150 L",
                         "12:00",
                         "kg L",
-                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L of water; then clean",
+                        "07:00 Transfer L0001 to P1: 150 L + 1,450 L; clean",
                         "12:00",
                         "of 1,600 L");
     }
@@ -48,15 +48,15 @@ final class CrewSheetsTest {
                 .contains("Planter P1", "tank 2,000 L")
                 .containsSubsequence(
                         "06:40 Drive to N40, 4.0 km",
-                        "07:00 Fill 1,600 L from R1: enough for 8.00 ha, empty about 09:15; load L0001, tank 80 % full",
+                        "07:00 Fill 1,600 L from R1, load L0001: enough for 8.00 ha, empty about 09:15",
                         "12:00",
                         "07:15 Plant 8.00 ha in N40, load L0001",
-                        "09:15 Done for the day");
+                        "09:15 Done for the day. Park at N40; next drive about 06:40 on Wed Apr 21");
     }
 
     @Test
     void aDriveToWaterStandsWithItsDrawAndTheLotOnceWhereThereIsOne() {
-        assertThat(sheet(ExamplePlan.plan(), 0)).contains("16:00 Drive to well, 5.0 km; 16:10 Draw 3,000 L of water");
+        assertThat(sheet(ExamplePlan.plan(), 0)).contains("16:00 Drive to well, 5.0 km; 16:10 Draw 3,000 L");
         assertThat(sheet(ExamplePlan.plan(), 3)).contains("8 kg of bought").doesNotContain("compost from bought");
     }
 
