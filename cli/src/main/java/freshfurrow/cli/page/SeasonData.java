@@ -33,6 +33,7 @@ final class SeasonData {
                 .put("name", season.name())
                 .put("first", season.first().toString())
                 .put("days", season.days())
+                .put("clock", season.units().clock().symbol())
                 .put("file", plan.season().file())
                 .put("sha256", plan.season().sha256());
         units(data.putObject("units"), season.units());

@@ -102,8 +102,8 @@ const controls = (() => {
 
   /** What a machine does, in one sentence. */
   function sentence(activity, day) {
-    const time = `${activity.machine}, ${figures.clockOn(activity.start, day)} to ${figures.clockOn(activity.end, day)}: `;
-    return time + kinds[activity.what].says(activity, day);
+    const [from, to] = [figures.about(activity.start, day), figures.about(activity.end, day)];
+    return `${activity.machine}, about ${from === to ? from : `${from} to ${to}`}: ` + kinds[activity.what].says(activity, day);
   }
 
   // of a sheet of paper upright with its margins, px

@@ -59,7 +59,7 @@ const dayChart = (() => {
     const hours = d3.range(from, to + 1, 3600);
     const tick = svg.append("g").attr("class", "axis").attr("aria-hidden", "true").selectAll("g").data(hours).join("g").attr("transform", (d) => `translate(${x(d)},0)`);
     tick.append("line").attr("y1", 18).attr("y2", height);
-    tick.append("text").attr("y", 13).text((d) => (d === to && d % DAY_S === 0 ? "24:00" : figures.clock(d)));
+    tick.append("text").attr("y", 13).text((d) => figures.hour(d, to));
   }
 
   function offHours(svg, machine, x, zero, from, to, y) {

@@ -28,10 +28,27 @@ const figures = (() => {
     return seconds < 0 ? `-${text}` : text;
   }
 
-  const clockFormat = d3.utcFormat("%H:%M");
+  const MINUTES_IN_HALF_A_DAY = 720;
+  const STEP_S = 300;
+  const isTwelve = plan.season.clock === "12h";
+  const twentyFourHours = d3.utcFormat("%H:%M");
+  const twelveHours = d3.utcFormat("%-I:%M");
   const dayFormat = d3.utcFormat("%a %Y-%m-%d");
   const day = (index) => dayFormat(at(index * DAY_S));
-  const clock = (time) => clockFormat(at(time));
+  const crewDay = d3.utcFormat("%a %b %-d");
+
+  function clock(time) {
+    if (!isTwelve) return twentyFourHours(at(time));
+    const minute = Math.floor((time % DAY_S) / 60);
+    if (minute % MINUTES_IN_HALF_A_DAY === 0) return minute > 0 ? "noon" : "midnight";
+    return `${twelveHours(at(time))} ${minute < MINUTES_IN_HALF_A_DAY ? "am" : "pm"}`;
+  }
+
+  // midnight at the day's end is called 24:00 where clocks go to 24
+  const endsDay = (time, index) => time === (index + 1) * DAY_S;
+  const timeOn = (time, index) => (endsDay(time, index) && !isTwelve ? "24:00" : clock(time));
+  const dated = (time, index, date) => timeOn(time, index) + (endsDay(time, index) || dayOf(time) === index ? "" : ` on ${date}`);
+  const forCrew = (time, index) => dated(time, index, crewDay(at(time)));
   return {
     at,
     inUnit,
@@ -47,8 +64,11 @@ const figures = (() => {
     longDay: (index) => d3.utcFormat("%A %-d %B %Y")(at(index * DAY_S)),
     clock,
     time: (time) => `${day(dayOf(time))} ${clock(time)}`,
-    shortTime: (time) => d3.utcFormat("%a %-d %b %H:%M")(at(time)),
-    // midnight at the day's end is called 24:00
-    clockOn: (time, index) => (time === (index + 1) * DAY_S ? "24:00" : dayOf(time) === index ? clock(time) : `${clock(time)} on ${day(dayOf(time))}`),
+    shortTime: (time) => `${d3.utcFormat("%a %-d %b")(at(time))} ${clock(time)}`,
+    hour: (time, last) => (isTwelve ? clock(time).replace(":00", "") : time === last && time % DAY_S === 0 ? "24:00" : clock(time)),
+    clockOn: (time, index) => dated(time, index, day(dayOf(time))),
+    // as crews read them: the nearest five minutes, and a limit never later than it is
+    about: (time, index) => forCrew(Math.floor((time + STEP_S / 2) / STEP_S) * STEP_S, index),
+    by: (time, index) => forCrew(Math.floor(time / STEP_S) * STEP_S, index),
   };
 })();

@@ -29,7 +29,7 @@ const kinds = (() => {
       name: "fill", letter: "F",
       y: 10, height: 34, look: "look-dark",
       says: (a, day) => `fills with load ${loadOf(a).id}, ${figures.volume(loadOf(a).litres)} from ${loadOf(a).rig} at ${spot(a.at)}, for `
-        + `${figures.area(loadOf(a).ha)}; use by ${figures.clockOn(loadOf(a).useBy, day)}`,
+        + `${figures.area(loadOf(a).ha)}; use by ${figures.by(loadOf(a).useBy, day)}`,
       belongs: ofLoad,
       chooses: chooseLoad,
     },
@@ -38,7 +38,7 @@ const kinds = (() => {
       name: "transfer", letter: "T",
       y: 10, height: 34, look: "look-dark",
       says: (a, day) => `pumps ${figures.volume(a.litres)} into ${loadOf(a).planter} at ${spot(a.at)}, load ${loadOf(a).id}; `
-        + `use by ${figures.clockOn(loadOf(a).useBy, day)}`,
+        + `use by ${figures.by(loadOf(a).useBy, day)}`,
       belongs: ofLoad,
       chooses: chooseLoad,
     },

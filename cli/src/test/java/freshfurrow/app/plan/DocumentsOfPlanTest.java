@@ -12,7 +12,9 @@ import freshfurrow.app.refusal.PlanRefusal;
 import freshfurrow.app.refusal.Refusals;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.files.Obstacle;
+import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.plan.WaitReason;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,6 +74,24 @@ final class DocumentsOfPlanTest {
         assertThat(DayOfPlan.of(plan, MONDAY.plusDays(1)).day()).isEqualTo(MONDAY.plusDays(1));
         assertThat(Refusals.of(() -> DayOfPlan.of(plan, MONDAY.plusDays(3))))
                 .isEqualTo(new PlanRefusal.NoWorkOn(MONDAY.plusDays(3), MONDAY, MONDAY.plusDays(2)));
+    }
+
+    @Test
+    void withoutADateADayIsTodayOrTheNextOneWithWork() {
+        assertThat(DayOfPlan.next(plan, MONDAY.minusDays(30)).day()).isEqualTo(MONDAY);
+        assertThat(DayOfPlan.next(plan, MONDAY.plusDays(1)).day()).isEqualTo(MONDAY.plusDays(1));
+        assertThat(Refusals.of(() -> DayOfPlan.next(plan, MONDAY.plusDays(3))))
+                .isEqualTo(new PlanRefusal.NoMoreWork(MONDAY.plusDays(3), MONDAY, MONDAY.plusDays(2)));
+    }
+
+    @Test
+    void aDayOfWaitingAloneIsNoDayWithWork() throws IOException {
+        Files.writeString(
+                folder.resolve("plan.json"),
+                PlanFile.toJson(ExamplePlan.withActivities(List.of(new Activity.Wait(
+                        MONDAY.plusDays(2).atTime(9, 0), MONDAY.plusDays(9).atTime(9, 0), "N40", WaitReason.WINDOW)))));
+        assertThat(Refusals.of(() -> DayOfPlan.next(plan, MONDAY.plusDays(3))))
+                .isInstanceOf(PlanRefusal.NoMoreWork.class);
     }
 
     @Test

@@ -46,6 +46,17 @@ final class MachineDayTest {
         assertThat(MachineDay.byDate(planter)).doesNotContainKey(WEDNESDAY);
     }
 
+    @Test
+    void aMachineWithNothingToDoForLongWaitsWhereItsLastWorkEnded() {
+        // R1 draws until 16:40 on Monday and drives at 6:35 on Tuesday; after its last work it stays to the end
+        List<Activity> rig = PlannedMachine.of(ExamplePlan.plan()).get(0).activities();
+        assertThat(rig)
+                .contains(new Activity.Wait(at(MONDAY, "16:40"), at(TUESDAY, "06:35"), "well", WaitReason.HOURS))
+                .endsWith(new Activity.Wait(
+                        at(WEDNESDAY, "07:23"), WEDNESDAY.plusDays(2).atStartOfDay(), "S80", WaitReason.HOURS));
+        assertThat(rig.stream().filter(Activity.Wait.class::isInstance)).hasSize(3);
+    }
+
     private static MachineDay day(PlannedMachine machine, LocalDate date) {
         return Objects.requireNonNull(MachineDay.byDate(machine).get(date));
     }

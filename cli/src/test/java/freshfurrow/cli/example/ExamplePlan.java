@@ -6,9 +6,11 @@ import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClockChanges;
+import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -136,6 +138,24 @@ public final class ExamplePlan {
                 List.of(),
                 plan.bounds(),
                 plan.limits());
+    }
+
+    /** The plan as one of what is left of its season, which begins with the machines standing so. */
+    public static Plan from(Standing standing, List<Plan.Batch> before) {
+        Plan plan = plan();
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                plan.planters(),
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits(),
+                Optional.of(
+                        new PlanStart(standing, List.of(), List.of(), List.of(), List.of(), before, Optional.empty())));
     }
 
     private static List<Activity> planterActivities() {
