@@ -75,14 +75,13 @@ record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, Option
     }
 
     private String drumWork() {
-        int last = load.batches().get(load.batches().size() - 1).durationS();
+        String each = time(load.batches().get(0).durationS());
         int before = load.batches().size() - 1;
         String cleaning = "; then " + time(load.cleanS()) + " of cleaning";
         if (before == 0) {
             return "1 batch" + cleaning;
         }
-        return before + " x (" + time(rig.batchTimeS()) + " + " + time(rig.cleanTimeS()) + " of cleaning) + "
-                + time(last) + cleaning;
+        return before + " x (" + each + " + " + time(rig.cleanTimeS()) + " of cleaning) + " + each + cleaning;
     }
 
     private String area() {

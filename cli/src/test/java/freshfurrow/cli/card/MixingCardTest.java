@@ -52,21 +52,21 @@ final class MixingCardTest {
                           Concentrate    168.8 L               = 18 kg x 150 L / 16 kg
                           Make-up water  1,631 L               = 1,800 L - 168.8 L
                           Dilution       1 to 9.667            1 part concentrate to 9.667 parts water (168.8 L + 1,631 L)
-                          Extracting     19 min 53 s           = 1 x (15 min + 3 min of cleaning) + 1 min 53 s; then 3 min of cleaning
+                          Extracting     19 min 54 s           = 1 x (8 min 27 s + 3 min of cleaning) + 8 min 27 s; then 3 min of cleaning
                           Filling        18 min                = 6 min setup + 1,800 L / 150 L/min
                           Planting       1 h 15 min            = 9 ha / 7.2 ha/h
 
                         Batches
-                          No.  From   To        Compost  Buckets               Drum water
-                          1    22:00  22:15     16 kg    3 full and 1 kg more  150 L
-                          2    22:18  22:19:53  2 kg     2 kg                  18.75 L
+                          No.  From      To        Compost  Buckets               Drum water
+                          1    22:00     22:08:27  9 kg     1 full and 4 kg more  84.38 L
+                          2    22:11:27  22:19:54  9 kg     1 full and 4 kg more  84.38 L
 
                         Clock, first batch at 22:00
-                          First batch done  22:15           = 22:00 + 15 min
-                          Last batch done   22:19:53        = 22:00 + 19 min 53 s
-                          In the tank       22:37:53        = 22:19:53 + 18 min
-                          Planted           23:52:53        = 22:37:53 + 1 h 15 min
-                          USE BY            03:15 next day  = 22:15 + 5 h of hold time, which runs from the end of the first batch
+                          First batch done  22:08:27           = 22:00 + 8 min 27 s
+                          Last batch done   22:19:54           = 22:00 + 19 min 54 s
+                          In the tank       22:37:54           = 22:19:54 + 18 min
+                          Planted           23:52:54           = 22:37:54 + 1 h 15 min
+                          USE BY            03:08:27 next day  = 22:08:27 + 5 h of hold time, which runs from the end of the first batch
                         """)
                 .contains("air gap", "23 kg is the recommended limit", "microbes", "Food crops")
                 .endsWith(
@@ -77,7 +77,7 @@ final class MixingCardTest {
     @Test
     void withoutAStartTheClockRunsFromTheFirstBatch() {
         assertThat(card(order(9, Optional.empty(), Optional.empty())))
-                .contains("Clock, from the start of the first batch", "USE BY            + 5 h 15 min");
+                .contains("Clock, from the start of the first batch", "USE BY            + 5 h 8 min 27 s");
     }
 
     @Test

@@ -91,17 +91,18 @@ class SeasonBoundsTest {
     }
 
     /**
-     * The planter moves to a field in 2,050 s and plants it in 2,110 s: the first on the first day and, as it rains every day then, one a day from the
-     * third on, for which it has moved in the rain of the day before. Of six fields due on the first day five are late by 2, 3, 4, 5 and 6 days.
+     * The planter moves to a field in 2,050 s and plants it in 2,110 s: the first on the first day. As it rains every day then after 2,110 s and nobody
+     * drives to wet ground, it moves on one day and plants on the next. Of six fields due on the first day three are late by 2, 4 and 6 days, and two are left.
      */
     @Test
-    void movesInTheRainTakeNoTimeOfPlanting() {
+    void whereRainLeavesTimeForTheMoveOrForTheFieldOneOfThemWaits() {
         CompiledSeason season = CompiledSeason.of(
                 dueAtOnce(new TwoFieldsADay(1).moveTimeS(2_050).rainAfter(2_110, 8), 6)
                         .season(8));
         Plan plan = plantedInOrder(season, 6);
 
-        assertThat(plan.totals().lateHaDays()).isEqualTo(40);
+        assertThat(plan.totals().lateHaDays()).isEqualTo(24);
+        assertThat(plan.totals().unservedHa()).isEqualTo(4);
         assertThat(medium(season, plan)).isPositive();
     }
 
