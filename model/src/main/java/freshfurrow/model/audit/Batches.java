@@ -32,7 +32,7 @@ final class Batches {
             }
             if (batch != null && rig != null) {
                 place(batch, done.activity(), rig, usedAt.getOrDefault(batch.id(), Set.of()));
-                leastTime(batch, done.activity(), rig);
+                time(batch, done.activity(), rig);
             }
         }
         for (Plan.Batch batch : evidence.batches.values()) {
@@ -89,18 +89,6 @@ final class Batches {
         }
     }
 
-    /** Of a batch that was made before the plan, people were not asked how long it takes at the least. */
-    private void leastTime(Plan.Batch batch, Activity.Extract extract, Rig rig) {
-        long taken = evidence.lasts(extract);
-        if (taken < rig.leastBatchTimeS()) {
-            report(
-                    Rule.BATCH_TIME,
-                    batch,
-                    "a batch of " + rig.id() + " takes " + rig.leastBatchTimeS() + " s at the least, it takes " + taken
-                            + " s");
-        }
-    }
-
     private void drum(Plan.Batch batch, Rig rig) {
         if (!(batch.compostKg() > 0 && batch.compostKg() <= rig.batchCompostKg() + GRAM_KG + 2 * Evidence.ROUNDING)) {
             report(
@@ -120,13 +108,21 @@ final class Batches {
                     "its share of the drum is " + Evidence.show(water) + " L, it takes " + Evidence.show(batch.waterL())
                             + " L");
         }
-        double least = share * rig.batchTimeS();
-        long taken = evidence.calendar.seconds(batch.end()) - evidence.calendar.seconds(batch.start());
-        if (!(taken >= least - Evidence.SECOND_ROUNDING - perKgRounding * rig.batchTimeS())) {
+    }
+
+    /** Batches made before the plan took what they took. */
+    private void time(Plan.Batch batch, Activity.Extract extract, Rig rig) {
+        double share = batch.compostKg() / rig.batchCompostKg();
+        double rounding = 2 * Evidence.ROUNDING / rig.batchCompostKg() * rig.batchTimeS() + Evidence.SECOND_ROUNDING;
+        double least = Math.max(share * rig.batchTimeS() - rounding, rig.leastBatchTimeS());
+        long taken = evidence.lasts(extract);
+        if (!(taken >= least)) {
             report(
                     Rule.BATCH_TIME,
                     batch,
-                    "its share of the batch time is " + Evidence.show(least) + " s, it takes " + taken + " s");
+                    "its share of the batch time is " + Evidence.show(share * rig.batchTimeS())
+                            + " s, and no batch takes less than " + rig.leastBatchTimeS() + " s, it takes " + taken
+                            + " s");
         }
     }
 

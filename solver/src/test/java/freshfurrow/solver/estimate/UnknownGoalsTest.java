@@ -15,8 +15,8 @@ class UnknownGoalsTest {
     private final Season season = InventedSeason.hurried(16, 2, 1);
 
     @Test
-    void anEstimateSeesNothingOfWaterTripsWaitsAndDumpedMix() {
-        assertThat(unknown(Goals.DEFAULT).names()).containsExactly("water trips", "waiting", "dumped compost");
+    void anEstimateSeesNothingOfTripsWaitsDumpedMixScrapsAndCallOuts() {
+        assertThat(unknown(Goals.DEFAULT).names()).containsExactly("water trips", "waiting", "dumped compost", "scraps", "call-outs");
     }
 
     @Test
