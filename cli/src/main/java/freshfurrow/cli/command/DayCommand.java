@@ -4,8 +4,8 @@ import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.plan.DayOfPlan;
 import freshfurrow.cli.text.DaySheet;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -40,7 +40,7 @@ final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        LocalDate today = LocalDate.now(Clock.systemDefaultZone());
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
         GivenPlan given = new GivenPlan(plan);
         DayOfPlan day = date.map(asked -> DayOfPlan.of(given, asked)).orElseGet(() -> DayOfPlan.next(given, today));
         if (date.isEmpty()) {

@@ -16,7 +16,8 @@ class UnknownGoalsTest {
 
     @Test
     void anEstimateSeesNothingOfTripsWaitsDumpedMixScrapsAndCallOuts() {
-        assertThat(unknown(Goals.DEFAULT).names()).containsExactly("water trips", "waiting", "dumped compost", "scraps", "call-outs");
+        assertThat(unknown(Goals.DEFAULT).names())
+                .containsExactly("water trips", "waiting", "dumped compost", "scraps", "call-outs");
     }
 
     @Test
