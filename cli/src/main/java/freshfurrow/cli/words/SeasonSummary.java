@@ -51,6 +51,7 @@ public final class SeasonSummary {
         loads();
         compost();
         rigs();
+        taken();
         season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
         if (!cautions.isEmpty()) {
             heading("Cautions");
@@ -164,6 +165,14 @@ public final class SeasonSummary {
                 .forEach(rig ->
                         entry(rig.id() + ": to count its compost in buckets, weigh a full one, take off the empty one,"
                                 + " and give the rest as its `bucket`."));
+    }
+
+    private void taken() {
+        List<String> taken = TakenDefaults.of(season, figures);
+        if (!taken.isEmpty()) {
+            heading("Taken where the season file says nothing (see docs/season-file.md)");
+            taken.forEach(this::entry);
+        }
     }
 
     private void weigh(String rig, double leftKg) {

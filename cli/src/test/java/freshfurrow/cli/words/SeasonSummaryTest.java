@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.app.season.CheckedSeason;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +43,12 @@ final class SeasonSummaryTest {
                           Not counted: tanks, drum, pump, hoses, fuel and people.
                           R1: to count its compost in buckets, weigh a full one, take off the empty one, and give the rest as its `bucket`.
 
+                        Taken where the season file says nothing (see docs/season-file.md)
+                          R1: no batch takes less than 5 min (`leastBatchTime`)
+                          P1: no fill of less than 10 % of the tank, but to finish something (`leastFill`)
+                          A day on which less than 1.00 ha of a larger field is planted weighs as much as 45 min of work (`scrap`, `leastPiece`)
+                          A day on which a machine comes out for no load weighs as much as 60 min of work (`callOut`)
+
                         Cautions
                           Compost is 2 kg short.
                           R1: that leaves 484 kg of payload for tanks, drum, pump, fuel and people. Weigh the loaded rig before it goes on the road.
@@ -48,6 +56,21 @@ final class SeasonSummaryTest {
                         Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting
                         and rain are not included here; `plan` works them in.
                         Safety: Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.""");
+    }
+
+    @Test
+    void whatIsTakenForARecipeAndARigIsToldToTheSecond() {
+        Season season = ExampleSeason.season();
+        Rig quick = season.rigs().get(0).change().batchTimeS(600).rig();
+        Recipe silent = new Recipe("silent", 200, 2, 18_000, OptionalInt.empty());
+
+        assertThat(SeasonSummary.lines(CheckedSeason.of(season.change()
+                        .rigs(List.of(quick))
+                        .recipes(List.of(season.recipes().get(0), silent))
+                        .season())))
+                .contains(
+                        "  silent: loads are planned 30 min short of their use-by time (`reserve`)",
+                        "  R1: no batch takes less than 3 min 20 s (`leastBatchTime`)");
     }
 
     @Test

@@ -37,7 +37,7 @@ class SteadySearchTest {
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 
     @ParameterizedTest
-    @ValueSource(longs = {38, 110})
+    @ValueSource(longs = {38, 110, 161})
     void promisesThatNoSingleChangeKeepsAreKeptBySearching(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);

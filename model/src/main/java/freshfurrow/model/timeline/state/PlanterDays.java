@@ -55,7 +55,7 @@ public final class PlanterDays {
         int day = s / Calendars.DAY_S;
         if (v[FIELD] != field + 1 || v[DAY] != day) {
             scraps += scrap();
-            v[FIELD] = field + 1;
+            v[FIELD] = field + 1L;
             v[DAY] = day;
             v[DM2] = 0;
         }

@@ -1,0 +1,84 @@
+package freshfurrow.cli.words;
+
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
+import freshfurrow.cli.text.Figures;
+import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What planning takes where a season file leaves the crew's rules out, an entry each. */
+final class TakenDefaults {
+    private static final double PER_CENT = 100;
+
+    private final Season season;
+    private final Figures figures;
+    private final List<String> entries = new ArrayList<>();
+
+    private TakenDefaults(Season season, Figures figures) {
+        this.season = season;
+        this.figures = figures;
+    }
+
+    /** The entries; none where the file says all. */
+    static List<String> of(Season season, Figures figures) {
+        TakenDefaults taken = new TakenDefaults(season, figures);
+        taken.recipes();
+        taken.rigs();
+        taken.planters();
+        taken.goals();
+        return taken.entries;
+    }
+
+    private void recipes() {
+        season.recipes().stream()
+                .filter(recipe -> recipe.reserve().isEmpty())
+                .forEach(recipe -> entries.add(recipe.id() + ": loads are planned " + time(recipe.reserveS())
+                        + " short of their use-by time (`reserve`)"));
+    }
+
+    private void rigs() {
+        season.rigs().stream()
+                .filter(rig -> rig.leastBatchTime().isEmpty())
+                .forEach(rig -> entries.add(rig.id() + ": no batch takes less than " + time(rig.leastBatchTimeS())
+                        + " (`leastBatchTime`)"));
+    }
+
+    private void planters() {
+        season.applicators().stream()
+                .filter(planter -> planter.leastFill() == Planter.USUAL_LEAST_FILL)
+                .forEach(planter -> entries.add(planter.id() + ": no fill of less than "
+                        + String.format(Locale.ROOT, "%.0f %%", PER_CENT * planter.leastFill())
+                        + " of the tank, but to finish something (`leastFill`)"));
+    }
+
+    private void goals() {
+        Goals goals = season.goals();
+        Goals usual = Goals.DEFAULT;
+        if (goals.scrapMin() == usual.scrapMin() && goals.leastPieceHa() == usual.leastPieceHa()) {
+            entries.add("A day on which less than " + figures.area(goals.leastPieceHa())
+                    + " of a larger field is planted weighs as much as " + minutes(goals.scrapMin())
+                    + " of work (`scrap`, `leastPiece`)");
+        }
+        if (goals.callOutMin() == usual.callOutMin()) {
+            entries.add("A day on which a machine comes out for no load weighs as much as "
+                    + minutes(goals.callOutMin()) + " of work (`callOut`)");
+        }
+    }
+
+    private static String time(int seconds) {
+        int over = seconds % MINUTE_S;
+        return seconds < HOUR_S && over > 0
+                ? seconds / MINUTE_S + " min " + over + " s"
+                : Figures.span(Duration.ofSeconds(seconds));
+    }
+
+    private static String minutes(double minutes) {
+        return String.format(Locale.ROOT, "%.0f min", minutes);
+    }
+}
