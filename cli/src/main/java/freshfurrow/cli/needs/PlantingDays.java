@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Days that planting takes at the least, and days there are for it. */
 public final class PlantingDays {
@@ -64,7 +65,10 @@ public final class PlantingDays {
     }
 
     private static Set<String> allowed(Season season, Field field) {
-        return field.planters().isEmpty() ? all(season) : field.planters();
+        return season.applicators().stream()
+                .map(Applicator::id)
+                .filter(field::allows)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static Set<String> all(Season season) {
