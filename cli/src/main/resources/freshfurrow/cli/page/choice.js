@@ -4,7 +4,7 @@ const choice = (() => {
   const dayFollowers = [];
   let kind = null;
   let index = -1;
-  let day = plan.work.filter((activity) => activity.what === "plant").map((activity) => dayOf(activity.start)).sort(d3.ascending)[0];
+  let day = plan.work.filter(coversGround).map((activity) => dayOf(activity.start)).sort(d3.ascending)[0];
   let fields = new Set();
   let loads = new Set();
   let batches = new Set();

@@ -114,7 +114,7 @@ const curves = (() => {
 
   function progress() {
     const area = (ha) => figures.inUnit("area", ha);
-    const plantings = d3.sort(plan.work.filter((activity) => activity.what === "plant"), (activity) => activity.end);
+    const plantings = d3.sort(plan.work.filter(coversGround), (activity) => activity.end);
     const sums = (rows) => {
       let sum = 0;
       return [{ at: 0, value: 0 }, ...rows.map((row) => ({ at: row.at, value: sum += row.ha })), { at: end(), value: sum }];

@@ -1,6 +1,9 @@
 // The plan as the page was given it, with its short lists turned into objects that point at one another.
 const DAY_S = 86400;
 
+// Whether it covers ground: what has an area is done to the field where it is.
+const coversGround = (activity) => activity.ha !== undefined;
+
 const plan = (() => {
   const given = JSON.parse(document.getElementById("plan-data").textContent);
   function machine(kind, row) {
@@ -21,7 +24,7 @@ const plan = (() => {
   given.loads.forEach((load) => { load.haByField = new Map(); load.ha = 0; });
   given.batches.forEach((batch) => { batch.loads = []; });
   given.fields.forEach((field) => { field.loads = new Set(); });
-  work.filter((activity) => activity.what === "plant").forEach((planting) => {
+  work.filter(coversGround).forEach((planting) => {
     const load = given.loads[planting.load];
     load.ha += planting.ha;
     load.haByField.set(planting.at, (load.haByField.get(planting.at) || 0) + planting.ha);

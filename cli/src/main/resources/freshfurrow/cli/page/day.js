@@ -88,7 +88,7 @@ const dayChart = (() => {
   function marksOf(parent, work, x, day) {
     const mark = parent.selectAll("g").data(work).join("g")
       .attr("class", (d) => `mark ${d.what} ${kindOf(d).look || ""}`).attr("role", "button").attr("data-x", (d) => x(d.start))
-      .attr("data-load", (d) => d.load).attr("data-field", (d) => (d.what === "plant" ? d.at : null))
+      .attr("data-load", (d) => d.load).attr("data-field", (d) => (coversGround(d) ? d.at : null))
       .attr("aria-label", (d) => controls.sentence(d, day))
       .on("click", (event, d) => choose(d));
     const wide = (d) => Math.max(2, x(d.end) - x(d.start) - 1);
@@ -123,12 +123,13 @@ const dayChart = (() => {
     const day = choice.day();
     const acts = working().flatMap((row) => row.work).filter((activity) => dayOf(activity.start) === day);
     const of = (what) => acts.filter((activity) => activity.what === what);
+    const plantings = acts.filter(coversGround);
     d3.select("#day-title").text(figures.longDay(day));
     d3.select("#day-pick").property("value", String(day));
     d3.select("#day-before").property("disabled", before() === undefined);
     d3.select("#day-after").property("disabled", after() === undefined);
     const sums = [
-      `${figures.area(d3.sum(of("plant"), (a) => a.ha))} planted`,
+      `${figures.area(d3.sum(plantings, (a) => a.ha))} planted`,
       figures.count(of("fill").length, "fill", "fills"),
       `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "water trip", "water trips")}`,
@@ -138,8 +139,8 @@ const dayChart = (() => {
     d3.select("#day-sums").text([...rain, ...sums].join(" · "));
     const cautions = (plan.cautionsByDay[day] || []).map((i) => plan.cautions[i]);
     d3.select("#cautions").selectAll("li").data(cautions).join("li").classed("over", (d) => d.over).text((d) => d.text);
-    chips("#day-fields", "Fields", "field", new Set(of("plant").map((a) => a.at)), (f) => plan.fields[f].id, (f) => plan.fields[f].name);
-    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...of("plant")].map((a) => a.load)), (l) => plan.loads[l].id,
+    chips("#day-fields", "Fields", "field", new Set(plantings.map((a) => a.at)), (f) => plan.fields[f].id, (f) => plan.fields[f].name);
+    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...plantings].map((a) => a.load)), (l) => plan.loads[l].id,
       (l) => `load ${plan.loads[l].id}, ${figures.volume(plan.loads[l].litres)}`);
   }
 

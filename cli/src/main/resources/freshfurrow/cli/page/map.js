@@ -153,7 +153,7 @@ const groundMap = (() => {
   }
 
   function highlight() {
-    const onDay = new Set(plan.machines.flatMap((machine) => machine.on(choice.day())).filter((a) => a.what === "plant").map((a) => a.at));
+    const onDay = new Set(plan.machines.flatMap((machine) => machine.on(choice.day())).filter(coversGround).map((a) => a.at));
     d3.selectAll("#map-chart g.field")
       .classed("chosen", (d) => choice.hasField(d.index)).classed("dim", (d) => choice.any() && !choice.hasField(d.index))
       .classed("today", (d) => onDay.has(d.index))

@@ -19,7 +19,7 @@ const seasonChart = (() => {
       sums.set(key, (sums.get(key) || 0) + amount);
     };
     machine.on(day).filter((activity) => dayOf(activity.start) === day).forEach((activity) => {
-      if (activity.what === "plant") {
+      if (coversGround(activity)) {
         add(activity.at, activity.ha);
       } else if (activity.what === "transfer") {
         const load = plan.loads[activity.load];
@@ -32,7 +32,7 @@ const seasonChart = (() => {
   const amount = (machine, total) => (machine.kind === "planter" ? figures.area(total) : figures.volume(total));
 
   function lateHa(machine, day) {
-    return d3.sum(machine.on(day).filter((activity) => activity.what === "plant" && dayOf(activity.start) === day
+    return d3.sum(machine.on(day).filter((activity) => coversGround(activity) && dayOf(activity.start) === day
       && day > plan.fields[activity.at].closes), (activity) => activity.ha);
   }
 

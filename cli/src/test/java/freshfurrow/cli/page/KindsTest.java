@@ -44,6 +44,12 @@ class KindsTest {
         assertThat(keys.group(1).split(", ")).hasSameSizeAs(kind.parts());
     }
 
+    /** So that another kind of work on fields is counted and shown with it. */
+    @Test
+    void viewsKnowWhatCoversGroundByItsAreaAndNotByItsKind() {
+        assertThat(PageFiles.script()).doesNotContain("\"plant\"");
+    }
+
     private static String row(ActivityKind kind) throws IOException {
         return rows().getOrDefault(kind.key(), "");
     }
