@@ -18,7 +18,7 @@ import java.util.Optional;
 
 /** Fields from a map in the season file, from a CSV file or from a GeoJSON file, all brought to the same form. */
 final class FieldFiles {
-    private static final List<String> COLUMNS = List.of(
+    static final List<String> COLUMNS = List.of(
             "id", "name", "area", "lat", "lon", "crop", "window", "recipe", "drainage", "lateWeight", "planters");
 
     /** Of which a plan is still found, written and shown in less than a minute, with the memory of an ordinary machine. */

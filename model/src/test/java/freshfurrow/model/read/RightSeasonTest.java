@@ -16,6 +16,7 @@ import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
+import freshfurrow.model.season.KindsOfMachine;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Rig;
@@ -68,6 +69,12 @@ final class RightSeasonTest {
         assertThat(planter.at()).isEqualTo("yard");
         assertThat(planter.hours())
                 .isEqualTo(new WorkHours(List.of(new DaySpan(25_200, 43_200), new DaySpan(45_000, 72_000))));
+    }
+
+    @Test
+    void everyKindOfMachineIsRead() {
+        assertThat(WrittenSeason.in(folder).season().machines().map(Object::getClass))
+                .containsExactlyInAnyOrderElementsOf(KindsOfMachine.all());
     }
 
     @Test

@@ -205,6 +205,13 @@ final class SchemaTest {
     }
 
     @Test
+    void aTableOfFieldsHasAColumnForEveryKeyOfAField() {
+        List<String> columns = new ArrayList<>(List.of("id"));
+        schemaTree().at("/$defs/field/properties").fieldNames().forEachRemaining(columns::add);
+        assertThat(FieldFiles.COLUMNS).containsExactlyInAnyOrderElementsOf(columns);
+    }
+
+    @Test
     void thePageAboutTheSeasonFileMentionsEveryKey() throws IOException {
         String page = Files.readString(PAGE);
         Set<String> keys = new TreeSet<>();
