@@ -11,14 +11,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * One day of a plan in figures. Work counts on the date on which it starts, a load's margin on the date of its last drop.
  *
  * @param areaHaByField planted on this day, in order of planting, ha
- * @param compostKg in the batches begun on this day
+ * @param batches begun on this day, by this plan
+ * @param compostKg in those
  * @param finish end of the day's last planting
  * @param smallestMargin least time between a last drop and its deadline
  */
@@ -54,7 +57,13 @@ record PlanDay(
                 }
             }
         }
+        Set<String> madeBefore = plan.start().stream()
+                .flatMap(start -> start.batches().stream().map(Plan.Batch::id))
+                .collect(Collectors.toSet());
         for (Plan.Batch batch : plan.batches()) {
+            if (madeBefore.contains(batch.id())) {
+                continue;
+            }
             Sums day = on(days, batch.start());
             day.batches++;
             day.compostKg += batch.compostKg();

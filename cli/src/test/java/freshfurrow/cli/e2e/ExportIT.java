@@ -39,7 +39,7 @@ final class ExportIT {
                 .content()
                 .startsWith("<!DOCTYPE html>")
                 .endsWith("</html>\n")
-                .contains("Rig <bdi>R1</bdi>", "Planter <bdi>P1</bdi>", "N40 North", "30 lb of compost (1 bucket)");
+                .contains("Rig <bdi>R1</bdi>", "Planter <bdi>P1</bdi>", "N40 North", "30 lb (1 bucket) in ");
 
         Files.writeString(file, "mine");
         Launcher.Result refused = InProcess.run("sheets", plan.toString());

@@ -82,7 +82,7 @@ final class ReplanIT {
         assertThat(replan.exitCode()).isZero();
         assertThat(replan.out())
                 .contains(
-                        "Replanned from Tue 2027-04-20 15:00 (time of the latest event given, because today is outside the season)",
+                        "Replanned from Tue 2027-04-20 3:00 pm (time of the latest event given, because today is outside the season)",
                         " assumed done as planned)",
                         "corn finished",
                         "Written to ");
@@ -93,8 +93,16 @@ final class ReplanIT {
         assertThat(InProcess.run("audit", season, planned.toString()).out()).startsWith("No problems found.");
         assertThat(InProcess.run("page", planned.toString(), "--force").exitCode())
                 .isZero();
-        assertThat(InProcess.run("day", planned.toString(), "2027-04-22").exitCode())
-                .isZero();
+        List<String> orders = replan.out()
+                .lines()
+                .filter(line -> line.contains(" (use by "))
+                .map(String::strip)
+                .toList();
+        assertThat(orders).isNotEmpty();
+        assertThat(InProcess.run("day", planned.toString(), "2027-04-20").out())
+                .as("the plan alone tells what to do with mix already made")
+                .contains("FIRST: MIX THAT IS ALREADY MADE")
+                .contains(orders);
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Standing;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,17 @@ import org.junit.jupiter.api.Test;
 final class PlanDayTest {
     private static final Plan PLAN = ExamplePlan.plan();
     private static final List<PlanDay> DAYS = PlanDay.of(PLAN);
+
+    @Test
+    void batchesThatWereMadeBeforeThePlanBeginsAreNoWorkOfItsDays() {
+        Plan plan = ExamplePlan.from(
+                Standing.at(TUESDAY.atTime(7, 5)),
+                List.of(ExamplePlan.plan().batches().get(0)));
+        assertThat(PlanDay.of(plan).stream()
+                        .filter(day -> day.date().equals(TUESDAY))
+                        .map(PlanDay::batches))
+                .containsExactly(0);
+    }
 
     @Test
     void aDayOnWhichOnlyWaterIsDrawnIsADay() {
