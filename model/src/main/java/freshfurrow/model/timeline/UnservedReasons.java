@@ -86,7 +86,9 @@ final class UnservedReasons {
 
     private String hold(Left left) {
         Recipe recipe = season.season().recipes().get(season.tables().fields().recipe(left.field()));
-        Duration duration = Duration.ofSeconds(recipe.holdS());
-        return "recipe " + recipe.id() + " (" + duration.toHours() + " h " + duration.toMinutesPart() + " min)";
+        Duration hold = Duration.ofSeconds(recipe.holdS());
+        long reserveMin = Duration.ofSeconds(recipe.reserveS()).toMinutes();
+        String reserve = reserveMin > 0 ? ", less " + reserveMin + " min of reserve" : "";
+        return "recipe " + recipe.id() + " (" + hold.toHours() + " h " + hold.toMinutesPart() + " min" + reserve + ")";
     }
 }

@@ -54,6 +54,18 @@ class ReserveTest {
     }
 
     @Test
+    void aFieldThatTheReserveForbidsIsToldSo() {
+        // 20 min of hold time less 15 min are over before the setup of 5 min is
+        WorkedPlan plan =
+                new WorkedSeason().hold(1200).reserve(900).field("A", 5).plan("A");
+
+        assertThat(plan.plan().unserved())
+                .extracting(left -> left.why())
+                .containsExactly(
+                        "the hold time of recipe standard (0 h 20 min, less 15 min of reserve) ends before a load could be planted");
+    }
+
+    @Test
     void withoutOneATenthOfTheHoldTimeIsKeptInHandAndHalfAnHourAtTheMost() {
         assertThat(holding(3_000).reserveS()).isEqualTo(300);
         assertThat(holding(86_400).reserveS()).isEqualTo(1_800);
