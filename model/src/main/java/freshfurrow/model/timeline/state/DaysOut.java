@@ -13,7 +13,7 @@ final class DaysOut {
 
     /** It leaves its stand at a time. Returns how many call-outs for nothing that tells of: 1 at the most. */
     static int left(long[] v, int slot, int s) {
-        long day = s / Calendars.DAY_S + 1;
+        long day = s / Calendars.DAY_S + 1L;
         if (v[slot] == day || v[slot + 1] == day) {
             return 0;
         }
@@ -24,7 +24,7 @@ final class DaysOut {
 
     /** It does what it came for at a time. */
     static void worked(long[] v, int slot, int s) {
-        long day = s / Calendars.DAY_S + 1;
+        long day = s / Calendars.DAY_S + 1L;
         v[slot + 1] = day;
         if (v[slot] == day) {
             v[slot] = 0;
