@@ -7,6 +7,7 @@ import freshfurrow.model.compare.ComparedSprings;
 import freshfurrow.model.compare.LivedVariant;
 import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.example.Tries;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
@@ -30,9 +31,9 @@ class CommonSenseTest {
     private static final Season SEASON = READ.season();
     private static final SpringSource SOURCE = source();
     private static final List<Integer> SPRINGS =
-            IntStream.rangeClosed(1, 30).boxed().toList();
+            IntStream.rangeClosed(1, Tries.of(30)).boxed().toList();
     private static final List<Integer> TRAINING =
-            IntStream.rangeClosed(1_001, 1_020).boxed().toList();
+            IntStream.rangeClosed(1_001, 1_000 + Tries.of(20)).boxed().toList();
 
     @Test
     void aSecondRigNeverMakesWaitingWorse() {

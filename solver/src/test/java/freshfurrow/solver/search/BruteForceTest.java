@@ -3,6 +3,7 @@ package freshfurrow.solver.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.example.Tries;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -28,7 +29,7 @@ class BruteForceTest {
 
     @Test
     void theBestPlanOfAllIsFoundInEveryOneOfTwentySeasons() {
-        List<String> missed = LongStream.rangeClosed(1, 20)
+        List<String> missed = LongStream.rangeClosed(1, Tries.of(20))
                 .parallel()
                 .mapToObj(BruteForceTest::missed)
                 .flatMap(Optional::stream)
