@@ -143,7 +143,7 @@ public final class CrewSheets {
         OrderText text = new OrderText(index, figures, figures.crewClock(day.date()));
         MixOrder.on(plan, day.date()).stream()
                 .filter(order -> order.machine().equals(day.machine().id()))
-                .forEach(order -> html.raw("<tr class=\"order\"><td colspan=\"" + COLUMNS + "\"><b>")
+                .forEach(order -> html.raw("<tr class=\"order\"><td colspan=\"" + COLUMNS + "\">" + BOX + " <b>")
                         .text(OrderText.HEADING + ". ")
                         .raw("</b>")
                         .text(text.text(order))
