@@ -101,7 +101,7 @@ final class ReplanSpringIT {
             "--plan",
             planned.toString(),
             "--rain",
-            "2027-04-30T%02d:00=0.8in".formatted(hour),
+            "2027-04-30T%02d:00=0.4in".formatted(hour),
             limit,
             amount,
             "--no-page",
