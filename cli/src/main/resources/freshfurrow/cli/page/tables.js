@@ -102,6 +102,13 @@ const tables = (() => {
     ], numbered(plan.fields));
   }
 
+  // batches that follow one another by the first and the last
+  function inTurn(load) {
+    const ids = load.batches.map((i) => plan.batches[i].id);
+    const last = ids.length - 1;
+    return last > 1 && load.batches[last] - load.batches[0] === last ? `${ids[0]} to ${ids[last]}` : ids.join(", ");
+  }
+
   function loads() {
     table("#loads", "loads", [
       { name: "load", text: (d) => d.id, sort: (d) => d.index, choose: "load" },
@@ -111,10 +118,10 @@ const tables = (() => {
       { name: "recipe", text: (d) => d.recipe, sort: (d) => d.recipe },
       { name: "mix", text: (d) => figures.volume(d.litres), sort: (d) => d.litres, number: true },
       { name: "area", text: (d) => figures.area(d.ha), sort: (d) => d.ha, number: true },
-      { name: "batches", text: (d) => d.batches.map((i) => plan.batches[i].id).join(", "), sort: (d) => d.batches.length },
+      { name: "batches", text: inTurn, sort: (d) => d.batches.length },
       { name: "fields", text: (d) => Array.from(d.haByField.keys(), (i) => plan.fields[i].id).join(", "), sort: (d) => d.haByField.size },
-      { name: "last drop", text: (d) => figures.shortTime(d.lastDrop), sort: (d) => d.lastDrop },
-      { name: "use by", text: (d) => figures.shortTime(d.useBy), sort: (d) => d.useBy },
+      { name: "last drop", text: (d) => figures.clockOn(d.lastDrop, dayOf(d.start)), sort: (d) => d.lastDrop },
+      { name: "use by", text: (d) => figures.clockOn(d.useBy, dayOf(d.start)), sort: (d) => d.useBy },
       { name: "margin", text: (d) => figures.span(d.useBy - d.lastDrop), sort: (d) => d.useBy - d.lastDrop, number: true },
       { name: "dumped", text: (d) => (d.dumpedL ? figures.volume(d.dumpedL) : "-"), sort: (d) => d.dumpedL || 0, number: true },
     ], numbered(plan.loads));

@@ -40,7 +40,7 @@ final class CompareIT {
                         "two-rigs minus base",
                         "With two-rigs, on average ",
                         "cost per season",
-                        " a season less to run (95 % interval ",
+                        " a season more to run (95 % interval ",
                         "would shrink by ");
         JsonNode file = new ObjectMapper().readTree(text("six/compare.json"));
         assertThat(file.at("/format").asText()).isEqualTo("freshfurrow-compare/1");

@@ -45,7 +45,7 @@ final class ReplanSpringIT {
     @BeforeAll
     static void plan() throws Exception {
         Launcher.Result plan =
-                // of this plan's fields of the next two days one is dry whatever the hour of the rain
+                // of this plan's fields of the next two days some are dry whatever the hour of the rain
                 InProcess.run(
                         "plan",
                         SPRING.toString(),
