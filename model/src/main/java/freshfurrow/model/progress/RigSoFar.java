@@ -122,7 +122,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
         recipe = Optional.of(its);
         batches.add(id);
         if (deadline.isEmpty()) {
-            deadline = Optional.of(season.clockChanges().after(batch.end(), its.holdS()));
+            deadline = Optional.of(into.get(0).deadline());
         }
         if (extractsAtWater()) {
             into.stream().filter(load -> counted.add(load.id())).forEach(load -> mixHa += loads.plantedHa(load.id()));

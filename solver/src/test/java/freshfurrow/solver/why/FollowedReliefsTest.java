@@ -33,6 +33,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -66,6 +67,15 @@ class FollowedReliefsTest {
                     SoFar.of(whole, before, NOON, news, SeasonLog.EMPTY, false).start();
             return start.remaining(whole);
         });
+    }
+
+    /** Mix on board keeps until what was written on its load, whatever hold time is tried for what is still to be made. */
+    @Example
+    void aLongerHoldTimeIsNoOlderMixesMadeBefore() throws IOException {
+        for (boolean weather : new boolean[] {false, true}) {
+            soItIsAfterARainAndABreakdownInTheMiddleOfTheSeason(90, weather);
+            soItIsAfterARainAndABreakdownInTheMiddleOfTheSeason(995, weather);
+        }
     }
 
     /** What is left of a season. */
