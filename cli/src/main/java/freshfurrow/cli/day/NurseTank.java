@@ -7,16 +7,26 @@ import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 
 /** How much water and mix a rig has on board: what it began with and drew, less what it passed on or let out. */
 public final class NurseTank {
     private final double atStartL;
-    private final List<Activity> activities;
+    /** What was on board when that had ended which ends by then. */
+    private final NavigableMap<LocalDateTime, Double> litresFrom = new TreeMap<>();
 
     private NurseTank(double atStartL, List<Activity> activities) {
         this.atStartL = atStartL;
-        this.activities = List.copyOf(activities);
+        double litres = atStartL;
+        for (Activity activity :
+                activities.stream().sorted(Comparator.comparing(Activity::end)).toList()) {
+            litres += activity.onRigL();
+            litresFrom.put(activity.end(), litres);
+        }
     }
 
     /**
@@ -50,25 +60,15 @@ public final class NurseTank {
 
     /** Litres on board at a moment, by all that has ended by then; 0 or more. */
     public double litresAt(LocalDateTime moment) {
-        return Math.max(
-                0,
-                atStartL
-                        + activities.stream()
-                                .filter(activity -> !activity.end().isAfter(moment))
-                                .mapToDouble(Activity::onRigL)
-                                .sum());
+        Map.Entry<LocalDateTime, Double> last = litresFrom.floorEntry(moment);
+        return Math.max(0, last == null ? atStartL : last.getValue());
     }
 
     /** The most litres on board at any time of a date. */
     public double mostLitresOn(LocalDate date) {
-        LocalDateTime midnight = date.plusDays(1).atStartOfDay();
-        return Math.max(
-                litresAt(date.atStartOfDay()),
-                activities.stream()
-                        .map(Activity::end)
-                        .filter(end -> end.isAfter(date.atStartOfDay()) && !end.isAfter(midnight))
-                        .mapToDouble(this::litresAt)
-                        .max()
-                        .orElse(0));
+        LocalDateTime midnight = date.atStartOfDay();
+        return litresFrom.subMap(midnight, false, date.plusDays(1).atStartOfDay(), true).values().stream()
+                .mapToDouble(Double::doubleValue)
+                .reduce(litresAt(midnight), Math::max);
     }
 }
