@@ -2,7 +2,6 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A day of less than 1 ha of a larger field is a scrap. The planter plants 1 ha in 1,000 s. */
@@ -27,7 +26,7 @@ class ScrapsTest {
     private static int scraps(WorkedSeason season) {
         Timeline timeline = new Timeline(CompiledSeason.of(season.season()));
         timeline.run(new int[][] {{0}}, new int[] {1});
-        assertThat(season.plan(List.of("A").get(0)).plan().unserved()).isEmpty();
+        assertThat(season.plan("A").plan().unserved()).isEmpty();
         return timeline.scraps();
     }
 }

@@ -22,6 +22,8 @@ public final class Calendar {
     private final int[] workBefore;
     /** For each slot, the first period that ends after it begins. */
     private final int[] firstBySlot;
+    /** By day, the midnight that begins the last day before it with a period; 0 when there is none. */
+    private final int[] lastWorkDayS;
 
     private Calendar(int[] start, int[] end, int horizonS) {
         this.start = start;
@@ -37,6 +39,11 @@ public final class Calendar {
                 i++;
             }
             firstBySlot[slot] = i;
+        }
+        lastWorkDayS = new int[horizonS / Calendars.DAY_S + 1];
+        for (int day = 0; day < lastWorkDayS.length; day++) {
+            int lastWork = Math.max(0, latest(day * Calendars.DAY_S, 1) - 1);
+            lastWorkDayS[day] = lastWork / Calendars.DAY_S * Calendars.DAY_S;
         }
     }
 
@@ -167,14 +174,9 @@ public final class Calendar {
         return i < 0 ? -1 : start[i];
     }
 
-    /** By day, the midnight that begins the last day before it with a period, s; 0 when there is none. */
-    public int[] lastWorkDaysS(int days) {
-        int[] midnights = new int[days + 1];
-        for (int day = 0; day <= days; day++) {
-            int lastWork = Math.max(0, latest(day * Calendars.DAY_S, 1) - 1);
-            midnights[day] = lastWork / Calendars.DAY_S * Calendars.DAY_S;
-        }
-        return midnights;
+    /** The midnight that begins the last day with a period before the day of a time of the season, s; 0 when there is none. */
+    public int lastWorkDayS(int s) {
+        return lastWorkDayS[s / Calendars.DAY_S];
     }
 
     /** Seconds of all periods between two times. */

@@ -5,7 +5,6 @@ import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.rigs.Delivery;
-import freshfurrow.model.timeline.state.PlanterDays;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
 import freshfurrow.model.timeline.tables.FieldTable;
@@ -24,7 +23,6 @@ final class ComingForFill {
     private final State state;
     private final LoadRequest request;
     private final FieldOrder order;
-    private final PlanterDays days;
 
     ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order) {
         this.tables = tables;
@@ -33,7 +31,6 @@ final class ComingForFill {
         this.state = state;
         this.request = request;
         this.order = order;
-        this.days = new PlanterDays(tables);
     }
 
     void before(Delivery delivery) {
@@ -66,14 +63,14 @@ final class ComingForFill {
     private int setOff(int planter, int fillS, int duration) {
         Calendar hours = table.hours(planter);
         int free = state.planters().timeS(planter);
-        int late = fields.setOff(hours, request.place(), Math.max(free, table.lastWorkDayS(planter, fillS)), duration);
+        int late = fields.setOff(hours, request.place(), Math.max(free, hours.lastWorkDayS(fillS)), duration);
         return late + duration <= fillS ? late : fields.setOff(hours, request.place(), free, duration);
     }
 
     private void move(int planter, int metres, int start, int duration) {
         state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
         state.tally().add(Tally.DRIVE_M, metres);
-        days.from(state.planters(), planter).left(start).make(state.planters(), planter, state.tally());
+        state.days().left(planter, start);
         if (state.isTold()) {
             state.journal()
                     .planterMoved(planter, state.planters().place(planter), request.place(), start, start + duration);

@@ -18,7 +18,6 @@ import freshfurrow.model.timeline.rigs.Preparation;
 import freshfurrow.model.timeline.rigs.RigTimes;
 import freshfurrow.model.timeline.rigs.RigWork;
 import freshfurrow.model.timeline.rigs.WaterPoints;
-import freshfurrow.model.timeline.state.PlanterDays;
 import freshfurrow.model.timeline.state.PlanterStates;
 import freshfurrow.model.timeline.state.Shortfall;
 import freshfurrow.model.timeline.state.State;
@@ -38,7 +37,6 @@ public final class FillService {
     private final RigWork rigWork;
     private final Planting planting;
     private final ComingForFill coming;
-    private final PlanterDays days;
 
     public FillService(
             SeasonTables tables, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
@@ -67,7 +65,6 @@ public final class FillService {
                 quotes);
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(tables, request, state, times);
-        days = new PlanterDays(tables);
         coming = new ComingForFill(tables, state, request, order);
     }
 
@@ -110,7 +107,7 @@ public final class FillService {
         long loadDm2 = delivery.loadDm2();
         coming.before(delivery);
         state.tally().add(Tally.FILLS, 1);
-        days.from(state.planters(), planter).filled(start).make(state.planters(), planter, state.tally());
+        state.days().filled(planter, start);
         chosen.source().bring(delivery, rigWork);
         if (state.isTold()) {
             long ml = tables.recipes().mixMl(loadDm2, recipe);
@@ -127,7 +124,7 @@ public final class FillService {
     /** Lets out what mix is on board of rigs when the season is over, and ends what was counted by the day. */
     public void end() {
         for (int p = 0; p < tables.planters().count(); p++) {
-            days.from(state.planters(), p).end().make(state.planters(), p, state.tally());
+            state.days().end(p);
         }
         for (int r = 0; r < tables.rigs().count(); r++) {
             rigWork.dumpLeftover(r);

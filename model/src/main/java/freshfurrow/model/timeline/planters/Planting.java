@@ -1,6 +1,5 @@
 package freshfurrow.model.timeline.planters;
 
-import freshfurrow.model.timeline.state.PlanterDays;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
 import freshfurrow.model.timeline.tables.Beginning;
@@ -11,13 +10,11 @@ public final class Planting {
     private final SeasonTables tables;
     private final State state;
     private final Walk walk;
-    private final PlanterDays days;
 
     public Planting(SeasonTables tables, State state, Walk walk) {
         this.tables = tables;
         this.state = state;
         this.walk = walk;
-        this.days = new PlanterDays(tables);
     }
 
     /**
@@ -38,8 +35,7 @@ public final class Planting {
         state.planters().stand(planter, walk.place(), walk.timeS());
         state.planters().next(planter, walk.index(), walk.leftDm2());
         walk.tally().addTo(state.tally());
-        walk.steps().tell(days.from(state.planters(), planter));
-        days.make(state.planters(), planter, state.tally());
+        walk.steps().tell(planter, state.days());
         long planted = walk.tally().plantedDm2();
         if (planted > 0) {
             state.tally().margin(tables.clock().between(walk.timeS(), useBy));

@@ -31,12 +31,12 @@ final class WalkSteps {
         dm2[count++] = area;
     }
 
-    void tell(PlanterDays days) {
+    void tell(int planter, PlanterDays days) {
         for (int i = 0; i < count; i++) {
             if (field[i] == OFF) {
-                days.left(start[i]);
+                days.left(planter, start[i]);
             } else {
-                days.planted(field[i], start[i], dm2[i]);
+                days.planted(planter, field[i], start[i], dm2[i]);
             }
         }
     }

@@ -5,72 +5,62 @@ import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.Scale;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
-/** What a planter does by the day: how much of a field it plants on one, and on which it is called out. */
+/** What planters do by the day: how much of a field they plant on one, and on which they are called out. A block of the {@link State} for each. */
 public final class PlanterDays {
-    static final int SIZE = 3 + DaysOut.SIZE;
-
     private static final int FIELD = 0;
     private static final int DAY = 1;
     private static final int DM2 = 2;
     private static final int OUT = 3;
+    static final int SIZE = OUT + DaysOut.SIZE;
 
     private final FieldTable fields;
     private final long leastPieceDm2;
-    private final long[] v = new long[SIZE];
+    private final Tally tally;
+    private final long[] v;
+    private final int first;
 
-    private int scraps;
-    private int callOuts;
-
-    public PlanterDays(SeasonTables tables) {
+    PlanterDays(SeasonTables tables, Tally tally, long[] v, int first) {
         this.fields = tables.fields();
         this.leastPieceDm2 = Scale.dm2(tables.season().goals().leastPieceHa());
+        this.tally = tally;
+        this.v = v;
+        this.first = first;
     }
 
-    /** Goes on from where a planter stands. */
-    public PlanterDays from(PlanterStates states, int planter) {
-        states.keepDays(planter, v);
-        scraps = 0;
-        callOuts = 0;
-        return this;
+    private int at(int planter) {
+        return first + planter * SIZE;
     }
 
-    /** Makes it true. */
-    public void make(PlanterStates states, int planter, Tally tally) {
-        states.putBackDays(planter, v);
-        tally.add(Tally.SCRAPS, scraps);
-        tally.add(Tally.CALL_OUTS, callOuts);
+    public void left(int planter, int s) {
+        tally.add(Tally.CALL_OUTS, DaysOut.left(v, at(planter) + OUT, s));
     }
 
-    public PlanterDays left(int s) {
-        callOuts += DaysOut.left(v, OUT, s);
-        return this;
+    public void filled(int planter, int s) {
+        DaysOut.worked(v, at(planter) + OUT, s);
     }
 
-    public PlanterDays filled(int s) {
-        DaysOut.worked(v, OUT, s);
-        return this;
-    }
-
-    public void planted(int field, int s, long dm2) {
+    public void planted(int planter, int field, int s, long dm2) {
+        int at = at(planter);
         int day = s / Calendars.DAY_S;
-        if (v[FIELD] != field + 1 || v[DAY] != day) {
-            scraps += scrap();
-            v[FIELD] = field + 1L;
-            v[DAY] = day;
-            v[DM2] = 0;
+        if (v[at + FIELD] != field + 1 || v[at + DAY] != day) {
+            tally.add(Tally.SCRAPS, scrap(at));
+            v[at + FIELD] = field + 1L;
+            v[at + DAY] = day;
+            v[at + DM2] = 0;
         }
-        v[DM2] += dm2;
-        DaysOut.worked(v, OUT, s);
+        v[at + DM2] += dm2;
+        DaysOut.worked(v, at + OUT, s);
     }
 
     /** Nothing comes after. */
-    public PlanterDays end() {
-        scraps += scrap();
-        callOuts += DaysOut.forNothing(v, OUT);
-        return this;
+    public void end(int planter) {
+        int at = at(planter);
+        tally.add(Tally.SCRAPS, scrap(at));
+        tally.add(Tally.CALL_OUTS, DaysOut.forNothing(v, at + OUT));
     }
 
-    private int scrap() {
-        return v[FIELD] > 0 && v[DM2] < leastPieceDm2 && fields.areaDm2((int) v[FIELD] - 1) > leastPieceDm2 ? 1 : 0;
+    private int scrap(int at) {
+        long field = v[at + FIELD] - 1;
+        return field >= 0 && v[at + DM2] < leastPieceDm2 && fields.areaDm2((int) field) > leastPieceDm2 ? 1 : 0;
     }
 }

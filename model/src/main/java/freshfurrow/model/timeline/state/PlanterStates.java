@@ -15,8 +15,7 @@ public final class PlanterStates {
     private static final int AWAITS_COMPOST = 8;
     private static final int POSTPONED = 9;
     private static final int LOOKED_TO = 10;
-    private static final int DAYS = 11;
-    static final int SIZE = DAYS + PlanterDays.SIZE;
+    static final int SIZE = 11;
 
     private final long[] v;
     private final int first;
@@ -129,15 +128,6 @@ public final class PlanterStates {
 
     public void awaitCompostNoMore(int planter) {
         v[at(planter) + AWAITS_COMPOST] = 0;
-    }
-
-    /** A copy of what it did by the day. */
-    void keepDays(int planter, long[] into) {
-        System.arraycopy(v, at(planter) + DAYS, into, 0, PlanterDays.SIZE);
-    }
-
-    void putBackDays(int planter, long[] kept) {
-        System.arraycopy(kept, 0, v, at(planter) + DAYS, PlanterDays.SIZE);
     }
 
     /** What comes after depends on the planter's list as far as this index. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class State {
     private final Tally tally;
     private final PlanterStates planters;
+    private final PlanterDays days;
     private final RigStates rigs;
     private final CompostLots lots;
     private final Draws draws;
@@ -26,7 +27,8 @@ public final class State {
     public State(SeasonTables tables) {
         this.tables = tables;
         int planterBlocks = Tally.SIZE;
-        int rigBlocks = planterBlocks + tables.planters().count() * PlanterStates.SIZE;
+        int dayBlocks = planterBlocks + tables.planters().count() * PlanterStates.SIZE;
+        int rigBlocks = dayBlocks + tables.planters().count() * PlanterDays.SIZE;
         int lotBlock = rigBlocks + tables.rigs().count() * RigStates.SIZE;
         int drawBlocks = lotBlock + tables.compost().count();
         v = new long
@@ -34,6 +36,7 @@ public final class State {
                         + tables.water().count() * Draws.size(tables.season().days())];
         tally = new Tally(v);
         planters = new PlanterStates(v, planterBlocks);
+        days = new PlanterDays(tables, tally, v, dayBlocks);
         rigs = new RigStates(v, rigBlocks);
         lots = new CompostLots(tables.compost(), v, lotBlock);
         draws = new Draws(tables.water(), tables.season().days(), v, drawBlocks);
@@ -106,6 +109,10 @@ public final class State {
 
     public PlanterStates planters() {
         return planters;
+    }
+
+    public PlanterDays days() {
+        return days;
     }
 
     public RigStates rigs() {

@@ -5,7 +5,6 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
-import java.util.Arrays;
 import java.util.List;
 
 /** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
@@ -17,8 +16,6 @@ public final class PlanterTable {
     private final int[] moveTimeS;
     private final double[] sPerM;
     private final Calendar[] hours;
-    /** By planter and day. */
-    private final int[][] lastWorkDayS;
     /** By planter and drainage class: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
 
@@ -41,9 +38,6 @@ public final class PlanterTable {
         hours = planters.stream()
                 .map(planter -> calendars.machine(planter.id(), planter.hours()))
                 .toArray(Calendar[]::new);
-        lastWorkDayS = Arrays.stream(hours)
-                .map(calendar -> calendar.lastWorkDaysS(season.days()))
-                .toArray(int[][]::new);
         List<Drainage> drainages = List.of(Drainage.values());
         plantable = new Calendar[planters.size()][drainages.size()];
         allowed = new boolean[planters.size()][fields.count()];
@@ -93,11 +87,6 @@ public final class PlanterTable {
 
     public Calendar hours(int planter) {
         return hours[planter];
-    }
-
-    /** The midnight that begins its last working day before the day of a time; 0 when there is none. */
-    public int lastWorkDayS(int planter, int s) {
-        return lastWorkDayS[planter][s / Calendars.DAY_S];
     }
 
     /** When it may plant a field, window apart. */

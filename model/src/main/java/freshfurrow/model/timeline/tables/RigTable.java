@@ -26,8 +26,6 @@ public final class RigTable {
     private final boolean[] extractsAtWater;
     private final Calendar[] hours;
     private final int[] firstAlike;
-    /** By rig and day. */
-    private final int[][] readyFromS;
 
     RigTable(Season season, Calendars calendars, RecipeTable recipes, WaterTable water) {
         List<Rig> rigs = season.rigs();
@@ -54,9 +52,6 @@ public final class RigTable {
         hours = rigs.stream()
                 .map(rig -> calendars.machine(rig.id(), rig.hours()))
                 .toArray(Calendar[]::new);
-        readyFromS = Arrays.stream(hours)
-                .map(calendar -> calendar.lastWorkDaysS(season.days()))
-                .toArray(int[][]::new);
         firstAlike = firstAlike(water.largestDailyLimitMl());
     }
 
@@ -161,6 +156,6 @@ public final class RigTable {
 
     /** When it may begin to get ready for a load asked for at a time: on its last working day before, s. */
     public int readyFromS(int rig, int needS) {
-        return readyFromS[rig][needS / Calendars.DAY_S];
+        return hours[rig].lastWorkDayS(needS);
     }
 }
