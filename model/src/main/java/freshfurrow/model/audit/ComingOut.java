@@ -28,19 +28,13 @@ final class ComingOut {
     }
 
     private void openOnArrival(Evidence.Done<Activity.Move> done) {
-        Field field = evidence.fields.get(done.activity().to());
-        if (field != null && isWet(field, evidence.end(done.activity()))) {
+        if (isWetAt(done.activity().to(), evidence.end(done.activity()))) {
             evidence.report(
                     Rule.OPEN_ON_ARRIVAL,
                     done.where(),
-                    field.id() + " is too wet when it arrives at "
+                    done.activity().to() + " is too wet when it arrives at "
                             + done.activity().end());
         }
-    }
-
-    private boolean isWet(Field field, long time) {
-        return evidence.calendar.wet(field.drainage()).stream()
-                .anyMatch(closed -> closed.start() <= time && time < closed.end());
     }
 
     private void daysBefore(Applicator planter, Plan.PlanterPlan its) {
@@ -68,11 +62,11 @@ final class ComingOut {
         }
         long from = lastWorkingDay.get();
         long lasts = evidence.lasts(move);
-        boolean couldComeLater = hours.stream()
-                .mapToLong(period -> lastArrival(period, from, evidence.start(work)))
-                .filter(arrival -> arrival - lasts >= from)
-                .anyMatch(arrival -> hours.stream().anyMatch(period -> period.contains(arrival - lasts, arrival))
-                        && !isWetAt(move.to(), arrival));
+        boolean couldComeLater = hours.stream().anyMatch(period -> {
+            long arrival = Math.min(period.end(), evidence.start(work));
+            long setOff = Math.max(period.start(), from);
+            return arrival - lasts >= setOff && !isWetAt(move.to(), arrival);
+        });
         if (couldComeLater) {
             evidence.report(
                     Rule.COMING_OUT,
@@ -81,12 +75,8 @@ final class ComingOut {
         }
     }
 
-    private static long lastArrival(WorkCalendar.Period period, long from, long until) {
-        return period.end() <= from ? Long.MIN_VALUE / 2 : Math.min(period.end(), until);
-    }
-
     private boolean isWetAt(String place, long time) {
         Field field = evidence.fields.get(place);
-        return field != null && isWet(field, time);
+        return field != null && evidence.calendar.isWet(field.drainage(), time);
     }
 }

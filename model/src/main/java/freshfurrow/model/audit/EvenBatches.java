@@ -3,7 +3,6 @@ package freshfurrow.model.audit;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Rig;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,7 +38,7 @@ final class EvenBatches {
             return;
         }
         List<Double> kilograms =
-                new ArrayList<>(mix.stream().map(Plan.Batch::compostKg).sorted().toList());
+                mix.stream().map(Plan.Batch::compostKg).sorted().toList();
         double least = kilograms.get(0);
         double most = kilograms.get(kilograms.size() - 1);
         String where = "batch " + mix.get(0).id();

@@ -50,11 +50,6 @@ final class Waits {
         return after instanceof Activity.Move && evidence.start(after) == time;
     }
 
-    private boolean isWet(Field field, long time) {
-        return evidence.calendar.wet(field.drainage()).stream()
-                .anyMatch(closed -> closed.start() <= time && time < closed.end());
-    }
-
     private void end(Evidence.Done<Activity.Wait> done, @Nullable Activity after) {
         Activity.Wait wait = done.activity();
         boolean goesOn = after instanceof Activity.Fill || after instanceof Activity.Move;
@@ -70,12 +65,12 @@ final class Waits {
     private void field(Evidence.Done<Activity.Wait> done, @Nullable Activity after, Field field) {
         long start = evidence.start(done.activity());
         long opens = evidence.calendar.midnight(field.window().first());
-        boolean wet = isWet(field, start);
+        boolean wet = evidence.calendar.isWet(field.drainage(), start);
         long end = evidence.end(done.activity());
         if (isForField(done.activity())
                 && !isFilledAt(after, end)
                 && !setsOffAt(after, end)
-                && (end < opens || isWet(field, end))) {
+                && (end < opens || evidence.calendar.isWet(field.drainage(), end))) {
             evidence.report(
                     Rule.WAIT_END,
                     done.where(),

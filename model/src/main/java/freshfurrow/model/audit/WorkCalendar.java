@@ -117,6 +117,11 @@ final class WorkCalendar {
         return closures.getOrDefault(drainage, List.of());
     }
 
+    /** Whether fields of a drainage class are closed at a moment. */
+    boolean isWet(Drainage drainage, long time) {
+        return wet(drainage).stream().anyMatch(closed -> closed.start() <= time && time < closed.end());
+    }
+
     private List<Period> periods(WorkHours hours, boolean closedDaysToo) {
         List<Period> all = new ArrayList<>();
         for (int day = 0; day < season.days(); day++) {
