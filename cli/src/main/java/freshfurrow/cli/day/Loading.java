@@ -39,8 +39,7 @@ public record Loading(Map<String, Double> kgByLot, OptionalDouble bucketKg, doub
         return new Loading(
                 kgByLot,
                 rig.bucketKg(),
-                NurseTank.of(index.plan(), day.machine().id())
-                        .litresAt(day.date().atStartOfDay()),
+                index.nurseTank(day.machine().id()).litresAt(day.date().atStartOfDay()),
                 day.each(Activity.Draw.class).stream()
                         .mapToDouble(Activity.Draw::litres)
                         .sum(),

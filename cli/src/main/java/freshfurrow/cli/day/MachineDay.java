@@ -41,7 +41,11 @@ public record MachineDay(PlannedMachine machine, LocalDate date, List<Activity> 
 
     /** The days on which a machine has more to do than to wait, by date, on a date in the order of {@link PlannedMachine#of}. */
     public static List<MachineDay> allOf(Plan plan) {
-        return PlannedMachine.of(plan).stream()
+        return allOf(PlannedMachine.of(plan));
+    }
+
+    private static List<MachineDay> allOf(List<PlannedMachine> machines) {
+        return machines.stream()
                 .flatMap(machine -> byDate(machine).values().stream())
                 .filter(day -> day.activities.stream().anyMatch(Activity::isWork))
                 .sorted(Comparator.comparing(MachineDay::date))
@@ -50,12 +54,13 @@ public record MachineDay(PlannedMachine machine, LocalDate date, List<Activity> 
 
     /** The same, and the days on which a machine has an order for mix that is made already. */
     public static List<MachineDay> withOrders(Plan plan) {
-        List<MachineDay> days = new ArrayList<>(allOf(plan));
+        List<PlannedMachine> machines = PlannedMachine.of(plan);
+        List<MachineDay> days = new ArrayList<>(allOf(machines));
         Set<List<Object>> known = new HashSet<>();
         days.forEach(day -> known.add(List.of(day.machine.id(), day.date)));
         plan.start().map(start -> start.now().toLocalDate()).ifPresent(first -> {
             for (MixOrder order : MixOrder.of(plan)) {
-                PlannedMachine.of(plan).stream()
+                machines.stream()
                         .filter(machine -> machine.id().equals(order.machine()))
                         .filter(machine -> known.add(List.of(machine.id(), first)))
                         .map(machine -> Optional.ofNullable(byDate(machine).get(first))

@@ -16,6 +16,7 @@ public final class PlanIndex {
     private final Map<String, Plan.Load> loads = new HashMap<>();
     private final Map<String, Plan.Batch> batches = new HashMap<>();
     private final Map<String, List<Plan.Load>> loadsByBatch = new HashMap<>();
+    private final Map<String, NurseTank> tanks = new HashMap<>();
 
     public PlanIndex(Plan plan) {
         this.plan = plan;
@@ -63,6 +64,15 @@ public final class PlanIndex {
      */
     public double shareOfTank(Plan.Load load) {
         return load.litres() / known(plan.planters(), load.planter()).tankL();
+    }
+
+    /**
+     * The nurse tank of a rig.
+     *
+     * @throws IllegalArgumentException when the plan has no such rig
+     */
+    public NurseTank nurseTank(String rig) {
+        return tanks.computeIfAbsent(rig, id -> NurseTank.of(plan, id));
     }
 
     /** The earliest time by which a load that the batch is in has to be in the ground; empty when it is in none. */

@@ -11,9 +11,7 @@ import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,7 +25,6 @@ public final class Hazards {
     private final Plan plan;
     private final PlanIndex index;
     private final List<SortedMap<LocalDate, MachineDay>> days;
-    private final Map<String, NurseTank> tanks = new HashMap<>();
 
     public Hazards(PlanIndex index) {
         this.plan = index.plan();
@@ -58,7 +55,7 @@ public final class Hazards {
 
     private void ofRig(MachineDay day, List<Hazard> all) {
         Plan.RigPlan rig = rig(day);
-        NurseTank tank = tanks.computeIfAbsent(day.machine().id(), id -> NurseTank.of(plan, id));
+        NurseTank tank = index.nurseTank(day.machine().id());
         Set<Exposure> exposed = Exposure.of(day.activities(), index);
         List<Activity.Move> moves = day.each(Activity.Move.class);
         double compostKg = day.each(Activity.Extract.class).stream()

@@ -66,15 +66,15 @@ public final class DaySheet {
         lines.add(RULE);
         lines.add("DAY SHEET   " + Figures.longDay(date) + "   " + plan.season().name());
         lines.add(RULE);
-        if (allActivities(plan).noneMatch(activity -> MachineDay.touches(activity, date))
-                && MixOrder.on(plan, date).isEmpty()) {
+        List<MixOrder> orders = MixOrder.on(plan, date);
+        if (orders.isEmpty() && allActivities(plan).noneMatch(activity -> MachineDay.touches(activity, date))) {
             lines.add("");
             lines.add("Nothing is planned on this day.");
             return;
         }
         lines.add(summary());
         lines.add(CrewClock.RULE);
-        orders();
+        orders(orders);
         Steps steps = new Steps(index, date, figures);
         for (PlannedMachine machine : PlannedMachine.of(plan)) {
             if (machine.kind() == PlannedMachine.Kind.RIG) {
@@ -120,8 +120,7 @@ public final class DaySheet {
         return (areaHa > 0 ? "" : "No planting today; ") + String.join(", ", parts);
     }
 
-    private void orders() {
-        List<MixOrder> orders = MixOrder.on(plan, date);
+    private void orders(List<MixOrder> orders) {
         if (!orders.isEmpty()) {
             lines.add("");
             lines.add(OrderText.HEADING.toUpperCase(Locale.ROOT));

@@ -2,6 +2,7 @@ package freshfurrow.cli.text;
 
 import freshfurrow.cli.day.MixOrder;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.model.plan.Plan;
 import java.util.stream.Collectors;
 
 /** Orders for mix that is made already, in words. */
@@ -12,7 +13,7 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
     /** One order. */
     public String text(MixOrder order) {
         if (order instanceof MixOrder.Apply apply) {
-            return inTank(apply.machine(), apply.load().litres(), apply) + "plant "
+            return inTank(apply.load(), apply) + "plant "
                     + apply.fields().stream().map(index::label).collect(Collectors.joining(", "))
                     + " with it, the last by about " + clock.lastDrop(apply.load())
                     + (apply.load().dumpedL() > 1
@@ -21,30 +22,26 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
                             : "");
         }
         if (order instanceof MixOrder.DrainTank drain) {
-            return inTank(drain.machine(), drain.load().litres(), drain)
-                    + "drain it where it can do no harm; no field can use it in time";
+            return inTank(drain.load(), drain) + "drain it where it can do no harm; no field can use it in time";
         }
         if (order instanceof MixOrder.Bring bring) {
-            return onRig(bring.machine(), bring.areaHa(), bring) + "take it to " + bring.planter() + " at "
+            return onRig(bring.areaHa(), bring) + "take it to " + bring.planter() + " at "
                     + index.label(bring.transfer().at()) + " by about "
                     + clock.about(bring.transfer().start());
         }
         if (order instanceof MixOrder.DrainRig drain) {
-            return onRig(drain.machine(), drain.areaHa(), drain)
-                    + "drain it where it can do no harm; no planter can use it in time";
+            return onRig(drain.areaHa(), drain) + "drain it where it can do no harm; no planter can use it in time";
         }
         throw new IllegalArgumentException("no words for " + order);
     }
 
-    private String inTank(String planter, double litres, MixOrder order) {
-        String load = order instanceof MixOrder.Apply apply
-                ? apply.load().id()
-                : ((MixOrder.DrainTank) order).load().id();
-        return planter + " has " + figures.volume(litres) + " of load " + load + " in its tank (use by "
-                + clock.by(order.useBy()) + "): ";
+    private String inTank(Plan.Load load, MixOrder order) {
+        return order.machine() + " has " + figures.volume(load.litres()) + " of load " + load.id()
+                + " in its tank (use by " + clock.by(order.useBy()) + "): ";
     }
 
-    private String onRig(String rig, double areaHa, MixOrder order) {
-        return rig + " has mix for " + figures.area(areaHa) + " on board (use by " + clock.by(order.useBy()) + "): ";
+    private String onRig(double areaHa, MixOrder order) {
+        return order.machine() + " has mix for " + figures.area(areaHa) + " on board (use by " + clock.by(order.useBy())
+                + "): ";
     }
 }
