@@ -14,7 +14,6 @@ import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
@@ -60,7 +59,8 @@ final class OnlyLoadsCount {
                 IntStream.range(0, tankHa.length)
                         .mapToObj(planter -> rig("R" + planter))
                         .toList(),
-                List.of(new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
+                List.of(WithDefaults.waterPoint(
+                        "well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
                 List.of(new CompostLot("windrow", 1e6, FIRST)),
                 new Drying(0, 0, 0, 0),
                 List.of(),

@@ -13,7 +13,6 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.DayOfWeek;
@@ -76,7 +75,8 @@ public final class ExampleSeason {
                         ExtractAt.FIELD,
                         "yard",
                         hours)),
-                List.of(new WaterPoint("well", Optional.empty(), 2, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
+                List.of(WithDefaults.waterPoint(
+                        "well", Optional.empty(), 2, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
                 compost,
                 new Drying(2, 0.04, 0.08, 0.12),
                 List.of(),

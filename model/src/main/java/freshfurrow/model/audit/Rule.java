@@ -82,7 +82,7 @@ public enum Rule {
     WATER_ON_BOARD("A rig transfers and dumps no more than it has, plus 0.1 % of what it did since its last draw."),
     NURSE_TANK("A rig never has more on board than its nurse tank holds."),
     DRAW_PLACE("Water is drawn at water points."),
-    DRAW_TIME("A draw takes at least the treatment time plus the litres over the point's flow."),
+    DRAW_TIME("A draw takes at least the time to hook up, the treatment time and the litres over the point's flow."),
     DRAW_HOURS("Water is drawn while the water point is open."),
     HOSES("No more rigs draw at once than the water point has hoses."),
     DAILY_LIMIT("The draws that start on one date stay within the water point's daily limit."),

@@ -86,7 +86,7 @@ final class WaterRules {
     }
 
     private void timeAndHours(Evidence.Done<Activity.Draw> done, WaterPoint point) {
-        double least = point.treatmentS() + done.activity().litres() / point.flowLPerS();
+        double least = point.hookUpS() + point.treatmentS() + done.activity().litres() / point.flowLPerS();
         long taken = evidence.lasts(done.activity());
         if (!(taken >= least - Evidence.SECOND_ROUNDING)) {
             evidence.report(

@@ -144,7 +144,7 @@ public sealed interface Activity {
         }
     }
 
-    /** A rig draws water; treatment time is part of it. */
+    /** A rig draws water; hooking up and treatment are part of it. */
     record Draw(LocalDateTime start, LocalDateTime end, String at, double litres) implements Activity {
         @Override
         public double onRigL() {

@@ -122,6 +122,7 @@ final class Machines {
         Optional<Double> limit = keys.optionalQuantity(
                 "dailyLimit", Kind.VOLUME, Range.between(1, 100_000_000, "0.3 to 26,000,000 gal (1 to 100,000,000 L)"));
         Optional<Double> treatment = keys.optionalQuantity("treatment", Kind.TIME, SHORT_TIME);
+        Optional<Double> hookUp = keys.optionalQuantity("hookUp", Kind.TIME, SHORT_TIME);
         WorkHours hours = Times.hours(keys, WorkHours.ALWAYS);
         keys.refuseOthers();
         if (keys.problems().count() > before) {
@@ -134,7 +135,8 @@ final class Machines {
                 hoses.orElse(1.0).intValue(),
                 hours,
                 ifAny(limit),
-                seconds(treatment)));
+                seconds(treatment),
+                seconds(hookUp)));
     }
 
     static Optional<CompostLot> compostLot(String id, Keys keys) {

@@ -199,7 +199,7 @@ final class RoomInHours {
     }
 
     private static double drawS(Rig rig, WaterPoint point) {
-        return point.treatmentS()
+        return point.beforeDrawS()
                 + Math.min(rig.nurseTankL(), point.dailyLimitL().orElse(rig.nurseTankL())) / point.flowLPerS();
     }
 

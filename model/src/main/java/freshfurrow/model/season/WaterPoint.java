@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param hours when it may be drawn from, on every day, closed or not
  * @param dailyLimitL L per calendar day, above 0, where there is a limit
  * @param treatmentS before each draw, s, 0 or more
+ * @param hookUpS to connect and disconnect the hose for each draw, s, 0 or more
  */
 public record WaterPoint(
         String id,
@@ -20,11 +21,17 @@ public record WaterPoint(
         int hoses,
         WorkHours hours,
         OptionalDouble dailyLimitL,
-        int treatmentS) {
+        int treatmentS,
+        int hookUpS) {
     public WaterPoint {
-        if (!(flowLPerS > 0) || hoses < 1 || treatmentS < 0 || dailyLimitL.orElse(1) <= 0) {
+        if (!(flowLPerS > 0) || hoses < 1 || treatmentS < 0 || hookUpS < 0 || dailyLimitL.orElse(1) <= 0) {
             throw new IllegalArgumentException("water point " + id + " has a figure out of range");
         }
+    }
+
+    /** What each draw takes besides the drawing, s. */
+    public int beforeDrawS() {
+        return treatmentS + hookUpS;
     }
 
     /** A water point like this one, but for what is changed. */

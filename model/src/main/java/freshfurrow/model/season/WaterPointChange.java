@@ -12,6 +12,7 @@ public final class WaterPointChange {
     private WorkHours hours;
     private OptionalDouble dailyLimitL;
     private int treatmentS;
+    private int hookUpS;
 
     WaterPointChange(WaterPoint from) {
         id = from.id();
@@ -21,6 +22,7 @@ public final class WaterPointChange {
         hours = from.hours();
         dailyLimitL = from.dailyLimitL();
         treatmentS = from.treatmentS();
+        hookUpS = from.hookUpS();
     }
 
     public WaterPointChange id(String other) {
@@ -58,12 +60,17 @@ public final class WaterPointChange {
         return this;
     }
 
+    public WaterPointChange hookUpS(int other) {
+        hookUpS = other;
+        return this;
+    }
+
     /**
      * The water point as it now is.
      *
      * @throws IllegalArgumentException when the parts do not make one
      */
     public WaterPoint waterPoint() {
-        return new WaterPoint(id, at, flowLPerS, hoses, hours, dailyLimitL, treatmentS);
+        return new WaterPoint(id, at, flowLPerS, hoses, hours, dailyLimitL, treatmentS, hookUpS);
     }
 }

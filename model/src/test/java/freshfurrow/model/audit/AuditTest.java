@@ -303,6 +303,12 @@ class AuditTest {
     }
 
     @Test
+    void aDrawThatLeavesNoTimeToHookUpIsCaught() throws Exception {
+        // 60 s of treatment and 4,000 L at 4 L/s take all of its 1,060 s
+        assertThat(rulesBrokenIf(day -> day.hookUpS = 1)).containsOnly(Rule.DRAW_TIME);
+    }
+
+    @Test
     void workOnAClosedDayIsCaught() throws Exception {
         assertThat(rulesBrokenIf(day -> day.closed = LocalDate.of(2027, 4, 20))).contains(Rule.WORK_HOURS);
     }

@@ -14,7 +14,6 @@ import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.DayOfWeek;
@@ -66,6 +65,7 @@ final class WorkedDay {
         String planterOfB = "P1";
         double rainOnThe19thMm = 20;
         double rainOnThe20thMm = 4.9;
+        int hookUpS;
     }
 
     /** The season of {@link #PLAN_AT_THE_WATER}: batches at the well and a mix that holds for 7 h. */
@@ -107,7 +107,10 @@ final class WorkedDay {
                         day.extractAt,
                         "yard",
                         RIG_HOURS)),
-                List.of(new WaterPoint("well", Optional.empty(), 4, 1, WELL_HOURS, OptionalDouble.of(5000), 60)),
+                List.of(WithDefaults.waterPoint("well", Optional.empty(), 4, 1, WELL_HOURS, OptionalDouble.of(5000), 60)
+                        .change()
+                        .hookUpS(day.hookUpS)
+                        .waterPoint()),
                 List.of(
                         new CompostLot("windrow", 40, LocalDate.of(2027, 4, 1)),
                         new CompostLot("delivery", 40, LocalDate.of(2027, 4, 25))),

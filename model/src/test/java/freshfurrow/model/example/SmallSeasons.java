@@ -16,7 +16,6 @@ import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
@@ -90,7 +89,7 @@ public final class SmallSeasons {
                 fields,
                 List.copyOf(planters),
                 rigs,
-                List.of(new WaterPoint(
+                List.of(WithDefaults.waterPoint(
                         place("well"),
                         Optional.empty(),
                         4,

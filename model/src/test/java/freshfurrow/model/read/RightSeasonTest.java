@@ -158,7 +158,7 @@ final class RightSeasonTest {
                 "(?m)^(closed|travel|drying|rain|goals):.*\\n(?: .*\\n)*|^    (payload|extractAt): .*\\n", "");
         Season season = new WrittenSeason(folder, text)
                 .with(", lateWeight: 1.0", "")
-                .with(", hoses: 1, dailyLimit: 9000 gal, treatment: 0 min", "")
+                .with(", hoses: 1, dailyLimit: 9000 gal, treatment: 0 min, hookUp: 2 min", "")
                 .season();
         assertThat(season.closed().weekdays()).isEmpty();
         assertThat(season.closed().dates()).isEmpty();
@@ -173,6 +173,7 @@ final class RightSeasonTest {
         assertThat(well.hoses()).isEqualTo(1);
         assertThat(well.dailyLimitL()).isEqualTo(OptionalDouble.empty());
         assertThat(well.treatmentS()).isZero();
+        assertThat(well.hookUpS()).isZero();
         assertThat(season.rigs().get(0).payloadKg()).isEqualTo(OptionalDouble.empty());
         assertThat(season.rigs().get(0).extractAt()).isEqualTo(ExtractAt.FIELD);
         Season straight = WrittenSeason.in(folder)

@@ -51,7 +51,7 @@ record WrittenSeason(Path folder, String text) {
                 extractAt: field
                 at: yard
             waterPoints:
-              well: {lat: 41.01, lon: -97.02, flow: 40 gal/min, hoses: 1, dailyLimit: 9000 gal, treatment: 0 min}
+              well: {lat: 41.01, lon: -97.02, flow: 40 gal/min, hoses: 1, dailyLimit: 9000 gal, treatment: 0 min, hookUp: 2 min}
             compost:
               windrow: {mass: 4000 lb, from: 2027-04-01}
             travel: {roadFactor: 1.3}

@@ -173,7 +173,8 @@ class ChangedRecordsTest {
                         ExtractAt.FIELD,
                         "yard",
                         WorkHours.ALWAYS)),
-                List.of(new WaterPoint("well", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
+                List.of(WithDefaults.waterPoint(
+                        "well", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
                 List.of(new CompostLot("heap", 1000, DAY)),
                 new Drying(0, 1, 1, 1),
                 List.of(),
@@ -229,7 +230,7 @@ class ChangedRecordsTest {
                         .change()
                         .leastBatchTime(OptionalInt.of(60))
                         .rig()),
-                List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60)),
+                List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60, 90)),
                 List.of(new CompostLot("pile", 2000, DAY.plusDays(1))),
                 new Drying(1, 2, 2, 2),
                 List.of(new Rain(DAY, 0, 5)),

@@ -20,7 +20,8 @@ import java.util.stream.IntStream;
 
 /**
  * Seasons out of a seed, small but with all that makes a season hard: several machines, both ways of extracting, few hoses
- * and daily limits, breaks and closed days, rain, late deliveries of compost, short hold times, fields for some planters.
+ * and daily limits, breaks and closed days, rain, late deliveries of compost, short hold times, fields for some planters. Seeds below zero give seasons in which machines take their time to begin
+ * and to end with.
  */
 public final class RandomSeasons {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 19);
@@ -32,10 +33,13 @@ public final class RandomSeasons {
 
     private final int mostFields;
 
+    private final boolean takingTheirTime;
+
     private RandomSeasons(long seed, int mostFields, LocalDate first, ZoneId zone) {
         this.first = first;
         this.zone = zone;
         random = new Random(seed);
+        takingTheirTime = seed < 0;
         this.mostFields = mostFields;
     }
 
@@ -46,12 +50,12 @@ public final class RandomSeasons {
 
     /** A season with 1 to {@code mostFields} fields. */
     public static Season season(long seed, int mostFields) {
-        return new RandomSeasons(seed, mostFields, FIRST, ZoneOffset.UTC).season();
+        return new RandomSeasons(seed, mostFields, FIRST, ZoneOffset.UTC).make();
     }
 
     /** A season with 1 to 12 fields that begins on some date, by the clock of a zone. */
     public static Season season(long seed, LocalDate first, ZoneId zone) {
-        return new RandomSeasons(seed, 12, first, zone).season();
+        return new RandomSeasons(seed, 12, first, zone).make();
     }
 
     /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */
@@ -67,6 +71,19 @@ public final class RandomSeasons {
             }
         }
         return lists;
+    }
+
+    private Season make() {
+        Season season = season();
+        return takingTheirTime ? takingTheirTime(season) : season;
+    }
+
+    private Season takingTheirTime(Season season) {
+        return season.change()
+                .waterPoints(season.waterPoints().stream()
+                        .map(point -> point.change().hookUpS(oneOf(0, 100, 360)).waterPoint())
+                        .toList())
+                .season();
     }
 
     private Season season() {
@@ -96,7 +113,7 @@ public final class RandomSeasons {
         List<Field> fields = several(mostFields, i -> field(place("F" + i), last, recipes, planters));
         List<WaterPoint> waterPoints = several(
                 3,
-                i -> new WaterPoint(
+                i -> WithDefaults.waterPoint(
                         place("W" + i),
                         Optional.empty(),
                         oneOf(1.5, 2.5236, 8.0),

@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -37,6 +38,18 @@ public final class WithDefaults {
                 moveTimeS,
                 at,
                 hours);
+    }
+
+    /** A water point at which hooking up takes no time of its own. */
+    public static WaterPoint waterPoint(
+            String id,
+            Optional<GeoPoint> at,
+            double flowLPerS,
+            int hoses,
+            WorkHours hours,
+            OptionalDouble dailyLimitL,
+            int treatmentS) {
+        return new WaterPoint(id, at, flowLPerS, hoses, hours, dailyLimitL, treatmentS, 0);
     }
 
     public static Rig rig(

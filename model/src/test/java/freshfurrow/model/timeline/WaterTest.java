@@ -87,6 +87,29 @@ class WaterTest {
     }
 
     @Test
+    void hookingUpIsPartOfEachDraw() {
+        // 240 s to hook up + 400 s
+        WorkedPlan plan = new WorkedSeason().hookUp(240).field("A", 5).plan("A");
+
+        assertThat(plan.rig("R1", "draw")).containsExactly("1 06:01:40 - 1 06:12:20 draw well 2000.000 L");
+    }
+
+    @Test
+    void theHoseIsTakenForHookingUpToo() {
+        // the second rig draws when the first has gone: 240 s + 400 s after it began
+        WorkedPlan plan = new WorkedSeason()
+                .hookUp(240)
+                .planter("P2", planter -> planter)
+                .rig("R2", rig -> rig)
+                .field("A", 5)
+                .field("B", 5)
+                .plan("A", "B");
+
+        assertThat(plan.rig("R1", "draw")).containsExactly("1 06:01:40 - 1 06:12:20 draw well 2000.000 L");
+        assertThat(plan.rig("R2", "draw")).containsExactly("1 06:12:20 - 1 06:23:00 draw well 2000.000 L");
+    }
+
+    @Test
     void aNurseTankSmallerThanThePlantersBoundsTheLoad() {
         // 600 L are 3 ha; a trip for each load
         WorkedPlan plan = new WorkedSeason()

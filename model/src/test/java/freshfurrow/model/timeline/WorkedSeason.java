@@ -128,7 +128,13 @@ final class WorkedSeason {
 
     WorkedSeason waterPoint(String id, OptionalDouble dailyLimitL, WorkHours hours, int treatmentS) {
         waterPoints.removeIf(point -> point.id().equals(id));
-        waterPoints.add(new WaterPoint(id, Optional.empty(), 5, 1, hours, dailyLimitL, treatmentS));
+        waterPoints.add(WithDefaults.waterPoint(id, Optional.empty(), 5, 1, hours, dailyLimitL, treatmentS));
+        return this;
+    }
+
+    /** Time to hook up for each draw at all points. */
+    WorkedSeason hookUp(int seconds) {
+        waterPoints.replaceAll(point -> point.change().hookUpS(seconds).waterPoint());
         return this;
     }
 
@@ -249,7 +255,7 @@ final class WorkedSeason {
     }
 
     private static WaterPoint well(String id) {
-        return new WaterPoint(id, Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+        return WithDefaults.waterPoint(id, Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
     }
 
     record FieldChoice(DateWindow window, String recipe, Drainage drainage, double lateWeight, Set<String> planters) {

@@ -21,7 +21,7 @@ import java.util.function.UnaryOperator;
  * <ul>
  *   <li>planter: planting, moves and setting up for a fill take next to no time;
  *   <li>rig: batches, cleans, pumping and drives take next to no time, drawing water takes its time;
- *   <li>hose: there is a hose for every rig, and water comes at once, without treatment;
+ *   <li>hose: there is a hose for every rig, and water comes at once, without hooking up or treatment;
  *   <li>waterLimit: no water point has a daily limit;
  *   <li>compost: there is more than enough from the season's first day on;
  *   <li>weather: it never rains, and no ground is too wet;
@@ -87,6 +87,7 @@ public final class FreedSeason {
                 .flowLPerS(AT_ONCE)
                 .hoses(Math.max(point.hoses(), rigs))
                 .treatmentS(0)
+                .hookUpS(0)
                 .waterPoint();
     }
 

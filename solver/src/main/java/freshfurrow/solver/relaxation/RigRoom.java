@@ -27,7 +27,7 @@ import java.util.stream.IntStream;
  *       more than full ones, and the last of each lot may lack ten, which is allowed for); no smaller batch takes less than its share;
  *   <li>the transfers: pumping, and the shortest setup for each load, of which none is larger than {@link LargestLoads};
  *   <li>its water trips: a nurse tank of water or mix may be on board before, all else is drawn in the time, a nurse tank a draw at
- *       the most; each draw takes the shortest treatment, and for each litre what it takes at one of the points, less what is saved on as much as
+ *       the most; each draw takes the shortest hooking up and treatment, and for each litre what it takes at one of the points, less what is saved on as much as
  *       faster points may give ({@link WaterRoom}). From one draw to the next a rig serves fields of a nurse tank or less, and drives at
  *       least to the farthest of them and back ({@link WaysToWater}), so for each field to it and back, times its share of
  *       the nurse tank. Of these ways three may lie outside: there and back with what is on board before, and back at the end. These count only in the rows with
@@ -53,7 +53,7 @@ final class RigRoom {
     private final LargestLoads loads;
     private final int longestHoldS;
     private final double shortestSetupS;
-    private final double shortestTreatmentS;
+    private final double leastBeforeDrawS;
     private final WaysToWater ways;
     private final WaterRoom water;
 
@@ -67,8 +67,8 @@ final class RigRoom {
                 .mapToInt(Applicator::fillSetupS)
                 .min()
                 .orElse(0);
-        shortestTreatmentS = season.season().waterPoints().stream()
-                .mapToInt(WaterPoint::treatmentS)
+        leastBeforeDrawS = season.season().waterPoints().stream()
+                .mapToInt(WaterPoint::beforeDrawS)
                 .min()
                 .orElse(0);
         ways = new WaysToWater(season);
@@ -192,7 +192,7 @@ final class RigRoom {
                 + mixL / rig.transferLPerS()
                 + shortestSetupS / largest;
         return trips.counted()
-                ? seconds + LargestLoads.LEAST_SHARE * mixL * (trips.sPerL() + shortestTreatmentS / rig.nurseTankL())
+                ? seconds + LargestLoads.LEAST_SHARE * mixL * (trips.sPerL() + leastBeforeDrawS / rig.nurseTankL())
                 : seconds;
     }
 
@@ -204,7 +204,7 @@ final class RigRoom {
         return trips.counted()
                 ? seconds
                         + rig.nurseTankL() * trips.sPerL()
-                        + shortestTreatmentS
+                        + leastBeforeDrawS
                         + 3 * trips.farthestM() / rig.roadSpeedMPerS()
                 : seconds;
     }

@@ -9,7 +9,7 @@ import freshfurrow.model.timeline.WorkingTime;
 
 /**
  * What water points give at the most. A point gives no more than its daily limit on each day on which a rig works; and no more than
- * its hoses let through while it is open and any rig works, where each draw takes up a hose for its treatment too and is no larger
+ * its hoses let through while it is open and any rig works, where each draw takes up a hose for hooking up and treatment too and is no larger
  * than the largest nurse tank.
  */
 final class WaterRoom {
@@ -33,7 +33,7 @@ final class WaterRoom {
     double litres(int w, int firstDay, int lastDay) {
         WaterPoint point = season.season().waterPoints().get(w);
         double hoseS = (double) point.hoses() * time.drawableS(w, firstDay * DAY_S, (lastDay + 1) * DAY_S);
-        double throughHosesL = hoseS / (1 / point.flowLPerS() + point.treatmentS() / largestNurseTankL);
+        double throughHosesL = hoseS / (1 / point.flowLPerS() + point.beforeDrawS() / largestNurseTankL);
         double limitL = point.dailyLimitL().isPresent()
                 ? (point.dailyLimitL().getAsDouble() + ROUNDING_L) * daysWithRig(firstDay, lastDay)
                 : Double.MAX_VALUE;

@@ -50,7 +50,7 @@ final class TwoFieldsADay {
     private int moveTimeS;
     private double metresToWater;
     private WaterPoint well =
-            new WaterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+            WithDefaults.waterPoint("well", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
     private final List<WaterPoint> morePoints = new ArrayList<>();
     private final List<Rain> rain = new ArrayList<>();
     private final List<Field> fields = new ArrayList<>();
@@ -81,7 +81,7 @@ final class TwoFieldsADay {
     TwoFieldsADay waterForOneFieldADay() {
         nurseTankL = 200;
         WorkHours hours = new WorkHours(List.of(new DaySpan(START_S - 3600, START_S - 3600 + 8)));
-        well = new WaterPoint("well", Optional.empty(), 25, 1, hours, OptionalDouble.empty(), 0);
+        well = WithDefaults.waterPoint("well", Optional.empty(), 25, 1, hours, OptionalDouble.empty(), 0);
         return this;
     }
 
@@ -108,8 +108,9 @@ final class TwoFieldsADay {
     /** The well gives no more than that, a spring at the same place much faster but not so much a day; a nurse tank holds no more than a planter's. */
     TwoFieldsADay slowWellAndSpring(double flowLPerS, double springLADay) {
         nurseTankL = 400;
-        well = new WaterPoint("well", Optional.empty(), flowLPerS, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
-        morePoints.add(new WaterPoint(
+        well = WithDefaults.waterPoint(
+                "well", Optional.empty(), flowLPerS, 9, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
+        morePoints.add(WithDefaults.waterPoint(
                 "spring", Optional.empty(), 100, 9, WorkHours.ALWAYS, OptionalDouble.of(springLADay), 0));
         return this;
     }

@@ -15,7 +15,6 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import java.time.DayOfWeek;
@@ -179,8 +178,10 @@ public final class InventedSeason {
                 List.copyOf(planterList),
                 rigList,
                 List.of(
-                        new WaterPoint("well", Optional.empty(), 2.5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0),
-                        new WaterPoint("pond", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.of(30_000), 0)),
+                        WithDefaults.waterPoint(
+                                "well", Optional.empty(), 2.5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0),
+                        WithDefaults.waterPoint(
+                                "pond", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.of(30_000), 0)),
                 List.of(
                         new CompostLot("windrow", totalHa * 1.6, FIRST.minusDays(10)),
                         new CompostLot("bought", totalHa * 1.6, FIRST.plusDays(14))),

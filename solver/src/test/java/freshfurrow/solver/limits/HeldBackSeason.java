@@ -16,7 +16,6 @@ import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
-import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -145,7 +144,8 @@ final class HeldBackSeason {
                         ExtractAt.FIELD,
                         "yard",
                         hours(6, 20))),
-                List.of(new WaterPoint("well", Optional.empty(), flowLPerS, 1, WorkHours.ALWAYS, dailyLimitL, 0)),
+                List.of(WithDefaults.waterPoint(
+                        "well", Optional.empty(), flowLPerS, 1, WorkHours.ALWAYS, dailyLimitL, 0)),
                 lots.isEmpty() ? List.of(new CompostLot("heap", 10_000, FIRST)) : lots,
                 new Drying(0, 1, 1, 1),
                 rain,

@@ -13,13 +13,13 @@ public final class WaterTable {
 
     private final PlaceTable places;
     private final double[] drawSPerMl;
-    private final int[] treatmentS;
+    private final int[] beforeDrawS;
     private final int[] hoses;
     private final long[] dailyLimitMl;
     private final long largestDailyLimitMl;
     private final Calendar[] hours;
     private final int[] place;
-    private final int leastTreatmentS;
+    private final int leastBeforeDrawS;
     private final double leastDrawSPerMl;
     /** By place. */
     private final int[] metresToWater;
@@ -30,7 +30,7 @@ public final class WaterTable {
         drawSPerMl = points.stream()
                 .mapToDouble(point -> 1 / (point.flowLPerS() * Scale.ML_PER_L))
                 .toArray();
-        treatmentS = points.stream().mapToInt(WaterPoint::treatmentS).toArray();
+        beforeDrawS = points.stream().mapToInt(WaterPoint::beforeDrawS).toArray();
         hoses = points.stream().mapToInt(WaterPoint::hoses).toArray();
         dailyLimitMl = points.stream()
                 .mapToLong(point -> point.dailyLimitL().isPresent()
@@ -42,7 +42,7 @@ public final class WaterTable {
                 .map(point -> calendars.waterPoint(point.hours()))
                 .toArray(Calendar[]::new);
         place = points.stream().mapToInt(point -> places.positionOf(point.id())).toArray();
-        leastTreatmentS = Arrays.stream(treatmentS).min().orElse(0);
+        leastBeforeDrawS = Arrays.stream(beforeDrawS).min().orElse(0);
         leastDrawSPerMl = Arrays.stream(drawSPerMl).min().orElse(0);
         metresToWater = new int[places.count()];
         for (int from = 0; from < metresToWater.length; from++) {
@@ -62,19 +62,19 @@ public final class WaterTable {
         return place[point];
     }
 
-    /** To draw so much and to treat it, s. */
+    /** To hook up, to treat the water and to draw so much, s. */
     public int drawS(int point, long ml) {
-        return treatmentS[point] + (int) Math.ceil(ml * drawSPerMl[point]);
+        return beforeDrawS[point] + (int) Math.ceil(ml * drawSPerMl[point]);
     }
 
     /** The same rounded down: no draw of so much takes less, s. */
     public int leastDrawS(int point, long ml) {
-        return treatmentS[point] + (int) (ml * drawSPerMl[point]);
+        return beforeDrawS[point] + (int) (ml * drawSPerMl[point]);
     }
 
     /** No point gives so much in less time, s. */
     public int leastDrawS(long ml) {
-        return leastTreatmentS + (int) (ml * leastDrawSPerMl);
+        return leastBeforeDrawS + (int) (ml * leastDrawSPerMl);
     }
 
     public int hoses(int point) {
