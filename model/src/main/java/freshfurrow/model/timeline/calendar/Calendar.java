@@ -16,12 +16,17 @@ public final class Calendar {
     /** Slots of 4,096 s. */
     private static final int SLOT_BITS = 12;
 
+    /** Words of 64 slots. */
+    private static final int WORD_BITS = 6;
+
     private final int[] start;
     private final int[] end;
     /** Period length before each period, s. */
     private final int[] workBefore;
     /** For each slot, the first period that ends after it begins. */
     private final int[] firstBySlot;
+    /** Slots that lie in a period from end to end, a bit each. */
+    private final long[] wholeSlots;
     /** By day, the midnight that begins the last day before it with a period; 0 when there is none. */
     private final int[] lastWorkDayS;
 
@@ -39,6 +44,13 @@ public final class Calendar {
                 i++;
             }
             firstBySlot[slot] = i;
+        }
+        wholeSlots = new long[(firstBySlot.length >> WORD_BITS) + 1];
+        for (int slot = 0; slot < firstBySlot.length; slot++) {
+            int period = firstBySlot[slot];
+            if (startOf(period) <= slot << SLOT_BITS && endOf(period) >= (slot + 1) << SLOT_BITS) {
+                wholeSlots[slot >> WORD_BITS] |= 1L << slot;
+            }
         }
         lastWorkDayS = new int[horizonS / Calendars.DAY_S + 1];
         for (int day = 0; day < lastWorkDayS.length; day++) {
@@ -125,6 +137,13 @@ public final class Calendar {
             i++;
         }
         return i;
+    }
+
+    /** Whether {@code t} is inside a period. */
+    public boolean holds(int t) {
+        int slot = t >> SLOT_BITS;
+        boolean isWhole = slot < firstBySlot.length && (wholeSlots[slot >> WORD_BITS] >> slot & 1) == 1;
+        return isWhole || next(t) == t;
     }
 
     /** The first moment at or after {@code t} inside a period. */

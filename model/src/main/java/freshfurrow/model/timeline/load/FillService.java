@@ -99,7 +99,7 @@ public final class FillService {
     }
 
     private void supply(Quote chosen) {
-        Delivery delivery = chosen.delivery();
+        Delivery delivery = chosen.settled();
         int planter = request.planter();
         int recipe = request.recipe();
         int start = delivery.transferStart();

@@ -104,6 +104,12 @@ public final class Quote {
         return delivery;
     }
 
+    /** The load last asked for, as it is brought: the rig begins with it as late as may be. */
+    public Delivery settled() {
+        day.settle(source, delivery, together);
+        return delivery;
+    }
+
     /** The same as far as the start of the transfer; how old the mix is then, only {@link #ask} tells. */
     public Delivery start(long loadDm2, long mixDm2) {
         if (loadDm2 != askedLoadDm2 || mixDm2 != askedMixDm2 || source != askedSource || together != askedTogether) {

@@ -11,8 +11,9 @@ import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
- * From when on a rig gets ready for a load: on the day it is asked for, from the rig's own hours on; on its last working day before only
- * where the load would come later otherwise, and then as late as what it does there fits in one piece.
+ * From when on a rig gets ready for a load. How large the load is and when it comes is found as if the rig might begin on its last
+ * working day before; once that is settled, the rig begins on the day of the load, from its own hours on, or on the evening before as late
+ * as what it does there fits in one piece, wherever the load is as fresh and as soon.
  */
 public final class RigDay {
     private final RigTable rigs;
@@ -27,21 +28,9 @@ public final class RigDay {
         this.times = times;
     }
 
-    /** Works out when the load that the delivery names can start, out of the mix that it names. */
+    /** Works out how soon the load that the delivery names can start, out of the mix that it names. */
     void plan(MixSource source, Delivery delivery) {
-        int rig = delivery.rig();
-        int today = midnight(request.needS());
-        plan(source, delivery, today);
-        if (states.freeS(rig) < today && !isAtOnce(delivery)) {
-            int startToday = delivery.transferStart;
-            plan(source, delivery, rigs.readyFromS(rig, request.needS()));
-            if (delivery.transferStart >= startToday) {
-                plan(source, delivery, today);
-            }
-        }
-        if (delivery.isInSeason()) {
-            asLateAsMayBe(source, delivery);
-        }
+        plan(source, delivery, rigs.readyFromS(delivery.rig(), request.needS()));
     }
 
     private static void plan(MixSource source, Delivery delivery, int notBefore) {
@@ -49,38 +38,47 @@ public final class RigDay {
         source.plan(delivery);
     }
 
-    private static int midnight(int s) {
-        return s / Calendars.DAY_S * Calendars.DAY_S;
-    }
-
-    private boolean isAtOnce(Delivery delivery) {
-        return delivery.transferStart
-                == times.fitTransfer(request.planter(), delivery.rig(), request.needS(), delivery.transferS());
-    }
-
-    /** What is done on a day before that of the transfer waits for that day, or for the end of the last working day before it. */
-    private void asLateAsMayBe(MixSource source, Delivery delivery) {
-        int rig = delivery.rig();
-        int start = delivery.transferStart;
+    /**
+     * Has the rig of a delivery whose batches are laid begin as late as may be.
+     *
+     * @param together as its batches were laid
+     */
+    void settle(MixSource source, Delivery delivery, boolean together) {
         int before = delivery.notBefore();
+        int begins = Math.max(before, states.freeS(delivery.rig()));
+        int start = delivery.transferStart();
         int day = midnight(start);
-        if (day <= Math.max(before, states.freeS(rig))) {
+        if (day <= begins) {
             return;
         }
+        int plantBy = delivery.plantBy();
         boolean waited = delivery.trip().isWaitedFor();
         int ready = delivery.rigReady();
         int evening = evening(delivery, day);
-        if (!isStillAt(start, source, delivery, day)
-                && !(evening > Math.max(before, states.freeS(rig)) && isStillAt(start, source, delivery, evening))) {
-            plan(source, delivery, before);
+        planAndLay(source, delivery, together, day);
+        if (!isAsGood(delivery, start, plantBy) && evening > begins) {
+            planAndLay(source, delivery, together, evening);
+        }
+        if (!isAsGood(delivery, start, plantBy)) {
+            planAndLay(source, delivery, together, before);
         }
         delivery.trip().waitedFor(waited);
         delivery.rigReady(ready);
     }
 
-    private static boolean isStillAt(int start, MixSource source, Delivery delivery, int notBefore) {
+    private static boolean isAsGood(Delivery delivery, int start, int plantBy) {
+        return delivery.transferStart() == start && delivery.plantBy() >= plantBy;
+    }
+
+    private static void planAndLay(MixSource source, Delivery delivery, boolean together, int notBefore) {
         plan(source, delivery, notBefore);
-        return delivery.transferStart == start;
+        if (delivery.isInSeason()) {
+            source.lay(delivery, together);
+        }
+    }
+
+    private static int midnight(int s) {
+        return s / Calendars.DAY_S * Calendars.DAY_S;
     }
 
     /** The last moment before a day from which on a rig does in one piece all that comes before the transfer. */

@@ -22,6 +22,8 @@ public final class FieldTable {
     private final byte[] drainage;
     /** By drainage class, when the ground is not too wet. */
     private final Calendar[] openGround;
+    /** Places from this one on are open all season: fields too, where no rain closes any. */
+    private final int firstAlwaysOpen;
 
     private final long totalDm2;
 
@@ -49,6 +51,9 @@ public final class FieldTable {
             drainage[f] = (byte) drainages.indexOf(fields.get(f).drainage());
         }
         openGround = drainages.stream().map(calendars::openGround).toArray(Calendar[]::new);
+        boolean neverWet = drainages.stream()
+                .allMatch(drainage -> calendars.closures(drainage).isEmpty());
+        firstAlwaysOpen = neverWet ? 0 : fields.size();
     }
 
     private static int day(Season season, LocalDate date) {
@@ -95,30 +100,29 @@ public final class FieldTable {
      */
     public int setOff(Calendar hours, int place, int t, int driveS) {
         int s = hours.earliest(t, driveS);
-        if (place >= drainage.length) {
-            return s;
-        }
+        return isOpen(place, s + driveS) ? s : setOffOnceOpen(hours, place, s, driveS);
+    }
+
+    private int setOffOnceOpen(Calendar hours, int place, int t, int driveS) {
         Calendar ground = openGround[drainage[place]];
-        while (s < NEVER) {
-            int arrival = s + driveS;
-            int open = ground.next(arrival);
-            if (open == arrival) {
-                return s;
-            }
+        int s = t;
+        while (s < NEVER && !ground.holds(s + driveS)) {
+            int open = ground.next(s + driveS);
             s = open >= NEVER ? NEVER : hours.earliest(open - driveS, driveS);
         }
         return s;
     }
 
+    /** Whether a place is not too wet to be driven to. */
+    private boolean isOpen(int place, int t) {
+        return place >= firstAlwaysOpen || openGround[drainage[place]].holds(t);
+    }
+
     /** The last moment at or before {@code t} at which a machine may be at a place after such a drive; -1 when there is none. */
     public int latestArrival(Calendar hours, int place, int t, int driveS) {
         int arrival = hours.latest(t, driveS);
-        if (place >= drainage.length) {
-            return arrival;
-        }
-        Calendar ground = openGround[drainage[place]];
-        while (arrival >= 0 && ground.next(arrival) != arrival) {
-            int lastOpen = ground.latest(arrival, 1) - 1;
+        while (arrival >= 0 && !isOpen(place, arrival)) {
+            int lastOpen = openGround[drainage[place]].latest(arrival, 1) - 1;
             arrival = lastOpen < 0 ? -1 : hours.latest(lastOpen, driveS);
         }
         return arrival;

@@ -2,23 +2,36 @@ package freshfurrow.model.timeline.tables;
 
 /** How much a planter can plant out of one load at the most, whoever brings it and whenever. */
 public final class LoadLimits {
-    private final RecipeTable recipes;
-    /** By recipe: whether a rig has mix of it to begin with, which may be planted up to its use-by. */
-    private final boolean[] made;
-
     private final PlanterTable planters;
-    private final RigTable rigs;
+    /** By planter and recipe: the largest area that the hold time allows, dm2. */
+    private final long[][] withinHold;
 
     LoadLimits(RecipeTable recipes, PlanterTable planters, RigTable rigs, Beginning beginning) {
-        made = beginning.hasMadeByRecipe(recipes.count());
-        this.recipes = recipes;
         this.planters = planters;
-        this.rigs = rigs;
+        boolean[] made = beginning.hasMadeByRecipe(recipes.count());
+        withinHold = new long[planters.count()][recipes.count()];
+        for (int p = 0; p < withinHold.length; p++) {
+            for (int r = 0; r < made.length; r++) {
+                double secondsPerDm2 =
+                        1 / planters.capacityDm2PerS(p) + recipes.mlPerDm2(r) * rigs.fastestTransferSPerMl();
+                withinHold[p][r] = withinHold(planters.fillSetupS(p), holdS(recipes, r, made[r]), secondsPerDm2);
+            }
+        }
+    }
+
+    /** But for the reserve where all mix is still to be made, s: a rig's first mix may be planted up to its use-by. */
+    private static int holdS(RecipeTable recipes, int recipe, boolean made) {
+        return made ? recipes.holdS(recipe) : recipes.plannedHoldS(recipe);
+    }
+
+    /** Rounded up, dm2. */
+    private static long withinHold(int fillSetupS, int holdS, double secondsPerDm2) {
+        return (long) Math.ceil(Math.max(0, holdS - fillSetupS) / secondsPerDm2);
     }
 
     /** By tank and hold time, dm2. */
     public long byTank(int planter, int recipe) {
-        return Math.min(planters.tankDm2(planter, recipe), withinHold(planter, recipe));
+        return Math.min(planters.tankDm2(planter, recipe), withinHold[planter][recipe]);
     }
 
     /** A smaller load is brought only where it finishes something, dm2: a share of the largest that tank and hold time allow. */
@@ -28,7 +41,7 @@ public final class LoadLimits {
 
     /** The same with a tank that lets in its {@link Leeway}, dm2. */
     public long withLeeway(int planter, int recipe) {
-        return Math.min(Leeway.most(planters.tankDm2(planter, recipe)), withinHold(planter, recipe));
+        return Math.min(Leeway.most(planters.tankDm2(planter, recipe)), withinHold[planter][recipe]);
     }
 
     /**
@@ -43,14 +56,5 @@ public final class LoadLimits {
         }
         long loadsToCome = (mixDm2 - 1) / most;
         return Math.max(tank, mixDm2 - loadsToCome * most);
-    }
-
-    /** The largest area that the planter can plant in a recipe's hold time, but for its reserve where all mix is still to be made, dm2, rounded up. */
-    private long withinHold(int planter, int recipe) {
-        double secondsPerDm2 =
-                1 / planters.capacityDm2PerS(planter) + recipes.mlPerDm2(recipe) * rigs.fastestTransferSPerMl();
-        int holdS = made[recipe] ? recipes.holdS(recipe) : recipes.plannedHoldS(recipe);
-        double withinHold = Math.max(0, holdS - planters.fillSetupS(planter)) / secondsPerDm2;
-        return (long) Math.ceil(withinHold);
     }
 }
