@@ -21,6 +21,7 @@ public final class Audit {
         new MachineRules(evidence).check();
         new Fields(evidence).check();
         new PlantingRules(evidence).check();
+        new Overtime(evidence).check();
         new Waits(evidence).check();
         new Loads(evidence).check();
         new ComingOut(evidence).check();

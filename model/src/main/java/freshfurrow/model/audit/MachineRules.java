@@ -18,9 +18,11 @@ final class MachineRules {
     private static final double METRE_KM = 0.001;
 
     private final Evidence evidence;
+    private final Overtime overtime;
 
     MachineRules(Evidence evidence) {
         this.evidence = evidence;
+        this.overtime = new Overtime(evidence);
     }
 
     void check() {
@@ -30,7 +32,7 @@ final class MachineRules {
             order(id, its.activities(), standing.map(Standing.OfPlanter::freeFrom));
             var planter = evidence.planters.get(id);
             if (planter != null) {
-                hours(id, its.activities(), planter.hours());
+                hours(id, inHours(id, its.activities()), planter.hours());
                 places(
                         id,
                         its.activities(),
@@ -49,6 +51,13 @@ final class MachineRules {
                 roads(id, its.activities(), rig.roadSpeedMPerS(), 0);
             }
         });
+    }
+
+    /** All but what is planted past them as long as the planter may. */
+    private List<Activity> inHours(String planter, List<Activity> activities) {
+        return activities.stream()
+                .filter(activity -> !overtime.isWithin(planter, activity))
+                .toList();
     }
 
     private void work(String machine, List<Activity> activities, Predicate<ActivityKind> suits) {

@@ -25,6 +25,8 @@ public enum Rule {
     SEASON_DAYS("Nothing is done before the season's first day or after its last."),
     WORK_HOURS(
             "All work of a machine lies in one working period of an open day, not before the plan starts and not while the machine is down; only a wait may span a break."),
+    OVERTIME(
+            "A planter plants past the last hours of a day only where that finishes the field or uses up the load, on the same day and no longer than its overtime allows."),
     PLACE("A machine starts where the season says or where it stands, and works where its last drive took it."),
     OPEN_ON_ARRIVAL("No machine drives to a field that rain or wet ground keeps closed when it arrives."),
     COMING_OUT(

@@ -108,6 +108,7 @@ final class Totals {
                 + tally.movedFields() * goals.movedMin()
                 + days.scraps() * goals.scrapMin()
                 + days.callOuts() * goals.callOutMin()
+                + new Overtime(evidence).minutes() * goals.overtimeMinPerMin()
                 + tally.haDaysSinceStart() * goals.earlyMinPerHaDay();
     }
 

@@ -90,6 +90,18 @@ final class WorkCalendar {
         });
     }
 
+    /** Whether the season is under way, no clocks are changed and a machine is not down, from one moment to another. */
+    boolean isUp(String machine, long from, long to) {
+        List<Period> up = withoutChangedHours(List.of(new Period(
+                season.standing().map(standing -> seconds(standing.now())).orElse(0L), end())));
+        for (Outage outage : season.outages()) {
+            if (outage.machine().equals(machine)) {
+                up = without(up, seconds(outage.from()), seconds(outage.until()));
+            }
+        }
+        return up.stream().anyMatch(period -> period.contains(from, to));
+    }
+
     private static List<Period> without(List<Period> periods, long from, long to) {
         List<Period> left = new ArrayList<>();
         for (Period period : periods) {

@@ -38,6 +38,9 @@ public interface Counters {
     /** Days on which a machine leaves its stand, and a planter is neither filled nor plants, or a rig fills no planter. */
     int callOuts();
 
+    /** Time planted past the last hours of a day, s. */
+    long overtimeS();
+
     /** Area planted times the days from the season's first day to its planting, dm2 x days. */
     long earlyDm2Days();
 }

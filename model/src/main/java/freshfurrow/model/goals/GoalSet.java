@@ -102,6 +102,13 @@ public final class GoalSet {
                         Counters::callOuts,
                         weights.callOutMin()),
                 new Goal(
+                        "overtime",
+                        Level.SOFT,
+                        "min",
+                        "Time planted past the last hours of a day.",
+                        counters -> (double) counters.overtimeS() / MINUTE_S,
+                        weights.overtimeMinPerMin()),
+                new Goal(
                         "early",
                         Level.SOFT,
                         "ha-days",

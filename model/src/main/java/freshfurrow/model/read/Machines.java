@@ -22,6 +22,7 @@ final class Machines {
     private static final Range TANK = Range.between(1, 200_000, "0.3 to 50,000 gal (1 to 200,000 L)");
     private static final Range ROAD_SPEED = Range.between(0.4, 40, "1 to 80 mph (1.5 to 140 km/h)");
     private static final Range SHORT_TIME = Range.from0(DAY_S, "0 to 24 h");
+    private static final Range OVERTIME = Range.from0(DAY_S / 4, "0 to 6 h");
     private static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
@@ -45,6 +46,7 @@ final class Machines {
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
         Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
+        Optional<Double> overtime = keys.optionalQuantity("overtime", Kind.TIME, OVERTIME);
         Optional<String> at = keys.neededText("at", "yard");
         WorkHours hours = Times.hours(keys, seasonHours);
         keys.refuseOthers();
@@ -65,6 +67,7 @@ final class Machines {
                 roadSpeed.orElseThrow(),
                 seconds(fillSetup),
                 seconds(moveTime),
+                seconds(overtime),
                 at.orElseThrow(),
                 hours));
     }

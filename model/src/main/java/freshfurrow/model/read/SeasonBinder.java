@@ -299,6 +299,7 @@ final class SeasonBinder {
                 own.optionalQuantity("callOut", Kind.TIME, WORTH)
                         .map(s -> s / MINUTE_S)
                         .orElse(usual.callOutMin()),
+                own.number("overtime", WEIGHT).orElse(usual.overtimeMinPerMin()),
                 own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
         own.refuseOthers();
         return goals;

@@ -14,6 +14,12 @@ public sealed interface Applicator extends Machine permits Planter {
     /** To fold, unfold and pass gates, once per change of field, s, 0 or more. */
     int moveTimeS();
 
+    /**
+     * How long past the end of a day's last hours it may plant where that finishes the field or uses up the load, s, 0 or more; never past
+     * midnight.
+     */
+    int overtimeS();
+
     /** Effective field capacity, m2/s, above 0. */
     double fieldCapacityM2PerS();
 

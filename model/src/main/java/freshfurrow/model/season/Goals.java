@@ -13,6 +13,7 @@ package freshfurrow.model.season;
  * @param scrapMin minutes that it is worth not to plant a scrap: less than {@code leastPieceHa} of a larger field on one day
  * @param leastPieceHa ha, 0 or more
  * @param callOutMin minutes that it is worth not to call a machine out on a day on which it then plants, fills or is filled no load
+ * @param overtimeMinPerMin minutes that a minute of planting past the day's last hours is worth
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  */
 public record Goals(
@@ -26,8 +27,9 @@ public record Goals(
         double scrapMin,
         double leastPieceHa,
         double callOutMin,
+        double overtimeMinPerMin,
         int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2);
+    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2);
 
     public Goals {
         if (!(refillMin >= 0
@@ -40,6 +42,7 @@ public record Goals(
                 && scrapMin >= 0
                 && leastPieceHa >= 0
                 && callOutMin >= 0
+                && overtimeMinPerMin >= 0
                 && steadyDays >= 0)) {
             throw new IllegalArgumentException("goal weights are 0 or more");
         }

@@ -13,6 +13,8 @@ package freshfurrow.model.season;
  * @param roadSpeedMPerS m/s, above 0
  * @param fillSetupS to stop, couple and uncouple for a fill, s, 0 or more
  * @param moveTimeS to fold, unfold and pass gates, once per change of field, s, 0 or more
+ * @param overtimeS how long past the end of a day's last hours it may plant where that finishes the field or uses up the load, s, 0 or
+ *     more; never past midnight
  * @param at id of the place where it stands when the season begins
  */
 public record Planter(
@@ -26,6 +28,7 @@ public record Planter(
         double roadSpeedMPerS,
         int fillSetupS,
         int moveTimeS,
+        int overtimeS,
         String at,
         WorkHours hours)
         implements Applicator {
@@ -37,7 +40,8 @@ public record Planter(
                 || !(fieldEfficiency > 0 && fieldEfficiency <= 1)
                 || !(leastFill >= 0 && leastFill <= 1)
                 || fillSetupS < 0
-                || moveTimeS < 0) {
+                || moveTimeS < 0
+                || overtimeS < 0) {
             throw new IllegalArgumentException("planter " + id + " has a figure out of range");
         }
     }

@@ -12,6 +12,7 @@ public final class PlanterChange {
     private double roadSpeedMPerS;
     private int fillSetupS;
     private int moveTimeS;
+    private int overtimeS;
     private String at;
     private WorkHours hours;
 
@@ -26,6 +27,7 @@ public final class PlanterChange {
         roadSpeedMPerS = from.roadSpeedMPerS();
         fillSetupS = from.fillSetupS();
         moveTimeS = from.moveTimeS();
+        overtimeS = from.overtimeS();
         at = from.at();
         hours = from.hours();
     }
@@ -80,6 +82,11 @@ public final class PlanterChange {
         return this;
     }
 
+    public PlanterChange overtimeS(int other) {
+        overtimeS = other;
+        return this;
+    }
+
     public PlanterChange at(String other) {
         at = other;
         return this;
@@ -107,6 +114,7 @@ public final class PlanterChange {
                 roadSpeedMPerS,
                 fillSetupS,
                 moveTimeS,
+                overtimeS,
                 at,
                 hours);
     }

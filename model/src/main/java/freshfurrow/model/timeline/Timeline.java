@@ -200,6 +200,11 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public long overtimeS() {
+        return count(Tally.OVERTIME_S);
+    }
+
+    @Override
     public long earlyDm2Days() {
         return count(Tally.EARLY_DM2_DAYS);
     }

@@ -165,7 +165,7 @@ final class RightSeasonTest {
         assertThat(season.rain()).isEmpty();
         assertThat(season.goals())
                 .isEqualTo(new Goals(
-                        30, 20, 1, 0.5, 10, 0.1, Goals.DEFAULT.movedMin(), 45, 1, 60, Goals.DEFAULT.steadyDays()));
+                        30, 20, 1, 0.5, 10, 0.1, Goals.DEFAULT.movedMin(), 45, 1, 60, 2, Goals.DEFAULT.steadyDays()));
         assertThat(season.drying()).isEqualTo(new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4));
         assertThat(season.fields().get(0).lateWeight()).isEqualTo(1);
         WaterPoint well = season.waterPoints().get(0);

@@ -212,6 +212,7 @@ class ChangedRecordsTest {
                 List.of(WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
                         .change()
                         .leastFill(0.2)
+                        .overtimeS(840)
                         .planter()),
                 List.of(WithDefaults.rig(
                                 "R2",
@@ -237,7 +238,7 @@ class ChangedRecordsTest {
                 Optional.of(new GroundRecord(
                         "two", Map.of(DAY, 5.0), Map.of(Drainage.POOR, List.of(new WetDay(DAY, 40, 30, 5))))),
                 (from, to) -> 2,
-                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11),
+                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12),
                 DisplayUnits.US,
                 List.of(new Outage("R2", NOON, NOON.plusHours(1))),
                 Optional.of(new Standing(

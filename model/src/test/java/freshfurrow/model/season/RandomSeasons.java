@@ -80,6 +80,12 @@ public final class RandomSeasons {
 
     private Season takingTheirTime(Season season) {
         return season.change()
+                .applicators(season.applicators().stream()
+                        .map(planter -> ((Planter) planter)
+                                .change()
+                                .overtimeS(oneOf(0, 900, 7200))
+                                .planter())
+                        .toList())
                 .waterPoints(season.waterPoints().stream()
                         .map(point -> point.change().hookUpS(oneOf(0, 100, 360)).waterPoint())
                         .toList())

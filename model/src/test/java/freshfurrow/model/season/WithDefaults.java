@@ -36,6 +36,7 @@ public final class WithDefaults {
                 roadSpeedMPerS,
                 fillSetupS,
                 moveTimeS,
+                0,
                 at,
                 hours);
     }

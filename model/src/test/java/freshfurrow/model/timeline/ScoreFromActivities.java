@@ -76,6 +76,11 @@ final class ScoreFromActivities {
                                             season.first(), plant.start().toLocalDate()))
                             .sum()
                     * goals.earlyMinPerHaDay();
+            minutes += of(planter, Activity.Plant.class)
+                            .mapToLong(plant -> seconds(plant) - secondsInHours(planter, plant))
+                            .sum()
+                    / 60.0
+                    * goals.overtimeMinPerMin();
         }
         for (Plan.RigPlan rig : plan.rigs().values()) {
             for (Activity activity : rig.activities()) {
@@ -90,6 +95,15 @@ final class ScoreFromActivities {
                 + dumpedKg() * goals.dumpMinPerKg()
                 + scraps() * goals.scrapMin()
                 + callOuts() * goals.callOutMin();
+    }
+
+    private static long secondsInHours(Applicator planter, Activity.Plant plant) {
+        LocalDateTime midnight = plant.start().toLocalDate().atStartOfDay();
+        long start = ChronoUnit.SECONDS.between(midnight, plant.start());
+        long end = ChronoUnit.SECONDS.between(midnight, plant.end());
+        return planter.hours().spans().stream()
+                .mapToLong(span -> Math.max(0, Math.min(end, span.endS()) - Math.max(start, span.startS())))
+                .sum();
     }
 
     private long scraps() {

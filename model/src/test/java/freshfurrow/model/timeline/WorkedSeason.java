@@ -180,7 +180,8 @@ final class WorkedSeason {
                         rain,
                         Optional.empty(),
                         this::metres,
-                        new Goals(30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), 0, 1, 0, Goals.DEFAULT.steadyDays()),
+                        new Goals(
+                                30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), 0, 1, 0, 2, Goals.DEFAULT.steadyDays()),
                         DisplayUnits.METRIC,
                         List.of(),
                         Optional.empty())
@@ -317,6 +318,11 @@ final class WorkedSeason {
 
         PlanterChoice leastFill(double share) {
             change.leastFill(share);
+            return this;
+        }
+
+        PlanterChoice overtime(int seconds) {
+            change.overtimeS(seconds);
             return this;
         }
 

@@ -8,6 +8,7 @@ import freshfurrow.solver.linear.ProvenBound;
 import freshfurrow.solver.relaxation.Aim;
 import freshfurrow.solver.relaxation.FieldGroup;
 import freshfurrow.solver.relaxation.FieldGroups;
+import freshfurrow.solver.relaxation.OvertimeAsHours;
 import freshfurrow.solver.relaxation.Relaxation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -47,7 +48,7 @@ public final class SeasonBounds {
 
     /** Works out what does not depend on a plan; takes up to a few seconds for seasons of hundreds of fields. */
     public static SeasonBounds of(CompiledSeason season) {
-        return new SeasonBounds(season);
+        return new SeasonBounds(OvertimeAsHours.of(season));
     }
 
     /** The bounds to stand beside a plan of the season, of which it is not known whether it is the best. */

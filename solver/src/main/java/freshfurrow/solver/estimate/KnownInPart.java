@@ -34,6 +34,12 @@ interface KnownInPart extends Counters {
         return unknown();
     }
 
+    /** When planting ends on a day is not looked at. */
+    @Override
+    default long overtimeS() {
+        return unknown();
+    }
+
     /** How loads end is not looked at. */
     @Override
     default long dumpedMg() {

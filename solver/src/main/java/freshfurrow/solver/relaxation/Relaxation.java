@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 /**
  * A season eased to a linear program that places areas of groups of fields on days: what cannot be done there cannot be done in
  * the season. Its variables are, by group and day, the area Y planted by the end of the day and the late area L that is still to
- * be planted then.
+ * be planted then. Overtime is eased before: {@link OvertimeAsHours}.
  *
  * <p>Proof that every plan keeps to it. Take any season played out, and for Y and L what it has. Y never shrinks and never
  * exceeds the area whose windows have opened. Of the area whose windows have closed by the end of day d at most Y(d) is

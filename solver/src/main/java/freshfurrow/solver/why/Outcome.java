@@ -18,6 +18,7 @@ public record Outcome(
         int movedFields,
         int scraps,
         int callOuts,
+        long overtimeS,
         long earlyDm2Days,
         Plan.Score score)
         implements Counters {
@@ -42,6 +43,7 @@ public record Outcome(
                 played.movedFields(),
                 played.scraps(),
                 played.callOuts(),
+                played.overtimeS(),
                 played.earlyDm2Days(),
                 new Plan.Score(played.hard(), played.medium(), played.soft()));
     }

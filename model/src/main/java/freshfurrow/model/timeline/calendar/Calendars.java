@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline.calendar;
 
 import freshfurrow.model.quantity.Factors;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Outage;
@@ -49,11 +50,17 @@ public final class Calendars {
     }
 
     private Calendar working(Work work) {
+        return Calendar.of(periods(work.hours(), true), horizonS)
+                .without(Calendar.joined(out(work.outages())), horizonS);
+    }
+
+    /** When a machine with such outages does nothing, whatever its hours. */
+    private List<int[]> out(List<Outage> outages) {
         List<int[]> out = new ArrayList<>();
         season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
         out.addAll(clockChanges());
-        work.outages().forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
-        return Calendar.of(periods(work.hours(), true), horizonS).without(Calendar.joined(out), horizonS);
+        outages.forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
+        return out;
     }
 
     private List<int[]> clockChanges() {
@@ -78,6 +85,22 @@ public final class Calendars {
         return plantings
                 .computeIfAbsent(machine, same -> new EnumMap<>(Drainage.class))
                 .computeIfAbsent(drainage, same -> machine.without(closures(same), horizonS));
+    }
+
+    /** How long a machine may go on in its planting periods of a drainage class. */
+    public Overtime overtime(Applicator machine, Calendar planting, Drainage drainage) {
+        if (machine.overtimeS() == 0) {
+            return Overtime.none(planting);
+        }
+        List<int[]> out = out(season.outages().stream()
+                .filter(outage -> outage.machine().equals(machine.id()))
+                .toList());
+        out.addAll(closures(drainage));
+        Calendar possible =
+                Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(Calendar.joined(out), horizonS);
+        int nowS = season.standing().map(standing -> seconds(standing.now())).orElse(0);
+        boolean worksToday = !season.closed().contains(season.first().plusDays(nowS / DAY_S));
+        return Overtime.of(machine, planting, possible, worksToday ? nowS : 0);
     }
 
     /** When the ground of a drainage class is not too wet, day and night. */

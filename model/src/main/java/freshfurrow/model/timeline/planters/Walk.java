@@ -4,6 +4,7 @@ import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.calendar.Overtime;
 import freshfurrow.model.timeline.state.Journal;
 import freshfurrow.model.timeline.state.PlanterStates;
 import freshfurrow.model.timeline.tables.FieldTable;
@@ -163,6 +164,18 @@ public final class Walk {
         long left = leftDm2;
         long planted = 0;
         int t = Math.max(time, fields.openS(field));
+        Overtime overtime = planters.overtime(planter, field);
+        if (t < overtime.goOnUntil()) {
+            long wanted = Math.min(left, mostDm2);
+            int over = t + (int) Math.ceil(wanted / capacity);
+            if (over <= Math.min(deadline, overtime.goOnUntil())) {
+                plantPiece(planter, field, t, over, wanted, left == areaDm2);
+                tally.overtime(over - t);
+                planted = wanted;
+                left -= wanted;
+                t = over;
+            }
+        }
         int period = plantable.periodAt(t);
         while (left > 0 && planted < mostDm2) {
             int start = Math.max(t, plantable.startOf(period));
@@ -173,21 +186,20 @@ public final class Walk {
             int end = Math.min(Math.min(periodEnd, deadline), (start / Calendars.DAY_S + 1) * Calendars.DAY_S);
             long wanted = Math.min(left, mostDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
+            if (piece < wanted && end == periodEnd) {
+                int over = start + (int) Math.ceil(wanted / capacity);
+                if (over <= Math.min(deadline, periodEnd + overtime.afterS(period))) {
+                    piece = wanted;
+                    end = over;
+                    tally.overtime(over - periodEnd);
+                }
+            } else if (piece == wanted) {
+                end = Math.min(end, start + (int) Math.ceil(piece / capacity));
+            }
             if (piece > 0) {
-                if (left == areaDm2 && promised.isBrokenBy(planter, field, start)) {
-                    tally.moved();
-                }
-                if (piece == wanted) {
-                    end = Math.min(end, start + (int) Math.ceil(piece / capacity));
-                }
+                plantPiece(planter, field, start, end, piece, left == areaDm2);
                 planted += piece;
                 left -= piece;
-                time = end;
-                tally.planted(field, start, end, piece);
-                steps.planted(field, start, piece);
-                if (journal != null) {
-                    journal.planted(planter, field, start, end, piece);
-                }
             }
             t = end;
             if (t >= periodEnd) {
@@ -196,5 +208,17 @@ public final class Walk {
         }
         leftDm2 = left;
         return planted;
+    }
+
+    private void plantPiece(int planter, int field, int start, int end, long dm2, boolean begins) {
+        if (begins && promised.isBrokenBy(planter, field, start)) {
+            tally.moved();
+        }
+        time = end;
+        tally.planted(field, start, end, dm2);
+        steps.planted(field, start, dm2);
+        if (journal != null) {
+            journal.planted(planter, field, start, end, dm2);
+        }
     }
 }

@@ -16,6 +16,7 @@ final class WalkTally {
     private long weightedLateDm2Days;
     private int finishS;
     private int movedFields;
+    private int overtimeS;
 
     WalkTally(FieldTable fields) {
         this.fields = fields;
@@ -30,6 +31,7 @@ final class WalkTally {
         weightedLateDm2Days = 0;
         finishS = 0;
         movedFields = 0;
+        overtimeS = 0;
     }
 
     void drove(int seconds, int metres) {
@@ -40,6 +42,11 @@ final class WalkTally {
     /** A field is begun otherwise than it was promised to be. */
     void moved() {
         movedFields++;
+    }
+
+    /** What is told next of was planted past the day's last hours for so long. */
+    void overtime(int seconds) {
+        overtimeS += seconds;
     }
 
     void planted(int field, int start, int end, long dm2) {
@@ -64,6 +71,7 @@ final class WalkTally {
         tally.add(Tally.EARLY_DM2_DAYS, earlyDm2Days);
         tally.add(Tally.LATE_DM2_DAYS, lateDm2Days);
         tally.add(Tally.WEIGHTED_LATE_DM2_DAYS, weightedLateDm2Days);
+        tally.add(Tally.OVERTIME_S, overtimeS);
         tally.finished(finishS);
     }
 }

@@ -23,7 +23,8 @@ public final class Tally {
     public static final int MOVED_FIELDS = 16;
     public static final int SCRAPS = 17;
     public static final int CALL_OUTS = 18;
-    public static final int SIZE = 19;
+    public static final int OVERTIME_S = 19;
+    public static final int SIZE = 20;
 
     private final long[] v;
 

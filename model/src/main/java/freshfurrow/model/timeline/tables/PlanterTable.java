@@ -5,6 +5,7 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.calendar.Overtime;
 import java.util.List;
 
 /** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
@@ -18,6 +19,9 @@ public final class PlanterTable {
     private final Calendar[] hours;
     /** By planter and drainage class: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
+
+    /** By planter and drainage class. */
+    private final Overtime[][] overtime;
 
     private final boolean[][] allowed;
     /** By planter and recipe. */
@@ -40,12 +44,14 @@ public final class PlanterTable {
                 .toArray(Calendar[]::new);
         List<Drainage> drainages = List.of(Drainage.values());
         plantable = new Calendar[planters.size()][drainages.size()];
+        overtime = new Overtime[planters.size()][drainages.size()];
         allowed = new boolean[planters.size()][fields.count()];
         tankDm2 = new long[planters.size()][recipes.count()];
         for (int p = 0; p < planters.size(); p++) {
             Applicator planter = planters.get(p);
             for (int d = 0; d < drainages.size(); d++) {
                 plantable[p][d] = calendars.planting(hours[p], drainages.get(d));
+                overtime[p][d] = calendars.overtime(planter, plantable[p][d], drainages.get(d));
             }
             for (int f = 0; f < fields.count(); f++) {
                 allowed[p][f] = season.fields().get(f).allows(planter.id());
@@ -92,6 +98,11 @@ public final class PlanterTable {
     /** When it may plant a field, window apart. */
     public Calendar plantable(int planter, int field) {
         return plantable[planter][fields.drainage(field)];
+    }
+
+    /** How long it may go on planting a field past its hours. */
+    public Overtime overtime(int planter, int field) {
+        return overtime[planter][fields.drainage(field)];
     }
 
     /** Whether it may plant a field. */
