@@ -22,6 +22,9 @@ final class LoadData {
                     .put("litres", rounded(load.litres()))
                     .put("useBy", time.seconds(load.deadline()))
                     .put("lastDrop", time.seconds(load.lastDrop()));
+            if (load.intoReserve()) {
+                node.put("intoReserve", true);
+            }
             if (load.dumpedL() > 0) {
                 node.put("dumpedL", rounded(load.dumpedL()));
             }

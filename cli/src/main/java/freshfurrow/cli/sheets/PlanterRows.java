@@ -21,7 +21,7 @@ record PlanterRows(Words words) {
                         Part.verb("In the tank"),
                         Part.text(" " + figures.volume(left.litres()) + " from the day before for "
                                 + figures.area(left.areaHa()) + ", load "
-                                + left.load().id())),
+                                + left.load().id() + Steps.inHand(left.load()))),
                 words.useBy(left.load().deadline()),
                 List.of(words.volume()));
     }

@@ -163,11 +163,12 @@ public final class DaySheet {
     private String fromTheDayBefore(OnBoard left) {
         return String.format(
                 Locale.ROOT,
-                "In the tank from the day before: %s of %s for %s, use by %s",
+                "In the tank from the day before: %s of %s for %s, use by %s%s",
                 figures.volume(left.litres()),
                 left.load().id(),
                 figures.area(left.areaHa()),
-                clock.by(left.load().deadline()));
+                clock.by(left.load().deadline()),
+                Steps.inHand(left.load()));
     }
 
     private void cautions(List<Hazard> hazards) {

@@ -178,7 +178,13 @@ public final class Steps {
     public static String lasts(PlanIndex plan, Plan.Load load, Figures figures, LocalDate date) {
         return "enough for " + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + ", "
                 + (load.dumpedL() > 0 ? "done" : "empty") + " about "
-                + figures.crewClock(date).lastDrop(load);
+                + figures.crewClock(date).lastDrop(load)
+                + inHand(load);
+    }
+
+    /** A word of warning where a load leaves less time in hand than is usual. */
+    public static String inHand(Plan.Load load) {
+        return load.intoReserve() ? ", LITTLE TIME IN HAND" : "";
     }
 
     private static String from(Plan.Load load) {

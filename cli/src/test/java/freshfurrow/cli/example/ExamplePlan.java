@@ -75,6 +75,37 @@ public final class ExamplePlan {
                 List.of());
     }
 
+    /** The same with loads that use up some of their reserve. */
+    public static Plan intoReserve() {
+        Plan plan = plan();
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                plan.planters(),
+                plan.rigs(),
+                plan.loads().stream().map(ExamplePlan::intoReserve).toList(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
+    }
+
+    private static Plan.Load intoReserve(Plan.Load load) {
+        return new Plan.Load(
+                load.id(),
+                load.planter(),
+                load.rig(),
+                load.recipe(),
+                load.litres(),
+                load.batches(),
+                load.appliedL(),
+                load.dumpedL(),
+                load.deadline(),
+                load.lastDrop(),
+                true);
+    }
+
     /** The same by clocks that are changed. */
     public static Plan withClockChanges(List<ClockChanges.Change> changes) {
         Plan plan = plan();

@@ -54,6 +54,12 @@ final class DaySheetTest {
     }
 
     @Test
+    void aLoadThatUsesUpItsReserveIsMarked() {
+        assertThat(String.join("\n", DaySheet.lines(ExamplePlan.intoReserve(), TUESDAY)))
+                .contains("enough for 8.00 ha, empty about 09:15, LITTLE TIME IN HAND; USE BY 12:00");
+    }
+
+    @Test
     void aDrawSaysHowMuchAndWhere() {
         assertThat(DaySheet.lines(PLAN, MONDAY)).contains("[ ] 16:10  DRAW      3,000 L of water at well");
     }

@@ -194,6 +194,15 @@ final class Loads {
         boolean madeBefore = load.batches().stream().anyMatch(evidence.carried::isBatch);
         long plantBy =
                 evidence.calendar.seconds(evidence.calendar.keepsUntil(oldest, recipe.holdS() - recipe.reserveS()));
+        boolean less = evidence.calendar.passed(load.lastDrop(), load.deadline()) < recipe.reserveS();
+        if (load.appliedL() > 0 && less != load.intoReserve()) {
+            report(
+                    Rule.RESERVE,
+                    load,
+                    "it says that it " + (less ? "leaves alone" : "uses up") + " some of its reserve of "
+                            + recipe.reserveS() + " s, its last drop is planted at " + load.lastDrop()
+                            + " and its use-by time is " + load.deadline());
+        }
         if (!madeBefore && evidence.calendar.seconds(load.lastDrop()) > plantBy) {
             report(
                     Rule.RESERVE,

@@ -58,7 +58,7 @@ public enum Rule {
     USE_BY(
             "The use-by time of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also where clocks are changed."),
     RESERVE(
-            "The last drop of a load that is made by the plan is planted the reserve of its recipe before its use-by time."),
+            "The last drop of a load that is made by the plan is planted the reserve of its recipe before its use-by time; of a load that has less, the plan says so."),
     FRESHNESS("Nothing from a load is planted after its use-by time."),
     LAST_DROP(
             "The last drop of a load is the end of the last planting from it, or the start of the plan if nothing is planted from it."),

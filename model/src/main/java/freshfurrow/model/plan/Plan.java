@@ -205,6 +205,7 @@ public record Plan(
      *
      * @param deadline end of the oldest batch's hold time
      * @param lastDrop when the last of it is in the ground
+     * @param intoReserve that is less than its recipe's reserve before the deadline, as only mix made before the plan may be
      */
     public record Load(
             String id,
@@ -216,9 +217,25 @@ public record Plan(
             double appliedL,
             double dumpedL,
             LocalDateTime deadline,
-            LocalDateTime lastDrop) {
+            LocalDateTime lastDrop,
+            boolean intoReserve) {
         public Load {
             batches = List.copyOf(batches);
+        }
+
+        /** A load that leaves its reserve alone. */
+        public Load(
+                String id,
+                String planter,
+                String rig,
+                String recipe,
+                double litres,
+                List<String> batches,
+                double appliedL,
+                double dumpedL,
+                LocalDateTime deadline,
+                LocalDateTime lastDrop) {
+            this(id, planter, rig, recipe, litres, batches, appliedL, dumpedL, deadline, lastDrop, false);
         }
     }
 

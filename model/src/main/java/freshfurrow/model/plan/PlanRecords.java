@@ -94,6 +94,8 @@ final class PlanRecords {
         JsonKey<Plan.Load, Double> dumpedL = key("dumpedL", Plan.Load::dumpedL, FIGURE);
         JsonKey<Plan.Load, LocalDateTime> deadline = key("deadline", Plan.Load::deadline, TIME);
         JsonKey<Plan.Load, LocalDateTime> lastDrop = key("lastDrop", Plan.Load::lastDrop, TIME);
+        JsonKey<Plan.Load, Optional<Boolean>> intoReserve =
+                perhaps("intoReserve", load -> load.intoReserve() ? Optional.of(true) : Optional.empty(), YES_NO);
         return new JsonRecord<>(
                 in -> new Plan.Load(
                         in.get(id),
@@ -105,7 +107,8 @@ final class PlanRecords {
                         in.get(appliedL),
                         in.get(dumpedL),
                         in.get(deadline),
-                        in.get(lastDrop)),
+                        in.get(lastDrop),
+                        in.get(intoReserve).orElse(false)),
                 id,
                 planter,
                 rig,
@@ -115,7 +118,8 @@ final class PlanRecords {
                 appliedL,
                 dumpedL,
                 deadline,
-                lastDrop);
+                lastDrop,
+                intoReserve);
     }
 
     private static JsonRecord<Plan.Batch> batch() {

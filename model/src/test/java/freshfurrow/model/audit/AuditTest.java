@@ -126,6 +126,7 @@ class AuditTest {
                 "TRANSFER_TIME | \"transfer\", \"start\": \"2027-04-20T10:22:00 | \"transfer\", \"start\": \"2027-04-20T10:22:01",
                 "USE_BY | \"deadline\": \"2027-04-20T11:07:00\" | \"deadline\": \"2027-04-20T11:20:00\"",
                 "RESERVE | \"lastDrop\": \"2027-04-20T12:57:00\" | \"lastDrop\": \"2027-04-20T14:00:00\"",
+                "RESERVE | \"lastDrop\": \"2027-04-20T12:57:00\" | \"lastDrop\": \"2027-04-20T12:57:00\", \"intoReserve\": true",
                 "FRESHNESS | 12:30:00\", \"end\": \"2027-04-20T12:57:00\" | 12:30:00\", \"end\": \"2027-04-20T14:22:01\"",
                 "LAST_DROP | \"lastDrop\": \"2027-04-20T10:20:00\" | \"lastDrop\": \"2027-04-20T10:19:00\"",
                 "BATCH_BEFORE_LOAD | \"end\": \"2027-04-20T07:20:00\", \"compostKg\" | \"end\": \"2027-04-20T07:20:01\", \"compostKg\"",

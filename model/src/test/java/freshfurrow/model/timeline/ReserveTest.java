@@ -2,10 +2,12 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.WithDefaults;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -51,6 +53,10 @@ class ReserveTest {
 
         assertThat(rest.planter("P1", "fill", "plant"))
                 .startsWith("1 12:20:00 - 1 12:33:20 fill A", "1 12:33:20 - 1 13:56:40 plant A 5.000 ha");
+        assertThat(rest.plan().loads())
+                .filteredOn(Plan.Load::intoReserve)
+                .extracting(load -> load.lastDrop().toLocalTime())
+                .containsExactly(LocalTime.of(13, 56, 40));
     }
 
     @Test

@@ -75,7 +75,10 @@ public final class ActivityJournal implements Journal {
                     appliedL,
                     Math.max(0, load.ml / ML_PER_L - appliedL),
                     at(load.deadline),
-                    at(load.lastDrop)));
+                    at(load.lastDrop),
+                    load.plantedDm2 > 0
+                            && tables.clock().between(load.lastDrop, load.deadline)
+                                    < tables.season().recipes().get(load.recipe).reserveS()));
         }
         return made;
     }
