@@ -24,6 +24,7 @@ public final class Audit {
         new Overtime(evidence).check();
         new Waits(evidence).check();
         new Loads(evidence).check();
+        new SmallFills(evidence).check();
         new ComingOut(evidence).check();
         new MixBatches(evidence).check();
         new Batches(evidence).check();

@@ -52,6 +52,8 @@ public enum Rule {
     RECIPE("The recipe of a load is the recipe of every field planted from it."),
     MIX_RATE("The mix applied from a load is the planted area times the mix rate of its recipe."),
     LOAD_BALANCE("All mix that is transferred for a load is applied or dumped."),
+    LEAST_FILL(
+            "A fill of less than the planter's least fill finishes a field, a mix or the compost, or is the first since the planter's hours began or the ground dried."),
     TANK_CAPACITY("A load is above zero and at most the planter's tank plus 0.1 %."),
     FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
     TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate."),

@@ -2,6 +2,9 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.audit.Finding;
+import freshfurrow.model.audit.Rule;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -29,6 +32,16 @@ class LeastFillTest {
         WorkedPlan plan = beforeRain(0).field("A", 9).plan("A");
 
         assertThat(plan.fillStarts("P1")).startsWith("1 07:20:00", "1 08:51:40");
+    }
+
+    @Test
+    void theAuditRefusesASmallerFillThatFinishesNothing() {
+        WorkedPlan anyLittle = beforeRain(0).field("A", 9).plan("A");
+        WorkedPlan least = beforeRain(0.1).field("A", 9).plan("A");
+
+        assertThat(Audit.check(least.season(), anyLittle.plan()))
+                .extracting(Finding::rule)
+                .containsExactly(Rule.LEAST_FILL);
     }
 
     private static WorkedSeason beforeRain(double leastFill) {
