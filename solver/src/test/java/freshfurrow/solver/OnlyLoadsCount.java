@@ -66,7 +66,7 @@ final class OnlyLoadsCount {
                 List.of(),
                 Optional.empty(),
                 (from, to) -> 0,
-                new Goals(30, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
+                new Goals(30, 0, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());

@@ -32,7 +32,7 @@ final class RestOfPlan {
         this.plan = plan;
         this.now = now;
         season.fields().forEach(field -> fields.put(field.id(), field));
-        lots = season.compost();
+        lots = season.compostWithThatOnBoard();
     }
 
     /** By field, by whom and on which day it is begun or gone on with. */

@@ -17,6 +17,7 @@ public final class PlanIndex {
     private final Map<String, Plan.Batch> batches = new HashMap<>();
     private final Map<String, List<Plan.Load>> loadsByBatch = new HashMap<>();
     private final Map<String, NurseTank> tanks = new HashMap<>();
+    private final Map<String, CompostHold> holds = new HashMap<>();
 
     public PlanIndex(Plan plan) {
         this.plan = plan;
@@ -73,6 +74,15 @@ public final class PlanIndex {
      */
     public NurseTank nurseTank(String rig) {
         return tanks.computeIfAbsent(rig, id -> NurseTank.of(plan, id));
+    }
+
+    /**
+     * The compost that a rig has on board.
+     *
+     * @throws IllegalArgumentException when the plan has no such rig
+     */
+    public CompostHold compostHold(String rig) {
+        return holds.computeIfAbsent(rig, id -> CompostHold.of(plan, id));
     }
 
     /** The earliest time by which a load that the batch is in has to be in the ground; empty when it is in none. */

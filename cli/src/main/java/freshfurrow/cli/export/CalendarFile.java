@@ -145,6 +145,10 @@ public final class CalendarFile {
             if (draws > 0) {
                 parts.add(Figures.count(draws, "water trip", "water trips"));
             }
+            int loadings = day.each(Activity.LoadCompost.class).size();
+            if (loadings > 0) {
+                parts.add(Figures.count(loadings, "compost trip", "compost trips"));
+            }
         }
         return day.machine().id() + ": " + (parts.isEmpty() ? "drives" : String.join(", ", parts));
     }

@@ -120,6 +120,9 @@ final class Ledger {
                 plan.bounds()
                         .map(least -> share(totals.waterTrips(), least.waterTrips()))
                         .orElse(OptionalDouble.empty()));
+        if (totals.compostTrips() > 0) {
+            entry("compost trips", Integer.toString(totals.compostTrips()), "of all rigs");
+        }
     }
 
     private static OptionalDouble share(int value, int bound) {
@@ -139,7 +142,9 @@ final class Ledger {
     }
 
     private void compost() {
-        double stock = season.compost().stream().mapToDouble(CompostLot::massKg).sum();
+        double stock = season.compostWithThatOnBoard().stream()
+                .mapToDouble(CompostLot::massKg)
+                .sum();
         double used = plan.totals().compostKg();
         entry(
                 "compost left",

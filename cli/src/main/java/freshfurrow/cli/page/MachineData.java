@@ -57,6 +57,7 @@ final class MachineData {
             case FROM, TO, AT, WATER_POINT, FIELD -> positions.spot(id);
             case LOAD -> positions.load(id);
             case BATCH -> positions.batch(id);
+            case LOT -> positions.lot(id);
         };
     }
 }

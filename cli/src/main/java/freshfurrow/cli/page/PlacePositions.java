@@ -1,6 +1,7 @@
 package freshfurrow.cli.page;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
 import java.util.HashMap;
@@ -15,11 +16,13 @@ final class PlacePositions {
     private final PlaceIndex spots;
     private final Map<String, Integer> loads;
     private final Map<String, Integer> batches;
+    private final Map<String, Integer> lots;
 
     PlacePositions(Season season, Plan plan) {
         spots = PlaceIndex.of(season);
         loads = positions(plan.loads().stream().map(Plan.Load::id));
         batches = positions(plan.batches().stream().map(Plan.Batch::id));
+        lots = positions(season.compostWithThatOnBoard().stream().map(CompostLot::id));
     }
 
     int spot(String id) {
@@ -32,6 +35,10 @@ final class PlacePositions {
 
     int batch(String id) {
         return known(batches, id);
+    }
+
+    int lot(String id) {
+        return known(lots, id);
     }
 
     private static Map<String, Integer> positions(Stream<String> ids) {

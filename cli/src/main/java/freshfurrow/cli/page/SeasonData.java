@@ -8,7 +8,6 @@ import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
-import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
@@ -19,7 +18,6 @@ import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.WetGround;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -45,7 +43,7 @@ final class SeasonData {
         weather(data, season, time);
         places(data, season);
         ArrayNode lots = data.putArray("lots");
-        season.compost().stream().sorted(Comparator.comparing(CompostLot::from)).forEach(lot -> lots.addObject()
+        season.compostWithThatOnBoard().forEach(lot -> lots.addObject()
                 .put("id", lot.id())
                 .put("kg", rounded(lot.massKg()))
                 .put("from", time.day(lot.from())));

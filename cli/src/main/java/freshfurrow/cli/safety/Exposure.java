@@ -51,6 +51,11 @@ enum Exposure {
         }
 
         @Override
+        public Set<Exposure> visit(Activity.LoadCompost loading) {
+            return EnumSet.of(COMPOST, DUST_AND_MIST);
+        }
+
+        @Override
         public Set<Exposure> visit(Activity.Extract extract) {
             return index.batch(extract.batch()).compostKg() > 0
                     ? EnumSet.of(COMPOST, DUST_AND_MIST, OLD_MIX)

@@ -1,5 +1,6 @@
 package freshfurrow.cli.safety;
 
+import freshfurrow.cli.day.CompostHold;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.NurseTank;
 import freshfurrow.cli.day.OnBoard;
@@ -58,9 +59,15 @@ public final class Hazards {
         NurseTank tank = index.nurseTank(day.machine().id());
         Set<Exposure> exposed = Exposure.of(day.activities(), index);
         List<Activity.Move> moves = day.each(Activity.Move.class);
-        double compostKg = day.each(Activity.Extract.class).stream()
+        double batchesKg = day.each(Activity.Extract.class).stream()
                 .mapToDouble(extract -> index.batch(extract.batch()).compostKg())
                 .sum();
+        double liftedKg = batchesKg
+                + day.each(Activity.LoadCompost.class).stream()
+                        .mapToDouble(Activity.LoadCompost::kg)
+                        .sum();
+        CompostHold hold = index.compostHold(day.machine().id());
+        double compostKg = hold.isUsed() ? hold.mostKgOn(day.date()) : batchesKg;
         double waterL = tank.mostLitresOn(day.date());
         if (exposed.contains(Exposure.ROAD)) {
             if (waterL > SLACK_L) {
@@ -81,7 +88,7 @@ public final class Hazards {
                     .toList()));
         }
         if (exposed.contains(Exposure.COMPOST)) {
-            all.add(new Hazard.Lifting(rig.bucketKg(), compostKg));
+            all.add(new Hazard.Lifting(rig.bucketKg(), liftedKg));
         }
         atAnyMachine(exposed, all);
     }

@@ -154,7 +154,7 @@ public final class CrewSheets {
         if (isPlanter(day)) {
             return;
         }
-        List<LoadingText.Item> items = new LoadingText(figures).items(Loading.of(day, index));
+        List<LoadingText.Item> items = new LoadingText(figures).items(Loading.of(day, index), index);
         if (!items.isEmpty()) {
             html.raw("<tr class=\"loading\"><td colspan=\"" + COLUMNS + "\"><h2>Bring</h2><dl>");
             items.forEach(item -> html.raw("<div>")

@@ -15,9 +15,10 @@ import java.util.stream.Collectors;
 /**
  * What only a rig does, as steps. The place is told where it is not known from the step before.
  *
+ * @param id of the rig
  * @param severalLots whether its batches of the day are not all of the same lot
  */
-record RigRows(Words words, boolean severalLots) {
+record RigRows(Words words, String id, boolean severalLots) {
     Row draw(Activity.Draw draw, Optional<String> known) {
         return new Row(
                 words.begins(draw),
@@ -29,6 +30,21 @@ record RigRows(Words words, boolean severalLots) {
                         Part.text(" " + words.figures().volume(draw.litres()))),
                 Optional.empty(),
                 List.of(words.volume()));
+    }
+
+    Row load(Activity.LoadCompost loading, Optional<String> known) {
+        Figures figures = words.figures();
+        return new Row(
+                words.begins(loading),
+                Weight.TICKED,
+                words.at(
+                        known,
+                        loading.at(),
+                        Part.verb("Load"),
+                        Part.text(" " + figures.mass(loading.kg()) + " of " + loading.lot()
+                                + new LoadingText(figures).buckets(loading.kg(), bucketKg(id)))),
+                Optional.empty(),
+                List.of(words.mass()));
     }
 
     Row batch(Activity.Extract extract, Optional<String> known) {

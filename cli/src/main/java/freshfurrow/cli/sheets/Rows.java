@@ -29,7 +29,7 @@ final class Rows implements ActivityVisitor<Row> {
     private Rows(Words words, CrewWaits waits, boolean severalLots) {
         this.words = words;
         this.waits = waits;
-        rig = new RigRows(words, severalLots);
+        rig = new RigRows(words, waits.machine().id(), severalLots);
         planter = new PlanterRows(words);
     }
 
@@ -76,6 +76,11 @@ final class Rows implements ActivityVisitor<Row> {
     @Override
     public Row visit(Activity.Draw draw) {
         return rig.draw(draw, known);
+    }
+
+    @Override
+    public Row visit(Activity.LoadCompost loading) {
+        return rig.load(loading, known);
     }
 
     @Override

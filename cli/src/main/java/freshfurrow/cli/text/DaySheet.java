@@ -117,6 +117,9 @@ public final class DaySheet {
         if (day.waterTrips() > 0) {
             parts.add(Figures.count(day.waterTrips(), "water trip", "water trips"));
         }
+        if (day.compostTrips() > 0) {
+            parts.add(Figures.count(day.compostTrips(), "compost trip", "compost trips"));
+        }
         return (areaHa > 0 ? "" : "No planting today; ") + String.join(", ", parts);
     }
 
@@ -132,7 +135,7 @@ public final class DaySheet {
 
     private List<String> loading(PlannedMachine rig) {
         return Optional.ofNullable(MachineDay.byDate(rig).get(date)).stream()
-                .flatMap(day -> new LoadingText(figures).items(Loading.of(day, index)).stream())
+                .flatMap(day -> new LoadingText(figures).items(Loading.of(day, index), index).stream())
                 .map(item -> String.format(Locale.ROOT, "%-9s %s", item.what() + ":", item.text()))
                 .toList();
     }

@@ -32,10 +32,11 @@ record PlanDay(
         int batches,
         double compostKg,
         int waterTrips,
+        int compostTrips,
         Optional<LocalDateTime> finish,
         Optional<Duration> smallestMargin) {
 
-    /** The days of a plan on which something is planted, filled, extracted or drawn, in order. */
+    /** The days of a plan on which something is planted, filled, extracted, drawn or loaded, in order. */
     static List<PlanDay> of(Plan plan) {
         SortedMap<LocalDate, Sums> days = new TreeMap<>();
         List<Activity.Plant> plantings = new ArrayList<>();
@@ -54,6 +55,8 @@ record PlanDay(
             for (Activity activity : rig.activities()) {
                 if (activity instanceof Activity.Draw) {
                     on(days, activity.start()).waterTrips++;
+                } else if (activity instanceof Activity.LoadCompost) {
+                    on(days, activity.start()).compostTrips++;
                 }
             }
         }
@@ -86,6 +89,7 @@ record PlanDay(
         private int batches;
         private double compostKg;
         private int waterTrips;
+        private int compostTrips;
         private Optional<LocalDateTime> finish = Optional.empty();
         private Optional<Duration> smallestMargin = Optional.empty();
 
@@ -100,7 +104,8 @@ record PlanDay(
         }
 
         PlanDay on(LocalDate date) {
-            return new PlanDay(date, areaHaByField, fills, batches, compostKg, waterTrips, finish, smallestMargin);
+            return new PlanDay(
+                    date, areaHaByField, fills, batches, compostKg, waterTrips, compostTrips, finish, smallestMargin);
         }
     }
 }

@@ -53,6 +53,9 @@ public final class PlanReport {
         total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
         total("Fills", Figures.count(totals.planterFills(), "planter fill", "planter fills") + behind(bounds.fills()));
         total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
+        if (totals.compostTrips() > 0) {
+            total("Compost trips", Integer.toString(totals.compostTrips()));
+        }
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
         total("Waiting", "planters wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");

@@ -93,6 +93,15 @@ public final class Steps {
         }
 
         @Override
+        public Step visit(Activity.LoadCompost loading) {
+            return ticked(
+                    loading,
+                    "LOAD",
+                    figures.mass(loading.kg()) + " of " + loading.lot() + buckets(machine.id(), loading.kg()) + " at "
+                            + plan.label(loading.at()));
+        }
+
+        @Override
         public Step visit(Activity.Extract extract) {
             return batch(extract, plan.batch(extract.batch()));
         }
@@ -135,7 +144,8 @@ public final class Steps {
                 extract,
                 "BATCH",
                 batch.id() + " at " + plan.label(extract.at()) + ": " + figures.mass(batch.compostKg()) + " of compost"
-                        + from(batch.lots()) + buckets(batch) + " in " + figures.volume(batch.waterL()) + " of water");
+                        + from(batch.lots()) + buckets(batch.rig(), batch.compostKg()) + " in "
+                        + figures.volume(batch.waterL()) + " of water");
         return step.noting(plan.useBy(batch)
                 .map(deadline -> "USE BY " + clock.by(deadline))
                 .orElse("not used in any load"));
@@ -223,9 +233,9 @@ public final class Steps {
         return activity.start().toLocalDate().isBefore(date) ? "" : clock.about(activity.start());
     }
 
-    private String buckets(Plan.Batch batch) {
-        return Optional.ofNullable(plan.plan().rigs().get(batch.rig()))
-                .map(rig -> new LoadingText(figures).buckets(batch.compostKg(), rig.bucketKg()))
+    private String buckets(String rig, double kg) {
+        return Optional.ofNullable(plan.plan().rigs().get(rig))
+                .map(its -> new LoadingText(figures).buckets(kg, its.bucketKg()))
                 .orElse("");
     }
 

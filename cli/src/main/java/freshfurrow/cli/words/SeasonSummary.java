@@ -148,9 +148,11 @@ public final class SeasonSummary {
     }
 
     private void rigs() {
-        heading("Rigs, loaded with a full nurse tank and the compost for one batch");
+        boolean fetched = season.saysWhereCompostLies();
+        heading("Rigs, loaded with a full nurse tank and "
+                + (fetched ? "all the compost that they hold" : "the compost for one batch"));
         for (Rig rig : season.rigs()) {
-            RigWeight weight = RigWeight.of(rig);
+            RigWeight weight = RigWeight.of(rig, fetched);
             entry(rig.id() + ": " + figures.mass(weight.waterKg()) + " of water + " + figures.mass(weight.compostKg())
                     + " of compost = " + figures.mass(weight.loadKg())
                     + weight.payloadKg().stream()

@@ -6,6 +6,7 @@ import static freshfurrow.model.quantity.Factors.MINUTE_S;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -30,6 +31,9 @@ final class TakenDefaults {
         TakenDefaults taken = new TakenDefaults(season, figures);
         taken.recipes();
         taken.rigs();
+        if (season.saysWhereCompostLies()) {
+            taken.compost();
+        }
         taken.planters();
         taken.goals();
         return taken.entries;
@@ -47,6 +51,21 @@ final class TakenDefaults {
                 .filter(rig -> rig.leastBatchTime().isEmpty())
                 .forEach(rig -> entries.add(rig.id() + ": no batch takes less than " + time(rig.leastBatchTimeS())
                         + " (`leastBatchTime`)"));
+    }
+
+    private void compost() {
+        for (Rig rig : season.rigs()) {
+            if (rig.compostLoad().isEmpty()) {
+                entries.add(rig.id() + ": has no more than " + figures.mass(rig.mostCompostKg())
+                        + " of compost on board (`compostLoad`)");
+            }
+            if (rig.compostLoadingMinPerKg() == Rig.USUAL_LOADING_MIN_PER_KG) {
+                entries.add(rig.id() + ": to load that of one full batch, " + figures.mass(rig.batchCompostKg())
+                        + ", takes "
+                        + time((int) Math.round(rig.batchCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S))
+                        + " (`compostLoading`)");
+            }
+        }
     }
 
     private void planters() {
@@ -68,6 +87,10 @@ final class TakenDefaults {
         if (goals.callOutMin() == usual.callOutMin()) {
             entries.add("A day on which a machine comes out for no load weighs as much as "
                     + minutes(goals.callOutMin()) + " of work (`callOut`)");
+        }
+        if (season.saysWhereCompostLies() && goals.compostTripMin() == usual.compostTripMin()) {
+            entries.add(
+                    "A compost trip weighs as much as " + minutes(goals.compostTripMin()) + " of work (`compostTrip`)");
         }
     }
 

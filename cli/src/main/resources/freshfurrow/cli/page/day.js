@@ -133,6 +133,9 @@ const dayChart = (() => {
       figures.count(of("fill").length, "fill", "fills"),
       `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "water trip", "water trips")}`,
+      ...(of("loadCompost").length > 0
+        ? [`${figures.mass(d3.sum(of("loadCompost"), (a) => a.kg))} of compost loaded in ${figures.count(of("loadCompost").length, "compost trip", "compost trips")}`]
+        : []),
       `${figures.distance(d3.sum(of("move"), (a) => a.km))} of driving`,
     ];
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`);

@@ -58,6 +58,14 @@ const kinds = (() => {
       belongs: never,
       chooses: nothing,
     },
+    loadCompost: {
+      keys: ["at", "lot", "kg"],
+      name: "compost loading", letter: "C",
+      y: 18, height: 26, look: "look-straw",
+      says: (a) => `loads ${figures.mass(a.kg)} of ${plan.lots[a.lot].id} at ${spot(a.at)}`,
+      belongs: never,
+      chooses: nothing,
+    },
     wait: {
       keys: ["at", "why"],
       name: "waiting", letter: "",

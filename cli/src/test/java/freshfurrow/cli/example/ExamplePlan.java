@@ -14,6 +14,7 @@ import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,7 @@ public final class ExamplePlan {
         return new Plan(
                 new Plan.SeasonSource("example", "season.yaml", "ab".repeat(32), units),
                 new Plan.Score(0, -2000, -77),
-                new Plan.Totals(12, 2, 4, 2, 1, 2, 24, 0, 2, 19, 164, at(WEDNESDAY, "08:20")),
+                new Plan.Totals(12, 2, 4, 2, 1, 0, 2, 24, 0, 2, 19, 164, at(WEDNESDAY, "08:20")),
                 Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), planterActivities())),
                 Map.of("R1", new Plan.RigPlan(rigActivities())),
                 List.of(
@@ -167,6 +168,25 @@ public final class ExamplePlan {
                 plan.loads(),
                 plan.batches(),
                 List.of(),
+                plan.bounds(),
+                plan.limits());
+    }
+
+    /** The plan with compost that the rig fetches on Tuesday, of both lots at the well: 10 kg of windrow and 14 kg of bought, of which 8 kg stay on board. */
+    public static Plan fetched() {
+        Plan plan = plan();
+        List<Activity> rig = new ArrayList<>(rigActivities());
+        rig.add(2, new Activity.LoadCompost(at(TUESDAY, "06:10"), at(TUESDAY, "06:11"), "well", "windrow", 10));
+        rig.add(3, new Activity.LoadCompost(at(TUESDAY, "06:20"), at(TUESDAY, "06:22"), "well", "bought", 14));
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                plan.planters(),
+                Map.of("R1", new Plan.RigPlan(rig)),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
                 plan.bounds(),
                 plan.limits());
     }

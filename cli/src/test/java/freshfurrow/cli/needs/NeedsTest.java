@@ -51,7 +51,7 @@ final class NeedsTest {
     @Test
     void aRigWeighsItsWaterAndTheCompostOfABatch() {
         // 3,000 L x 0.999975 kg/L = 2,999.925 kg of water and 16 kg of compost, of a payload of 3,500 kg
-        RigWeight weight = RigWeight.of(SEASON.rigs().get(0));
+        RigWeight weight = RigWeight.of(SEASON.rigs().get(0), false);
         assertThat(weight.loadKg()).isCloseTo(3_015.925, within(1e-6));
         assertThat(weight.leftKg()).hasValueCloseTo(484.075, within(1e-6));
     }

@@ -14,6 +14,14 @@ final class DaySheetTest {
     private static final Plan PLAN = ExamplePlan.plan();
 
     @Test
+    void aCompostTripIsAStepOfTheRigAndToTickOff() {
+        assertThat(DaySheet.lines(ExamplePlan.fetched(), TUESDAY))
+                .contains(
+                        "[ ] 06:10  LOAD      10 kg of windrow at well",
+                        "8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost, 2 compost trips");
+    }
+
+    @Test
     void aSheetTellsEveryStepOfEveryMachine() {
         assertThat(String.join("\n", DaySheet.lines(PLAN, TUESDAY))).startsWith("""
                         ==============================================================================

@@ -64,6 +64,7 @@ final class HeldBackTest {
                                 0,
                                 totals.planterFills(),
                                 totals.waterTrips(),
+                                totals.compostTrips(),
                                 totals.batches(),
                                 totals.compostKg(),
                                 totals.dumpedL(),

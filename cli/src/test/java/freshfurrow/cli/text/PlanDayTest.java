@@ -33,7 +33,7 @@ final class PlanDayTest {
     @Test
     void aDayOnWhichOnlyWaterIsDrawnIsADay() {
         assertThat(DAYS.get(0))
-                .isEqualTo(new PlanDay(MONDAY, Map.of(), 0, 0, 0, 1, Optional.empty(), Optional.empty()));
+                .isEqualTo(new PlanDay(MONDAY, Map.of(), 0, 0, 0, 1, 0, Optional.empty(), Optional.empty()));
     }
 
     @Test
@@ -46,6 +46,7 @@ final class PlanDayTest {
                         1,
                         1,
                         16,
+                        0,
                         0,
                         Optional.of(at(TUESDAY, "09:16")),
                         Optional.of(Duration.ofMinutes(164))));

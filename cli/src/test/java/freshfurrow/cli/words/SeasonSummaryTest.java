@@ -10,6 +10,7 @@ import freshfurrow.model.season.Season;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
@@ -71,6 +72,24 @@ final class SeasonSummaryTest {
                 .contains(
                         "  silent: loads are planned 30 min short of their use-by time (`reserve`)",
                         "  R1: no batch takes less than 3 min 20 s (`leastBatchTime`)");
+    }
+
+    /** Ten batches of 16 kg, and 16 kg at 0.1 min/kg. */
+    @Test
+    void whatIsTakenForCompostThatIsFetchedIsTold() {
+        Season season = ExampleSeason.season();
+
+        assertThat(SeasonSummary.lines(CheckedSeason.of(season.change()
+                        .compost(season.compost().stream()
+                                .map(lot -> lot.withAt(Optional.of("yard")))
+                                .toList())
+                        .season())))
+                .contains(
+                        "Rigs, loaded with a full nurse tank and all the compost that they hold",
+                        "  R1: 3,000 kg of water + 160 kg of compost = 3,160 kg, payload 3,500 kg",
+                        "  R1: has no more than 160 kg of compost on board (`compostLoad`)",
+                        "  R1: to load that of one full batch, 16 kg, takes 1 min 36 s (`compostLoading`)",
+                        "  A compost trip weighs as much as 20 min of work (`compostTrip`)");
     }
 
     @Test

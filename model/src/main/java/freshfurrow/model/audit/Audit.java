@@ -30,6 +30,7 @@ public final class Audit {
         new Batches(evidence).check();
         new EvenBatches(evidence).check();
         new Compost(evidence).check();
+        new FetchedCompost(evidence).check();
         new WaterRules(evidence).check();
         new Totals(evidence).check();
         new Bounds(evidence).check();

@@ -59,6 +59,12 @@ final class CarriedOver {
                                 .anyMatch(rig -> rig.at().equals(place)));
     }
 
+    boolean isOnBoard(String lot) {
+        return standing.stream()
+                .flatMap(machines -> machines.rigs().values().stream())
+                .anyMatch(rig -> rig.compostKg().containsKey(lot));
+    }
+
     /** A load that was in a planter's tank to begin with. */
     Optional<Standing.Tank> tank(String load) {
         return Optional.ofNullable(tankOf.get(load));

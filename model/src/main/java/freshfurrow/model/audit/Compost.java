@@ -26,37 +26,47 @@ final class Compost {
     }
 
     void check() {
-        lots();
-        lotsInTurn();
+        lotSums();
+        if (!evidence.season.saysWhereCompostLies()) {
+            lots();
+            lotsInTurn();
+        }
         strength();
     }
 
+    private List<Plan.Batch> made() {
+        return evidence.batches.values().stream()
+                .filter(batch -> !evidence.carried.isBatch(batch.id()))
+                .toList();
+    }
+
+    private void lotSums() {
+        for (Plan.Batch batch : made()) {
+            double sum = batch.lots().values().stream().mapToDouble(kg -> kg).sum();
+            if (!Evidence.same(sum, batch.compostKg(), (batch.lots().size() + 1) * Evidence.ROUNDING)) {
+                evidence.report(
+                        Rule.LOT_SUM,
+                        "batch " + batch.id(),
+                        "it takes " + Evidence.show(batch.compostKg()) + " kg, from its lots " + Evidence.show(sum)
+                                + " kg");
+            }
+        }
+    }
+
+    /** Where rigs need not fetch it, batches take compost out of the lots themselves. */
     private void lots() {
         Map<String, Double> taken = new HashMap<>();
-        for (Plan.Batch batch : evidence.batches.values()) {
-            if (evidence.carried.isBatch(batch.id())) {
-                continue;
-            }
-            String where = "batch " + batch.id();
-            double sum = 0;
+        for (Plan.Batch batch : made()) {
             for (Map.Entry<String, Double> share : batch.lots().entrySet()) {
-                sum += share.getValue();
                 taken.merge(share.getKey(), share.getValue(), Double::sum);
                 var lot = evidence.lots.get(share.getKey());
                 if (lot != null && batch.start().toLocalDate().isBefore(lot.from())) {
                     evidence.report(
                             Rule.LOT_DATE,
-                            where,
+                            "batch " + batch.id(),
                             "it is made on " + batch.start().toLocalDate() + ", lot " + lot.id() + " is on hand from "
                                     + lot.from());
                 }
-            }
-            if (!Evidence.same(sum, batch.compostKg(), (batch.lots().size() + 1) * Evidence.ROUNDING)) {
-                evidence.report(
-                        Rule.LOT_SUM,
-                        where,
-                        "it takes " + Evidence.show(batch.compostKg()) + " kg, from its lots " + Evidence.show(sum)
-                                + " kg");
             }
         }
         evidence.lots.forEach((id, lot) -> {
@@ -72,10 +82,8 @@ final class Compost {
 
     /** Batches that begin at one time may take of their lots in either order. */
     private void lotsInTurn() {
-        List<Plan.Batch> inOrder = evidence.batches.values().stream()
-                .filter(batch -> !evidence.carried.isBatch(batch.id()))
-                .sorted(Comparator.comparing(Plan.Batch::start))
-                .toList();
+        List<Plan.Batch> inOrder =
+                made().stream().sorted(Comparator.comparing(Plan.Batch::start)).toList();
         List<CompostLot> lots = evidence.lots.values().stream()
                 .sorted(Comparator.comparing(CompostLot::from))
                 .toList();

@@ -109,6 +109,11 @@ final class Evidence {
                 || carried.standsAt(name);
     }
 
+    /** A lot of which there is some, where it lies or on board of a rig to begin with. */
+    boolean isLot(String name) {
+        return lots.containsKey(name) || carried.isOnBoard(name);
+    }
+
     /** Road between two places, m; empty when the season does not know it. */
     OptionalDouble metres(String from, String to) {
         if (!isPlace(from) || !isPlace(to)) {

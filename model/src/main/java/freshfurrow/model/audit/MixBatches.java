@@ -57,6 +57,11 @@ final class MixBatches {
         }
 
         @Override
+        public OnBoard visit(Activity.LoadCompost loading) {
+            return this;
+        }
+
+        @Override
         public OnBoard visit(Activity.Extract extract) {
             all.add(extract.batch());
             sinceTransfer.add(extract.batch());

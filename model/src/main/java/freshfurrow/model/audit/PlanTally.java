@@ -22,6 +22,7 @@ final class PlanTally {
 
     final int fills;
     final int draws;
+    final int compostLoadings;
     final int extractions;
     final double unservedHa;
     final double waitMin;
@@ -39,6 +40,7 @@ final class PlanTally {
         this.evidence = evidence;
         fills = evidence.all(Activity.Fill.class).size();
         draws = evidence.all(Activity.Draw.class).size();
+        compostLoadings = evidence.all(Activity.LoadCompost.class).size();
         extractions = evidence.all(Activity.Extract.class).size();
         unservedHa = evidence.plan.unserved().stream()
                 .mapToDouble(Plan.Unserved::areaHa)

@@ -49,6 +49,7 @@ final class References {
             }
             case LOAD -> known(id, evidence.loads::containsKey, where, "load");
             case BATCH -> known(id, evidence.batches::containsKey, where, "batch");
+            case LOT -> known(id, evidence.lots::containsKey, where, "compost lot");
         }
     }
 
@@ -68,7 +69,7 @@ final class References {
             if (evidence.carried.isBatch(batch.id())) {
                 continue;
             }
-            batch.lots().keySet().forEach(lot -> known(lot, evidence.lots::containsKey, where, "compost lot"));
+            batch.lots().keySet().forEach(lot -> known(lot, evidence::isLot, where, "compost lot"));
         }
         evidence.plan
                 .unserved()

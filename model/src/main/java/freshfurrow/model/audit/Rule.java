@@ -10,7 +10,8 @@ public enum Rule {
     COMPLETE_RECORDS(
             "Every load has one fill and one transfer and every batch one extraction, by the machines they name, and every batch is used in a load."),
     FIGURES("Every figure is finite and not below zero."),
-    MACHINE_WORK("Planters drive, wait, fill and plant; rigs drive, draw, extract, clean, transfer and dump."),
+    MACHINE_WORK(
+            "Planters drive, wait, fill and plant; rigs drive, draw, load compost, extract, clean, transfer and dump."),
 
     START("A plan for the rest of a season starts where its machines are, with what is in their tanks."),
     DONE_BEFORE(
@@ -79,9 +80,17 @@ public enum Rule {
 
     COMPOST_RATE("The compost of batches is what the mix made from them needs by its recipe, or up to 0.1 % less."),
     LOT_SUM("What a batch takes from lots adds up to its compost."),
-    LOT_DATE("No lot is used before it is on hand."),
+    LOT_DATE("No lot is used, or loaded from, before it is on hand."),
     LOT_STOCK("No lot gives more than it has."),
-    LOT_ORDER("An earlier lot is used up, to a gram, before the next is started."),
+    LOT_ORDER(
+            "An earlier lot is used up, to a gram, before the next is started; where compost is fetched, it is loaded in"
+                    + " whole by some rig."),
+    LOADING_PLACE("Compost is loaded where its lot lies."),
+    LOADING_TIME("To load compost takes at least its mass times the rig's loading time."),
+    COMPOST_ON_BOARD("Where compost is fetched, a batch takes no more of a lot than its rig has on board."),
+    COMPOST_LOAD("A rig never has more compost on board than it holds."),
+    PAYLOAD(
+            "Where compost is fetched, a vehicle's payload holds its empty weight, the water or mix and the compost on board."),
 
     WATER_ON_BOARD("A rig transfers and dumps no more than it has, plus 0.1 % of what it did since its last draw."),
     NURSE_TANK("A rig never has more on board than its nurse tank holds."),
@@ -93,7 +102,7 @@ public enum Rule {
 
     TOTALS("Every total is what the activities, loads and batches add up to."),
     SCORE(
-            "The score breaks no rule and is what late and unplanted areas, fills, water trips, waits and drives add up to."),
+            "The score breaks no rule and is what late and unplanted areas, fills, water and compost trips, waits and drives add up to."),
     BOUND("No total and no score is better than the bound beside it."),
     PROVEN_BEST("A plan that is proven best has the score that the best plan is said to have."),
     BOTTLENECKS(

@@ -91,6 +91,27 @@ final class SmallFills {
     }
 
     private boolean usesUpCompost(Plan.Load load, Recipe recipe) {
+        return evidence.season.saysWhereCompostLies() ? usesUpFetchedCompost(load, recipe) : usesUpLots(load, recipe);
+    }
+
+    /** Nothing is left in the end, and its rig makes no batch after it: which rig took the last that lay in a lot no plan says. */
+    private boolean usesUpFetchedCompost(Plan.Load load, Recipe recipe) {
+        double stockKg = evidence.season.compostWithThatOnBoard().stream()
+                .mapToDouble(CompostLot::massKg)
+                .sum();
+        List<Plan.Batch> made = evidence.plan.batches().stream()
+                .filter(batch -> !evidence.carried.isBatch(batch.id()))
+                .toList();
+        boolean isLastOfRig = made.stream()
+                .filter(batch -> batch.rig().equals(load.rig()))
+                .reduce((before, after) -> after.start().isAfter(before.start()) ? after : before)
+                .filter(batch -> load.batches().contains(batch.id()))
+                .isPresent();
+        double takenKg = made.stream().mapToDouble(Plan.Batch::compostKg).sum();
+        return isLastOfRig && stockKg - takenKg < NOTHING_HA * recipe.compostKgPerHa() + Evidence.ROUNDING;
+    }
+
+    private boolean usesUpLots(Plan.Load load, Recipe recipe) {
         Optional<Plan.Batch> last = load.batches().stream()
                 .filter(evidence.batches::containsKey)
                 .map(evidence.batches::get)

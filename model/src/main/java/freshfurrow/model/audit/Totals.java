@@ -42,6 +42,7 @@ final class Totals {
         same("lateHaDays", totals.lateHaDays(), tally.lateHaDays(), Evidence.AREA_ROUNDING_HA);
         same("planterFills", totals.planterFills(), tally.fills, 0);
         same("waterTrips", totals.waterTrips(), tally.draws, 0);
+        same("compostTrips", totals.compostTrips(), tally.compostLoadings, 0);
         same("batches", totals.batches(), tally.extractions, 0);
         same("compostKg", totals.compostKg(), compostKg(), manyRoundings);
         same("dumpedL", totals.dumpedL(), tally.dumpedL, manyRoundings);
@@ -102,6 +103,7 @@ final class Totals {
     private double softMinutes(Goals goals) {
         return tally.fills * goals.refillMin()
                 + tally.draws * goals.waterTripMin()
+                + tally.compostLoadings * goals.compostTripMin()
                 + tally.waitMin * goals.waitMinPerMin()
                 + tally.driveMin * goals.driveMinPerMin()
                 + tally.dumpedKg * goals.dumpMinPerKg()

@@ -20,6 +20,9 @@ public interface Counters {
     /** Draws of water by rigs. */
     int waterTrips();
 
+    /** Loadings of compost by rigs, where the season says where it lies. */
+    int compostTrips();
+
     /** Working time that planters wait for a rig, water or compost, s. */
     long waitS();
 

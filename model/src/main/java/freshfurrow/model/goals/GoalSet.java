@@ -60,6 +60,13 @@ public final class GoalSet {
                         Counters::waterTrips,
                         weights.waterTripMin()),
                 new Goal(
+                        "compost trips",
+                        Level.SOFT,
+                        "loadings",
+                        "Loadings of compost by the rigs where it lies, one a trip.",
+                        Counters::compostTrips,
+                        weights.compostTripMin()),
+                new Goal(
                         "waiting",
                         Level.SOFT,
                         "min",

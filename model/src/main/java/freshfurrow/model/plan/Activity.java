@@ -168,6 +168,26 @@ public sealed interface Activity {
         }
     }
 
+    /** A rig loads compost where it lies. */
+    record LoadCompost(LocalDateTime start, LocalDateTime end, String at, String lot, double kg) implements Activity {
+        @Override
+        public ActivityKind kind() {
+            return ActivityKind.LOAD_COMPOST;
+        }
+
+        @Override
+        public <T> T accept(ActivityVisitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
+            parts.name(Name.AT, at);
+            parts.name(Name.LOT, lot);
+            parts.amount(Amount.KG, kg);
+        }
+    }
+
     /** A rig extracts one batch. */
     record Extract(LocalDateTime start, LocalDateTime end, String at, String batch) implements Activity {
         @Override

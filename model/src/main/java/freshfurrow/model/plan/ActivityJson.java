@@ -40,7 +40,7 @@ final class ActivityJson {
                         part.key(),
                         switch (part) {
                             case AREA_HA -> PlanToJson.area(amount);
-                            case KM, LITRES -> PlanToJson.figure(amount);
+                            case KM, LITRES, KG -> PlanToJson.figure(amount);
                         });
             }
 

@@ -1,6 +1,7 @@
 package freshfurrow.model.plan;
 
 import static freshfurrow.model.plan.ActivityParts.Amount.AREA_HA;
+import static freshfurrow.model.plan.ActivityParts.Amount.KG;
 import static freshfurrow.model.plan.ActivityParts.Amount.KM;
 import static freshfurrow.model.plan.ActivityParts.Amount.LITRES;
 import static freshfurrow.model.plan.ActivityParts.Name.AT;
@@ -8,6 +9,7 @@ import static freshfurrow.model.plan.ActivityParts.Name.BATCH;
 import static freshfurrow.model.plan.ActivityParts.Name.FIELD;
 import static freshfurrow.model.plan.ActivityParts.Name.FROM;
 import static freshfurrow.model.plan.ActivityParts.Name.LOAD;
+import static freshfurrow.model.plan.ActivityParts.Name.LOT;
 import static freshfurrow.model.plan.ActivityParts.Name.TO;
 import static freshfurrow.model.plan.ActivityParts.Name.WATER_POINT;
 import static freshfurrow.model.plan.ActivityParts.Why.WHY;
@@ -18,6 +20,7 @@ import freshfurrow.model.plan.ActivityParts.Part;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** The kinds of activities: what they are called, who does them, and how they are read from a plan file. */
 public enum ActivityKind {
@@ -26,6 +29,7 @@ public enum ActivityKind {
     FILL("fill", By.PLANTER),
     PLANT("planting", By.PLANTER),
     DRAW("draw", By.RIG),
+    LOAD_COMPOST("compost loading", By.RIG),
     EXTRACT("batch", By.RIG),
     CLEAN("cleaning", By.RIG),
     TRANSFER("transfer", By.RIG),
@@ -50,6 +54,8 @@ public enum ActivityKind {
         WaitReason why() throws PlanFileException;
     }
 
+    private static final Pattern NEXT_WORD = Pattern.compile("_([a-z])");
+
     private final String noun;
     private final By by;
 
@@ -60,7 +66,8 @@ public enum ActivityKind {
 
     /** Its name in a plan file. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return NEXT_WORD.matcher(name().toLowerCase(Locale.ROOT)).replaceAll(word -> word.group(1)
+                .toUpperCase(Locale.ROOT));
     }
 
     /** What people call one. */
@@ -84,6 +91,7 @@ public enum ActivityKind {
             case FILL -> List.of(AT, LOAD);
             case PLANT -> List.of(FIELD, LOAD, AREA_HA);
             case DRAW -> List.of(WATER_POINT, LITRES);
+            case LOAD_COMPOST -> List.of(AT, LOT, KG);
             case EXTRACT -> List.of(AT, BATCH);
             case CLEAN -> List.of(AT);
             case TRANSFER -> List.of(AT, LOAD, LITRES);
@@ -101,6 +109,7 @@ public enum ActivityKind {
             case FILL -> new Activity.Fill(start, end, in.name(AT), in.name(LOAD));
             case PLANT -> new Activity.Plant(start, end, in.name(FIELD), in.name(LOAD), in.amount(AREA_HA));
             case DRAW -> new Activity.Draw(start, end, in.name(WATER_POINT), in.amount(LITRES));
+            case LOAD_COMPOST -> new Activity.LoadCompost(start, end, in.name(AT), in.name(LOT), in.amount(KG));
             case EXTRACT -> new Activity.Extract(start, end, in.name(AT), in.name(BATCH));
             case CLEAN -> new Activity.Clean(start, end, in.name(AT));
             case TRANSFER -> new Activity.Transfer(start, end, in.name(AT), in.name(LOAD), in.amount(LITRES));

@@ -30,6 +30,7 @@ public interface ActivityParts<X extends Exception> {
         WATER_POINT("at", Named.WATER_POINT),
         FIELD("field", Named.LEFT_FIELD),
         LOAD("load", Named.LOAD),
+        LOT("lot", Named.LOT),
         BATCH("batch", Named.BATCH);
 
         private final String key;
@@ -54,6 +55,7 @@ public interface ActivityParts<X extends Exception> {
     enum Amount implements Part {
         KM("km"),
         LITRES("litres"),
+        KG("kg"),
         AREA_HA("areaHa");
 
         private final String key;

@@ -17,6 +17,8 @@ public interface ActivityVisitor<T> {
 
     T visit(Activity.Draw draw);
 
+    T visit(Activity.LoadCompost loading);
+
     T visit(Activity.Extract extract);
 
     T visit(Activity.Clean clean);
@@ -30,6 +32,11 @@ public interface ActivityVisitor<T> {
         @Override
         default T visit(Activity.Draw draw) {
             throw refusal(draw);
+        }
+
+        @Override
+        default T visit(Activity.LoadCompost loading) {
+            throw refusal(loading);
         }
 
         @Override

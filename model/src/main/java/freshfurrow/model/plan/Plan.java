@@ -141,7 +141,8 @@ public record Plan(
      *
      * @param areaHa planted, ha
      * @param lateHaDays area planted after its window times days after, unweighted
-     * @param compostKg taken from the lots
+     * @param compostTrips loadings of compost where it lies
+     * @param compostKg that goes into batches
      * @param waitMin minutes of working time that planters wait for a rig, water or compost
      * @param driveKm planters and rigs together
      * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
@@ -153,6 +154,7 @@ public record Plan(
             double lateHaDays,
             int planterFills,
             int waterTrips,
+            int compostTrips,
             int batches,
             double compostKg,
             double dumpedL,

@@ -42,6 +42,8 @@ final class PlanRecords {
         JsonKey<Plan.Totals, Double> lateHaDays = key("lateHaDays", Plan.Totals::lateHaDays, AREA);
         JsonKey<Plan.Totals, Integer> planterFills = key("planterFills", Plan.Totals::planterFills, COUNT);
         JsonKey<Plan.Totals, Integer> waterTrips = key("waterTrips", Plan.Totals::waterTrips, COUNT);
+        JsonKey<Plan.Totals, Integer> compostTrips =
+                new JsonKey<>("compostTrips", Plan.Totals::compostTrips, COUNT, Optional.of(0));
         // a weaker bound than the one among the bounds, in files of before
         JsonKey<Plan.Totals, Optional<Integer>> bound = perhaps("refillLowerBound", any -> Optional.empty(), COUNT);
         JsonKey<Plan.Totals, Integer> batches = key("batches", Plan.Totals::batches, COUNT);
@@ -60,6 +62,7 @@ final class PlanRecords {
                             in.get(lateHaDays),
                             in.get(planterFills),
                             in.get(waterTrips),
+                            in.get(compostTrips),
                             in.get(batches),
                             in.get(compostKg),
                             in.get(dumpedL),
@@ -73,6 +76,7 @@ final class PlanRecords {
                 lateHaDays,
                 planterFills,
                 waterTrips,
+                compostTrips,
                 bound,
                 batches,
                 compostKg,

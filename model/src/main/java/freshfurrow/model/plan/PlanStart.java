@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  *
  * @param standing where the machines stand
  * @param planted what was planted, by field and date
- * @param lots what is left of compost, by lot; lots that are used up or gone are not among them
+ * @param lots what is left of compost, by lot, but where it lies; lots that are used up or gone are not among them
  * @param rain that the season file does not tell of
  * @param outages of machines, in the past or still to come
  * @param batches made before of which mix is on board
@@ -114,7 +114,9 @@ public record PlanStart(
         return whole.change()
                 .places(placesLeft(whole, left))
                 .fields(left)
-                .compost(lots)
+                .compost(lots.stream()
+                        .map(lot -> lot.withAt(whole.lot(lot.id()).flatMap(CompostLot::at)))
+                        .toList())
                 .rain(Stream.concat(whole.rain().stream(), rain.stream()).toList())
                 .outages(outages)
                 .standing(Optional.of(standing))
@@ -142,10 +144,11 @@ public record PlanStart(
         }
     }
 
-    /** A field that is done is a place like any other as long as a machine stands there. */
+    /** A field that is done is a place like any other as long as a machine stands there or compost lies there. */
     private Map<String, Optional<GeoPoint>> placesLeft(Season whole, List<Field> left) {
         Set<String> taken = new HashSet<>();
         whole.machines().forEach(machine -> taken.add(machine.at()));
+        whole.compost().forEach(lot -> lot.at().ifPresent(taken::add));
         standing.planters().values().forEach(planter -> taken.add(planter.at()));
         standing.rigs().values().forEach(rig -> taken.add(rig.at()));
         left.forEach(field -> taken.remove(field.id()));
@@ -165,7 +168,17 @@ public record PlanStart(
         standing.rigs().forEach((id, rig) -> {
             checkPlace(places, id, rig.at());
             rig.mix().ifPresent(mix -> whole.recipe(mix.recipe()));
+            checkCompost(whole, id, rig);
         });
+    }
+
+    private static void checkCompost(Season whole, String id, Standing.OfRig rig) {
+        for (String lot : rig.compostKg().keySet()) {
+            if (whole.lot(lot).flatMap(CompostLot::at).isEmpty()) {
+                throw new IllegalArgumentException(
+                        id + " has compost of " + lot + " on board, which is not a lot with a place");
+            }
+        }
     }
 
     private static void checkPlace(PlaceIndex places, String machine, String place) {

@@ -50,6 +50,7 @@ final class PlanWalk {
         visitor.figure(totals.lateHaDays(), () -> "totals.lateHaDays");
         visitor.figure(totals.planterFills(), () -> "totals.planterFills");
         visitor.figure(totals.waterTrips(), () -> "totals.waterTrips");
+        visitor.figure(totals.compostTrips(), () -> "totals.compostTrips");
         visitor.figure(totals.batches(), () -> "totals.batches");
         visitor.figure(totals.compostKg(), () -> "totals.compostKg");
         visitor.figure(totals.dumpedL(), () -> "totals.dumpedL");

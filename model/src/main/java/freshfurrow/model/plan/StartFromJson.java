@@ -8,6 +8,7 @@ import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads what was done before a plan. */
@@ -67,13 +68,14 @@ final class StartFromJson {
     }
 
     private static Standing.OfRig rig(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("mix"), "at", "freeFrom", "waterL", "cleanDue");
+        place.withAndPerhaps(List.of("mix", "compostKg"), "at", "freeFrom", "waterL", "cleanDue");
         String at = place.text("at");
         LocalDateTime freeFrom = place.time("freeFrom");
         double waterL = place.number("waterL");
         Optional<Mix> mix = place.has("mix") ? Optional.of(mix(place.at("mix"))) : Optional.empty();
         boolean cleanDue = place.yesOrNo("cleanDue");
-        return place.valid(its -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue));
+        Map<String, Double> compostKg = place.has("compostKg") ? place.map("compostKg", JsonPlace::asNumber) : Map.of();
+        return place.valid(its -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue, compostKg));
     }
 
     private static Mix mix(JsonPlace place) throws PlanFileException {

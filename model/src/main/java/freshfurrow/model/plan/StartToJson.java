@@ -78,6 +78,10 @@ final class StartToJson {
                 .put("waterL", PlanToJson.figure(rig.waterL()))
                 .put("cleanDue", rig.cleanDue());
         rig.mix().ifPresent(mix -> tree.set("mix", mix(mix)));
+        if (!rig.compostKg().isEmpty()) {
+            ObjectNode compost = tree.putObject("compostKg");
+            rig.compostKg().forEach((lot, kg) -> compost.put(lot, PlanToJson.figure(kg)));
+        }
         return tree;
     }
 

@@ -64,6 +64,9 @@ final class StartWalk {
             if (entry.getValue().mix().isPresent()) {
                 mix(entry.getValue().mix().get(), where.then(".mix"));
             }
+            for (String lot : entry.getValue().compostKg().keySet()) {
+                visitor.name(Named.LOT, lot, where.then(".compostKg"));
+            }
         }
         for (String point : standing.drawnL().keySet()) {
             visitor.name(Named.WATER_POINT, point, () -> "start.drawnL");

@@ -34,6 +34,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
     private List<String> batches = new ArrayList<>();
     private final Set<String> counted = new HashSet<>();
     private boolean cleanDue;
+    private final CompostOnBoard compost = new CompostOnBoard();
 
     RigSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.season = season;
@@ -50,6 +51,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
         at = standing.at();
         busyUntil(standing.freeFrom());
         cleanDue = standing.cleanDue();
+        standing.compostKg().forEach(compost::load);
         onBoardL = standing.waterL();
         standing.mix().ifPresent(mix -> {
             Recipe its = season.recipe(mix.recipe());
@@ -88,6 +90,12 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
     }
 
     @Override
+    public RigSoFar visit(Activity.LoadCompost loading) {
+        compost.load(loading.lot(), loading.kg());
+        return this;
+    }
+
+    @Override
     public RigSoFar visit(Activity.Extract extract) {
         extracted(extract.batch());
         return this;
@@ -121,6 +129,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
         Recipe its = season.recipe(into.get(0).recipe());
         recipe = Optional.of(its);
         batches.add(id);
+        compost.use(batch.lots());
         if (deadline.isEmpty()) {
             deadline = Optional.of(into.get(0).deadline());
         }
@@ -149,6 +158,6 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
                 its -> deadline.map(until -> new Mix(its.id(), Rounded.hectares(mixHa), until, batches)));
         double mixL = recipe.map(its -> mixHa * its.mixLPerHa()).orElse(0.0);
         double waterL = extractsAtWater() ? 0 : Math.max(0, onBoardL - mixL);
-        return new Standing.OfRig(at, freeFrom, Rounded.litres(waterL), mix, cleanDue);
+        return new Standing.OfRig(at, freeFrom, Rounded.litres(waterL), mix, cleanDue, compost.kg());
     }
 }

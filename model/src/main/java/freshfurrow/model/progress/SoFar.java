@@ -186,7 +186,7 @@ public final class SoFar {
             LotStock stock = stocks.get(lot.id());
             double kg = plannedKg.getOrDefault(lot.id(), 0.0);
             if (stock != null) {
-                kg = onlyLogged || used.contains(lot.id())
+                kg = onlyLogged || (used.contains(lot.id()) && !whole.saysWhereCompostLies())
                         ? stock.leftKg()
                         : Math.min(stock.leftKg(), kg + stock.inKg() - lot.massKg() - stock.spoiledKg());
             }
@@ -231,7 +231,22 @@ public final class SoFar {
                 notBeforeNow(rig.freeFrom()),
                 rig.waterL(),
                 rig.mix().map(loads::mix),
-                rig.cleanDue());
+                rig.cleanDue(),
+                compostOnBoard(id, rig, until));
+    }
+
+    private Map<String, Double> compostOnBoard(String id, Standing.OfRig followed, LocalDateTime until) {
+        List<Fact.BatchMade> logged = entries.stream()
+                .filter(entry -> plan.start()
+                        .filter(start -> !entry.at().isAfter(start.now()))
+                        .isEmpty())
+                .flatMap(entry -> entry.fact() instanceof Fact.BatchMade batch ? Stream.of(batch) : Stream.empty())
+                .filter(batch -> batch.rig().equals(id))
+                .toList();
+        CompostOnBoard onBoard =
+                logged.isEmpty() ? CompostOnBoard.of(followed) : CompostOnBoard.less(logged, plan, id, until);
+        news.spoiledLots().forEach(onBoard::drop);
+        return onBoard.kg();
     }
 
     /** Where the log saw a machine later than the plan was followed. */

@@ -30,6 +30,7 @@ public final class StandingAt {
     private final PlannedLoads loads;
     private final Map<PartKey, Double> planted = new LinkedHashMap<>();
     private final Map<String, Double> drawnL = new LinkedHashMap<>();
+    private final Map<String, Double> loadedKg = new TreeMap<>();
     private final Set<String> fills = new HashSet<>();
     private final Set<String> batches = new HashSet<>();
 
@@ -110,6 +111,8 @@ public final class StandingAt {
             rig.did(activity);
             if (activity instanceof Activity.Extract extract) {
                 batches.add(extract.batch());
+            } else if (activity instanceof Activity.LoadCompost loading) {
+                loadedKg.merge(loading.lot(), loading.kg(), Double::sum);
             } else if (activity instanceof Activity.Draw draw
                     && draw.start().toLocalDate().equals(now.toLocalDate())) {
                 drawnL.merge(draw.at(), draw.litres(), Double::sum);
@@ -165,13 +168,18 @@ public final class StandingAt {
     }
 
     private List<CompostLot> lotsLeft() {
+        Map<String, Double> gone = season.saysWhereCompostLies() ? loadedKg : usedKg();
+        return season.compost().stream()
+                .filter(lot -> leftKg(lot, gone) > LEAST_KG)
+                .map(lot -> lot.withMassKg(leftKg(lot, gone)).withAt(Optional.empty()))
+                .toList();
+    }
+
+    private Map<String, Double> usedKg() {
         Map<String, Double> used = new TreeMap<>();
         plan.batches().stream().filter(batch -> batches.contains(batch.id())).forEach(batch -> batch.lots()
                 .forEach((lot, kg) -> used.merge(lot, kg, Double::sum)));
-        return season.compost().stream()
-                .filter(lot -> leftKg(lot, used) > LEAST_KG)
-                .map(lot -> lot.withMassKg(leftKg(lot, used)))
-                .toList();
+        return used;
     }
 
     private static double leftKg(CompostLot lot, Map<String, Double> used) {

@@ -4,6 +4,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
@@ -42,6 +43,7 @@ final class Consistency {
         if (parts.placesKnown()) {
             parts.planterKeys().values().forEach(this::checkPlace);
             parts.rigKeys().values().forEach(this::checkPlace);
+            parts.lotKeys().values().forEach(this::checkPlace);
         }
         if (parts.first().isPresent()
                 && parts.last().isPresent()
@@ -50,6 +52,7 @@ final class Consistency {
             checkOpenDays(parts.first().get(), parts.last().get());
         }
         parts.rigs().forEach(this::checkRig);
+        checkPlacesOfLots();
         parts.planters().forEach(this::checkPlanter);
     }
 
@@ -64,12 +67,58 @@ final class Consistency {
         }
     }
 
-    private void checkPlace(Keys machine) {
-        if (machine.node("at").orElse(null) instanceof Node.Text at
+    private void checkPlace(Keys own) {
+        if (own.node("at").orElse(null) instanceof Node.Text at
                 && !at.text().isBlank()
                 && !places.ids().contains(at.text())) {
-            machine.problem("at", "there is no place " + at.text(), FieldReader.unknown(at.text(), places.ids()));
+            own.problem("at", "there is no place " + at.text(), FieldReader.unknown(at.text(), places.ids()));
         }
+    }
+
+    /** A crew fetches all compost or none of it: of one that is partly fetched nobody could say which lot a batch is made of. */
+    private void checkPlacesOfLots() {
+        if (parts.lots().stream().allMatch(lot -> lot.at().isEmpty())) {
+            return;
+        }
+        for (CompostLot lot : parts.lots()) {
+            if (lot.at().isEmpty()) {
+                parts.lotKeys()
+                        .get(lot.id())
+                        .problem(
+                                "at",
+                                "is missing, while other lots say where they lie",
+                                "give every lot a place, or none");
+            }
+        }
+        parts.rigs().forEach(this::checkCompostLoad);
+    }
+
+    private void checkCompostLoad(Rig rig) {
+        Keys keys = parts.rigKeys().get(rig.id());
+        if (rig.mostCompostKg() >= rig.batchCompostKg() * (1 - TOLERANCE)) {
+            return;
+        }
+        if (rig.compostLoad().isPresent() && rig.compostLoad().getAsDouble() <= rig.mostCompostKg()) {
+            keys.problem(
+                    "compostLoad",
+                    "holds less than the " + mass(rig.batchCompostKg()) + " of one full batch",
+                    "give at least batchCompost");
+        } else {
+            keys.problem(
+                    "payload",
+                    "leaves " + mass(Math.max(0, rig.mostCompostKg()))
+                            + " for compost beside the empty weight and a full nurse tank, less than the "
+                            + mass(rig.batchCompostKg()) + " of one full batch",
+                    "check payload, emptyWeight and nurseTank, or use a smaller nurse tank");
+        }
+    }
+
+    private String mass(double kilograms) {
+        return String.format(
+                Locale.ROOT,
+                "%.0f %s",
+                units.mass().fromKilograms(kilograms),
+                units.mass().symbol());
     }
 
     /** Windows of crops, and those that fields have of their own. */

@@ -26,6 +26,8 @@ final class Machines {
     private static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
+    private static final Range WEIGHT = Range.from0(10_000_000, "0 to 10,000 t");
+    private static final Range LOADING = Range.between(0.001, 100, "0.0005 to 45 min/lb (0.001 to 100 min/kg)");
     private static final Range BUCKET = Range.between(0.5, 100, "1.2 to 220 lb (0.5 to 100 kg)");
 
     private Machines() {}
@@ -83,6 +85,9 @@ final class Machines {
         Optional<Double> transferRate = keys.quantity("transferRate", Kind.FLOW, FLOW);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> payload = keys.optionalQuantity("payload", Kind.MASS, COMPOST);
+        Optional<Double> emptyWeight = keys.optionalQuantity("emptyWeight", Kind.MASS, WEIGHT);
+        Optional<Double> compostLoad = keys.optionalQuantity("compostLoad", Kind.MASS, COMPOST);
+        Optional<Double> compostLoading = keys.optionalQuantity("compostLoading", Kind.TIME_PER_MASS, LOADING);
         Optional<Double> bucket = keys.optionalQuantity("bucket", Kind.MASS, BUCKET);
         Optional<ExtractAt> extractAt = extractAt(keys);
         Optional<String> at = keys.neededText("at", "yard");
@@ -108,6 +113,9 @@ final class Machines {
                 transferRate.orElseThrow(),
                 roadSpeed.orElseThrow(),
                 ifAny(payload),
+                ifAny(emptyWeight),
+                ifAny(compostLoad),
+                compostLoading.orElse(Rig.USUAL_LOADING_MIN_PER_KG),
                 ifAny(bucket),
                 extractAt.orElseThrow(),
                 at.orElseThrow(),
@@ -147,10 +155,11 @@ final class Machines {
         Optional<Double> mass = keys.quantity("mass", Kind.MASS, COMPOST);
         Optional<LocalDate> from = keys.needed("from", "write the first day it may be used, like from: 2027-04-01")
                 .flatMap(node -> Times.date(node, keys.problems()));
+        Optional<String> at = keys.has("at") ? keys.neededText("at", "yard") : Optional.empty();
         keys.refuseOthers();
         return keys.problems().count() > before
                 ? Optional.empty()
-                : Optional.of(new CompostLot(id, mass.orElseThrow(), from.orElseThrow()));
+                : Optional.of(new CompostLot(id, mass.orElseThrow(), from.orElseThrow(), at));
     }
 
     static Optional<Recipe> recipe(String id, Keys keys) {

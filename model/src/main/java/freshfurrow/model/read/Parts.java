@@ -2,6 +2,7 @@ package freshfurrow.model.read;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Crop;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Planter;
@@ -30,6 +31,8 @@ record Parts(
         List<Planter> planters,
         Map<String, Keys> rigKeys,
         List<Rig> rigs,
+        Map<String, Keys> lotKeys,
+        List<CompostLot> lots,
         boolean placesKnown) {
 
     /** The recipe of that id, where it is right. */

@@ -2,10 +2,12 @@ package freshfurrow.model.read;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 import static freshfurrow.model.quantity.Factors.M2_PER_HA;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.WaysBetweenFields.Drive;
 import freshfurrow.model.season.Applicator;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
@@ -31,6 +33,7 @@ final class RoomInHours {
     private final Keys file;
     private final Map<String, Keys> planters;
     private final Map<String, Keys> rigs;
+    private final Map<String, Keys> lots;
     private final List<FieldSource> sources;
     private final Problems problems;
 
@@ -39,18 +42,24 @@ final class RoomInHours {
             Keys file,
             Map<String, Keys> planters,
             Map<String, Keys> rigs,
+            Map<String, Keys> lots,
             List<FieldSource> sources,
             Problems problems) {
         this.season = season;
         this.file = file;
         this.planters = planters;
         this.rigs = rigs;
+        this.lots = lots;
         this.sources = sources;
         this.problems = problems;
     }
 
     void check() {
         season.rigs().forEach(this::checkBatches);
+        if (season.saysWhereCompostLies()) {
+            season.rigs().forEach(this::checkLoading);
+            season.compost().forEach(this::checkWayToLot);
+        }
         checkDraws();
         season.applicators().forEach(this::checkTransfers);
         checkPlantersDrives();
@@ -68,6 +77,26 @@ final class RoomInHours {
         }
         if (rig.cleanTimeS() > longest) {
             keys.problem("cleanTime", "cleaning does not fit in any of the rig's hours", "give longer hours");
+        }
+    }
+
+    private void checkLoading(Rig rig) {
+        if (rig.mostCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S > longest(rig.hours(), rig.hours())) {
+            rigs.get(rig.id())
+                    .problem(
+                            "compostLoad",
+                            "loading it does not fit in any of the rig's hours",
+                            "give longer hours, a smaller compostLoad or a quicker compostLoading");
+        }
+    }
+
+    private void checkWayToLot(CompostLot lot) {
+        boolean reached = season.rigs().stream().anyMatch(rig -> lot.at().stream()
+                .anyMatch(place -> season.distances().metres(rig.at(), place) / rig.roadSpeedMPerS()
+                        <= longest(rig.hours(), rig.hours())));
+        if (!reached) {
+            lots.get(lot.id())
+                    .problem("at", "is too far away: a drive to it does not fit in any rig's hours", CHECK_WAYS);
         }
     }
 

@@ -109,7 +109,8 @@ final class SeasonBinder {
         List<Planter> planters = each(planterKeys, (id, own) -> Machines.planter(id, own, hours));
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
-        List<CompostLot> compost = each(keys.things("compost", "compost lot", true), Machines::compostLot);
+        Map<String, Keys> lotKeys = keys.things("compost", "compost lot", true);
+        List<CompostLot> compost = each(lotKeys, Machines::compostLot);
         int beforeFields = problems.count();
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
         boolean fieldsKnown = problems.count() == beforeFields;
@@ -146,6 +147,8 @@ final class SeasonBinder {
                 List.copyOf(planters),
                 rigKeys,
                 rigs,
+                lotKeys,
+                compost,
                 fieldsKnown);
         DisplayUnits shown = clock.map(units.choice()::withClock).orElseGet(units::choice);
         new Consistency(parts, keys, places, shown, problems).check();
@@ -173,7 +176,7 @@ final class SeasonBinder {
                 shown,
                 List.of(),
                 Optional.empty());
-        new RoomInHours(season, keys, planterKeys, rigKeys, sources, problems).check();
+        new RoomInHours(season, keys, planterKeys, rigKeys, lotKeys, sources, problems).check();
         return problems.none()
                 ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))
                 : Optional.empty();
@@ -284,6 +287,9 @@ final class SeasonBinder {
                 own.optionalQuantity("waterTrip", Kind.TIME, WORTH)
                         .map(s -> s / MINUTE_S)
                         .orElse(usual.waterTripMin()),
+                own.optionalQuantity("compostTrip", Kind.TIME, WORTH)
+                        .map(s -> s / MINUTE_S)
+                        .orElse(usual.compostTripMin()),
                 own.number("wait", WEIGHT).orElse(usual.waitMinPerMin()),
                 own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
                 own.optionalQuantity("dump", Kind.TIME_PER_MASS, WORTH_PER_MASS).orElse(usual.dumpMinPerKg()),

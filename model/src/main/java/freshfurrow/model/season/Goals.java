@@ -5,6 +5,7 @@ package freshfurrow.model.season;
  *
  * @param refillMin minutes that one planter fill is worth
  * @param waterTripMin minutes that one water trip is worth
+ * @param compostTripMin minutes that one loading of compost is worth
  * @param waitMinPerMin minutes that a minute of a waiting planter is worth
  * @param driveMinPerMin minutes that a minute of driving is worth, planters and rigs alike
  * @param dumpMinPerKg minutes that a kilogram of compost dumped with its mix is worth
@@ -19,6 +20,7 @@ package freshfurrow.model.season;
 public record Goals(
         double refillMin,
         double waterTripMin,
+        double compostTripMin,
         double waitMinPerMin,
         double driveMinPerMin,
         double dumpMinPerKg,
@@ -29,11 +31,12 @@ public record Goals(
         double callOutMin,
         double overtimeMinPerMin,
         int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2);
+    public static final Goals DEFAULT = new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2);
 
     public Goals {
         if (!(refillMin >= 0
                 && waterTripMin >= 0
+                && compostTripMin >= 0
                 && waitMinPerMin >= 0
                 && driveMinPerMin >= 0
                 && dumpMinPerKg >= 0

@@ -22,6 +22,7 @@ public final class PlaceIndex {
         season.waterPoints().forEach(point -> add(point.id()));
         season.places().forEach(this::other);
         season.machines().forEach(machine -> other(machine.at(), Optional.empty()));
+        season.compost().forEach(lot -> lot.at().ifPresent(place -> other(place, Optional.empty())));
         season.standing().ifPresent(standing -> {
             standing.planters().values().forEach(planter -> other(planter.at(), Optional.empty()));
             standing.rigs().values().forEach(rig -> other(rig.at(), Optional.empty()));

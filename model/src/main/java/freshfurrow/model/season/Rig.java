@@ -14,7 +14,10 @@ import java.util.OptionalInt;
  * @param nurseTankL L, above 0
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
  * @param roadSpeedMPerS m/s, above 0
- * @param payloadKg what the vehicle may carry, kg, where known; a caution, not a rule of the timeline
+ * @param payloadKg what the vehicle may carry, kg, where known; a caution, and a limit to the compost on board where its empty weight is known
+ * @param emptyWeightKg what the vehicle carries at all times, tanks, drum and pump, kg, 0 or more, where known
+ * @param compostLoad the most compost on board, kg, above 0; empty for that of ten full batches
+ * @param compostLoadingMinPerKg to load compost where it lies, min/kg, above 0
  * @param bucketKg compost in a full bucket, kg, above 0, where it was weighed; for sheets and cards, not for the timeline
  * @param at id of the place where it stands when the season begins
  */
@@ -29,6 +32,9 @@ public record Rig(
         double transferLPerS,
         double roadSpeedMPerS,
         OptionalDouble payloadKg,
+        OptionalDouble emptyWeightKg,
+        OptionalDouble compostLoad,
+        double compostLoadingMinPerKg,
         OptionalDouble bucketKg,
         ExtractAt extractAt,
         String at,
@@ -36,10 +42,19 @@ public record Rig(
         implements Machine {
     /** Of a full batch's time, where nothing is said: ours, no source. */
     private static final int USUAL_PART_OF_BATCH_TIME = 3;
+    /** Whose compost is on board at the most, where nothing is said: ours, no source. */
+    private static final int USUAL_BATCHES_ON_BOARD = 10;
+    /** Where nothing is said: ours, no source. */
+    public static final double USUAL_LOADING_MIN_PER_KG = 0.1;
+
+    private static final double WATER_KG_PER_L = 1;
 
     public Rig {
         if (!(drumL > 0 && batchCompostKg > 0 && nurseTankL > 0 && transferLPerS > 0 && roadSpeedMPerS > 0)
                 || bucketKg.stream().anyMatch(kg -> !(kg > 0))
+                || emptyWeightKg.stream().anyMatch(kg -> !(kg >= 0))
+                || compostLoad.stream().anyMatch(kg -> !(kg > 0))
+                || !(compostLoadingMinPerKg > 0)
                 || batchTimeS <= 0
                 || leastBatchTime.orElse(1) <= 0
                 || cleanTimeS < 0) {
@@ -52,6 +67,22 @@ public record Rig(
         return Math.min(
                 batchTimeS,
                 leastBatchTime.orElse((batchTimeS + USUAL_PART_OF_BATCH_TIME - 1) / USUAL_PART_OF_BATCH_TIME));
+    }
+
+    /** The compost that it holds, kg. */
+    public double compostLoadKg() {
+        return compostLoad.orElse(USUAL_BATCHES_ON_BOARD * batchCompostKg);
+    }
+
+    /**
+     * The most compost on board, kg: what it holds, and no more than its payload leaves beside its empty weight and a full nurse tank, where
+     * both are known; below 0 where they leave nothing.
+     */
+    public double mostCompostKg() {
+        double holds = compostLoadKg();
+        return payloadKg.isPresent() && emptyWeightKg.isPresent()
+                ? Math.min(holds, payloadKg.getAsDouble() - emptyWeightKg.getAsDouble() - nurseTankL * WATER_KG_PER_L)
+                : holds;
     }
 
     /** A rig like this one, but for what is changed. */

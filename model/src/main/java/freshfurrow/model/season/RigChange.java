@@ -15,6 +15,9 @@ public final class RigChange {
     private double transferLPerS;
     private double roadSpeedMPerS;
     private OptionalDouble payloadKg;
+    private OptionalDouble emptyWeightKg;
+    private OptionalDouble compostLoad;
+    private double compostLoadingMinPerKg;
     private OptionalDouble bucketKg;
     private ExtractAt extractAt;
     private String at;
@@ -31,6 +34,9 @@ public final class RigChange {
         transferLPerS = from.transferLPerS();
         roadSpeedMPerS = from.roadSpeedMPerS();
         payloadKg = from.payloadKg();
+        emptyWeightKg = from.emptyWeightKg();
+        compostLoad = from.compostLoad();
+        compostLoadingMinPerKg = from.compostLoadingMinPerKg();
         bucketKg = from.bucketKg();
         extractAt = from.extractAt();
         at = from.at();
@@ -87,6 +93,21 @@ public final class RigChange {
         return this;
     }
 
+    public RigChange emptyWeightKg(OptionalDouble other) {
+        emptyWeightKg = other;
+        return this;
+    }
+
+    public RigChange compostLoad(OptionalDouble other) {
+        compostLoad = other;
+        return this;
+    }
+
+    public RigChange compostLoadingMinPerKg(double other) {
+        compostLoadingMinPerKg = other;
+        return this;
+    }
+
     public RigChange bucketKg(OptionalDouble other) {
         bucketKg = other;
         return this;
@@ -124,6 +145,9 @@ public final class RigChange {
                 transferLPerS,
                 roadSpeedMPerS,
                 payloadKg,
+                emptyWeightKg,
+                compostLoad,
+                compostLoadingMinPerKg,
                 bucketKg,
                 extractAt,
                 at,

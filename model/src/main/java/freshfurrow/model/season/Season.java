@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -146,6 +147,29 @@ public record Season(
     public WaterPoint waterPoint(String id) {
         return named(waterPoints, WaterPoint::id, id)
                 .orElseThrow(() -> new IllegalArgumentException("no water point " + id));
+    }
+
+    /** Whether it says where compost lies, so that rigs have to fetch it; else they have it wherever they make batches. */
+    public boolean saysWhereCompostLies() {
+        return compost.stream().anyMatch(lot -> lot.at().isPresent())
+                || standing.stream()
+                        .flatMap(machines -> machines.rigs().values().stream())
+                        .anyMatch(rig -> !rig.compostKg().isEmpty());
+    }
+
+    /** All compost in the order in which it becomes available: what lies in lots and, of the same lots, what rigs have on board to begin with. */
+    public List<CompostLot> compostWithThatOnBoard() {
+        Map<String, Double> onBoardKg = new LinkedHashMap<>();
+        standing.ifPresent(machines -> machines.rigs().values().forEach(rig -> rig.compostKg()
+                .forEach((lot, kg) -> onBoardKg.merge(lot, kg, Double::sum))));
+        return Stream.concat(
+                        onBoardKg.entrySet().stream()
+                                .filter(lot -> lot(lot.getKey()).isEmpty())
+                                .map(lot -> new CompostLot(lot.getKey(), lot.getValue(), first)),
+                        compost.stream()
+                                .map(lot -> lot.withMassKg(lot.massKg() + onBoardKg.getOrDefault(lot.id(), 0.0))))
+                .sorted(Comparator.comparing(CompostLot::from))
+                .toList();
     }
 
     /** The lot of compost of that id; empty when there is none, as when it is used up. */

@@ -81,12 +81,28 @@ public record Standing(
      * @param waterL water on board that is not in a mix, L, 0 or more
      * @param mix what it has extracted and not passed on
      * @param cleanDue whether it has to be cleaned before its next batch
+     * @param compostKg compost on board by id of its lot, kg, above 0, in the order in which it was loaded
      */
-    public record OfRig(String at, LocalDateTime freeFrom, double waterL, Optional<Mix> mix, boolean cleanDue) {
+    public record OfRig(
+            String at,
+            LocalDateTime freeFrom,
+            double waterL,
+            Optional<Mix> mix,
+            boolean cleanDue,
+            Map<String, Double> compostKg) {
         public OfRig {
+            compostKg = Collections.unmodifiableMap(new LinkedHashMap<>(compostKg));
+            if (!compostKg.values().stream().allMatch(kg -> kg > 0)) {
+                throw new IllegalArgumentException("a rig with " + compostKg + " kg on board, expected above 0");
+            }
             if (!(waterL >= 0)) {
                 throw new IllegalArgumentException("a rig with " + waterL + " L on board, expected 0 or more");
             }
+        }
+
+        /** A rig with no compost on board. */
+        public OfRig(String at, LocalDateTime freeFrom, double waterL, Optional<Mix> mix, boolean cleanDue) {
+            this(at, freeFrom, waterL, mix, cleanDue, Map.of());
         }
     }
 

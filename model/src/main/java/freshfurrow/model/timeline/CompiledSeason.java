@@ -151,6 +151,16 @@ public final class CompiledSeason {
         return tables.beginning().mixRecipe(rig);
     }
 
+    /** Whether rigs fetch compost where it lies. */
+    public boolean fetchesCompost() {
+        return tables.compost().isFetched();
+    }
+
+    /** Compost on board a rig to begin with, where rigs fetch it, mg. */
+    public long rigCompostMg(int rig) {
+        return tables.beginning().compostMg(rig);
+    }
+
     /** Water that is not in a mix on board a rig to begin with, mL. */
     public long rigWaterMl(int rig) {
         return tables.beginning().waterMl(rig);

@@ -126,6 +126,7 @@ public final class PlanRecorder {
                 timeline.lateDm2Days() / DM2_PER_HA,
                 timeline.fills(),
                 timeline.waterTrips(),
+                timeline.compostTrips(),
                 (int) timeline.count(Tally.BATCHES),
                 ActivityJournal.kilograms(timeline.count(Tally.COMPOST_MG)),
                 timeline.count(Tally.DUMPED_ML) / ML_PER_L,

@@ -195,6 +195,11 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public int compostTrips() {
+        return (int) count(Tally.COMPOST_TRIPS);
+    }
+
+    @Override
     public int callOuts() {
         return (int) count(Tally.CALL_OUTS);
     }

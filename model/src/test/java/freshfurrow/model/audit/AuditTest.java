@@ -345,7 +345,7 @@ class AuditTest {
         Plan plan = new Plan(
                 new Plan.SeasonSource("", "", "", DisplayUnits.METRIC),
                 new Plan.Score(Long.MIN_VALUE, Long.MAX_VALUE, Long.MIN_VALUE),
-                new Plan.Totals(none, none, none, -1, -1, -1, none, none, none, none, none, always),
+                new Plan.Totals(none, none, none, -1, -1, -1, -1, none, none, none, none, none, always),
                 Map.of("P1", new Plan.PlanterPlan(none, List.of("", "A", "A"), nonsense)),
                 Map.of("R1", new Plan.RigPlan(nonsense)),
                 List.of(new Plan.Load(
@@ -396,6 +396,8 @@ class AuditTest {
         broken.addAll(List.of(Rule.OPEN_ON_ARRIVAL, Rule.COMING_OUT));
         broken.addAll(List.of(Rule.OVERTIME, Rule.LEAST_FILL)); // OvertimeTest, LeastFillTest
         broken.addAll(List.of(Rule.DONE_BEFORE, Rule.CARRIED_BATCHES, Rule.CARRIED_MIX)); // StartRecordsTest
+        broken.addAll(List.of(Rule.LOADING_PLACE, Rule.LOADING_TIME, Rule.COMPOST_ON_BOARD)); // FetchedCompostTest
+        broken.addAll(List.of(Rule.COMPOST_LOAD, Rule.PAYLOAD));
         for (Method test : AuditTest.class.getDeclaredMethods()) {
             CsvSource rows = test.getAnnotation(CsvSource.class);
             if (rows != null) {

@@ -120,7 +120,8 @@ final class WorkedDay {
                         new Rain(LocalDate.of(2027, 4, 20), 0, day.rainOnThe20thMm)),
                 Optional.empty(),
                 WorkedDay::metres,
-                new Goals(30, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
+                new Goals(
+                        30, 20, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());

@@ -47,8 +47,8 @@ final class RandomPlans {
                         list(() -> new ClockChanges.Change(time(), time()))),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
-                        area(), area(), area(), count(), count(), count(), figure(), figure(), figure(), figure(),
-                        figure(), time()),
+                        area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),
+                        figure(), figure(), time()),
                 map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::activity))),
                 map(() -> new Plan.RigPlan(perhaps(), perhaps(), perhaps(), list(this::activity))),
                 list(() -> new Plan.Load(
@@ -83,7 +83,8 @@ final class RandomPlans {
                         time(),
                         Math.abs(figure()),
                         random.nextBoolean() ? Optional.of(mix()) : Optional.empty(),
-                        random.nextBoolean())),
+                        random.nextBoolean(),
+                        map(() -> 1 + Math.abs(figure())))),
                 map(() -> Math.abs(figure())),
                 map(() -> new Standing.Promise(id(), time().toLocalDate())),
                 random.nextInt(1_000),

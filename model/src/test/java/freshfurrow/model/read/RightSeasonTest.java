@@ -91,6 +91,44 @@ final class RightSeasonTest {
     }
 
     @Test
+    void compostThatIsFetchedHasItsPlaceItsLoadAndItsLoadingTime() {
+        Season season = WrittenSeason.in(folder)
+                .with("from: 2027-04-01", "from: 2027-04-01, at: yard")
+                .with(
+                        "payload: 12000 lb",
+                        "payload: 12000 lb\n    emptyWeight: 1000 lb\n    compostLoad: 600 lb\n    compostLoading: 0.05 min/lb")
+                .with("refill: 30 min", "refill: 30 min, compostTrip: 25 min")
+                .season();
+        Rig rig = season.rigs().get(0);
+        assertThat(season.saysWhereCompostLies()).isTrue();
+        assertThat(season.compost().get(0).at()).contains("yard");
+        assertThat(rig.emptyWeightKg()).hasValueCloseTo(1_000 * POUND, within(CLOSE));
+        assertThat(rig.compostLoadKg()).isCloseTo(600 * POUND, within(CLOSE));
+        assertThat(rig.compostLoadingMinPerKg()).isCloseTo(0.05 / POUND, within(CLOSE));
+        assertThat(season.goals().compostTripMin()).isEqualTo(25);
+    }
+
+    @Test
+    void whereNothingIsSaidARigHasTheCompostOfTenBatchesAndLoadsItInATenthOfAMinuteAKilogram() {
+        Season season = WrittenSeason.in(folder).season();
+        Rig rig = season.rigs().get(0);
+        assertThat(season.saysWhereCompostLies()).isFalse();
+        assertThat(rig.mostCompostKg()).isCloseTo(300 * POUND, within(CLOSE));
+        assertThat(rig.compostLoadingMinPerKg()).isEqualTo(0.1);
+    }
+
+    /** 12,000 lb less 1,900 lb empty less 1,200 gal x 8.345 lb leave 86 lb. */
+    @Test
+    void aPayloadLeavesRoomForCompostBesideTheEmptyWeightAndAFullNurseTank() {
+        Rig rig = WrittenSeason.in(folder)
+                .with("payload: 12000 lb", "payload: 12000 lb\n    emptyWeight: 1900 lb\n    compostLoad: 600 lb")
+                .season()
+                .rigs()
+                .get(0);
+        assertThat(rig.mostCompostKg() / POUND).isCloseTo(12_000 - 1_900 - 1_200 * GALLON / POUND, within(1e-6));
+    }
+
+    @Test
     void theBucketOfARigIsAsItWasWeighedAndNeverAssumed() {
         Season unweighed = WrittenSeason.in(folder).season();
         assertThat(unweighed.rigs().get(0).bucketKg()).isEmpty();
@@ -165,7 +203,19 @@ final class RightSeasonTest {
         assertThat(season.rain()).isEmpty();
         assertThat(season.goals())
                 .isEqualTo(new Goals(
-                        30, 20, 1, 0.5, 10, 0.1, Goals.DEFAULT.movedMin(), 45, 1, 60, 2, Goals.DEFAULT.steadyDays()));
+                        30,
+                        20,
+                        20,
+                        1,
+                        0.5,
+                        10,
+                        0.1,
+                        Goals.DEFAULT.movedMin(),
+                        45,
+                        1,
+                        60,
+                        2,
+                        Goals.DEFAULT.steadyDays()));
         assertThat(season.drying()).isEqualTo(new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4));
         assertThat(season.fields().get(0).lateWeight()).isEqualTo(1);
         WaterPoint well = season.waterPoints().get(0);

@@ -70,6 +70,11 @@ final class SchemaTest {
                     lateWeight: 1.0    | lateWeight: 0
                     extractAt: field   | extractAt: Water
                     payload: 12000 lb  | bucket: 30 lb
+                    payload: 12000 lb  | compostLoad: 600 lb
+                    payload: 12000 lb  | compostLoading: 0.05 min/lb
+                    payload: 12000 lb  | emptyWeight: 1000 lb
+                    from: 2027-04-01   | `from: 2027-04-01, at: yard`
+                    refill: 30 min     | `refill: 30 min, compostTrip: 20 min`
                     crop: corn}\\n  S80 | crop: corn, drainage: POOR}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: P1}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: [P1]}\\n  S80
@@ -139,6 +144,9 @@ final class SchemaTest {
                     drum: 40 gal       | ``
                     payload: 12000 lb  | bucket: 5 gal
                     payload: 12000 lb  | buckets: 30 lb
+                    payload: 12000 lb  | compostLoad: 600 gal
+                    payload: 12000 lb  | compostLoading: 3 min
+                    from: 2027-04-01   | `from: 2027-04-01, at: [yard]`
                     `flow: 40 gal/min, ` | ``
                     `mass: 4000 lb, `  | ``
                     R1:                | R 1:

@@ -74,6 +74,22 @@ final class WrongMachinesTest {
                 .isEmpty();
     }
 
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+                    at: barn | compostLoad: 600 lb | season.yaml:39: compost.windrow.at: there is no place barn; did you mean yard?
+                    at: yard | compostLoad: 29 lb | season.yaml:33: rigs.R1.compostLoad: holds less than the 30 lb of one full batch; give at least batchCompost
+                    at: yard | `payload: 12000 lb\n    emptyWeight: 1960 lb` | season.yaml:33: rigs.R1.payload: leaves 26 lb for compost beside the empty weight and a full nurse tank, less than the 30 lb of one full batch; check payload, emptyWeight and nurseTank, or use a smaller nurse tank
+                    at: yard | `compostLoad: 10000 lb\n    compostLoading: 0.05 min/lb` | season.yaml:33: rigs.R1.compostLoad: loading it does not fit in any of the rig's hours; give longer hours, a smaller compostLoad or a quicker compostLoading
+                    `at: yard}\n  heap: {mass: 1 t, from: 2027-04-01` | compostLoad: 600 lb | season.yaml:40: compost.heap.at: is missing, while other lots say where they lie; give every lot a place, or none
+                    """)
+    void compostThatCannotBeFetchedIsOneLine(String lot, String rig, String line) {
+        assertThat(WrittenSeason.in(folder)
+                        .with("from: 2027-04-01", "from: 2027-04-01, " + lot.replace("\\n", "\n"))
+                        .with("payload: 12000 lb", rig.replace("\\n", "\n"))
+                        .problems())
+                .containsExactly(line);
+    }
+
     @Test
     void aSecondWaterPointOfNoUseIsOneLine() {
         assertThat(WrittenSeason.in(folder)

@@ -21,6 +21,9 @@ final class WrongQuantitiesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             payload: 12000 lb   | bucket: %s      | -1 lb
+            payload: 12000 lb   | emptyWeight: %s | -1 lb
+            payload: 12000 lb   | compostLoading: %s | -1 min/lb
+            refill: 30 min      | compostTrip: %s | -1 min
             amount: 0.8 in      | amount: %s      | -1 in
             ignoreBelow: 0.1 in | ignoreBelow: %s | -1 in
             well: 1 d/in        | well: %s        | -1 d/in

@@ -230,15 +230,18 @@ class ChangedRecordsTest {
                                 hours)
                         .change()
                         .leastBatchTime(OptionalInt.of(60))
+                        .emptyWeightKg(OptionalDouble.of(800))
+                        .compostLoad(OptionalDouble.of(500))
+                        .compostLoadingMinPerKg(0.2)
                         .rig()),
                 List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60, 90)),
-                List.of(new CompostLot("pile", 2000, DAY.plusDays(1))),
+                List.of(new CompostLot("pile", 2000, DAY.plusDays(1), Optional.of("pond"))),
                 new Drying(1, 2, 2, 2),
                 List.of(new Rain(DAY, 0, 5)),
                 Optional.of(new GroundRecord(
                         "two", Map.of(DAY, 5.0), Map.of(Drainage.POOR, List.of(new WetDay(DAY, 40, 30, 5))))),
                 (from, to) -> 2,
-                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12),
+                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
                 DisplayUnits.US,
                 List.of(new Outage("R2", NOON, NOON.plusHours(1))),
                 Optional.of(new Standing(

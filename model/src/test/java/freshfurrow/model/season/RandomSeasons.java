@@ -50,12 +50,52 @@ public final class RandomSeasons {
 
     /** A season with 1 to {@code mostFields} fields. */
     public static Season season(long seed, int mostFields) {
-        return new RandomSeasons(seed, mostFields, FIRST, ZoneOffset.UTC).make();
+        return withPlacesOfLots(new RandomSeasons(seed, mostFields, FIRST, ZoneOffset.UTC).make(), seed);
     }
 
     /** A season with 1 to 12 fields that begins on some date, by the clock of a zone. */
     public static Season season(long seed, LocalDate first, ZoneId zone) {
-        return new RandomSeasons(seed, 12, first, zone).make();
+        return withPlacesOfLots(new RandomSeasons(seed, 12, first, zone).make(), seed);
+    }
+
+    /** The season with compost that rigs have wherever they make batches. */
+    public static Season withoutPlacesOfLots(Season season) {
+        return season.change()
+                .compost(season.compost().stream()
+                        .map(lot -> lot.withAt(Optional.empty()))
+                        .toList())
+                .season();
+    }
+
+    /** Every other season, but for those of which rigs fetch the compost. */
+    private static Season withPlacesOfLots(Season season, long seed) {
+        return seed % 2 == 0 ? season : withPlacesOfLots(season, new Random(seed));
+    }
+
+    /** The season with a place for each lot, and rigs that hold a batch, three or ten. */
+    public static Season withPlacesOfLots(Season season, Random random) {
+        List<String> places = PlaceIndex.of(season).ids();
+        return season.change()
+                .compost(season.compost().stream()
+                        .map(lot -> lot.withAt(Optional.of(places.get(random.nextInt(places.size())))))
+                        .toList())
+                .rigs(season.rigs().stream()
+                        .map(rig -> withCompostLoad(rig, random))
+                        .toList())
+                .season();
+    }
+
+    private static Rig withCompostLoad(Rig rig, Random random) {
+        double holdsKg = rig.batchCompostKg() * (1 + 2 * random.nextInt(2));
+        RigChange change = rig.change().compostLoadingMinPerKg(random.nextBoolean() ? 0.1 : 1.5);
+        return switch (random.nextInt(4)) {
+            case 0 -> change.rig();
+            case 1 ->
+                change.payloadKg(OptionalDouble.of(rig.nurseTankL() + 1_000 + holdsKg))
+                        .emptyWeightKg(OptionalDouble.of(1_000))
+                        .rig();
+            default -> change.compostLoad(OptionalDouble.of(holdsKg)).rig();
+        };
     }
 
     /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */

@@ -22,7 +22,7 @@ class LotsInTurnTest {
 
     @Property(tries = 300)
     void aLotIsUsedUpBeforeTheNextIsBegun(@ForAll long seed) {
-        Season season = RandomSeasons.season(seed, 20);
+        Season season = RandomSeasons.withoutPlacesOfLots(RandomSeasons.season(seed, 20));
         Plan plan = PlanRecorder.record(
                 CompiledSeason.of(season),
                 RandomSeasons.lists(season, seed),

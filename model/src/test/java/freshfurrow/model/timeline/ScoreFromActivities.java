@@ -86,6 +86,8 @@ final class ScoreFromActivities {
             for (Activity activity : rig.activities()) {
                 if (activity instanceof Activity.Draw) {
                     minutes += goals.waterTripMin();
+                } else if (activity instanceof Activity.LoadCompost) {
+                    minutes += goals.compostTripMin();
                 } else if (activity instanceof Activity.Move) {
                     minutes += seconds(activity) / 60.0 * goals.driveMinPerMin();
                 }

@@ -86,6 +86,8 @@ record WorkedPlan(Season season, Plan plan) {
             return String.format(Locale.ROOT, "plant %s %.3f ha", plant.field(), plant.areaHa());
         } else if (activity instanceof Activity.Draw draw) {
             return String.format(Locale.ROOT, "draw %s %.3f L", draw.at(), draw.litres());
+        } else if (activity instanceof Activity.LoadCompost loading) {
+            return String.format(Locale.ROOT, "load %s %.3f kg of %s", loading.at(), loading.kg(), loading.lot());
         } else if (activity instanceof Activity.Extract extract) {
             return "extract " + extract.at();
         } else if (activity instanceof Activity.Clean clean) {

@@ -145,6 +145,16 @@ final class WorkedSeason {
         return this;
     }
 
+    /** Replaces the heap by one that lies in the yard, from where rigs fetch it in 6 s a kilogram. */
+    WorkedSeason heapInTheYard(double kg) {
+        return lots(lot("heap", kg, 1, "yard"));
+    }
+
+    /** A lot with a place. */
+    static CompostLot lot(String id, double kg, int fromDay, String place) {
+        return new CompostLot(id, kg, day(fromDay), Optional.of(place));
+    }
+
     WorkedSeason rain(int day, String from, double mm) {
         rain.add(new Rain(FIRST.plusDays(day - 1L), clock(from), mm));
         return this;
@@ -181,7 +191,19 @@ final class WorkedSeason {
                         Optional.empty(),
                         this::metres,
                         new Goals(
-                                30, 20, 1, 1, 10, 1, Goals.DEFAULT.movedMin(), 0, 1, 0, 2, Goals.DEFAULT.steadyDays()),
+                                30,
+                                20,
+                                20,
+                                1,
+                                1,
+                                10,
+                                1,
+                                Goals.DEFAULT.movedMin(),
+                                0,
+                                1,
+                                0,
+                                2,
+                                Goals.DEFAULT.steadyDays()),
                         DisplayUnits.METRIC,
                         List.of(),
                         Optional.empty())
@@ -382,6 +404,16 @@ final class WorkedSeason {
 
         RigChoice nurseTank(double litres) {
             change.nurseTankL(litres);
+            return this;
+        }
+
+        RigChoice compostLoad(double kg) {
+            change.compostLoad(OptionalDouble.of(kg));
+            return this;
+        }
+
+        RigChoice payload(double kg, double emptyKg) {
+            change.payloadKg(OptionalDouble.of(kg)).emptyWeightKg(OptionalDouble.of(emptyKg));
             return this;
         }
 

@@ -16,6 +16,12 @@ interface KnownInPart extends Counters {
         return unknown();
     }
 
+    /** How often rigs fetch compost does, too. */
+    @Override
+    default int compostTrips() {
+        return unknown();
+    }
+
     /** Taken for the same whatever the lists. */
     @Override
     default long waitS() {

@@ -20,7 +20,7 @@ import java.util.function.UnaryOperator;
  *
  * <ul>
  *   <li>planter: planting, moves and setting up for a fill take next to no time;
- *   <li>rig: batches, cleans, pumping and drives take next to no time, drawing water takes its time;
+ *   <li>rig: batches, cleans, pumping, loading compost and drives take next to no time, drawing water takes its time;
  *   <li>hose: there is a hose for every rig, and water comes at once, without hooking up or treatment;
  *   <li>waterLimit: no water point has a daily limit;
  *   <li>compost: there is more than enough from the season's first day on;
@@ -52,14 +52,22 @@ public final class FreedSeason {
                         point -> free == Resource.HOSE
                                 ? instant(point, season.rigs().size())
                                 : withoutLimit(point)))
-                .compost(
-                        free == Resource.COMPOST
-                                ? List.of(new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first()))
-                                : season.compost())
+                .compost(free == Resource.COMPOST ? List.of(enough(season)) : season.compost())
                 .rain(free == Resource.WEATHER ? List.of() : season.rain())
                 .ground(free == Resource.WEATHER ? Optional.empty() : season.ground())
                 .distances(roads)
                 .season();
+    }
+
+    /** Where compost is fetched it lies with the first lot, or with the first rig where all lots are on board. */
+    private static CompostLot enough(Season season) {
+        CompostLot enough = new CompostLot("enough", MORE_THAN_ENOUGH_KG, season.first());
+        return season.saysWhereCompostLies()
+                ? enough.withAt(season.compost().stream()
+                        .flatMap(lot -> lot.at().stream())
+                        .findFirst()
+                        .or(() -> Optional.of(season.rigs().get(0).at())))
+                : enough;
     }
 
     private static Field openFrom(LocalDate first, Field field) {
@@ -79,6 +87,7 @@ public final class FreedSeason {
                 .cleanTimeS(0)
                 .transferLPerS(AT_ONCE)
                 .roadSpeedMPerS(AT_ONCE)
+                .compostLoadingMinPerKg(1 / AT_ONCE)
                 .rig();
     }
 

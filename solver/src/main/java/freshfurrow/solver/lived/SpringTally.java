@@ -132,7 +132,7 @@ final class SpringTally {
             lateHaDays += part.areaHa() * Math.max(0, days);
             appliedKg += part.areaHa() * season.recipe(field.recipe()).compostKgPerHa();
         }
-        double compostKg = kilograms(season.compost()) - kilograms(done.lots());
+        double compostKg = kilograms(season.compost()) - kilograms(done.lots()) - onBoardKg(done);
         double dumpedKg = compostKg - appliedKg;
         long rigS = 0;
         long busyS = 0;
@@ -159,6 +159,14 @@ final class SpringTally {
                 rounded((double) (planterS + rigS) / HOUR_S),
                 rounded(driveKm),
                 OptionalDouble.empty());
+    }
+
+    /** What rigs have fetched and not used is left over. */
+    private static double onBoardKg(PlanStart done) {
+        return done.standing().rigs().values().stream()
+                .flatMap(rig -> rig.compostKg().values().stream())
+                .mapToDouble(kg -> kg)
+                .sum();
     }
 
     private static double kilograms(Iterable<CompostLot> lots) {

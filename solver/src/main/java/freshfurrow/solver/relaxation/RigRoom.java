@@ -185,7 +185,8 @@ final class RigRoom {
         for (int p = 0; p < season.planterCount(); p++) {
             largest = Math.max(largest, loads.dm2(p, recipe));
         }
-        double seconds = loads.compostMgPerDm2(recipe)
+        double seconds = loads.leastShareOfCompost()
+                        * loads.compostMgPerDm2(recipe)
                         / MG_PER_KG
                         / (rig.batchCompostKg() + GRAM_KG)
                         * (rig.batchTimeS() + rig.cleanTimeS())
@@ -199,7 +200,7 @@ final class RigRoom {
     private double missingS(Rig rig, Trips trips) {
         double lackingKg = (Leeway.MOST_LACKING_MG + 1)
                 / MG_PER_KG
-                * season.season().compost().size();
+                * (season.season().compost().size() + (season.fetchesCompost() ? 1 : 0));
         double seconds = rig.cleanTimeS() + lackingKg / rig.batchCompostKg() * (rig.batchTimeS() + rig.cleanTimeS());
         return trips.counted()
                 ? seconds

@@ -77,12 +77,12 @@ final class Stocks {
         for (int g = 0; g < relaxation.groups().size(); g++) {
             double mg = loads.compostMgPerDm2(relaxation.groups().get(g).recipe());
             if (mg > 0) {
-                relaxation.addPlantedFromTo(used, mg / mostMgPerDm2, g, 0, lastDay);
+                relaxation.addPlantedFromTo(used, loads.leastShareOfCompost() * mg / mostMgPerDm2, g, 0, lastDay);
             }
         }
         double thereMg = season.season().compost().stream()
                 .filter(lot -> day(lot) <= lastDay)
-                .mapToDouble(lot -> lot.massKg() * MG_PER_KG + LACKING_MG)
+                .mapToDouble(lot -> lot.massKg() * MG_PER_KG + loads.timesUsedUp() * LACKING_MG)
                 .sum();
         relaxation.addAtMost(used, (thereMg + onBoardMg()) / mostMgPerDm2 * ROUNDING);
     }
@@ -112,6 +112,9 @@ final class Stocks {
         }
         for (int r = 0; r < season.season().rigs().size(); r++) {
             mg += season.rigMixDm2(r) * loads.compostMgPerDm2(season.rigMixRecipe(r));
+            if (season.fetchesCompost()) {
+                mg += season.rigCompostMg(r) + LACKING_MG;
+            }
         }
         return mg;
     }

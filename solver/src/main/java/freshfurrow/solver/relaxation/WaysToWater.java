@@ -1,10 +1,14 @@
 package freshfurrow.solver.relaxation;
 
+import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * How far each field is from water: by the shortest way, over other fields if need be, as a table of roads need not know it. A rig
+ * How far each field is from water: by the shortest way, over other fields or where compost lies if need be, as a table of roads need not know it. A rig
  * that draws, brings loads to fields and comes back to draw drives at least there and back to the farthest of them.
  */
 final class WaysToWater {
@@ -12,25 +16,37 @@ final class WaysToWater {
 
     WaysToWater(CompiledSeason compiled) {
         Season season = compiled.season();
-        metres = season.fields().stream()
-                .mapToDouble(field -> season.waterPoints().stream()
-                        .mapToDouble(point -> season.distances().metres(point.id(), field.id()))
+        List<String> places = Stream.concat(
+                        season.fields().stream().map(Field::id),
+                        season.compost().stream().flatMap(lot -> lot.at().stream()))
+                .toList();
+        double[] ways = places.stream()
+                .mapToDouble(place -> season.waterPoints().stream()
+                        .mapToDouble(point -> season.distances().metres(point.id(), place))
                         .min()
                         .orElse(0))
                 .toArray();
         boolean shortened = true;
         while (shortened) {
             shortened = false;
-            for (int over = 0; over < metres.length; over++) {
-                for (int field = 0; field < metres.length; field++) {
-                    double way = metres[over] + compiled.metresBetweenFields(over, field);
-                    if (way < metres[field]) {
-                        metres[field] = way;
+            for (int over = 0; over < ways.length; over++) {
+                for (int field = 0; field < ways.length; field++) {
+                    double way = ways[over] + metresBetween(compiled, places, over, field);
+                    if (way < ways[field]) {
+                        ways[field] = way;
                         shortened = true;
                     }
                 }
             }
         }
+        metres = Arrays.copyOf(ways, compiled.fieldCount());
+    }
+
+    private static double metresBetween(CompiledSeason compiled, List<String> places, int one, int other) {
+        int fields = compiled.fieldCount();
+        return one < fields && other < fields
+                ? compiled.metresBetweenFields(one, other)
+                : compiled.season().distances().metres(places.get(one), places.get(other));
     }
 
     double metres(int field) {

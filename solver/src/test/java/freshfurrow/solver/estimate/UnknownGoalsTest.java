@@ -17,12 +17,14 @@ class UnknownGoalsTest {
     @Test
     void anEstimateSeesNothingOfTripsWaitsDumpedMixScrapsCallOutsAndOvertime() {
         assertThat(unknown(Goals.DEFAULT).names())
-                .containsExactly("water trips", "waiting", "dumped compost", "scraps", "call-outs", "overtime");
+                .containsExactly(
+                        "water trips", "compost trips", "waiting", "dumped compost", "scraps", "call-outs", "overtime");
     }
 
     @Test
     void aGoalWithoutWeightNeedNotBeKnown() {
-        assertThat(unknown(new Goals(30, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2)).names())
+        assertThat(unknown(new Goals(30, 0, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2))
+                        .names())
                 .containsExactly("waiting");
     }
 
@@ -31,7 +33,8 @@ class UnknownGoalsTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         var played = new ListPlayer(compiled).play(FirstLists.byHand(compiled));
 
-        assertThat(unknown(new Goals(30, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2)).effortMin(played))
+        assertThat(unknown(new Goals(30, 20, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2))
+                        .effortMin(played))
                 .isEqualTo(20.0 * played.waterTrips() + played.waitS() / 60.0);
     }
 

@@ -40,6 +40,7 @@ public final class ActivityJournal implements Journal {
     private final LoadNote[] inTank;
     private final Optional<Standing> standing;
     private final List<List<String>> inMix = new ArrayList<>();
+    private final SharesOnBoard onBoard;
 
     public ActivityJournal(SeasonTables tables) {
         this.tables = tables;
@@ -48,6 +49,7 @@ public final class ActivityJournal implements Journal {
         rigs = empty(tables.rigs().count());
         inTank = new LoadNote[tables.planters().count()];
         standing = tables.season().standing();
+        onBoard = new SharesOnBoard(tables.season());
         for (Rig rig : tables.season().rigs()) {
             inMix.add(new ArrayList<>(standing.map(machines -> machines.rigs().get(rig.id()))
                     .flatMap(Standing.OfRig::mix)
@@ -85,10 +87,12 @@ public final class ActivityJournal implements Journal {
 
     public List<Plan.Batch> batches() {
         LotShares shares = new LotShares(tables);
+        boolean fetched = tables.compost().isFetched();
         Map<BatchNote, Map<String, Double>> lotsOf = new HashMap<>();
         batches.stream()
                 .sorted(Comparator.comparingInt(batch -> batch.start))
-                .forEach(batch -> lotsOf.put(batch, shares.next(batch.compostMg)));
+                .forEach(batch -> lotsOf.put(
+                        batch, fetched ? onBoard.next(batch.rig, batch.compostMg) : shares.next(batch.compostMg)));
         return batches.stream()
                 .map(batch -> batch(batch, lotsOf.getOrDefault(batch, Map.of())))
                 .toList();
@@ -196,6 +200,14 @@ public final class ActivityJournal implements Journal {
         rigs.get(rig)
                 .add(() -> new Activity.Draw(
                         at(start), at(end), tables.places().id(tables.water().place(point)), ml / ML_PER_L));
+    }
+
+    @Override
+    public void loadedCompost(int rig, int lot, int start, int end, long mg) {
+        String id = tables.compost().id(lot);
+        onBoard.loaded(rig, id, mg);
+        String at = tables.places().id(tables.compost().place(lot));
+        rigs.get(rig).add(() -> new Activity.LoadCompost(at(start), at(end), at, id, kilograms(mg)));
     }
 
     @Override

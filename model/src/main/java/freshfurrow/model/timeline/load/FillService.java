@@ -52,7 +52,7 @@ public final class FillService {
         sources = new MixSources(tables, request, state, preparation, times, points);
         FieldRun run = new FieldRun(tables.fields(), request, state.planters(), order);
         LoadCeiling ceilings = new LoadCeiling(tables, request, state.lots(), run);
-        Quote[] quotes = Quote.ofAllRigs(tables.rigs(), sources, new RigDay(tables, state, request, times));
+        Quote[] quotes = Quote.ofAllRigs(tables, sources, new RigDay(tables, state, request));
         rigChoice = new RigChoice(tables, state, request, times, points, sources, ceilings, quotes);
         LoadSizer sizer = new LoadSizer(
                 tables,

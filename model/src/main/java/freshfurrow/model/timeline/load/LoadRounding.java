@@ -1,10 +1,9 @@
 package freshfurrow.model.timeline.load;
 
-import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 import static freshfurrow.model.timeline.tables.Leeway.CRUMB_DM2;
 
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.timeline.mix.MixSource;
+import freshfurrow.model.timeline.mix.Quote;
 import freshfurrow.model.timeline.planters.FieldRun;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.state.CompostLots;
@@ -35,10 +34,10 @@ final class LoadRounding {
      * A size next to the one given that is of more use, if it fits as well, dm2: one that ends with a field, or does not leave so little
      * of one that it might take a fill of its own for nothing.
      */
-    long rounded(MixSource source, LargestFit fits, long dm2, long ceiling) {
+    long rounded(Quote quote, LargestFit fits, long dm2, long ceiling) {
         long size = dm2;
-        if (source.servesSeveralFills()) {
-            long tanks = withoutRest(size);
+        if (quote.source().servesSeveralFills()) {
+            long tanks = withoutRest(quote.rig(), size);
             if (tanks < size && fits.fits(tanks)) {
                 size = tanks;
             }
@@ -59,14 +58,14 @@ final class LoadRounding {
      * A mix for whole tanks only, unless it is the last of a run of fields: where what is then left of the run takes one fill, and
      * where the part of a fill that the rest would not use weighs more than the share of a water trip that the rest saves.
      */
-    private long withoutRest(long size) {
+    private long withoutRest(int rig, long size) {
         long tank = tank();
         long rest = size % tank;
         long whole = size - rest;
         if (size <= Leeway.most(whole) || whole == 0) {
             return size;
         }
-        long compostDm2 = recipes.areaOfCompost(lots.available(NEVER), request.recipe());
+        long compostDm2 = recipes.areaOfCompost(lots.leftMg(rig), request.recipe());
         long left = Math.min(run.dm2(whole + tank + 1), compostDm2);
         if (left <= Leeway.most(size)) {
             return size;

@@ -74,7 +74,7 @@ final class LoadSizer {
         if (fit.dm2() == 0 || (onlyWorthwhile && fit.isHeldDownByAge() && !isWorthwhile(quote.rig(), fit.dm2()))) {
             return null;
         }
-        Delivery delivery = ask(quote, rounding.rounded(quote.source(), fits, fit.dm2(), ceiling));
+        Delivery delivery = ask(quote, rounding.rounded(quote, fits, fit.dm2(), ceiling));
         delivery.heldDownByAge(fit.isHeldDownByAge());
         return smallLoad.isTooSmall(quote.source(), delivery) ? null : delivery;
     }

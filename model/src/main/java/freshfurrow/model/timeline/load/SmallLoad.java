@@ -1,7 +1,5 @@
 package freshfurrow.model.timeline.load;
 
-import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
-
 import freshfurrow.model.timeline.mix.MixSource;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.rigs.Delivery;
@@ -48,7 +46,7 @@ final class SmallLoad {
     }
 
     private boolean usesUpCompost(Delivery delivery) {
-        long leftMg = lots.available(NEVER) - delivery.extraction().compostMg();
+        long leftMg = lots.allMg() - delivery.extraction().compostMg();
         return recipes.areaOfCompost(Math.max(0, leftMg), request.recipe()) < Leeway.CRUMB_DM2;
     }
 }

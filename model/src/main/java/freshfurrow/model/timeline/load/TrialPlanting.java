@@ -48,11 +48,12 @@ final class TrialPlanting {
             if (delivery.isAcrossBreak()) {
                 fit.liesAcrossBreak();
             }
-            long available = lots.available(extraction.start());
-            if (!CompostLots.isEnough(available, extraction.compostMg())) {
+            long there = lots.thereMg(
+                    delivery.rig(), extraction.start(), delivery.compost().mg());
+            if (!CompostLots.isEnough(there, extraction.compostMg())) {
                 fit.compostFallsShort();
                 long extractedDm2 = quote.source().extractedDm2(quote.rig());
-                return Math.min(mixDm2 - 1, extractedDm2 + recipes.areaOfCompost(available, request.recipe()));
+                return Math.min(mixDm2 - 1, extractedDm2 + recipes.areaOfCompost(there, request.recipe()));
             }
         }
         walk.begin(request.planter(), request.place(), delivery.transferEnd());

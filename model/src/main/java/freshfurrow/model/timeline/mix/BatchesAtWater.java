@@ -53,7 +53,7 @@ final class BatchesAtWater extends FreshMix {
         delivery.extraction().plan(rig, recipes.compostMg(mixDm2, request.recipe()));
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), request.recipe());
         long mostMl = Math.min(recipes.mixMl(mixDm2, request.recipe()), rigs.nurseMl(rig));
-        int drawn = preparation.drawn(delivery, leastMl, mostMl);
+        int drawn = preparation.drawnWithCompost(delivery, leastMl, mostMl);
         preparation.extract(delivery, drawn, delivery.trip().onwardS());
     }
 

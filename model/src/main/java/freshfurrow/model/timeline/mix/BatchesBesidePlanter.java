@@ -56,7 +56,7 @@ final class BatchesBesidePlanter extends FreshMix {
         delivery.extraction().plan(rig, recipes.compostMg(mixDm2, request.recipe()));
         long onBoardMl = state.rigs().waterMl(rig);
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), request.recipe());
-        int ready = preparation.thereWithWater(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
+        int ready = preparation.thereWithAll(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
         preparation.extract(delivery, ready, 0);
     }
 

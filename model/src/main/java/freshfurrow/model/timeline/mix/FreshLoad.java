@@ -14,6 +14,9 @@ public final class FreshLoad {
     /** Water that it is not made without. */
     long leastMl;
 
+    /** Compost that its batches take. */
+    long compostMg;
+
     /** To extract it in one go, s. */
     int chainS;
 

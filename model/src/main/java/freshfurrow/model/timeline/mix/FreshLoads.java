@@ -53,7 +53,8 @@ public final class FreshLoads {
         load.waterMl =
                 Math.min(tables.recipes().mixMl(dm2, recipe), tables.rigs().nurseMl(rig));
         load.leastMl = tables.recipes().mixMl(Leeway.least(dm2), recipe);
-        load.chainS = extraction.chainS(rig, tables.recipes().compostMg(dm2, recipe));
+        load.compostMg = tables.recipes().compostMg(dm2, recipe);
+        load.chainS = extraction.chainS(rig, load.compostMg);
         load.transferS =
                 times.transferS(planter, rig, recipe, tables.loadLimits().loadOf(planter, recipe, dm2));
         load.takenFrom = tables.planters().hours(planter).earliest(request.needS(), load.transferS);

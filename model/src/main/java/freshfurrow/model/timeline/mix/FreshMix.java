@@ -78,6 +78,9 @@ public abstract sealed class FreshMix extends MixSource permits BatchesBesidePla
         if (fresh.dm2 == 0) {
             return Rank.OUT;
         }
+        if (fetchesCompost(rig, fresh)) {
+            return atBestWithCompost(rig, fresh);
+        }
         long lackMl = lackMl(rig, fresh);
         int from = state.rigs().place(rig);
         int place = request.place();
@@ -87,8 +90,20 @@ public abstract sealed class FreshMix extends MixSource permits BatchesBesidePla
         return Rank.of(Math.max(fresh.takenFrom, ready), way);
     }
 
+    private boolean fetchesCompost(int rig, FreshLoad fresh) {
+        return state.lots().lackMg(rig, fresh.compostMg) > 0;
+    }
+
+    /** Without its ways: where compost is fetched first, they are not told by the shortest ones. */
+    private long atBestWithCompost(int rig, FreshLoad fresh) {
+        return Rank.of(Math.max(fresh.takenFrom, times.freeS(rig, request.needS()) + fresh.chainS), 0);
+    }
+
     @Override
     public final long soonest(int rig, FreshLoad fresh) {
+        if (fetchesCompost(rig, fresh)) {
+            return atBestWithCompost(rig, fresh);
+        }
         int from = state.rigs().place(rig);
         int place = request.place();
         int free = times.freeS(rig, request.needS());

@@ -1,7 +1,5 @@
 package freshfurrow.model.timeline.mix;
 
-import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
-
 import freshfurrow.model.timeline.planters.FieldRun;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.state.CompostLots;
@@ -45,7 +43,7 @@ public final class LoadCeiling {
         if (bound <= extractedDm2) {
             return bound;
         }
-        long compostMg = lots.available(NEVER);
+        long compostMg = lots.mostMg(rig);
         return CompostLots.isEnough(compostMg, recipes.compostMg(bound - extractedDm2, recipe))
                 ? bound
                 : extractedDm2 + recipes.areaOfCompost(compostMg, recipe);

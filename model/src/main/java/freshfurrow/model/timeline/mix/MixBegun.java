@@ -72,7 +72,7 @@ final class MixBegun extends MixSource {
                                 - recipes.compostMg(state.rigs().mixDm2(rig), recipe));
         long onBoardMl = begunMl(rig) + state.rigs().waterMl(rig);
         long leastMl = recipes.mixMl(Leeway.least(mixDm2), recipe);
-        int ready = preparation.thereWithWater(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
+        int ready = preparation.thereWithAll(delivery, leastMl - onBoardMl, rigs.nurseMl(rig) - onBoardMl);
         if (delivery.extraction().batches() == 0) {
             preparation.transfer(delivery, ready);
         } else {
@@ -87,6 +87,9 @@ final class MixBegun extends MixSource {
 
     @Override
     public long soonest(int rig, FreshLoad fresh) {
+        if (state.lots().areFetched()) {
+            return Rank.of(Math.max(request.needS(), times.freeS(rig, request.needS())), 0);
+        }
         int from = state.rigs().place(rig);
         int way = Math.min(places.metres(from, request.place()), water.metresByWater(from, request.place()));
         int ready = times.freeS(rig, request.needS()) + rigs.leastDriveS(rig, way);

@@ -1,7 +1,7 @@
 package freshfurrow.model.timeline.mix;
 
 import freshfurrow.model.timeline.rigs.Delivery;
-import freshfurrow.model.timeline.tables.RigTable;
+import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
  * What one rig answers to a request: when and how it could bring a load of a given size. Nothing is changed by asking, and the same
@@ -29,18 +29,18 @@ public final class Quote {
     /** The answer tells of the batches, not of the start only. */
     private boolean laid;
 
-    public Quote(RigTable rigs, int rig, MixSource source, RigDay day) {
-        this.delivery = new Delivery(rigs, rig);
+    public Quote(SeasonTables tables, int rig, MixSource source, RigDay day) {
+        this.delivery = new Delivery(tables.rigs(), rig, tables.compost().count());
         this.day = day;
         this.source = source;
         this.askedSource = source;
     }
 
     /** One for each rig. */
-    public static Quote[] ofAllRigs(RigTable rigs, MixSources sources, RigDay day) {
-        Quote[] quotes = new Quote[rigs.count()];
+    public static Quote[] ofAllRigs(SeasonTables tables, MixSources sources, RigDay day) {
+        Quote[] quotes = new Quote[tables.rigs().count()];
         for (int r = 0; r < quotes.length; r++) {
-            quotes[r] = new Quote(rigs, r, sources.fresh(r), day);
+            quotes[r] = new Quote(tables, r, sources.fresh(r), day);
         }
         return quotes;
     }

@@ -3,8 +3,6 @@ package freshfurrow.model.timeline.mix;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.rigs.Delivery;
-import freshfurrow.model.timeline.rigs.RigTimes;
-import freshfurrow.model.timeline.rigs.WaterTrip;
 import freshfurrow.model.timeline.state.RigStates;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.tables.RigTable;
@@ -19,13 +17,11 @@ public final class RigDay {
     private final RigTable rigs;
     private final RigStates states;
     private final LoadRequest request;
-    private final RigTimes times;
 
-    public RigDay(SeasonTables tables, State state, LoadRequest request, RigTimes times) {
+    public RigDay(SeasonTables tables, State state, LoadRequest request) {
         this.rigs = tables.rigs();
         this.states = state.rigs();
         this.request = request;
-        this.times = times;
     }
 
     /** Works out how soon the load that the delivery names can start, out of the mix that it names. */
@@ -52,22 +48,25 @@ public final class RigDay {
             return;
         }
         int plantBy = delivery.plantBy();
+        long fetchedMg = delivery.compost().mg();
         boolean waited = delivery.trip().isWaitedFor();
         int ready = delivery.rigReady();
         int evening = evening(delivery, day);
         planAndLay(source, delivery, together, day);
-        if (!isAsGood(delivery, start, plantBy) && evening > begins) {
+        if (!isAsGood(delivery, start, plantBy, fetchedMg) && evening > begins) {
             planAndLay(source, delivery, together, evening);
         }
-        if (!isAsGood(delivery, start, plantBy)) {
+        if (!isAsGood(delivery, start, plantBy, fetchedMg)) {
             planAndLay(source, delivery, together, before);
         }
         delivery.trip().waitedFor(waited);
         delivery.rigReady(ready);
     }
 
-    private static boolean isAsGood(Delivery delivery, int start, int plantBy) {
-        return delivery.transferStart() == start && delivery.plantBy() >= plantBy;
+    private static boolean isAsGood(Delivery delivery, int start, int plantBy, long fetchedMg) {
+        return delivery.transferStart() == start
+                && delivery.plantBy() >= plantBy
+                && delivery.compost().mg() >= fetchedMg;
     }
 
     private static void planAndLay(MixSource source, Delivery delivery, boolean together, int notBefore) {
@@ -87,15 +86,12 @@ public final class RigDay {
         return rigs.hours(delivery.rig()).latest(day, inOnePiece) - inOnePiece;
     }
 
-    /** The drive to the planter, by the water point if there is a trip, with the draw and the batches, s. */
+    /** The drive to the planter, by the water point and the compost if there are trips, with what is done there and the batches, s. */
     private int inOnePieceS(Delivery delivery) {
         int rig = delivery.rig();
-        WaterTrip trip = delivery.trip();
         int batchesS = delivery.extraction().batches() == 0
                 ? 0
                 : delivery.extraction().chainS() + (states.isCleanDue(rig) ? rigs.cleanS(rig) : 0);
-        return trip.isMade()
-                ? times.driveS(rig, states.place(rig), trip.at()) + trip.drawS() + trip.onwardS() + batchesS
-                : times.driveS(rig, states.place(rig), request.place()) + batchesS;
+        return delivery.fetchS() + batchesS;
     }
 }

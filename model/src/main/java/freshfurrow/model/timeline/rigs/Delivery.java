@@ -11,6 +11,7 @@ public final class Delivery {
     private final int rig;
     final Extraction extraction;
     final WaterTrip trip = new WaterTrip();
+    final CompostTrip compost;
 
     /** Areas of the load and of the mix that it is taken out of. */
     long loadDm2;
@@ -49,8 +50,13 @@ public final class Delivery {
     /** Age holds the load down, and not tank, fields, water or compost; told of a load that was sized only. */
     boolean heldDownByAge;
 
-    public Delivery(RigTable rigs, int rig) {
+    /** All that the rig drives, draws and loads before it makes mix, or brings what it has, were there no breaks, s. */
+    int fetchS;
+
+    /** @param lots how many lots of compost there are */
+    public Delivery(RigTable rigs, int rig, int lots) {
         this.rig = rig;
+        this.compost = new CompostTrip(lots);
         this.extraction = new Extraction(rigs);
     }
 
@@ -77,6 +83,15 @@ public final class Delivery {
 
     public WaterTrip trip() {
         return trip;
+    }
+
+    public CompostTrip compost() {
+        return compost;
+    }
+
+    /** All that the rig drives, draws and loads before it makes mix, or brings what it has, were there no breaks, s. */
+    public int fetchS() {
+        return fetchS;
     }
 
     /** Another size is asked for. */

@@ -7,7 +7,9 @@ import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.state.CompostLots;
 import freshfurrow.model.timeline.state.RigStates;
 import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.tables.Leeway;
 import freshfurrow.model.timeline.tables.PlaceTable;
+import freshfurrow.model.timeline.tables.RecipeTable;
 import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
@@ -22,7 +24,9 @@ public final class Preparation {
     private final RigStates states;
     private final CompostLots lots;
     private final RigTimes times;
+    private final RecipeTable recipes;
     private final WaterTrips trips;
+    private final CompostTrips compostTrips;
 
     public Preparation(SeasonTables tables, State state, LoadRequest request, RigTimes times, WaterPoints points) {
         this.request = request;
@@ -31,13 +35,17 @@ public final class Preparation {
         this.states = state.rigs();
         this.lots = state.lots();
         this.times = times;
+        this.recipes = tables.recipes();
         this.trips = new WaterTrips(tables, times, points);
+        this.compostTrips = new CompostTrips(tables, lots, times);
     }
 
     /** A delivery that can set off as soon as the rig is free, and is not in the season yet. */
     public void begin(Delivery delivery) {
         delivery.transferS = times.transferS(request.planter(), delivery.rig(), request.recipe(), delivery.loadDm2);
         delivery.trip.none();
+        delivery.compost.none(0);
+        delivery.fetchS = 0;
         delivery.acrossBreak = false;
         delivery.heldDownByAge = false;
         delivery.dumpEnd = Math.max(states.freeS(delivery.rig()), delivery.notBefore);
@@ -60,22 +68,44 @@ public final class Preparation {
     public int there(Delivery delivery) {
         int from = states.place(delivery.rig());
         delivery.metres = places.metres(from, request.place());
+        delivery.fetchS = rigs.driveS(delivery.rig(), delivery.metres);
         return times.arrival(delivery.rig(), from, request.place(), delivery.dumpEnd);
     }
 
-    /** When the rig is at the planter with water: at least {@code lackMl} more, up to {@code roomMl}; never when nothing gives it, s. */
-    public int thereWithWater(Delivery delivery, long lackMl, long roomMl) {
-        if (lackMl <= 0) {
-            return there(delivery);
+    /**
+     * When the rig is at the planter with the compost of the extraction and with water, at least {@code lackMl} more, up to {@code roomMl}; never
+     * when nothing gives it, s. Where it fetches both, it does so in the order in which it is there sooner; ties go to the shorter way, then to
+     * compost first.
+     */
+    public int thereWithAll(Delivery delivery, long lackMl, long roomMl) {
+        long lackMg = lots.lackMg(delivery.rig(), delivery.extraction.compostMg);
+        if (lackMg <= 0) {
+            return lackMl <= 0 ? there(delivery) : thereAfter(delivery, drawn(delivery, lackMl, roomMl));
         }
-        int drawn = drawn(delivery, lackMl, roomMl);
-        return drawn >= NEVER
-                ? NEVER
-                : times.arrivalAfter(delivery.rig(), delivery.trip.onwardS(), request.place(), drawn);
+        int compostFirst = thereWithCompostFirst(delivery, lackMg, lackMl, roomMl);
+        if (lackMl <= 0) {
+            return compostFirst;
+        }
+        int metres = delivery.metres;
+        int waterFirst = thereWithWaterFirst(delivery, lackMg, lackMl, roomMl);
+        return waterFirst < compostFirst || (waterFirst == compostFirst && delivery.metres < metres)
+                ? waterFirst
+                : thereWithCompostFirst(delivery, lackMg, lackMl, roomMl);
     }
 
-    /** When such a draw is done; never when nothing gives it, s. */
-    public int drawn(Delivery delivery, long lackMl, long roomMl) {
+    /** When such a draw is done by a rig that has the compost of the extraction; never when nothing gives it, s. */
+    public int drawnWithCompost(Delivery delivery, long lackMl, long roomMl) {
+        long lackMg = lots.lackMg(delivery.rig(), delivery.extraction.compostMg);
+        return lackMg <= 0
+                ? drawn(delivery, lackMl, roomMl)
+                : drawnAfterCompost(
+                        delivery,
+                        fetched(delivery, states.place(delivery.rig()), delivery.dumpEnd, lackMg),
+                        lackMl,
+                        roomMl);
+    }
+
+    private int drawn(Delivery delivery, long lackMl, long roomMl) {
         int rig = delivery.rig();
         WaterTrip trip = delivery.trip;
         trips.find(trip, rig, states.place(rig), request.place(), delivery.dumpEnd, lackMl, roomMl);
@@ -83,7 +113,77 @@ public final class Preparation {
             return NEVER;
         }
         delivery.metres = trip.metres();
+        delivery.fetchS = times.driveS(rig, states.place(rig), trip.at()) + trip.drawS() + trip.onwardS();
         return trip.drawEnd();
+    }
+
+    private int thereAfter(Delivery delivery, int drawEnd) {
+        return drawEnd >= NEVER
+                ? NEVER
+                : times.arrivalAfter(delivery.rig(), delivery.trip.onwardS(), request.place(), drawEnd);
+    }
+
+    /** Lays the compost trip. Returns the place where it ends; a rig with nothing on board then makes no load. */
+    private int fetched(Delivery delivery, int from, int t, long lackMg) {
+        long littleMg = recipes.compostMg(Leeway.CRUMB_DM2, request.recipe());
+        return compostTrips.find(delivery.compost, delivery.rig(), from, t, lackMg, littleMg);
+    }
+
+    private boolean hasNone(Delivery delivery) {
+        return lots.onBoardMg(delivery.rig()) + delivery.compost.mg() <= CompostLots.LEAST_MG;
+    }
+
+    private int thereWithCompostFirst(Delivery delivery, long lackMg, long lackMl, long roomMl) {
+        int rig = delivery.rig();
+        delivery.trip.none();
+        int last = fetched(delivery, states.place(rig), delivery.dumpEnd, lackMg);
+        if (lackMl > 0) {
+            return thereAfter(delivery, drawnAfterCompost(delivery, last, lackMl, roomMl));
+        }
+        if (hasNone(delivery)) {
+            return NEVER;
+        }
+        CompostTrip compost = delivery.compost;
+        int metres = places.metres(last, request.place());
+        delivery.metres = compost.metres() + metres;
+        delivery.fetchS = compost.inOnePieceS() + rigs.driveS(rig, metres);
+        return times.arrival(rig, last, request.place(), compost.leavesS());
+    }
+
+    /** @param last where the compost trip ends */
+    private int drawnAfterCompost(Delivery delivery, int last, long lackMl, long roomMl) {
+        int rig = delivery.rig();
+        CompostTrip compost = delivery.compost;
+        WaterTrip trip = delivery.trip;
+        trips.find(trip, rig, last, request.place(), compost.leavesS(), lackMl, roomMl);
+        if (!trip.isMade() || hasNone(delivery)) {
+            return NEVER;
+        }
+        delivery.metres = compost.metres() + trip.metres();
+        delivery.fetchS = compost.inOnePieceS() + times.driveS(rig, last, trip.at()) + trip.drawS() + trip.onwardS();
+        return trip.drawEnd();
+    }
+
+    private int thereWithWaterFirst(Delivery delivery, long lackMg, long lackMl, long roomMl) {
+        int rig = delivery.rig();
+        int from = states.place(rig);
+        WaterTrip trip = delivery.trip;
+        CompostTrip compost = delivery.compost;
+        int to = compostTrips.firstPlace(request.place());
+        trips.find(trip, rig, from, to, delivery.dumpEnd, lackMl, roomMl);
+        if (!trip.isMade()) {
+            return NEVER;
+        }
+        int last = fetched(delivery, trip.at(), trip.drawEnd(), lackMg);
+        compost.afterWater(compost.isMade());
+        if (hasNone(delivery)) {
+            return NEVER;
+        }
+        int onward = places.metres(last, request.place());
+        delivery.metres = places.metres(from, trip.at()) + compost.metres() + onward;
+        delivery.fetchS =
+                times.driveS(rig, from, trip.at()) + trip.drawS() + compost.inOnePieceS() + rigs.driveS(rig, onward);
+        return times.arrival(rig, last, request.place(), compost.leavesS());
     }
 
     /**
@@ -95,7 +195,7 @@ public final class Preparation {
     public void extract(Delivery delivery, int ready, int carryS) {
         int rig = delivery.rig();
         Calendar hours = rigs.hours(rig);
-        int start = Math.max(ready, lots.availableFrom());
+        int start = lots.areFetched() ? ready : Math.max(ready, lots.availableFrom());
         if (start >= NEVER) {
             return;
         }
@@ -147,7 +247,7 @@ public final class Preparation {
         delivery.depart =
                 carryS == 0 ? start : times.latestArrival(delivery.rig(), carryS, request.place(), start) - carryS;
         extraction.backward(delivery.depart, null);
-        long thereMg = lots.available(extraction.start);
+        long thereMg = lots.thereMg(delivery.rig(), extraction.start, delivery.compost.mg());
         if (extraction.compostMg > thereMg && CompostLots.isEnough(thereMg, extraction.compostMg)) {
             extraction.plan(delivery.rig(), thereMg);
             extraction.backward(delivery.depart, null);

@@ -4,6 +4,7 @@ import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 import static freshfurrow.model.timeline.state.Tally.BATCHES;
 import static freshfurrow.model.timeline.state.Tally.CALL_OUTS;
 import static freshfurrow.model.timeline.state.Tally.COMPOST_MG;
+import static freshfurrow.model.timeline.state.Tally.COMPOST_TRIPS;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_M;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_S;
 import static freshfurrow.model.timeline.state.Tally.DUMPED_MG;
@@ -57,7 +58,7 @@ public final class RigWork {
         int rig = delivery.rig();
         int recipe = request.recipe();
         WaterTrip trip = delivery.trip;
-        driveToPlanter(delivery, trip.isMade() ? draw(delivery) : delivery.dumpEnd);
+        driveToPlanter(delivery, fetch(delivery));
         extract(delivery, request.place());
         long begunMl = tables.recipes().mixMl(states.mixDm2(rig), recipe);
         long usedMl = Math.max(0, tables.recipes().mixMl(delivery.loadDm2, recipe) - begunMl);
@@ -68,7 +69,7 @@ public final class RigWork {
     /** Draws water, makes all batches there, and drives to the planter with them. */
     public void makeAtWater(Delivery delivery) {
         int rig = delivery.rig();
-        draw(delivery);
+        fetch(delivery);
         extract(delivery, states.place(rig));
         drive(rig, request.place(), delivery.depart + times.driveS(rig, states.place(rig), request.place()));
         states.mix(rig, delivery.mixDm2, request.recipe(), delivery.useBy, delivery.plantBy);
@@ -80,11 +81,41 @@ public final class RigWork {
         drive(rig, request.place(), times.arrival(rig, states.place(rig), request.place(), t));
     }
 
-    private int draw(Delivery delivery) {
+    /** Fetches what water and compost the delivery lacks. Returns when that is done, s. */
+    private int fetch(Delivery delivery) {
+        int rig = delivery.rig();
+        CompostTrip compost = delivery.compost;
+        int t = delivery.dumpEnd;
+        if (!compost.isAfterWater()) {
+            t = load(rig, compost, t);
+        }
+        if (delivery.trip.isMade()) {
+            t = draw(delivery, t);
+        }
+        return compost.isAfterWater() ? load(rig, compost, t) : t;
+    }
+
+    private int load(int rig, CompostTrip compost, int from) {
+        int t = from;
+        for (int loading = 0; loading < compost.loadings(); loading++) {
+            int lot = compost.lot(loading);
+            int at = tables.compost().place(lot);
+            drive(rig, at, times.arrival(rig, states.place(rig), at, t));
+            t = compost.end(loading);
+            state.lots().load(rig, lot, compost.mg(loading));
+            tally.add(COMPOST_TRIPS, 1);
+            if (state.isTold()) {
+                state.journal().loadedCompost(rig, lot, compost.start(loading), t, compost.mg(loading));
+            }
+        }
+        return t;
+    }
+
+    private int draw(Delivery delivery, int t) {
         int rig = delivery.rig();
         WaterTrip trip = delivery.trip;
         int at = tables.water().place(trip.point());
-        drive(rig, at, times.arrival(rig, states.place(rig), at, delivery.dumpEnd));
+        drive(rig, at, times.arrival(rig, states.place(rig), at, t));
         state.draws().book(trip.point(), trip.drawStart(), trip.drawS(), trip.drawMl());
         tally.add(WATER_TRIPS, 1);
         if (state.isTold()) {
@@ -160,7 +191,7 @@ public final class RigWork {
         }
         tally.add(BATCHES, extraction.batches);
         tally.add(COMPOST_MG, extraction.compostMg);
-        state.lots().take(extraction.compostMg);
+        state.lots().take(delivery.rig(), extraction.compostMg);
         if (state.isTold()) {
             record(state.journal(), delivery, place);
         }

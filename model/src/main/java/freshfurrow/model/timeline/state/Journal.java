@@ -23,6 +23,9 @@ public interface Journal {
 
     void drew(int rig, int point, int start, int end, long ml);
 
+    /** A rig loads compost of a lot where that lies. */
+    void loadedCompost(int rig, int lot, int start, int end, long mg);
+
     /** The rig begins to make something new: batches from here on do not mix with those before. */
     void newMix(int rig);
 

@@ -30,7 +30,7 @@ public final class State {
         int dayBlocks = planterBlocks + tables.planters().count() * PlanterStates.SIZE;
         int rigBlocks = dayBlocks + tables.planters().count() * PlanterDays.SIZE;
         int lotBlock = rigBlocks + tables.rigs().count() * RigStates.SIZE;
-        int drawBlocks = lotBlock + tables.compost().count();
+        int drawBlocks = lotBlock + CompostLots.size(tables);
         v = new long
                 [drawBlocks
                         + tables.water().count() * Draws.size(tables.season().days())];
@@ -38,7 +38,7 @@ public final class State {
         planters = new PlanterStates(v, planterBlocks);
         days = new PlanterDays(tables, tally, v, dayBlocks);
         rigs = new RigStates(v, rigBlocks);
-        lots = new CompostLots(tables.compost(), v, lotBlock);
+        lots = new CompostLots(tables, tally, v, lotBlock);
         draws = new Draws(tables.water(), tables.season().days(), v, drawBlocks);
     }
 

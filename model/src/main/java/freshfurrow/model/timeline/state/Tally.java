@@ -24,7 +24,8 @@ public final class Tally {
     public static final int SCRAPS = 17;
     public static final int CALL_OUTS = 18;
     public static final int OVERTIME_S = 19;
-    public static final int SIZE = 20;
+    public static final int COMPOST_TRIPS = 20;
+    public static final int SIZE = 21;
 
     private final long[] v;
 

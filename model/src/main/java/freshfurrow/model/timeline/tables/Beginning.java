@@ -35,6 +35,7 @@ public final class Beginning {
     private final int[] mixRecipe;
     private final int[] mixDeadlineS;
     private final boolean[] cleanDue;
+    private final long[] compostMg;
     private final long[] drawnMl;
 
     Beginning(Season season, PlaceTable places) {
@@ -55,6 +56,7 @@ public final class Beginning {
         mixRecipe = new int[rigs];
         mixDeadlineS = new int[rigs];
         cleanDue = new boolean[rigs];
+        compostMg = new long[rigs];
         drawnMl = new long[season.waterPoints().size()];
 
         nowS = season.standing().map(standing -> seconds(standing.now())).orElse(0);
@@ -114,6 +116,7 @@ public final class Beginning {
         rigFreeS[r] = Math.max(nowS, seconds(its.freeFrom()));
         waterMl[r] = Scale.ml(its.waterL());
         cleanDue[r] = its.cleanDue();
+        compostMg[r] = its.compostKg().values().stream().mapToLong(Scale::mg).sum();
         its.mix().ifPresent(mix -> {
             mixRecipe[r] = recipe(mix);
             mixDm2[r] = Scale.dm2(mix.areaHa());
@@ -196,6 +199,11 @@ public final class Beginning {
 
     public boolean isCleanDue(int rig) {
         return cleanDue[rig];
+    }
+
+    /** Compost on board. */
+    public long compostMg(int rig) {
+        return compostMg[rig];
     }
 
     /** Drawn on the date of now. */

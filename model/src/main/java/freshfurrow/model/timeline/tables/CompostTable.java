@@ -12,8 +12,11 @@ public final class CompostTable {
     private final long[] mg;
     private final int[] fromS;
     private final String[] ids;
+    private final boolean fetched;
+    /** Where each lies, where it is to be fetched. */
+    private final int[] place;
 
-    CompostTable(Season season) {
+    CompostTable(Season season, PlaceTable places) {
         List<CompostLot> lots = season.compost().stream()
                 .sorted(Comparator.comparing(CompostLot::from))
                 .toList();
@@ -23,10 +26,25 @@ public final class CompostTable {
                 .mapToInt(day -> (int) Math.max(0, Math.min(season.days(), day)) * Calendars.DAY_S)
                 .toArray();
         ids = lots.stream().map(CompostLot::id).toArray(String[]::new);
+        fetched = season.saysWhereCompostLies();
+        place = lots.stream()
+                .flatMap(lot -> lot.at().stream())
+                .mapToInt(places::positionOf)
+                .toArray();
     }
 
     public int count() {
         return mg.length;
+    }
+
+    /** Whether rigs fetch compost where it lies; else they have it wherever they make batches. */
+    public boolean isFetched() {
+        return fetched;
+    }
+
+    /** Where a lot lies; asked only where compost is fetched. */
+    public int place(int lot) {
+        return place[lot];
     }
 
     public long mg(int lot) {

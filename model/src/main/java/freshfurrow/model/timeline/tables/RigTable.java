@@ -1,5 +1,6 @@
 package freshfurrow.model.timeline.tables;
 
+import freshfurrow.model.quantity.Factors;
 import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -24,10 +25,12 @@ public final class RigTable {
     private final double fastestTransferSPerMl;
     private final double[] sPerM;
     private final boolean[] extractsAtWater;
+    private final long[] mostCompostMg;
+    private final double[] loadingSPerMg;
     private final Calendar[] hours;
     private final int[] firstAlike;
 
-    RigTable(Season season, Calendars calendars, RecipeTable recipes, WaterTable water) {
+    RigTable(Season season, Calendars calendars, RecipeTable recipes, WaterTable water, CompostTable compost) {
         List<Rig> rigs = season.rigs();
         batchMg = rigs.stream().mapToLong(rig -> Scale.mg(rig.batchCompostKg())).toArray();
         batchesPerMg = Arrays.stream(batchMg).mapToDouble(mg -> 1.0 / mg).toArray();
@@ -52,12 +55,19 @@ public final class RigTable {
         hours = rigs.stream()
                 .map(rig -> calendars.machine(rig.id(), rig.hours()))
                 .toArray(Calendar[]::new);
-        firstAlike = firstAlike(water.largestDailyLimitMl());
+        mostCompostMg =
+                rigs.stream().mapToLong(rig -> Scale.mg(rig.mostCompostKg())).toArray();
+        loadingSPerMg = rigs.stream()
+                .mapToDouble(rig -> rig.compostLoadingMinPerKg() * Factors.MINUTE_S / Scale.MG_PER_KG)
+                .toArray();
+        firstAlike = firstAlike(water.largestDailyLimitMl(), compost.isFetched());
     }
 
-    private int[] firstAlike(long largestDailyLimitMl) {
+    /** Where compost is fetched, none is like another: each has some of its own on board. */
+    private int[] firstAlike(long largestDailyLimitMl, boolean compostIsFetched) {
         int[] first = new int[hours.length];
         for (int r = 0; r < first.length; r++) {
+            first[r] = compostIsFetched ? r : 0;
             while (first[r] < r && !alike(first[r], r, largestDailyLimitMl)) {
                 first[r]++;
             }
@@ -118,6 +128,16 @@ public final class RigTable {
     /** The largest area whose mix, or the water for it, the nurse tank holds. */
     public long nurseDm2(int rig, int recipe) {
         return nurseDm2[rig][recipe];
+    }
+
+    /** The most compost on board. */
+    public long mostCompostMg(int rig) {
+        return mostCompostMg[rig];
+    }
+
+    /** To load compost where it lies, at least 1, s. */
+    public int loadingS(int rig, long mg) {
+        return Math.max(1, (int) Math.ceil(mg * loadingSPerMg[rig]));
     }
 
     /** To pump a volume out, s. */

@@ -32,7 +32,8 @@ public record SeasonTables(
         FieldTable fields = new FieldTable(season, calendars, recipes);
         PlanterTable planters = new PlanterTable(season, calendars, fields, recipes);
         WaterTable water = new WaterTable(season, calendars, places);
-        RigTable rigs = new RigTable(season, calendars, recipes, water);
+        CompostTable compost = new CompostTable(season, places);
+        RigTable rigs = new RigTable(season, calendars, recipes, water, compost);
         Beginning beginning = new Beginning(season, places);
         return new SeasonTables(
                 season,
@@ -43,7 +44,7 @@ public record SeasonTables(
                 planters,
                 water,
                 rigs,
-                new CompostTable(season),
+                compost,
                 new LoadLimits(recipes, planters, rigs, beginning),
                 beginning,
                 new Promised(season));

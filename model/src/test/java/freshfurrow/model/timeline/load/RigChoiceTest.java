@@ -96,12 +96,12 @@ class RigChoiceTest {
             ceilings = new LoadCeiling(
                     tables, request, state.lots(), new FieldRun(tables.fields(), request, state.planters(), order));
             sources = sources(points);
-            Quote[] quotes = Quote.ofAllRigs(tables.rigs(), sources, day());
+            Quote[] quotes = Quote.ofAllRigs(tables, sources, day());
             choice = new RigChoice(tables, state, request, times, points, sources, ceilings, quotes);
         }
 
         private RigDay day() {
-            return new RigDay(tables, state, request, times);
+            return new RigDay(tables, state, request);
         }
 
         private MixSources sources(WaterPoints of) {
@@ -202,7 +202,7 @@ class RigChoiceTest {
         /** Of a rig by itself: nothing that was found of a draw for another shortens its search. */
         private Quote quote(int rig) {
             MixSources own = sources(new WaterPoints(tables, state.draws()));
-            Quote quote = new Quote(tables.rigs(), rig, own.made(rig), day());
+            Quote quote = new Quote(tables, rig, own.made(rig), day());
             long mix = state.rigs().mixDm2(rig);
             if (mix > 0 && state.rigs().mixRecipe(rig) == request.recipe()) {
                 quote.begin(own.made(rig));
