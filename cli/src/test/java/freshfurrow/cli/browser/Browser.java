@@ -1,81 +1,37 @@
 package freshfurrow.cli.browser;
 
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.abort;
-
-import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.logging.Level;
-import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** A Chromium without a network and without a window. */
+/** A tab of Chromium, without a network. */
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;
+    private final String before;
 
-    private Browser(ChromeDriver driver) {
+    Browser(ChromeDriver driver) {
         this.driver = driver;
-    }
-
-    /** Starts one. Without Chromium the tests are skipped, but on continuous integration, where it has to be there. */
-    static Browser start(Path profile) {
-        Optional<Path> chromium = onPath("chromium");
-        Optional<Path> chromedriver = onPath("chromedriver");
-        if (chromium.isEmpty() || chromedriver.isEmpty()) {
-            String missing = "Chromium and its driver are not installed (Debian: chromium, chromium-driver);"
-                    + " the page was not tried in a browser";
-            return System.getenv("CI") == null ? abort(missing) : fail(missing);
-        }
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(chromium.get().toFile());
-        options.addArguments(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--host-resolver-rules=MAP * ~NOTFOUND",
-                "--user-data-dir=" + profile);
-        LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, Level.ALL);
-        options.setCapability("goog:loggingPrefs", logs);
-        ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(chromedriver.get().toFile())
-                .build();
-        Browser browser = new Browser(new ChromeDriver(service, options));
-        browser.command("Network.enable", Map.of());
-        browser.command(
+        before = driver.getWindowHandle();
+        driver.switchTo().newWindow(WindowType.TAB);
+        command("Network.enable", Map.of());
+        command(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
-        browser.size(1280, 900);
-        return browser;
-    }
-
-    private static Optional<Path> onPath(String program) {
-        return Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(File.pathSeparator, -1))
-                .filter(folder -> !folder.isEmpty())
-                .map(folder -> Path.of(folder, program))
-                .filter(Files::isExecutable)
-                .findFirst();
+        size(1280, 900);
+        // what other tabs wrote is not this one's
+        console();
     }
 
     ChromeDriver driver() {
@@ -87,6 +43,14 @@ final class Browser implements AutoCloseable {
         driver.get(page.toUri().toString());
         await("'drawn' in document.documentElement.dataset");
         return this;
+    }
+
+    /** A file as it is printed on the paper that it asks for: a PDF. */
+    byte[] printed(Path file) {
+        driver.get(file.toUri().toString());
+        Object pdf = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
+                .get("data");
+        return Base64.getDecoder().decode((String) Objects.requireNonNull(pdf));
     }
 
     /** Waits until a condition, an expression of the page's script, holds. */
@@ -146,6 +110,7 @@ final class Browser implements AutoCloseable {
 
     @Override
     public void close() {
-        driver.quit();
+        driver.close();
+        driver.switchTo().window(before);
     }
 }

@@ -9,7 +9,6 @@ import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.model.compare.Measure;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -18,23 +17,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page of a comparison in a browser: all there, by day and by night, on a phone, for a screen reader. */
+@InBrowser
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class ComparisonIT {
     private Path page = Path.of("");
     private Browser browser;
 
     @BeforeAll
-    void makePage(@TempDir Path folder) throws Exception {
-        browser = Browser.start(folder.resolve("profile"));
+    void makePage(Browser tab, @TempDir Path folder) throws Exception {
+        browser = tab;
         page = folder.resolve("compare.html");
         Files.writeString(page, ComparisonPage.html(ComparedExample.springs(1, 40)));
-    }
-
-    @AfterAll
-    void close() {
-        if (browser != null) {
-            browser.close();
-        }
     }
 
     @Test

@@ -13,24 +13,23 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The page's script writes figures as the program's text does. */
+@InBrowser
 final class FiguresIT {
     private static final double[] AMOUNTS = {0, 0.004, 0.07, 0.4, 1, 9.96, 12.34, 99.94, 100, 640.25, 2271.2, 98_765.4};
 
     @Test
-    void figuresOfThePageReadLikeThoseOfTheText(@TempDir Path folder) {
-        try (Browser browser = Browser.start(folder.resolve("profile"))) {
-            browser.open(Pages.ofScenario("first-season", folder.resolve("us")));
-            assertSame(browser, new Figures(DisplayUnits.US));
-            assertSameTimes(browser, new Figures(DisplayUnits.US), LocalDate.of(2027, 4, 19));
-            browser.open(Pages.ofScenario("metric", folder.resolve("metric")));
-            assertSame(browser, new Figures(DisplayUnits.METRIC));
-            assertSameTimes(browser, new Figures(DisplayUnits.METRIC), LocalDate.of(2027, 4, 12));
+    void figuresOfThePageReadLikeThoseOfTheText(Browser browser, @TempDir Path folder) {
+        browser.open(Pages.ofScenario("first-season", folder.resolve("us")));
+        assertSame(browser, new Figures(DisplayUnits.US));
+        assertSameTimes(browser, new Figures(DisplayUnits.US), LocalDate.of(2027, 4, 19));
+        browser.open(Pages.ofScenario("metric", folder.resolve("metric")));
+        assertSame(browser, new Figures(DisplayUnits.METRIC));
+        assertSameTimes(browser, new Figures(DisplayUnits.METRIC), LocalDate.of(2027, 4, 12));
 
-            assertThat(browser.js("return figures.day(0)")).isEqualTo(Figures.day(LocalDate.of(2027, 4, 12)));
-            for (int seconds : new int[] {0, 59, 60, 3_599, 3_600, 36_061}) {
-                assertThat(browser.js("return figures.span(arguments[0])", seconds))
-                        .isEqualTo(Figures.span(Duration.ofSeconds(seconds)));
-            }
+        assertThat(browser.js("return figures.day(0)")).isEqualTo(Figures.day(LocalDate.of(2027, 4, 12)));
+        for (int seconds : new int[] {0, 59, 60, 3_599, 3_600, 36_061}) {
+            assertThat(browser.js("return figures.span(arguments[0])", seconds))
+                    .isEqualTo(Figures.span(Duration.ofSeconds(seconds)));
         }
     }
 

@@ -13,6 +13,7 @@ import org.openqa.selenium.WebElement;
  * Names come from files of others; on the page they are text and nothing else. The season has the usual rates, drum and batch: common
  * practice, no source.
  */
+@InBrowser
 final class HostileNamesIT {
     private static final String SCRIPT = "</script><script>document.hacked = 1</script><!-- [[data]] ]]>";
     private static final String IMAGE = "<img src=x onerror='document.hacked = 1'>";
@@ -40,31 +41,29 @@ final class HostileNamesIT {
             """;
 
     @Test
-    void aNameThatWouldBeMarkupOrScriptIsShownAsItIsWritten(@TempDir Path folder) throws Exception {
-        try (Browser browser = Browser.start(folder.resolve("profile"))) {
-            Files.writeString(
-                    folder.resolve("season.yaml"),
-                    SEASON.formatted(quoted(SCRIPT), quoted(IMAGE), quoted(QUOTES), quoted(LETTERS)));
-            browser.open(Pages.of(folder, folder.resolve("plan")));
-            for (WebElement field : browser.all("#fields tbody button")) {
-                browser.click(field);
-            }
-
-            assertThat(browser.js("return document.hacked === undefined")).isEqualTo(true);
-            assertThat(browser.js("return document.querySelector('h1').textContent"))
-                    .isEqualTo(SCRIPT);
-            assertThat(browser.js("return document.title")).isEqualTo("Season plan: " + SCRIPT);
-            assertThat(
-                            browser.js(
-                                    "return [...document.querySelectorAll('#fields tbody td:nth-child(2)')].map((e) => e.textContent)"))
-                    .isEqualTo(List.of(IMAGE, QUOTES, LETTERS));
-            assertThat(browser.js("return document.getElementById('chosen-text').textContent"))
-                    .asString()
-                    .contains(LETTERS);
-            assertThat(browser.count("img")).isZero();
-            assertThat(browser.count("script")).isEqualTo(2);
-            assertThat(browser.console()).isEmpty();
+    void aNameThatWouldBeMarkupOrScriptIsShownAsItIsWritten(Browser browser, @TempDir Path folder) throws Exception {
+        Files.writeString(
+                folder.resolve("season.yaml"),
+                SEASON.formatted(quoted(SCRIPT), quoted(IMAGE), quoted(QUOTES), quoted(LETTERS)));
+        browser.open(Pages.of(folder, folder.resolve("plan")));
+        for (WebElement field : browser.all("#fields tbody button")) {
+            browser.click(field);
         }
+
+        assertThat(browser.js("return document.hacked === undefined")).isEqualTo(true);
+        assertThat(browser.js("return document.querySelector('h1').textContent"))
+                .isEqualTo(SCRIPT);
+        assertThat(browser.js("return document.title")).isEqualTo("Season plan: " + SCRIPT);
+        assertThat(
+                        browser.js(
+                                "return [...document.querySelectorAll('#fields tbody td:nth-child(2)')].map((e) => e.textContent)"))
+                .isEqualTo(List.of(IMAGE, QUOTES, LETTERS));
+        assertThat(browser.js("return document.getElementById('chosen-text').textContent"))
+                .asString()
+                .contains(LETTERS);
+        assertThat(browser.count("img")).isZero();
+        assertThat(browser.count("script")).isEqualTo(2);
+        assertThat(browser.console()).isEmpty();
     }
 
     /** As YAML's double-quoted text. */

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A season of 400 fields. */
+@InBrowser
 final class LargeSeasonIT {
     private static final long MOST_BYTES = 3_000_000;
 
@@ -15,24 +16,22 @@ final class LargeSeasonIT {
     private static final double MOST_MS = 30_000;
 
     @Test
-    void thePageIsSmallAndAnswersBeforeAllOfItIsDrawn(@TempDir Path folder) throws Exception {
-        try (Browser browser = Browser.start(folder.resolve("profile"))) {
-            Path page = Pages.ofScenario("cooperative", folder.resolve("plan"));
-            assertThat(Files.size(page)).isLessThan(MOST_BYTES);
+    void thePageIsSmallAndAnswersBeforeAllOfItIsDrawn(Browser browser, @TempDir Path folder) throws Exception {
+        Path page = Pages.ofScenario("cooperative", folder.resolve("plan"));
+        assertThat(Files.size(page)).isLessThan(MOST_BYTES);
 
-            browser.open(page);
-            double answers = mark(browser, "answers");
-            assertThat(answers).isLessThan(mark(browser, "drawn")).isLessThan(MOST_MS);
-            assertThat(browser.count("#map-chart g.field")).isEqualTo(400);
-            assertThat(browser.count("#fields tbody tr")).isEqualTo(60);
-            assertThat(browser.text("#fields [role=status]")).isEqualTo("60 of 400 shown");
-            browser.element("#fields .more").click();
-            assertThat(browser.count("#fields tbody tr")).isEqualTo(400);
-            assertThat(browser.count("#day-chart g.mark"))
-                    .as("one day only")
-                    .isLessThan(((Long) browser.js("return plan.work.length")).intValue() / 10);
-            assertThat(browser.console()).isEmpty();
-        }
+        browser.open(page);
+        double answers = mark(browser, "answers");
+        assertThat(answers).isLessThan(mark(browser, "drawn")).isLessThan(MOST_MS);
+        assertThat(browser.count("#map-chart g.field")).isEqualTo(400);
+        assertThat(browser.count("#fields tbody tr")).isEqualTo(60);
+        assertThat(browser.text("#fields [role=status]")).isEqualTo("60 of 400 shown");
+        browser.element("#fields .more").click();
+        assertThat(browser.count("#fields tbody tr")).isEqualTo(400);
+        assertThat(browser.count("#day-chart g.mark"))
+                .as("one day only")
+                .isLessThan(((Long) browser.js("return plan.work.length")).intValue() / 10);
+        assertThat(browser.console()).isEmpty();
     }
 
     private static double mark(Browser browser, String name) {

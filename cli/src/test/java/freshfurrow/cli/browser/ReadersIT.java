@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -20,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.print.PrintOptions;
 
 /** The page for people with a phone, in the dark, on paper, or with a screen reader. */
+@InBrowser
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class ReadersIT {
     private Path page = Path.of("");
@@ -27,17 +27,10 @@ final class ReadersIT {
     private Browser browser;
 
     @BeforeAll
-    void makePages(@TempDir Path folder) {
-        browser = Browser.start(folder.resolve("profile"));
+    void makePages(Browser tab, @TempDir Path folder) {
+        browser = tab;
         page = Pages.ofScenario("first-season", folder.resolve("first-season"));
         wet = Pages.ofScenario("spring", folder.resolve("spring"));
-    }
-
-    @AfterAll
-    void close() {
-        if (browser != null) {
-            browser.close();
-        }
     }
 
     @ParameterizedTest

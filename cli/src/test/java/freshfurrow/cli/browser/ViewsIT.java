@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,14 +14,15 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The views of the page, and what a reader can choose in them, on the plan of the first season. */
+@InBrowser
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class ViewsIT {
     private Path page = Path.of("");
     private Browser browser;
 
     @BeforeAll
-    void makePage(@TempDir Path folder) {
-        browser = Browser.start(folder.resolve("profile"));
+    void makePage(Browser tab, @TempDir Path folder) {
+        browser = tab;
         page = Pages.ofScenario("first-season", folder.resolve("plan"));
     }
 
@@ -34,13 +34,6 @@ final class ViewsIT {
     @AfterEach
     void nothingIsWrittenToTheConsole() {
         assertThat(browser.console()).isEmpty();
-    }
-
-    @AfterAll
-    void close() {
-        if (browser != null) {
-            browser.close();
-        }
     }
 
     @Test

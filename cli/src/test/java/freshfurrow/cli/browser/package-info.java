@@ -1,4 +1,4 @@
-/** The page in a real browser, opened from a file with the network off. Runs in the verify phase. */
+/** Pages and sheets in a real browser, opened from a file with the network off. Runs in the verify phase. */
 @NullMarked
 package freshfurrow.cli.browser;
 

@@ -1,8 +1,8 @@
-package freshfurrow.cli.e2e;
+package freshfurrow.cli.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import freshfurrow.cli.command.Freshfurrow;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,12 +10,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -25,10 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. Needs Chromium; without
- * one it is skipped, but not where continuous integration runs.
- */
+/** Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. */
+@InBrowser
 final class SheetsOnPaperIT {
     private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day \\d{4}-\\d\\d-\\d\\d");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
@@ -41,22 +36,18 @@ final class SheetsOnPaperIT {
             "(?<!;\\s{1,3})\\b(?:(?:to )?(?:\\d?\\d:\\d\\d(?: [ap]m)?|noon|midnight)|before|all day) +"
                     + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank)\\b");
     private static final int LEAST_STEPS = 2;
-    private static final long MOST_SECONDS = 120;
-
-    @TempDir
-    private Path folder = Path.of("");
 
     @ParameterizedTest
     @CsvSource({"first-season, A4", "metric, letter", "spring, A4", "cooperative, letter"})
-    void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(String scenario, String paper) throws Exception {
-        Path chromium = chromium();
-        InProcess.run("plan", Launcher.scenario(scenario), "--steps", "0", "--out", folder.toString());
+    void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(
+            String scenario, String paper, Browser browser, @TempDir Path folder) throws Exception {
+        Pages.ofScenario(scenario, folder);
         Path html = folder.resolve("sheets.html");
-        assertThat(InProcess.run("sheets", folder.toString()).exitCode()).isZero();
+        assertThat(Freshfurrow.run("sheets", folder.toString())).isZero();
         String sheets = Files.readString(html);
         Files.writeString(html, sheets.replace("</style>", "@page { size: " + paper + " }</style>"));
 
-        try (PDDocument pdf = Loader.loadPDF(print(chromium, html).toFile())) {
+        try (PDDocument pdf = Loader.loadPDF(browser.printed(html))) {
             List<String> headings = new ArrayList<>();
             for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
                 PageText text = new PageText(pdf, page);
@@ -153,37 +144,5 @@ final class SheetsOnPaperIT {
                 largest = Math.max(largest, text.getYScale());
             }
         }
-    }
-
-    private Path print(Path chromium, Path html) throws Exception {
-        Path pdf = folder.resolve("sheets.pdf");
-        Process process = new ProcessBuilder(
-                        chromium.toString(),
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--user-data-dir=" + folder.resolve("profile"),
-                        "--no-pdf-header-footer",
-                        "--print-to-pdf=" + pdf,
-                        html.toUri().toString())
-                .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("chromium.log").toFile())
-                .start();
-        boolean ended = process.waitFor(MOST_SECONDS, TimeUnit.SECONDS);
-        process.destroyForcibly();
-        assertThat(ended).as(Files.readString(folder.resolve("chromium.log"))).isTrue();
-        return pdf;
-    }
-
-    private static Path chromium() {
-        Optional<Path> found = Stream.of(System.getenv("PATH").split(":", -1))
-                .flatMap(place -> Stream.of("chromium", "chromium-browser", "google-chrome")
-                        .map(Path.of(place)::resolve))
-                .filter(Files::isExecutable)
-                .findFirst();
-        if (found.isEmpty() && System.getenv("CI") == null) {
-            assumeTrue(false, "there is no Chromium to print with; install it (Debian: apt-get install chromium)");
-        }
-        return found.orElseThrow(() -> new IllegalStateException("there is no Chromium to print with"));
     }
 }
