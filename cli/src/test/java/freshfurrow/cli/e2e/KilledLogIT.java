@@ -10,6 +10,7 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Season;
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -72,8 +73,15 @@ final class KilledLogIT {
         assertThat(safe).hasSizeGreaterThanOrEqualTo(KILLS);
     }
 
-    private Process writer(String name) throws IOException {
+    /** Of the command's jar, with the archive of its classes, as the launcher starts it. */
+    private Process writer(String name) throws Exception {
         String java = ProcessHandle.current().info().command().orElse("java");
+        Path jar = Launcher.jar();
+        Path tests = Path.of(LogUntilKilled.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .toURI());
         return Launcher.start(
                 folder,
                 Map.of(),
@@ -81,8 +89,11 @@ final class KilledLogIT {
                         java,
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
+                        "-XX:SharedArchiveFile=" + jar.resolveSibling("freshfurrow.jsa"),
+                        "-Xshare:auto",
+                        "-Xlog:disable",
                         "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        jar + File.pathSeparator + tests,
                         LogUntilKilled.class.getName(),
                         folder.toString(),
                         "2027-04-20T10:00",

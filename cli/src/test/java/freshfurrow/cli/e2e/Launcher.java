@@ -32,6 +32,11 @@ final class Launcher {
         return PROJECT.resolve("freshfurrow");
     }
 
+    /** What the launcher runs, with the archive of its classes beside it. */
+    static Path jar() {
+        return PROJECT.resolve("cli").resolve("target").resolve("freshfurrow.jar");
+    }
+
     static Path projectFolder() {
         return PROJECT;
     }

@@ -28,10 +28,13 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Rain on the twelfth day of the spring scenario. */
+/** Rain on the twelfth day of the spring scenario. What takes longest of all is shared by the cores. */
+@Execution(ExecutionMode.CONCURRENT)
 final class ReplanSpringIT {
     private static final Path SPRING = Launcher.projectFolder().resolve("scenarios/spring");
     private static final String STEPS = "180000";
