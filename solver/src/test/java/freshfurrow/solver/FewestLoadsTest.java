@@ -10,6 +10,7 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -24,7 +25,6 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The number of loads against a proof by constraint programming. Without travel, with one recipe, open windows and a long
@@ -42,7 +42,7 @@ class FewestLoadsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    @Seeds({1, 2, 3, 4, 5, 6})
     void thePlanHasTheFewestLoadsThereCanBe(long seed) {
         Season season = OnlyLoadsCount.season(FIELDS, TANK_HA, seed);
         CompiledSeason compiled = CompiledSeason.of(season);

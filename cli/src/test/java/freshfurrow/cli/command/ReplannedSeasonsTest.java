@@ -28,13 +28,15 @@ class ReplannedSeasonsTest {
     private static final String SHOWER = "0.05in";
 
     @TempDir
+    private static Path plans = Path.of("");
+
+    @TempDir
     private Path folder = Path.of("");
 
     @Test
     void aPlanterMayStandAtAFieldThatIsFinished() throws Exception {
         Path season = SCENARIOS.resolve("spring");
-        Path plan = folder.resolve("plan");
-        run("plan", season, "--steps", "300", "--no-page", "--out", plan);
+        Path plan = planned("spring");
 
         replanned(season, plan, LocalDateTime.parse("2027-04-23T12:00"));
     }
@@ -42,8 +44,7 @@ class ReplannedSeasonsTest {
     @Test
     void theDocumentsThirdExampleMakesPlanAndPage() throws Exception {
         Path season = SCENARIOS.resolve("spring");
-        Path plan = folder.resolve("plan");
-        run("plan", season, "--steps", "300", "--no-page", "--out", plan);
+        Path plan = planned("spring");
 
         run("replan", season, "--plan", plan, "--now", "2027-05-06T06:00", "--spoiled", "windrow", "--steps", "0");
 
@@ -55,8 +56,7 @@ class ReplannedSeasonsTest {
     @ValueSource(strings = {"spring", "weather-spring"})
     void aReplanIsWholeAtAnyHour(String scenario) throws Exception {
         Path season = SCENARIOS.resolve(scenario);
-        Path plan = folder.resolve("plan");
-        run("plan", season, "--steps", "300", "--no-page", "--out", plan);
+        Path plan = planned(scenario);
 
         LocalDateTime end = LocalDateTime.parse("2027-06-06T00:00");
         for (LocalDateTime now = LocalDateTime.parse("2027-04-19T02:00");
@@ -64,6 +64,17 @@ class ReplannedSeasonsTest {
                 now = now.plusHours(HOURS)) {
             replanned(season, plan, now);
         }
+    }
+
+    /** A plan of the test's own, made once for all tests. */
+    private Path planned(String scenario) throws Exception {
+        Path once = plans.resolve(scenario);
+        if (!Files.exists(once)) {
+            run("plan", SCENARIOS.resolve(scenario), "--steps", "300", "--no-page", "--out", once);
+        }
+        Path own = Files.createDirectory(folder.resolve("plan"));
+        Files.copy(once.resolve("plan.json"), own.resolve("plan.json"));
+        return own;
     }
 
     private void replanned(Path season, Path plan, LocalDateTime now) throws Exception {

@@ -2,6 +2,7 @@ package freshfurrow.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.example.Tries;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class StrangersPlansTest {
-    private static final int CHANGES = 40;
+    private static final int CHANGES = Tries.of(40);
 
     @TempDir
     private Path folder = Path.of("");

@@ -14,12 +14,11 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** On seasons with many fields for one planter only, so that there is less to try. */
 class BruteForceTest {
     @ParameterizedTest
-    @ValueSource(longs = {3, 15, 19})
+    @Seeds({3, 15, 19})
     void everyWayIsPlayedOutOnce(long seed) {
         // of the fields for both planters, any k join those for P1 only, the rest those for P2 only, each list in any
         // order

@@ -3,6 +3,7 @@ package freshfurrow.solver.bounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.example.BruteForce;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.example.SmallSeasons;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -14,12 +15,11 @@ import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class EnumerationTest {
     /** Against code that has nothing in common with it. */
     @ParameterizedTest
-    @ValueSource(longs = {1, 3, 4})
+    @Seeds({1, 3, 4})
     void theBestPlanIsThatOfBruteForce(long seed) {
         CompiledSeason season = CompiledSeason.of(SmallSeasons.season(seed));
         Timeline played = new ListPlayer(season)

@@ -2,6 +2,7 @@ package freshfurrow.solver.construction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.example.InventedSeason;
@@ -11,11 +12,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class FirstListsTest {
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    @Seeds({1, 2, 3, 4, 5, 6, 7, 8})
     void theBestIsNeverWorseThanTheHandRule(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(25, 2, 1, 15_000, seed));
         ListPlayer player = new ListPlayer(season);
@@ -25,7 +25,7 @@ class FirstListsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4})
+    @Seeds({1, 2, 3, 4})
     void everyFieldStandsInOneListThatMayHoldIt(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(25, 3, 2, 15_000, seed));
         FieldLists lists = FirstLists.best(season);

@@ -3,6 +3,7 @@ package freshfurrow.solver.estimate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -16,7 +17,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class ListEstimateTest {
     private static final double DM2_PER_HA = 1e6;
@@ -63,7 +63,7 @@ class ListEstimateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4})
+    @Seeds({1, 2, 3, 4})
     void listsTriedAfterOthersComeToWhatTheyComeToByThemselves(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(30, 3, 1, 12_000, seed));
         SeasonEstimate rough = new SeasonEstimate(season);

@@ -3,6 +3,7 @@ package freshfurrow.solver.estimate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
@@ -14,14 +15,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Lists that the estimate puts before others are before them on the timeline as well: mostly, or a search by it would be in vain. */
 class RankAgreementTest {
     private static final int LISTS = 60;
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5})
+    @Seeds({1, 2, 3, 4, 5})
     void ofTwoListsTheEstimateMostlyFindsTheBetterOne(long seed) {
         Season season = InventedSeason.hurried(40, 3, seed);
         CompiledSeason compiled = CompiledSeason.of(season);

@@ -49,7 +49,7 @@ class RowsTest {
                 double sum = row.terms().stream()
                         .mapToDouble(term -> term.coefficient() * planted[term.variable()])
                         .sum();
-                assertThat(sum).as(row.toString()).isGreaterThanOrEqualTo(row.atLeast() - 0.01);
+                assertThat(sum).as(row::toString).isGreaterThanOrEqualTo(row.atLeast() - 0.01);
             }
         }
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.estimate.NearFields;
@@ -21,14 +22,13 @@ import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class AnnealingTest {
     private static final HardMediumSoftLongScore HEAT = HardMediumSoftLongScore.of(0, 300, 10);
 
     /** FULL_ASSERT plays out all of what annealing is sure not to accept, too. */
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
+    @Seeds({1, 2, 3})
     void leavingOffWhatIsSureNotToBeAcceptedChangesNothing(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(16, 2, seed));
         FieldLists start = FirstLists.byHand(season);
@@ -42,7 +42,7 @@ class AnnealingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    @Seeds({1, 2, 3, 4, 5, 6})
     void whateverIsDismissedByTheEstimateAllBetterListsHaveTheScoreOfTheTimeline(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(16, 2, seed));
         Stops stops = new Stops(season);

@@ -3,6 +3,7 @@ package freshfurrow.solver.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.example.Tries;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -20,7 +21,6 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The search against all 362,880 plans of a season of eight fields and two planters. */
 class BruteForceTest {
@@ -40,7 +40,7 @@ class BruteForceTest {
 
     /** What begins alike is played once: the same best score as when each of the 5,040 plans is played from its beginning. */
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    @Seeds({1, 2, 3, 4, 5, 6})
     void whatIsSharedAndStoppedEarlyChangesNotTheBestScore(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(6, 2, seed));
 

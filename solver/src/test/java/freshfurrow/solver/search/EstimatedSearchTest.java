@@ -2,6 +2,7 @@ package freshfurrow.solver.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.estimate.NearFields;
@@ -12,7 +13,6 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.threads.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class EstimatedSearchTest {
     /** One planter and rig for 50 fields: 436 late ha-days by the best of the quick rules; a third of that is easily had. */
@@ -29,7 +29,7 @@ class EstimatedSearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    @Seeds({1, 2, 3, 4, 5, 6, 7, 8})
     void whatIsFoundIsNeverWorseByTheTimeline(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(24, 3, 1, 10_000, seed));
         FieldLists start = FirstLists.best(season);

@@ -3,6 +3,7 @@ package freshfurrow.solver.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
@@ -14,11 +15,10 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class SearchTest {
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
+    @Seeds({1, 2, 3})
     void everyMoveCanBeVoidedAndScoresLikeAFreshRun(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(12, 3, 1, 10_000, seed));
         Search search = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT);
@@ -30,7 +30,7 @@ class SearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
+    @Seeds({11, 12, 13, 14, 15, 16, 17, 18})
     void hardSeasonsAreSearchedWithoutABrokenRule(long seed) {
         CompiledSeason season = CompiledSeason.of(RandomSeasons.season(seed));
         ListPlayer player = new ListPlayer(season);
@@ -55,7 +55,7 @@ class SearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3})
+    @Seeds({1, 2, 3})
     void theResultIsTheSameOnOneThreadAndOnTwo(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(16, 3, 2, 10_000, seed));
         FieldLists start = FirstLists.byHand(season);

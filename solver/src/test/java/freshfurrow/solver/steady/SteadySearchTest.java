@@ -2,6 +2,7 @@ package freshfurrow.solver.steady;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.example.Seeds;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.season.Goals;
@@ -25,7 +26,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class SteadySearchTest {
     private static final int FIELDS = 20;
@@ -37,7 +37,7 @@ class SteadySearchTest {
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 
     @ParameterizedTest
-    @ValueSource(longs = {38, 110, 161})
+    @Seeds({38, 110, 161})
     void promisesThatNoSingleChangeKeepsAreKeptBySearching(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);
@@ -53,7 +53,7 @@ class SteadySearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    @Seeds({1, 2, 3, 4, 5, 6, 7, 8})
     void keepingPromisesAddsOnePerCentOfLatenessAtTheMostAndLeavesNoMoreUnplanted(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);
