@@ -6,7 +6,6 @@ import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +34,7 @@ final class SmallFills {
                     && load.litres() < leastL(planter, recipe.get()) * (1 - Evidence.LEEWAY) - Evidence.ROUNDING
                     && !finishesAField(load)
                     && !usesUpMix(load, done.activity())
-                    && !usesUpCompost(load, recipe.get())
+                    && !isCompostUsedUp(recipe.get())
                     && !isFirstOfHours(done, planter)) {
                 evidence.report(
                         Rule.LEAST_FILL,
@@ -90,39 +89,13 @@ final class SmallFills {
         return its != null && its.batches().stream().anyMatch(load.batches()::contains);
     }
 
-    private boolean usesUpCompost(Plan.Load load, Recipe recipe) {
-        return evidence.season.saysWhereCompostLies() ? usesUpFetchedCompost(load, recipe) : usesUpLots(load, recipe);
-    }
-
-    /** Nothing is left in the end, and its rig makes no batch after it: which rig took the last that lay in a lot no plan says. */
-    private boolean usesUpFetchedCompost(Plan.Load load, Recipe recipe) {
+    /** Batches are promised in another order than they are made: whether some are made later tells nothing. */
+    private boolean isCompostUsedUp(Recipe recipe) {
         double stockKg = evidence.season.compostWithThatOnBoard().stream()
-                .mapToDouble(CompostLot::massKg)
-                .sum();
-        List<Plan.Batch> made = evidence.plan.batches().stream()
-                .filter(batch -> !evidence.carried.isBatch(batch.id()))
-                .toList();
-        boolean isLastOfRig = made.stream()
-                .filter(batch -> batch.rig().equals(load.rig()))
-                .reduce((before, after) -> after.start().isAfter(before.start()) ? after : before)
-                .filter(batch -> load.batches().contains(batch.id()))
-                .isPresent();
-        double takenKg = made.stream().mapToDouble(Plan.Batch::compostKg).sum();
-        return isLastOfRig && stockKg - takenKg < NOTHING_HA * recipe.compostKgPerHa() + Evidence.ROUNDING;
-    }
-
-    private boolean usesUpLots(Plan.Load load, Recipe recipe) {
-        Optional<Plan.Batch> last = load.batches().stream()
-                .filter(evidence.batches::containsKey)
-                .map(evidence.batches::get)
-                .max(Comparator.comparing(Plan.Batch::start));
-        double stockKg = evidence.season.compost().stream()
                 .mapToDouble(CompostLot::massKg)
                 .sum();
         double takenKg = evidence.plan.batches().stream()
                 .filter(batch -> !evidence.carried.isBatch(batch.id()))
-                .filter(batch ->
-                        last.isPresent() && !batch.start().isAfter(last.get().start()))
                 .mapToDouble(Plan.Batch::compostKg)
                 .sum();
         return stockKg - takenKg < NOTHING_HA * recipe.compostKgPerHa() + Evidence.ROUNDING;

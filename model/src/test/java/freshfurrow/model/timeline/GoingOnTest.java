@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -48,6 +49,12 @@ public class GoingOnTest {
         areas(rest).forEach((field, ha) -> accounted.merge(field, ha, Double::sum));
         rest.unserved().forEach(unserved -> accounted.merge(unserved.field(), unserved.areaHa(), Double::sum));
         season.fields().forEach(field -> assertThat(accounted.get(field.id())).isCloseTo(field.areaHa(), within(3e-6)));
+    }
+
+    /** A small load takes the last of the compost, of which batches promised before are made the day after. */
+    @Example
+    void aSmallLoadMayUseUpTheCompostBeforeOtherBatchesAreMade() {
+        whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-175, 21, 256);
     }
 
     /** What is left of a season when lists of its fields were followed for a share of its days. */

@@ -31,8 +31,8 @@ final class LoadRounding {
     }
 
     /**
-     * A size next to the one given that is of more use, if it fits as well, dm2: one that ends with a field, or does not leave so little
-     * of one that it might take a fill of its own for nothing.
+     * A size next to the one given that is of more use, if it fits as well, dm2: one that ends with a field, does not begin another for
+     * next to nothing, or does not leave so little of one that it might take a fill of its own for nothing.
      */
     long rounded(Quote quote, LargestFit fits, long dm2, long ceiling) {
         long size = dm2;
@@ -48,6 +48,10 @@ final class LoadRounding {
                 && end - size <= tank() / LargestFit.TOLERANCE_SHARE + CRUMB_DM2
                 && fits.fits(end)) {
             return end;
+        }
+        long begin = run.beginDm2(size);
+        if (begin > 0 && size - begin < CRUMB_DM2 && size > begin && fits.fits(begin)) {
+            return begin;
         }
         boolean leavesCrumb = end > size && end - size < CRUMB_DM2;
         long trimmed = size - CRUMB_DM2;

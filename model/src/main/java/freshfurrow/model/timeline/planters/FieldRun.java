@@ -30,6 +30,21 @@ public final class FieldRun {
         return end;
     }
 
+    /** Area of all fields before the one in which an area ends, dm2. */
+    public long beginDm2(long dm2) {
+        int planter = request.planter();
+        int i = planters.index(planter);
+        long begin = 0;
+        long end = planters.leftDm2(planter);
+        int size = order.size(planter);
+        while (end < dm2 && ++i < size) {
+            begin = end;
+            end += fields.areaDm2(order.field(planter, i));
+        }
+        planters.lookedAt(planter, i);
+        return begin;
+    }
+
     /** Area of the fields of the recipe up to the first of another, as far as {@code enough}, dm2. */
     public long dm2(long enough) {
         int planter = request.planter();

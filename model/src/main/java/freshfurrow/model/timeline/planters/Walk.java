@@ -8,6 +8,7 @@ import freshfurrow.model.timeline.calendar.Overtime;
 import freshfurrow.model.timeline.state.Journal;
 import freshfurrow.model.timeline.state.PlanterStates;
 import freshfurrow.model.timeline.tables.FieldTable;
+import freshfurrow.model.timeline.tables.Leeway;
 import freshfurrow.model.timeline.tables.PlaceTable;
 import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.Promised;
@@ -186,7 +187,11 @@ public final class Walk {
             int end = Math.min(Math.min(periodEnd, deadline), (start / Calendars.DAY_S + 1) * Calendars.DAY_S);
             long wanted = Math.min(left, mostDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
-            if (piece < wanted && end == periodEnd) {
+            boolean isCut = piece < wanted;
+            if (isCut && piece < Leeway.CRUMB_DM2) {
+                piece = 0;
+            }
+            if (isCut && end == periodEnd) {
                 int over = start + (int) Math.ceil(wanted / capacity);
                 if (over <= Math.min(deadline, periodEnd + overtime.afterS(period))) {
                     piece = wanted;
