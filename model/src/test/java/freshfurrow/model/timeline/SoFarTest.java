@@ -101,11 +101,35 @@ class SoFarTest {
                 .containsExactly(Map.entry("R1", new Standing.OfRig("yard", NOW, 0, Optional.empty(), false)));
     }
 
+    @Test
+    void aLoggedBatchTakesItsCompostFromOnBoard() {
+        // 100 kg loaded; the plan's batch takes 50 kg, the logged one 60 kg
+        WorkedPlan fetched =
+                new WorkedSeason().heapInTheYard(10_000).field("A", 10).plan("A");
+
+        assertThat(compost(fetched)).isEqualTo(Map.of("heap", 50.0));
+        assertThat(compost(fetched, new Fact.BatchMade("R1", Map.of("heap", 60.0), List.of(), Optional.empty())))
+                .isEqualTo(Map.of("heap", 40.0));
+        assertThat(compost(fetched, new Fact.BatchMade("R1", Map.of("heap", 100.0), List.of(), Optional.empty())))
+                .isEmpty();
+    }
+
+    private static Map<String, Double> compost(WorkedPlan plan, Fact... facts) {
+        PlanStart start = SoFar.of(plan.season(), plan.plan(), NOW, UnderWay.NOTHING_NEW, log(facts), false)
+                .start();
+        assertThat(start.lots()).containsExactly(new CompostLot("heap", 9_900, WorkedSeason.FIRST));
+        return start.standing().rigs().get("R1").compostKg();
+    }
+
     private static SoFar.Result soFar(boolean onlyLogged, Fact... facts) {
+        return SoFar.of(PLAN.season(), PLAN.plan(), NOW, UnderWay.NOTHING_NEW, log(facts), onlyLogged);
+    }
+
+    private static SeasonLog log(Fact... facts) {
         List<Entry> entries = new ArrayList<>();
         for (Fact fact : facts) {
             entries.add(new Entry(entries.size() + 1, WorkedSeason.FIRST.atTime(7, 50), fact, ""));
         }
-        return SoFar.of(PLAN.season(), PLAN.plan(), NOW, UnderWay.NOTHING_NEW, new SeasonLog(entries), onlyLogged);
+        return new SeasonLog(entries);
     }
 }
