@@ -12,7 +12,7 @@ import java.util.Locale;
 /** SI figures as people of a season read them, in their units. */
 public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
-    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE uuuu-MM-dd", Locale.ENGLISH);
+    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE, MMMM d, uuuu", Locale.ENGLISH);
 
     /** International inch. */
     private static final double MM_PER_INCH = 25.4;
@@ -85,7 +85,7 @@ public record Figures(DisplayUnits units) {
         return DAY.format(date);
     }
 
-    /** As {@code Tuesday 2027-04-20}. */
+    /** As {@code Tuesday, April 20, 2027}. */
     public static String longDay(LocalDate date) {
         return LONG_DAY.format(date);
     }

@@ -57,7 +57,7 @@ final class ExportIT {
         Launcher.Result sheets =
                 InProcess.run("sheets", plan.toString(), "--day", "2027-04-20", "--out", file.toString());
         assertThat(sheets.exitCode()).isZero();
-        assertThat(file).content().contains("Tuesday 2027-04-20").doesNotContain("Wednesday");
+        assertThat(file).content().contains("Tuesday, April 20, 2027").doesNotContain("Wednesday");
 
         Launcher.Result outside = InProcess.run("sheets", plan.toString(), "--day", "2027-06-01");
         assertThat(outside.exitCode()).isEqualTo(1);

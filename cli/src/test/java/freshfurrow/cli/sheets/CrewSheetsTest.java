@@ -30,7 +30,7 @@ final class CrewSheetsTest {
         // 16 kg in buckets of 12 kg: one and 4 kg
         String sheet = sheet(withBuckets(12), 1);
         assertThat(sheet)
-                .contains("Rig R1", "Tuesday 2027-04-20")
+                .contains("Rig R1", "Tuesday, April 20, 2027")
                 .containsSubsequence(
                         "Bring Compost 10 kg of windrow, 6 kg of bought Water 3,000 L on board",
                         "06:35 Drive to N40",

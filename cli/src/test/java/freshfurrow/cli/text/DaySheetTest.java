@@ -25,7 +25,7 @@ final class DaySheetTest {
     void aSheetTellsEveryStepOfEveryMachine() {
         assertThat(String.join("\n", DaySheet.lines(PLAN, TUESDAY))).startsWith("""
                         ==============================================================================
-                        DAY SHEET   Tuesday 2027-04-20   example
+                        DAY SHEET   Tuesday, April 20, 2027   example
                         ==============================================================================
                         8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost
                         Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.
