@@ -123,6 +123,9 @@ final class Ledger {
         if (totals.compostTrips() > 0) {
             entry("compost trips", Integer.toString(totals.compostTrips()), "of all rigs");
         }
+        if (totals.overtimeMin() > 0) {
+            entry("overtime", Figures.span(Duration.ofMinutes(Math.round(totals.overtimeMin()))), "of all planters");
+        }
     }
 
     private static OptionalDouble share(int value, int bound) {

@@ -59,6 +59,9 @@ public final class PlanReport {
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
         total("Waiting", "planters wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");
+        if (totals.overtimeMin() > 0) {
+            total("Overtime", Figures.span(minutes(totals.overtimeMin())) + " planted past the hours of the day");
+        }
         total("Driving", figures.distance(totals.driveKm()) + ", planters and rigs together");
         if (!plan.loads().isEmpty()) {
             total(

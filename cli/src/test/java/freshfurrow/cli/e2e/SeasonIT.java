@@ -56,7 +56,12 @@ final class SeasonIT {
 
         Launcher.Result day = Launcher.run("day", planned, "2027-04-20");
         assertThat(day.out())
-                .contains("DAY SHEET   Tuesday, April 20, 2027", "RIG R1", "PLANTER P1   tank 600 gal", "USE BY ", "FILL ");
+                .contains(
+                        "DAY SHEET   Tuesday, April 20, 2027",
+                        "RIG R1",
+                        "PLANTER P1   tank 600 gal",
+                        "USE BY ",
+                        "FILL ");
         assertThat(day.exitCode()).isZero();
     }
 

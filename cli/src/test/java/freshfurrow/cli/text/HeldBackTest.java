@@ -69,6 +69,7 @@ final class HeldBackTest {
                                 totals.compostKg(),
                                 totals.dumpedL(),
                                 0.9,
+                                totals.overtimeMin(),
                                 totals.driveKm(),
                                 totals.smallestMarginMin(),
                                 totals.finish()),

@@ -47,6 +47,7 @@ final class Totals {
         same("compostKg", totals.compostKg(), compostKg(), manyRoundings);
         same("dumpedL", totals.dumpedL(), tally.dumpedL, manyRoundings);
         same("waitMin", totals.waitMin(), tally.waitMin, MINUTE_ROUNDING);
+        same("overtimeMin", totals.overtimeMin(), new Overtime(evidence).minutes(), MINUTE_ROUNDING);
         same("driveKm", totals.driveKm(), tally.driveKm, manyRoundings);
         same("smallestMarginMin", totals.smallestMarginMin(), smallestMarginMin(), MINUTE_ROUNDING);
         if (!totals.finish().equals(finish())) {

@@ -144,6 +144,7 @@ public record Plan(
      * @param compostTrips loadings of compost where it lies
      * @param compostKg that goes into batches
      * @param waitMin minutes of working time that planters wait for a rig, water or compost
+     * @param overtimeMin minutes planted past the last hours of days
      * @param driveKm planters and rigs together
      * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
      * @param finish end of the last planting; the season's first midnight, or where the plan begins, when nothing is planted
@@ -159,6 +160,7 @@ public record Plan(
             double compostKg,
             double dumpedL,
             double waitMin,
+            double overtimeMin,
             double driveKm,
             double smallestMarginMin,
             LocalDateTime finish) {}

@@ -50,6 +50,8 @@ final class PlanRecords {
         JsonKey<Plan.Totals, Double> compostKg = key("compostKg", Plan.Totals::compostKg, FIGURE);
         JsonKey<Plan.Totals, Double> dumpedL = key("dumpedL", Plan.Totals::dumpedL, FIGURE);
         JsonKey<Plan.Totals, Double> waitMin = key("waitMin", Plan.Totals::waitMin, FIGURE);
+        JsonKey<Plan.Totals, Double> overtimeMin =
+                new JsonKey<>("overtimeMin", Plan.Totals::overtimeMin, FIGURE, Optional.of(0.0));
         JsonKey<Plan.Totals, Double> driveKm = key("driveKm", Plan.Totals::driveKm, FIGURE);
         JsonKey<Plan.Totals, Double> marginMin = key("smallestMarginMin", Plan.Totals::smallestMarginMin, FIGURE);
         JsonKey<Plan.Totals, LocalDateTime> finish = key("finish", Plan.Totals::finish, TIME);
@@ -67,6 +69,7 @@ final class PlanRecords {
                             in.get(compostKg),
                             in.get(dumpedL),
                             in.get(waitMin),
+                            in.get(overtimeMin),
                             in.get(driveKm),
                             in.get(marginMin),
                             in.get(finish));
@@ -82,6 +85,7 @@ final class PlanRecords {
                 compostKg,
                 dumpedL,
                 waitMin,
+                overtimeMin,
                 driveKm,
                 marginMin,
                 finish);

@@ -43,6 +43,7 @@ class OvertimeTest {
         WorkedPlan overtime = until("07:00/08:50", 400).field("A", 5).plan("A");
         WorkedPlan longerDay = until("07:00/09:00", 0).field("A", 5).plan("A");
 
+        assertThat(overtime.plan().totals().overtimeMin()).isEqualTo(6.7);
         assertThat(overtime.plan().score().soft())
                 .isBetween(
                         longerDay.plan().score().soft() - 14,
