@@ -17,9 +17,9 @@ import java.util.stream.Collectors;
 public final class PlantingDays {
     private PlantingDays() {}
 
-    /** A planter's working hours on a day that is not closed. */
+    /** A planter's working hours on a day that is not closed, without what the day ends with. */
     public static Duration hoursADay(Applicator planter) {
-        return Duration.ofSeconds(planter.hours().spans().stream()
+        return Duration.ofSeconds(planter.hours().without(planter.kept()).orElseThrow().spans().stream()
                 .mapToLong(span -> (long) span.endS() - span.startS())
                 .sum());
     }

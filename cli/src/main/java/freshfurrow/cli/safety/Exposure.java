@@ -46,6 +46,11 @@ enum Exposure {
         }
 
         @Override
+        public Set<Exposure> visit(Activity.Flush flush) {
+            return EnumSet.of(DUST_AND_MIST);
+        }
+
+        @Override
         public Set<Exposure> visit(Activity.Draw draw) {
             return EnumSet.of(DRINKING_WATER);
         }
@@ -75,6 +80,16 @@ enum Exposure {
         @Override
         public Set<Exposure> visit(Activity.Dump dump) {
             return EnumSet.of(PRESSURE);
+        }
+
+        @Override
+        public Set<Exposure> visit(Activity.SetUp setUp) {
+            return EnumSet.noneOf(Exposure.class);
+        }
+
+        @Override
+        public Set<Exposure> visit(Activity.CloseUp closeUp) {
+            return EnumSet.of(DUST_AND_MIST);
         }
     }
 }

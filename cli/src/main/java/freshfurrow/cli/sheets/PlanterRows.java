@@ -56,4 +56,13 @@ record PlanterRows(Words words) {
                 words.useBy(words.index().load(plant.load()).deadline()),
                 List.of(words.area()));
     }
+
+    Row flush(Activity.Flush flush, Optional<String> known) {
+        return new Row(
+                words.begins(flush),
+                Weight.MINOR,
+                words.at(known, flush.at(), Part.verb("Flush"), Part.text(" the lines")),
+                Optional.empty(),
+                List.of());
+    }
 }

@@ -110,6 +110,23 @@ record RigRows(Words words, String id, boolean severalLots) {
                 List.of());
     }
 
+    Row setUp(Activity.SetUp setUp, Optional<String> known) {
+        return minor(setUp, "Set up", known);
+    }
+
+    Row closeUp(Activity.CloseUp closeUp, Optional<String> known) {
+        return minor(closeUp, "Close up", known);
+    }
+
+    private Row minor(Activity activity, String verb, Optional<String> known) {
+        return new Row(
+                words.begins(activity),
+                Weight.MINOR,
+                words.at(known, activity.at(), Part.verb(verb)),
+                Optional.empty(),
+                List.of());
+    }
+
     private OptionalDouble bucketKg(String rig) {
         Plan.RigPlan plan = words.index().plan().rigs().get(rig);
         return plan == null ? OptionalDouble.empty() : plan.bucketKg();

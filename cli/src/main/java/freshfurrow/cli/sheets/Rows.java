@@ -99,6 +99,16 @@ final class Rows implements ActivityVisitor<Row> {
     }
 
     @Override
+    public Row visit(Activity.SetUp setUp) {
+        return rig.setUp(setUp, known);
+    }
+
+    @Override
+    public Row visit(Activity.CloseUp closeUp) {
+        return rig.closeUp(closeUp, known);
+    }
+
+    @Override
     public Row visit(Activity.Fill fill) {
         return planter.fill(fill, known);
     }
@@ -106,6 +116,11 @@ final class Rows implements ActivityVisitor<Row> {
     @Override
     public Row visit(Activity.Plant plant) {
         return planter.plant(plant);
+    }
+
+    @Override
+    public Row visit(Activity.Flush flush) {
+        return planter.flush(flush, known);
     }
 
     @Override

@@ -130,12 +130,27 @@ public final class Steps {
         }
 
         @Override
+        public Step visit(Activity.Flush flush) {
+            return step(flush, "flush", "the lines at " + plan.label(flush.at()));
+        }
+
+        @Override
         public Step visit(Activity.Dump dump) {
             return ticked(
                     dump,
                     "DUMP",
                     figures.volume(dump.litres()) + " of mix that is too old, only where local rules allow it, at "
                             + plan.label(dump.at()));
+        }
+
+        @Override
+        public Step visit(Activity.SetUp setUp) {
+            return step(setUp, "set up", "at " + plan.label(setUp.at()));
+        }
+
+        @Override
+        public Step visit(Activity.CloseUp closeUp) {
+            return step(closeUp, "close up", "at " + plan.label(closeUp.at()));
         }
     }
 

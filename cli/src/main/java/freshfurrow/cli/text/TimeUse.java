@@ -116,6 +116,11 @@ public record TimeUse(List<Part> parts) {
         public String visit(Activity.Plant plant) {
             return planting.apply(plant);
         }
+
+        @Override
+        public String visit(Activity.Flush flush) {
+            return "flushing";
+        }
     }
 
     private static String waiting(WaitReason why) {

@@ -186,6 +186,11 @@ final class WhyNotSooner {
         public String visit(Activity.Plant plant) {
             return "plants " + plant.field();
         }
+
+        @Override
+        public String visit(Activity.Flush flush) {
+            return "is flushed";
+        }
     }
 
     private static String until(WaitReason why) {

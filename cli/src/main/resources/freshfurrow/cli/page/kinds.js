@@ -98,5 +98,29 @@ const kinds = (() => {
       belongs: never,
       chooses: nothing,
     },
+    flush: {
+      keys: ["at"],
+      name: "flush", letter: "R",
+      y: 18, height: 26, look: "look-dashed",
+      says: (a) => `is flushed at ${spot(a.at)}`,
+      belongs: never,
+      chooses: nothing,
+    },
+    setUp: {
+      keys: ["at"],
+      name: "set-up", letter: "S",
+      y: 18, height: 26, look: "look-dashed",
+      says: (a) => `is set up at ${spot(a.at)}`,
+      belongs: never,
+      chooses: nothing,
+    },
+    closeUp: {
+      keys: ["at"],
+      name: "close-up", letter: "C",
+      y: 18, height: 26, look: "look-dashed",
+      says: (a) => `is closed up at ${spot(a.at)}`,
+      belongs: never,
+      chooses: nothing,
+    },
   };
 })();

@@ -23,7 +23,11 @@ final class MixOrderTest {
 
     private static final Standing.OfPlanter LOADED = planter("L0001");
     private static final Standing.OfRig MADE = new Standing.OfRig(
-            "N40", NOW, 1_000, Optional.of(new Mix("standard", 8, at(TUESDAY, "10:03"), List.of("B0000"))), true);
+            "N40",
+            NOW,
+            1_000,
+            Optional.of(new Mix("standard", 8, at(TUESDAY, "10:03"), List.of("B0000"))),
+            true);
 
     @Test
     void aPlanOfAWholeSeasonHasNoOrders() {
@@ -114,6 +118,6 @@ final class MixOrderTest {
     private static Standing.OfPlanter planter(String load) {
         Mix mix = new Mix("standard", 8, at(TUESDAY, "12:00"), List.of());
         return new Standing.OfPlanter(
-                "N40", NOW, Optional.of(TUESDAY), Optional.of(new Standing.Tank(load, "R1", mix)));
+                "N40", NOW, Optional.of(TUESDAY), Optional.of(new Standing.Tank(load, "R1", mix)), Optional.empty());
     }
 }

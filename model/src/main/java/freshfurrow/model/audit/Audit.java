@@ -19,6 +19,8 @@ public final class Audit {
         new StartRecords(evidence).check();
         new NumberRules(evidence).check();
         new MachineRules(evidence).check();
+        new DayRoutines(evidence).check();
+        new Flushes(evidence).check();
         new Fields(evidence).check();
         new PlantingRules(evidence).check();
         new Overtime(evidence).check();

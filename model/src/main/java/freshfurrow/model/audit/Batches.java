@@ -127,7 +127,7 @@ final class Batches {
     }
 
     private void cleaning(Rig rig, List<Activity> activities, boolean due) {
-        boolean clean = !due;
+        boolean clean = !due || rig.cleanTimeS() == 0;
         for (Activity activity : activities) {
             if (activity instanceof Activity.Clean) {
                 clean |= evidence.lasts(activity) >= rig.cleanTimeS();

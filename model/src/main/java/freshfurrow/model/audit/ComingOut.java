@@ -52,7 +52,7 @@ final class ComingOut {
 
     private void daysBefore(Applicator planter, Activity.Move move, Activity work) {
         long workDay = evidence.start(work) / DAY_S * DAY_S;
-        List<WorkCalendar.Period> hours = evidence.calendar.work(planter.id(), planter.hours());
+        List<WorkCalendar.Period> hours = evidence.days.work(planter);
         Optional<Long> lastWorkingDay = hours.stream()
                 .filter(period -> period.start() < workDay)
                 .map(period -> (Math.min(period.end(), workDay) - 1) / DAY_S * DAY_S)

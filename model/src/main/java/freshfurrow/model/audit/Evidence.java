@@ -42,6 +42,7 @@ final class Evidence {
     final Plan plan;
     final WorkCalendar calendar;
     final CarriedOver carried;
+    final WorkingDays days;
     final Map<String, Field> fields;
     final Map<String, Recipe> recipes;
     final Map<String, Applicator> planters;
@@ -58,6 +59,7 @@ final class Evidence {
         this.plan = plan;
         calendar = new WorkCalendar(season);
         carried = new CarriedOver(season, plan);
+        days = new WorkingDays(calendar, carried);
         fields = byName(season.fields(), Field::id);
         recipes = byName(season.recipes(), Recipe::id);
         planters = byName(season.applicators(), Applicator::id);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** What a machine does: one thing at a time, in its hours, where it is, and no faster on the road than it drives. */
 final class MachineRules {
@@ -53,10 +54,12 @@ final class MachineRules {
         });
     }
 
-    /** All but what is planted past them as long as the planter may. */
+    /** All but what is planted past them as long as the planter may, and the flush after that. */
     private List<Activity> inHours(String planter, List<Activity> activities) {
-        return activities.stream()
-                .filter(activity -> !overtime.isWithin(planter, activity))
+        return IntStream.range(0, activities.size())
+                .filter(i -> !overtime.isWithin(planter, activities.get(i)))
+                .filter(i -> i == 0 || !overtime.isFlushAfter(planter, activities.get(i - 1), activities.get(i)))
+                .mapToObj(activities::get)
                 .toList();
     }
 
@@ -92,7 +95,9 @@ final class MachineRules {
             long end = evidence.end(activity);
             if (start < 0 || end > evidence.calendar.end()) {
                 report(Rule.SEASON_DAYS, machine, activity, "this " + name(activity) + " is outside the season");
-            } else if (activity.isWork() && periods.stream().noneMatch(period -> period.contains(start, end))) {
+            } else if (activity.isWork()
+                    && periods.stream().noneMatch(period -> period.contains(start, end))
+                    && !isLetOutAfterAllHours(machine, activity, periods)) {
                 report(
                         Rule.WORK_HOURS,
                         machine,
@@ -100,6 +105,17 @@ final class MachineRules {
                         "this " + name(activity) + ", to " + activity.end() + ", is not in one working period");
             }
         }
+    }
+
+    /** Mix is left on a rig when the hours that are left of the season are too short to let it out: that is told in no time. */
+    private boolean isLetOutAfterAllHours(String machine, Activity activity, List<WorkCalendar.Period> periods) {
+        var rig = evidence.rigs.get(machine);
+        if (rig == null || !(activity instanceof Activity.Dump dump) || evidence.lasts(dump) > 0) {
+            return false;
+        }
+        double lasts = dump.litres() / rig.transferLPerS() - Evidence.SECOND_ROUNDING;
+        return periods.stream()
+                .noneMatch(period -> period.end() - Math.max(period.start(), evidence.start(dump)) > lasts);
     }
 
     private void places(String machine, List<Activity> activities, String home) {

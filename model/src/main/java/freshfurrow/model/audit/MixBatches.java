@@ -85,6 +85,16 @@ final class MixBatches {
             return emptied();
         }
 
+        @Override
+        public OnBoard visit(Activity.SetUp setUp) {
+            return this;
+        }
+
+        @Override
+        public OnBoard visit(Activity.CloseUp closeUp) {
+            return this;
+        }
+
         private OnBoard emptied() {
             all.clear();
             sinceTransfer.clear();

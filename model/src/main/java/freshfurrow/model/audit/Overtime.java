@@ -5,8 +5,6 @@ import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.season.Applicator;
-import freshfurrow.model.season.DaySpan;
-import freshfurrow.model.season.WorkHours;
 import java.util.List;
 import java.util.OptionalLong;
 
@@ -44,6 +42,21 @@ final class Overtime {
         return activity instanceof Activity.Plant plant && secondsPast(machine, plant) > 0;
     }
 
+    /** Whether an activity is the flush that ends a day of which planting went on past the hours, itself in the same bounds. */
+    boolean isFlushAfter(String machine, Activity before, Activity activity) {
+        Applicator planter = evidence.planters.get(machine);
+        if (planter == null
+                || !(activity instanceof Activity.Flush)
+                || !(before instanceof Activity.Plant plant && isWithin(machine, plant))) {
+            return false;
+        }
+        long end = evidence.end(activity);
+        return evidence.start(activity) == evidence.end(plant)
+                && end <= (evidence.end(plant) - 1) / DAY_S * DAY_S + DAY_S
+                && end - evidence.end(plant) <= planter.flushS()
+                && evidence.calendar.isUp(machine, evidence.end(plant), end);
+    }
+
     /** 0 where it does not go past the day's last hours, or farther than the planter may. */
     private long secondsPast(String machine, Activity.Plant plant) {
         Applicator planter = evidence.planters.get(machine);
@@ -66,7 +79,7 @@ final class Overtime {
     /** The end of the last hours of the day in which the planting begins, or was under way when the plan begins. */
     private OptionalLong dayEnd(Applicator planter, Activity.Plant plant) {
         long start = evidence.start(plant);
-        long clock = lastHoursEnd(planter.hours());
+        long clock = WorkingDays.lastWorkEnd(planter);
         if (isUnderWay(plant)) {
             long dayEnd = start / DAY_S * DAY_S + clock;
             boolean isWorked = !evidence.season.closed().contains(plant.start().toLocalDate());
@@ -87,15 +100,7 @@ final class Overtime {
     }
 
     private List<WorkCalendar.Period> work(Applicator planter) {
-        return evidence.calendar.work(planter.id(), planter.hours());
-    }
-
-    /** Hours that touch midnight on both sides go on over it, unless they are round the clock. */
-    private static long lastHoursEnd(WorkHours hours) {
-        List<DaySpan> spans = hours.spans();
-        DaySpan first = spans.get(0);
-        long last = spans.get(spans.size() - 1).endS();
-        return last == DAY_S && first.startS() == 0 && first.endS() != DAY_S ? first.endS() : last;
+        return evidence.days.work(planter);
     }
 
     private boolean finishesField(Activity.Plant plant) {

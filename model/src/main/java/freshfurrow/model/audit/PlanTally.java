@@ -126,7 +126,7 @@ final class PlanTally {
             if (planter != null && COUNTED.contains(done.activity().why())) {
                 long start = evidence.start(done.activity());
                 long end = evidence.end(done.activity());
-                for (WorkCalendar.Period work : evidence.calendar.work(planter.id(), planter.hours())) {
+                for (WorkCalendar.Period work : evidence.days.work(planter)) {
                     seconds += work.overlap(start, end);
                 }
             }

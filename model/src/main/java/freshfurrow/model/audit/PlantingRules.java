@@ -117,6 +117,11 @@ final class PlantingRules {
             }
             return this;
         }
+
+        @Override
+        public InTank visit(Activity.Flush flush) {
+            return this;
+        }
     }
 
     private void workable(Evidence.Done<Activity.Plant> done, Field field) {

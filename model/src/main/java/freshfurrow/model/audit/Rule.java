@@ -11,7 +11,7 @@ public enum Rule {
             "Every load has one fill and one transfer and every batch one extraction, by the machines they name, and every batch is used in a load."),
     FIGURES("Every figure is finite and not below zero."),
     MACHINE_WORK(
-            "Planters drive, wait, fill and plant; rigs drive, draw, load compost, extract, clean, transfer and dump."),
+            "Planters drive, wait, fill, plant and are flushed; rigs drive, draw, load compost, extract, clean, transfer, dump, and are set up and closed up."),
 
     START("A plan for the rest of a season starts where its machines are, with what is in their tanks."),
     DONE_BEFORE(
@@ -29,6 +29,10 @@ public enum Rule {
     OVERTIME(
             "A planter plants past the last hours of a day only where that finishes the field or uses up the load, on the same day and no longer than its overtime allows."),
     PLACE("A machine starts where the season says or where it stands, and works where its last drive took it."),
+    SET_UP("A rig is set up before its first work of a day, and only then, for at least its setUp time."),
+    CLOSE_UP("A rig is closed up after its last work of a day, and only then, for at least its closeUp time."),
+    FLUSH(
+            "A planter that applied mix is flushed after that on the same day, and before it takes another recipe, for at least its flush time."),
     OPEN_ON_ARRIVAL("No machine drives to a field that rain or wet ground keeps closed when it arrives."),
     COMING_OUT(
             "A planter drives to a field at the earliest on its last working day before it is filled or plants there."),

@@ -87,11 +87,27 @@ final class StartRecords {
                     report(Rule.DONE_BEFORE, id, "it was filled last on " + date);
                 }
             });
+            planter.lines().ifPresent(lines -> {
+                if (lines.applied().isBefore(evidence.season.start())
+                        || lines.applied().isAfter(planter.freeFrom())) {
+                    report(Rule.DONE_BEFORE, id, "mix went through its lines last at " + lines.applied());
+                }
+                if (!evidence.recipes.containsKey(lines.recipe())) {
+                    report(Rule.KNOWN_NAMES, id, "there is no recipe '" + lines.recipe() + "'");
+                }
+            });
             if (planter.tank().isPresent() && planter.filledOn().isEmpty()) {
                 report(Rule.DONE_BEFORE, id, "there is a load in its tank, but it was never filled");
             }
         });
-        standing.rigs().forEach((id, rig) -> free(id, rig.freeFrom()));
+        standing.rigs().forEach((id, rig) -> {
+            free(id, rig.freeFrom());
+            rig.setUpAt().ifPresent(time -> {
+                if (time.isBefore(evidence.season.start()) || time.isAfter(rig.freeFrom())) {
+                    report(Rule.DONE_BEFORE, id, "it was set up at " + time + ", it is free from " + rig.freeFrom());
+                }
+            });
+        });
         standing.drawnL().keySet().stream()
                 .filter(point -> !evidence.waterPoints.containsKey(point))
                 .forEach(point -> report(Rule.KNOWN_NAMES, "start", "there is no water point '" + point + "'"));

@@ -121,8 +121,8 @@ final class Waits {
         }
         long from = evidence.start(done.activity());
         long lasts = evidence.lasts(fill);
-        return evidence.calendar.work(planter.id(), planter.hours()).stream()
-                .flatMapToLong(its -> evidence.calendar.work(rig.id(), rig.hours()).stream()
+        return evidence.days.work(planter).stream()
+                .flatMapToLong(its -> evidence.days.work(rig).stream()
                         .filter(rigs -> {
                             long start = Math.max(from, Math.max(its.start(), rigs.start()));
                             return start + lasts <= Math.min(its.end(), rigs.end());

@@ -273,4 +273,58 @@ public sealed interface Activity {
             parts.amount(Amount.LITRES, litres);
         }
     }
+
+    /** A rig is set up before its first work of a day. */
+    record SetUp(LocalDateTime start, LocalDateTime end, String at) implements Activity {
+        @Override
+        public ActivityKind kind() {
+            return ActivityKind.SET_UP;
+        }
+
+        @Override
+        public <T> T accept(ActivityVisitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
+            parts.name(Name.AT, at);
+        }
+    }
+
+    /** A rig is closed up after its last work of a day. */
+    record CloseUp(LocalDateTime start, LocalDateTime end, String at) implements Activity {
+        @Override
+        public ActivityKind kind() {
+            return ActivityKind.CLOSE_UP;
+        }
+
+        @Override
+        public <T> T accept(ActivityVisitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
+            parts.name(Name.AT, at);
+        }
+    }
+
+    /** A planter's lines are flushed after mix has gone through them. */
+    record Flush(LocalDateTime start, LocalDateTime end, String at) implements Activity {
+        @Override
+        public ActivityKind kind() {
+            return ActivityKind.FLUSH;
+        }
+
+        @Override
+        public <T> T accept(ActivityVisitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
+            parts.name(Name.AT, at);
+        }
+    }
 }

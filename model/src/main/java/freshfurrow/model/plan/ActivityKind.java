@@ -28,12 +28,17 @@ public enum ActivityKind {
     WAIT("wait", By.PLANTER),
     FILL("fill", By.PLANTER),
     PLANT("planting", By.PLANTER),
+    FLUSH("flush", By.PLANTER),
     DRAW("draw", By.RIG),
     LOAD_COMPOST("compost loading", By.RIG),
     EXTRACT("batch", By.RIG),
     CLEAN("cleaning", By.RIG),
     TRANSFER("transfer", By.RIG),
-    DUMP("dump", By.RIG);
+    DUMP("dump", By.RIG),
+    SET_UP("set-up", By.RIG),
+    CLOSE_UP("close-up", By.RIG);
+
+    private static final Pattern WORD_AFTER_THE_FIRST = Pattern.compile("_(.)");
 
     private enum By {
         PLANTER,
@@ -96,6 +101,7 @@ public enum ActivityKind {
             case CLEAN -> List.of(AT);
             case TRANSFER -> List.of(AT, LOAD, LITRES);
             case DUMP -> List.of(AT, LITRES);
+            case FLUSH, SET_UP, CLOSE_UP -> List.of(AT);
         };
     }
 
@@ -114,6 +120,9 @@ public enum ActivityKind {
             case CLEAN -> new Activity.Clean(start, end, in.name(AT));
             case TRANSFER -> new Activity.Transfer(start, end, in.name(AT), in.name(LOAD), in.amount(LITRES));
             case DUMP -> new Activity.Dump(start, end, in.name(AT), in.amount(LITRES));
+            case FLUSH -> new Activity.Flush(start, end, in.name(AT));
+            case SET_UP -> new Activity.SetUp(start, end, in.name(AT));
+            case CLOSE_UP -> new Activity.CloseUp(start, end, in.name(AT));
         };
     }
 }

@@ -15,6 +15,8 @@ public interface ActivityVisitor<T> {
 
     T visit(Activity.Plant plant);
 
+    T visit(Activity.Flush flush);
+
     T visit(Activity.Draw draw);
 
     T visit(Activity.LoadCompost loading);
@@ -26,6 +28,10 @@ public interface ActivityVisitor<T> {
     T visit(Activity.Transfer transfer);
 
     T visit(Activity.Dump dump);
+
+    T visit(Activity.SetUp setUp);
+
+    T visit(Activity.CloseUp closeUp);
 
     /** For what planters do; it refuses the work of rigs. */
     interface OfPlanter<T> extends ActivityVisitor<T> {
@@ -59,6 +65,16 @@ public interface ActivityVisitor<T> {
             throw refusal(dump);
         }
 
+        @Override
+        default T visit(Activity.SetUp setUp) {
+            throw refusal(setUp);
+        }
+
+        @Override
+        default T visit(Activity.CloseUp closeUp) {
+            throw refusal(closeUp);
+        }
+
         private static IllegalArgumentException refusal(Activity activity) {
             return new IllegalArgumentException("no planter does this: " + activity);
         }
@@ -79,6 +95,11 @@ public interface ActivityVisitor<T> {
         @Override
         default T visit(Activity.Plant plant) {
             throw refusal(plant);
+        }
+
+        @Override
+        default T visit(Activity.Flush flush) {
+            throw refusal(flush);
         }
 
         private static IllegalArgumentException refusal(Activity activity) {

@@ -54,12 +54,13 @@ final class StartFromJson {
     }
 
     private static Standing.OfPlanter planter(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("filledOn", "tank"), "at", "freeFrom");
+        place.withAndPerhaps(List.of("filledOn", "tank", "lines"), "at", "freeFrom");
         return new Standing.OfPlanter(
                 place.text("at"),
                 place.time("freeFrom"),
                 place.has("filledOn") ? Optional.of(place.date("filledOn")) : Optional.empty(),
-                place.has("tank") ? Optional.of(tank(place.at("tank"))) : Optional.empty());
+                place.has("tank") ? Optional.of(tank(place.at("tank"))) : Optional.empty(),
+                place.has("lines") ? Optional.of(lines(place.at("lines"))) : Optional.empty());
     }
 
     private static Standing.Tank tank(JsonPlace place) throws PlanFileException {
@@ -67,15 +68,21 @@ final class StartFromJson {
         return new Standing.Tank(place.text("load"), place.text("rig"), mix(place.at("mix")));
     }
 
+    private static Standing.Lines lines(JsonPlace place) throws PlanFileException {
+        place.with("recipe", "applied");
+        return new Standing.Lines(place.text("recipe"), place.time("applied"));
+    }
+
     private static Standing.OfRig rig(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("mix", "compostKg"), "at", "freeFrom", "waterL", "cleanDue");
+        place.withAndPerhaps(List.of("mix", "compostKg", "setUpAt"), "at", "freeFrom", "waterL", "cleanDue");
         String at = place.text("at");
         LocalDateTime freeFrom = place.time("freeFrom");
         double waterL = place.number("waterL");
         Optional<Mix> mix = place.has("mix") ? Optional.of(mix(place.at("mix"))) : Optional.empty();
         boolean cleanDue = place.yesOrNo("cleanDue");
         Map<String, Double> compostKg = place.has("compostKg") ? place.map("compostKg", JsonPlace::asNumber) : Map.of();
-        return place.valid(its -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue, compostKg));
+        Optional<LocalDateTime> setUpAt = place.has("setUpAt") ? Optional.of(place.time("setUpAt")) : Optional.empty();
+        return place.valid(its -> new Standing.OfRig(at, freeFrom, waterL, mix, cleanDue, compostKg, setUpAt));
     }
 
     private static Mix mix(JsonPlace place) throws PlanFileException {

@@ -68,6 +68,9 @@ final class StartToJson {
             ObjectNode load = tree.putObject("tank").put("load", tank.load()).put("rig", tank.rig());
             load.set("mix", mix(tank.mix()));
         });
+        planter.lines().ifPresent(lines -> tree.putObject("lines")
+                .put("recipe", lines.recipe())
+                .put("applied", PlanToJson.time(lines.applied())));
         return tree;
     }
 
@@ -82,6 +85,7 @@ final class StartToJson {
             ObjectNode compost = tree.putObject("compostKg");
             rig.compostKg().forEach((lot, kg) -> compost.put(lot, PlanToJson.figure(kg)));
         }
+        rig.setUpAt().ifPresent(time -> tree.put("setUpAt", PlanToJson.time(time)));
         return tree;
     }
 

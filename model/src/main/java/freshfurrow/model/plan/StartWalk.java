@@ -49,6 +49,11 @@ final class StartWalk {
             visitor.name(Named.PLANTER, entry.getKey(), where);
             visitor.name(Named.PLACE, entry.getValue().at(), where.then(".at"));
             visitor.time(entry.getValue().freeFrom(), where.then(".freeFrom"));
+            Optional<Standing.Lines> lines = entry.getValue().lines();
+            if (lines.isPresent()) {
+                visitor.name(Named.RECIPE, lines.get().recipe(), where.then(".lines.recipe"));
+                visitor.time(lines.get().applied(), where.then(".lines.applied"));
+            }
             Optional<Standing.Tank> tank = entry.getValue().tank();
             if (tank.isPresent()) {
                 visitor.name(Named.LOAD, tank.get().load(), where.then(".tank.load"));
@@ -61,6 +66,9 @@ final class StartWalk {
             visitor.name(Named.RIG, entry.getKey(), where);
             visitor.name(Named.PLACE, entry.getValue().at(), where.then(".at"));
             visitor.time(entry.getValue().freeFrom(), where.then(".freeFrom"));
+            if (entry.getValue().setUpAt().isPresent()) {
+                visitor.time(entry.getValue().setUpAt().get(), where.then(".setUpAt"));
+            }
             if (entry.getValue().mix().isPresent()) {
                 mix(entry.getValue().mix().get(), where.then(".mix"));
             }

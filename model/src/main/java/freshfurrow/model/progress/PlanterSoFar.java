@@ -19,11 +19,14 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     private LocalDateTime freeFrom;
     private Optional<LocalDate> filledOn = Optional.empty();
     private Optional<Standing.Tank> tank = Optional.empty();
+    private final boolean isFlushed;
+    private Optional<Standing.Lines> lines = Optional.empty();
 
     PlanterSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.loads = loads;
         this.now = now;
         at = season.applicator(id).at();
+        isFlushed = season.applicator(id).flushS() > 0;
         freeFrom = now;
         season.standing()
                 .ifPresent(standing -> Optional.ofNullable(standing.planters().get(id))
@@ -35,6 +38,7 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
         at = standing.at();
         busyUntil(standing.freeFrom());
         filledOn = standing.filledOn();
+        lines = standing.lines();
         tank = atOnce
                 ? standing.tank()
                 : standing.tank().flatMap(its -> tankWith(loads.load(its.load()), loads.plantedHa(its.load())));
@@ -82,11 +86,21 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     public PlanterSoFar visit(Activity.Plant plant) {
         tank = tankWith(
                 loads.load(plant.load()), tank.map(full -> full.mix().areaHa()).orElse(0.0) - plantedHa(plant, now));
+        if (isFlushed) {
+            lines = Optional.of(new Standing.Lines(loads.load(plant.load()).recipe(), plant.start()));
+        }
+        return this;
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.Flush flush) {
+        busyUntil(flush.end());
+        lines = Optional.empty();
         return this;
     }
 
     Standing.OfPlanter standing() {
-        return new Standing.OfPlanter(at, freeFrom, filledOn, tank);
+        return new Standing.OfPlanter(at, freeFrom, filledOn, tank, lines);
     }
 
     private static Optional<Standing.Tank> tankWith(Plan.Load load, double areaHa) {

@@ -35,6 +35,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
     private final Set<String> counted = new HashSet<>();
     private boolean cleanDue;
     private final CompostOnBoard compost = new CompostOnBoard();
+    private Optional<LocalDateTime> setUpAt = Optional.empty();
 
     RigSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
         this.season = season;
@@ -52,6 +53,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
         busyUntil(standing.freeFrom());
         cleanDue = standing.cleanDue();
         standing.compostKg().forEach(compost::load);
+        setUpAt = standing.setUpAt();
         onBoardL = standing.waterL();
         standing.mix().ifPresent(mix -> {
             Recipe its = season.recipe(mix.recipe());
@@ -122,6 +124,18 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
         return this;
     }
 
+    @Override
+    public RigSoFar visit(Activity.SetUp setUp) {
+        setUpAt = Optional.of(setUp.start());
+        return this;
+    }
+
+    @Override
+    public RigSoFar visit(Activity.CloseUp closeUp) {
+        setUpAt = Optional.empty();
+        return this;
+    }
+
     private void extracted(String id) {
         cleanDue = true;
         Plan.Batch batch = loads.batch(id);
@@ -158,6 +172,6 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
                 its -> deadline.map(until -> new Mix(its.id(), Rounded.hectares(mixHa), until, batches)));
         double mixL = recipe.map(its -> mixHa * its.mixLPerHa()).orElse(0.0);
         double waterL = extractsAtWater() ? 0 : Math.max(0, onBoardL - mixL);
-        return new Standing.OfRig(at, freeFrom, Rounded.litres(waterL), mix, cleanDue, compost.kg());
+        return new Standing.OfRig(at, freeFrom, Rounded.litres(waterL), mix, cleanDue, compost.kg(), setUpAt);
     }
 }

@@ -10,6 +10,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
@@ -211,20 +212,43 @@ public final class SoFar {
         if (onlyLogged) {
             String home = whole.applicator(id).at();
             return new Standing.OfPlanter(
-                    seen.map(LastSeen::place).orElse(home), now, Optional.empty(), Optional.empty());
+                    seen.map(LastSeen::place).orElse(home),
+                    now,
+                    Optional.empty(),
+                    Optional.empty(),
+                    lines(id, Optional.empty(), seen));
         }
         return new Standing.OfPlanter(
                 seen.map(LastSeen::place).orElse(planter.at()),
                 notBeforeNow(planter.freeFrom()),
                 planter.filledOn(),
-                loads.tank(id, planter.tank(), until));
+                loads.tank(id, planter.tank(), until),
+                lines(id, planter.lines(), seen));
+    }
+
+    /** Mix went through the lines of a planter that planted since. */
+    private Optional<Standing.Lines> lines(String planter, Optional<Standing.Lines> followed, Optional<LastSeen> seen) {
+        return whole.applicator(planter).flushS() == 0
+                ? Optional.empty()
+                : seen.flatMap(last -> whole.fields().stream()
+                                .filter(field -> field.id().equals(last.place()))
+                                .map(field -> new Standing.Lines(field.recipe(), last.at()))
+                                .findFirst())
+                        .or(() -> followed);
     }
 
     private Standing.OfRig rig(String id, Standing.OfRig rig, LocalDateTime until) {
         Optional<LastSeen> seen = seen(id, until);
         if (onlyLogged) {
             String home = whole.rig(id).at();
-            return new Standing.OfRig(seen.map(LastSeen::place).orElse(home), now, 0, Optional.empty(), false);
+            return new Standing.OfRig(
+                    seen.map(LastSeen::place).orElse(home),
+                    now,
+                    0,
+                    Optional.empty(),
+                    false,
+                    Map.of(),
+                    setUpAt(id, Optional.empty(), seen));
         }
         return new Standing.OfRig(
                 seen.map(LastSeen::place).orElse(rig.at()),
@@ -232,7 +256,8 @@ public final class SoFar {
                 rig.waterL(),
                 rig.mix().map(loads::mix),
                 rig.cleanDue(),
-                compostOnBoard(id, rig, until));
+                compostOnBoard(id, rig, until),
+                setUpAt(id, rig.setUpAt(), seen));
     }
 
     private Map<String, Double> compostOnBoard(String id, Standing.OfRig followed, LocalDateTime until) {
@@ -247,6 +272,13 @@ public final class SoFar {
                 logged.isEmpty() ? CompostOnBoard.of(followed) : CompostOnBoard.less(logged, plan, id, until);
         news.spoiledLots().forEach(onBoard::drop);
         return onBoard.kg();
+    }
+
+    /** A rig that was at work since is set up. */
+    private Optional<LocalDateTime> setUpAt(String rig, Optional<LocalDateTime> followed, Optional<LastSeen> seen) {
+        return whole.rig(rig).kept().equals(KeptTime.NONE)
+                ? Optional.empty()
+                : seen.map(LastSeen::at).or(() -> followed);
     }
 
     /** Where the log saw a machine later than the plan was followed. */

@@ -131,17 +131,23 @@ public final class StandingAt {
         List<Activity> done = new ArrayList<>(begun(activities));
         boolean making = atWater
                 && !done.isEmpty()
-                && (done.get(done.size() - 1) instanceof Activity.Draw
-                        || done.get(done.size() - 1) instanceof Activity.Extract
-                        || done.get(done.size() - 1) instanceof Activity.Clean);
+                && (done.get(done.size() - 1) instanceof Activity.Draw || isAmongBatches(done.get(done.size() - 1)));
         int lastBatch = done.size();
         for (int i = done.size(); making && i < activities.size(); i++) {
             Activity next = activities.get(i);
-            making = next instanceof Activity.Extract || next instanceof Activity.Clean;
+            making = isAmongBatches(next);
             lastBatch = next instanceof Activity.Extract ? i + 1 : lastBatch;
         }
         done.addAll(activities.subList(done.size(), lastBatch));
         return done;
+    }
+
+    /** A mix may be made on more than one day. */
+    private static boolean isAmongBatches(Activity activity) {
+        return activity instanceof Activity.Extract
+                || activity instanceof Activity.Clean
+                || activity instanceof Activity.SetUp
+                || activity instanceof Activity.CloseUp;
     }
 
     /** Names of loads and batches that were in the plan to begin with are not counted again. */

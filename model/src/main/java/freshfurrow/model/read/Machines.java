@@ -49,6 +49,7 @@ final class Machines {
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
         Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
         Optional<Double> overtime = keys.optionalQuantity("overtime", Kind.TIME, OVERTIME);
+        Optional<Double> flush = keys.optionalQuantity("flush", Kind.TIME, SHORT_TIME);
         Optional<String> at = keys.neededText("at", "yard");
         WorkHours hours = Times.hours(keys, seasonHours);
         keys.refuseOthers();
@@ -70,6 +71,7 @@ final class Machines {
                 seconds(fillSetup),
                 seconds(moveTime),
                 seconds(overtime),
+                seconds(flush),
                 at.orElseThrow(),
                 hours));
     }
@@ -81,6 +83,8 @@ final class Machines {
         Optional<Double> batchTime = keys.quantity("batchTime", Kind.TIME, WORK_TIME);
         Optional<Double> leastBatchTime = keys.optionalQuantity("leastBatchTime", Kind.TIME, WORK_TIME);
         Optional<Double> cleanTime = keys.quantity("cleanTime", Kind.TIME, SHORT_TIME);
+        Optional<Double> setUp = keys.optionalQuantity("setUp", Kind.TIME, SHORT_TIME);
+        Optional<Double> closeUp = keys.optionalQuantity("closeUp", Kind.TIME, SHORT_TIME);
         Optional<Double> nurseTank = keys.quantity("nurseTank", Kind.VOLUME, TANK);
         Optional<Double> transferRate = keys.quantity("transferRate", Kind.FLOW, FLOW);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
@@ -109,6 +113,8 @@ final class Machines {
                 seconds(batchTime),
                 secondsIfGiven(leastBatchTime),
                 seconds(cleanTime),
+                seconds(setUp),
+                seconds(closeUp),
                 nurseTank.orElseThrow(),
                 transferRate.orElseThrow(),
                 roadSpeed.orElseThrow(),

@@ -10,6 +10,7 @@ import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -55,6 +56,11 @@ final class RoomInHours {
     }
 
     void check() {
+        season.rigs().forEach(this::checkDay);
+        season.applicators().forEach(this::checkDay);
+        if (problems.count() > 0) {
+            return;
+        }
         season.rigs().forEach(this::checkBatches);
         if (season.saysWhereCompostLies()) {
             season.rigs().forEach(this::checkLoading);
@@ -66,9 +72,29 @@ final class RoomInHours {
         checkRigsDrives();
     }
 
+    private void checkDay(Rig rig) {
+        if (rig.hours().without(rig.kept()).isEmpty()) {
+            rigs.get(rig.id())
+                    .problem(
+                            rig.setUpS() > rig.closeUpS() ? "setUp" : "closeUp",
+                            "setting up and closing up leave nothing of a day of the rig's hours",
+                            "give longer hours, or less time for setUp and closeUp");
+        }
+    }
+
+    private void checkDay(Applicator planter) {
+        if (planter.hours().without(planter.kept()).isEmpty()) {
+            planters.get(planter.id())
+                    .problem(
+                            "flush",
+                            "flushing leaves nothing of a day of the planter's hours",
+                            "give longer hours, or less time for flush");
+        }
+    }
+
     private void checkBatches(Rig rig) {
         Keys keys = rigs.get(rig.id());
-        int longest = longest(rig.hours(), rig.hours());
+        int longest = longest(work(rig), work(rig));
         if (rig.batchTimeS() > longest) {
             keys.problem(
                     "batchTime",
@@ -104,7 +130,7 @@ final class RoomInHours {
         Set<String> used = new HashSet<>();
         for (Rig rig : season.rigs()) {
             List<String> fitting = season.waterPoints().stream()
-                    .filter(point -> drawS(rig, point) <= longest(rig.hours(), point.hours()))
+                    .filter(point -> drawS(rig, point) <= longest(work(rig), point.hours()))
                     .map(WaterPoint::id)
                     .toList();
             used.addAll(fitting);
@@ -129,8 +155,8 @@ final class RoomInHours {
     }
 
     private void checkTransfers(Applicator planter) {
-        boolean fits = season.rigs().stream()
-                .anyMatch(rig -> transferS(planter, rig) <= longest(planter.hours(), rig.hours()));
+        boolean fits =
+                season.rigs().stream().anyMatch(rig -> transferS(planter, rig) <= longest(work(planter), work(rig)));
         if (!fits) {
             planters.get(planter.id())
                     .problem(
@@ -148,7 +174,7 @@ final class RoomInHours {
         for (Applicator planter : season.applicators()) {
             BitSet own = own(planter);
             Drive drive =
-                    new Drive(planter.moveTimeS(), planter.roadSpeedMPerS(), longest(planter.hours(), planter.hours()));
+                    new Drive(planter.moveTimeS(), planter.roadSpeedMPerS(), longest(work(planter), work(planter)));
             Set<String> way = ways.computeIfAbsent(
                             new PlantersDrive(drive, own),
                             alike -> new WaysBetweenFields(ids(own), drive, season.distances()))
@@ -198,7 +224,7 @@ final class RoomInHours {
         Set<String> reached = new HashSet<>();
         boolean moving = false;
         for (Rig rig : season.rigs()) {
-            Drive drive = new Drive(0, rig.roadSpeedMPerS(), longest(rig.hours(), rig.hours()));
+            Drive drive = new Drive(0, rig.roadSpeedMPerS(), longest(work(rig), work(rig)));
             WaysBetweenFields alike =
                     ways.computeIfAbsent(drive, one -> new WaysBetweenFields(fields, one, season.distances()));
             List<Set<String>> way = season.waterPoints().stream()
@@ -241,6 +267,11 @@ final class RoomInHours {
                 .orElseThrow();
         double litres = Math.min(withinHoldL, Math.min(planter.tankL(), rig.nurseTankL()));
         return planter.fillSetupS() + litres / rig.transferLPerS();
+    }
+
+    /** Its hours without what its days begin and end with, which leaves something. */
+    private static WorkHours work(Machine machine) {
+        return machine.hours().without(machine.kept()).orElseThrow();
     }
 
     /** Seconds of the longest period in which both work; periods that touch at midnight are one. */

@@ -20,12 +20,15 @@ public sealed interface Applicator extends Machine permits Planter {
      */
     int overtimeS();
 
+    /** To flush its lines after the last mix of a day and before mix of another recipe, s, 0 or more. */
+    int flushS();
+
     /** Effective field capacity, m2/s, above 0. */
     double fieldCapacityM2PerS();
 
     /** This one with other hours. */
     Applicator withHours(WorkHours other);
 
-    /** This one without setup and moves, working and driving at a speed of so many m/s, above 0. */
+    /** This one without setup, moves and flushes, working and driving at a speed of so many m/s, above 0. */
     Applicator withoutDelay(double mPerS);
 }

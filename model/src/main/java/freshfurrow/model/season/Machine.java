@@ -9,6 +9,9 @@ public sealed interface Machine permits Applicator, Rig {
 
     WorkHours hours();
 
+    /** What is kept of each day of its hours for what the day begins and ends with. */
+    KeptTime kept();
+
     /** m/s, above 0. */
     double roadSpeedMPerS();
 }

@@ -15,6 +15,7 @@ package freshfurrow.model.season;
  * @param moveTimeS to fold, unfold and pass gates, once per change of field, s, 0 or more
  * @param overtimeS how long past the end of a day's last hours it may plant where that finishes the field or uses up the load, s, 0 or
  *     more; never past midnight
+ * @param flushS to flush its lines after the last mix of a day and before mix of another recipe, s, 0 or more
  * @param at id of the place where it stands when the season begins
  */
 public record Planter(
@@ -29,6 +30,7 @@ public record Planter(
         int fillSetupS,
         int moveTimeS,
         int overtimeS,
+        int flushS,
         String at,
         WorkHours hours)
         implements Applicator {
@@ -41,7 +43,8 @@ public record Planter(
                 || !(leastFill >= 0 && leastFill <= 1)
                 || fillSetupS < 0
                 || moveTimeS < 0
-                || overtimeS < 0) {
+                || overtimeS < 0
+                || flushS < 0) {
             throw new IllegalArgumentException("planter " + id + " has a figure out of range");
         }
     }
@@ -56,6 +59,11 @@ public record Planter(
     }
 
     @Override
+    public KeptTime kept() {
+        return new KeptTime(0, flushS);
+    }
+
+    @Override
     public Planter withHours(WorkHours other) {
         return change().hours(other).planter();
     }
@@ -66,6 +74,7 @@ public record Planter(
                 .roadSpeedMPerS(mPerS)
                 .fillSetupS(0)
                 .moveTimeS(0)
+                .flushS(0)
                 .planter();
     }
 

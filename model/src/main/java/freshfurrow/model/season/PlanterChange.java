@@ -13,6 +13,7 @@ public final class PlanterChange {
     private int fillSetupS;
     private int moveTimeS;
     private int overtimeS;
+    private int flushS;
     private String at;
     private WorkHours hours;
 
@@ -28,6 +29,7 @@ public final class PlanterChange {
         fillSetupS = from.fillSetupS();
         moveTimeS = from.moveTimeS();
         overtimeS = from.overtimeS();
+        flushS = from.flushS();
         at = from.at();
         hours = from.hours();
     }
@@ -87,6 +89,11 @@ public final class PlanterChange {
         return this;
     }
 
+    public PlanterChange flushS(int other) {
+        flushS = other;
+        return this;
+    }
+
     public PlanterChange at(String other) {
         at = other;
         return this;
@@ -115,6 +122,7 @@ public final class PlanterChange {
                 fillSetupS,
                 moveTimeS,
                 overtimeS,
+                flushS,
                 at,
                 hours);
     }

@@ -11,6 +11,8 @@ import java.util.OptionalInt;
  * @param batchTimeS to extract a full batch, s, above 0
  * @param leastBatchTime no batch takes less however small it is, s, 1 to the batch time; empty for a third of that
  * @param cleanTimeS to clean after each batch, s, 0 or more
+ * @param setUpS to set up before the first work of a day, s, 0 or more
+ * @param closeUpS to close up after the last work of a day, s, 0 or more
  * @param nurseTankL L, above 0
  * @param transferLPerS rate of pumping into a planter, L/s, above 0
  * @param roadSpeedMPerS m/s, above 0
@@ -28,6 +30,8 @@ public record Rig(
         int batchTimeS,
         OptionalInt leastBatchTime,
         int cleanTimeS,
+        int setUpS,
+        int closeUpS,
         double nurseTankL,
         double transferLPerS,
         double roadSpeedMPerS,
@@ -57,7 +61,9 @@ public record Rig(
                 || !(compostLoadingMinPerKg > 0)
                 || batchTimeS <= 0
                 || leastBatchTime.orElse(1) <= 0
-                || cleanTimeS < 0) {
+                || cleanTimeS < 0
+                || setUpS < 0
+                || closeUpS < 0) {
             throw new IllegalArgumentException("rig " + id + " has a figure out of range");
         }
     }
@@ -83,6 +89,11 @@ public record Rig(
         return payloadKg.isPresent() && emptyWeightKg.isPresent()
                 ? Math.min(holds, payloadKg.getAsDouble() - emptyWeightKg.getAsDouble() - nurseTankL * WATER_KG_PER_L)
                 : holds;
+    }
+
+    @Override
+    public KeptTime kept() {
+        return new KeptTime(setUpS, closeUpS);
     }
 
     /** A rig like this one, but for what is changed. */

@@ -11,6 +11,8 @@ public final class RigChange {
     private int batchTimeS;
     private OptionalInt leastBatchTime;
     private int cleanTimeS;
+    private int setUpS;
+    private int closeUpS;
     private double nurseTankL;
     private double transferLPerS;
     private double roadSpeedMPerS;
@@ -30,6 +32,8 @@ public final class RigChange {
         batchTimeS = from.batchTimeS();
         leastBatchTime = from.leastBatchTime();
         cleanTimeS = from.cleanTimeS();
+        setUpS = from.setUpS();
+        closeUpS = from.closeUpS();
         nurseTankL = from.nurseTankL();
         transferLPerS = from.transferLPerS();
         roadSpeedMPerS = from.roadSpeedMPerS();
@@ -70,6 +74,16 @@ public final class RigChange {
 
     public RigChange cleanTimeS(int other) {
         cleanTimeS = other;
+        return this;
+    }
+
+    public RigChange setUpS(int other) {
+        setUpS = other;
+        return this;
+    }
+
+    public RigChange closeUpS(int other) {
+        closeUpS = other;
         return this;
     }
 
@@ -141,6 +155,8 @@ public final class RigChange {
                 batchTimeS,
                 leastBatchTime,
                 cleanTimeS,
+                setUpS,
+                closeUpS,
                 nurseTankL,
                 transferLPerS,
                 roadSpeedMPerS,

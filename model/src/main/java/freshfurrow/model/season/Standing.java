@@ -45,6 +45,14 @@ public record Standing(
         return new Standing(now, Map.of(), Map.of(), Map.of(), Map.of(), 0, 0);
     }
 
+    /** When a machine is done with what it has begun. */
+    public LocalDateTime freeFrom(String machine) {
+        OfRig rig = rigs.get(machine);
+        OfPlanter planter = planters.get(machine);
+        LocalDateTime free = rig != null ? rig.freeFrom() : planter != null ? planter.freeFrom() : now;
+        return free.isBefore(now) ? now : free;
+    }
+
     /** This standing with these promises in place of those it had. */
     public Standing withPromised(Map<String, Promise> promises) {
         return new Standing(now, planters, rigs, drawnL, promises, loads, batches);
@@ -57,8 +65,22 @@ public record Standing(
      * @param freeFrom when it is done with what it has begun
      * @param filledOn date of its last fill
      * @param tank what is in its tank
+     * @param lines what went through its lines and was not flushed out since
      */
-    public record OfPlanter(String at, LocalDateTime freeFrom, Optional<LocalDate> filledOn, Optional<Tank> tank) {}
+    public record OfPlanter(
+            String at,
+            LocalDateTime freeFrom,
+            Optional<LocalDate> filledOn,
+            Optional<Tank> tank,
+            Optional<Lines> lines) {}
+
+    /**
+     * What went through a planter's lines last.
+     *
+     * @param recipe id of a recipe
+     * @param applied when mix of it was applied last
+     */
+    public record Lines(String recipe, LocalDateTime applied) {}
 
     /**
      * What is left of a load in a planter's tank.
@@ -82,6 +104,7 @@ public record Standing(
      * @param mix what it has extracted and not passed on
      * @param cleanDue whether it has to be cleaned before its next batch
      * @param compostKg compost on board by id of its lot, kg, above 0, in the order in which it was loaded
+     * @param setUpAt when it was set up, or was at work otherwise, and not closed up since
      */
     public record OfRig(
             String at,
@@ -89,7 +112,8 @@ public record Standing(
             double waterL,
             Optional<Mix> mix,
             boolean cleanDue,
-            Map<String, Double> compostKg) {
+            Map<String, Double> compostKg,
+            Optional<LocalDateTime> setUpAt) {
         public OfRig {
             compostKg = Collections.unmodifiableMap(new LinkedHashMap<>(compostKg));
             if (!compostKg.values().stream().allMatch(kg -> kg > 0)) {
@@ -100,9 +124,9 @@ public record Standing(
             }
         }
 
-        /** A rig with no compost on board. */
+        /** A rig with no compost on board that is not set up. */
         public OfRig(String at, LocalDateTime freeFrom, double waterL, Optional<Mix> mix, boolean cleanDue) {
-            this(at, freeFrom, waterL, mix, cleanDue, Map.of());
+            this(at, freeFrom, waterL, mix, cleanDue, Map.of(), Optional.empty());
         }
     }
 

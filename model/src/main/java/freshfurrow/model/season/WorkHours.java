@@ -3,7 +3,10 @@ package freshfurrow.model.season;
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The spans of a day in which a machine or a water point works, in order and apart from one another. */
 public record WorkHours(List<DaySpan> spans) {
@@ -27,10 +30,7 @@ public record WorkHours(List<DaySpan> spans) {
      * the clock end at midnight.
      */
     public int dayEndS() {
-        DaySpan first = spans.get(0);
-        DaySpan last = spans.get(spans.size() - 1);
-        boolean goesOn = first.startS() == 0 && first.endS() < DAY_S && last.endS() == DAY_S;
-        return goesOn ? first.endS() : last.endS();
+        return spans.get(goOnPastMidnight() ? 0 : spans.size() - 1).endS();
     }
 
     /** These hours with a working day that ends so much later, s, but not past midnight or into hours that follow. */
@@ -42,5 +42,59 @@ public record WorkHours(List<DaySpan> spans) {
             longer.add(span.endS() == dayEndS() ? new DaySpan(span.startS(), Math.min(next, span.endS() + s)) : span);
         }
         return new WorkHours(longer);
+    }
+
+    /**
+     * When its working day begins, seconds since midnight. Hours that go on past midnight belong to the day on which they began; hours round
+     * the clock begin anew at midnight.
+     */
+    public int dayStartS() {
+        return spans.get(goOnPastMidnight() ? 1 : 0).startS();
+    }
+
+    private boolean goOnPastMidnight() {
+        return spans.size() > 1
+                && spans.get(0).startS() == 0
+                && spans.get(spans.size() - 1).endS() == DAY_S;
+    }
+
+    /** What is left of these hours when time is kept for what each day begins and ends with; empty when nothing is. */
+    public Optional<WorkHours> without(KeptTime kept) {
+        List<int[]> day = new ArrayList<>();
+        Stream.concat(
+                        spans.stream()
+                                .filter(span -> span.startS() >= dayStartS())
+                                .map(span -> shifted(span, 0)),
+                        spans.stream()
+                                .filter(span -> span.startS() < dayStartS())
+                                .map(span -> shifted(span, DAY_S)))
+                .forEach(span -> append(day, span));
+        List<DaySpan> left = kept.leaves(day).stream()
+                .flatMap(WorkHours::byTheClock)
+                .sorted(Comparator.comparingInt(DaySpan::startS))
+                .toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of(new WorkHours(left));
+    }
+
+    private static int[] shifted(DaySpan span, int s) {
+        return new int[] {span.startS() + s, span.endS() + s};
+    }
+
+    private static void append(List<int[]> day, int[] span) {
+        int last = day.size() - 1;
+        if (last >= 0 && day.get(last)[1] == span[0]) {
+            day.set(last, new int[] {day.get(last)[0], span[1]});
+        } else {
+            day.add(span);
+        }
+    }
+
+    private static Stream<DaySpan> byTheClock(int[] span) {
+        if (span[0] >= DAY_S) {
+            return Stream.of(new DaySpan(span[0] - DAY_S, span[1] - DAY_S));
+        }
+        return span[1] <= DAY_S
+                ? Stream.of(new DaySpan(span[0], span[1]))
+                : Stream.of(new DaySpan(span[0], DAY_S), new DaySpan(0, span[1] - DAY_S));
     }
 }

@@ -8,9 +8,11 @@ import static freshfurrow.model.timeline.tables.Scale.ML_PER_L;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.journal.ActivityJournal;
 import freshfurrow.model.timeline.state.Tally;
 import java.util.ArrayList;
@@ -79,7 +81,7 @@ public final class PlanRecorder {
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
         ActivityJournal journal = new ActivityJournal(compiled.tables());
-        timeline.play(lists, sizes, journal, untilS);
+        timeline.play(lists, sizes, journal, wholeDays(untilS));
         List<Plan.Load> loads = journal.loads();
 
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
@@ -108,6 +110,12 @@ public final class PlanRecorder {
                 Optional.empty(),
                 List.of(),
                 start);
+    }
+
+    /** What days end with is known only when all of their work is. */
+    private int wholeDays(int untilS) {
+        boolean anyKept = season.machines().anyMatch(machine -> !machine.kept().equals(KeptTime.NONE));
+        return anyKept && untilS < Calendar.NEVER ? untilS + 2 * Calendars.DAY_S : untilS;
     }
 
     private List<Plan.Unserved> unserved(ActivityJournal journal, int[][] lists, int[] sizes) {

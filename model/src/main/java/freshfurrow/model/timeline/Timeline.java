@@ -6,6 +6,7 @@ import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.timeline.load.FillService;
 import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.Flushing;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
 import freshfurrow.model.timeline.planters.Walk;
@@ -31,9 +32,10 @@ public final class Timeline implements Counters {
         state = new State(tables);
         order = new FieldOrder(tables);
         Walk walk = new Walk(tables, state.planters(), order);
-        Planting planting = new Planting(tables, state, walk);
-        requests = new Requests(tables, state, order, planting);
-        service = new FillService(tables, state, order, walk, planting, requests);
+        Flushing flushing = new Flushing(tables, state);
+        Planting planting = new Planting(tables, state, walk, flushing);
+        requests = new Requests(tables, state, order, planting, flushing);
+        service = new FillService(tables, state, order, walk, planting, requests, flushing);
         checkpoints = new Checkpoints(tables, state);
         goals = GoalSet.of(season.season());
     }

@@ -25,14 +25,24 @@ public final class WorkingTime {
                 season.days() * DAY_S);
     }
 
-    /** A planter's working hours between two times, s. */
+    /** A planter's working hours between two times, without what its days begin and end with, s. */
     public int planterS(int planter, int from, int to) {
         return tables.planters().hours(planter).work(from, to);
     }
 
-    /** A rig's working hours between two times, s. */
+    /** A rig's working hours between two times, without what its days begin and end with, s. */
     public int rigS(int rig, int from, int to) {
         return tables.rigs().hours(rig).work(from, to);
+    }
+
+    /** Hours between two times in which a planter is there, with what its days begin and end with, s. */
+    public int planterThereS(int planter, int from, int to) {
+        return tables.planters().machineHours(planter).there().work(from, to);
+    }
+
+    /** The same of a rig, s. */
+    public int rigThereS(int rig, int from, int to) {
+        return tables.rigs().machineHours(rig).there().work(from, to);
     }
 
     /** Seconds between two times at which a water point is open while any rig works. */

@@ -66,6 +66,9 @@ final class WorkedDay {
         double rainOnThe19thMm = 20;
         double rainOnThe20thMm = 4.9;
         int hookUpS;
+        WorkHours rigHours = RIG_HOURS;
+        int setUpS;
+        int closeUpS;
     }
 
     /** The season of {@link #PLAN_AT_THE_WATER}: batches at the well and a mix that holds for 7 h. */
@@ -94,19 +97,23 @@ final class WorkedDay {
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),
                 List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
                 List.of(WithDefaults.rig(
-                        "R1",
-                        150,
-                        15,
-                        900,
-                        180,
-                        4000,
-                        4,
-                        10,
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(BUCKET_KG),
-                        day.extractAt,
-                        "yard",
-                        RIG_HOURS)),
+                                "R1",
+                                150,
+                                15,
+                                900,
+                                180,
+                                4000,
+                                4,
+                                10,
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(BUCKET_KG),
+                                day.extractAt,
+                                "yard",
+                                day.rigHours)
+                        .change()
+                        .setUpS(day.setUpS)
+                        .closeUpS(day.closeUpS)
+                        .rig()),
                 List.of(WithDefaults.waterPoint("well", Optional.empty(), 4, 1, WELL_HOURS, OptionalDouble.of(5000), 60)
                         .change()
                         .hookUpS(day.hookUpS)

@@ -75,6 +75,8 @@ final class SchemaTest {
                     payload: 12000 lb  | emptyWeight: 1000 lb
                     from: 2027-04-01   | `from: 2027-04-01, at: yard`
                     refill: 30 min     | `refill: 30 min, compostTrip: 20 min`
+                    payload: 12000 lb  | setUp: 20 min
+                    payload: 12000 lb  | closeUp: 0.5 h
                     crop: corn}\\n  S80 | crop: corn, drainage: POOR}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: P1}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: [P1]}\\n  S80

@@ -54,6 +54,9 @@ final class WrongMachinesTest {
                     treatment: 0 min  | treatment: 421 min | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
                     `hoses: 1,`       | `hoses: 1, hours: ["20:00/24:00", "00:00/07:00"],` | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
                     payload: 12000 lb | hours: ["20:00/24:00", "00:00/07:00"] | season.yaml:19: planters.P1.tank: filling it does not fit in any hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
+                    payload: 12000 lb | setUp: 450 min     | season.yaml:33: rigs.R1.setUp: setting up and closing up leave nothing of a day of the rig's hours; give longer hours, or less time for setUp and closeUp
+                    payload: 12000 lb | setUp: 5 h\\n    closeUp: 451 min | season.yaml:34: rigs.R1.closeUp: setting up and closing up leave nothing of a day of the rig's hours; give longer hours, or less time for setUp and closeUp
+                    payload: 12000 lb | setUp: 436 min     | season.yaml:28: rigs.R1.batchTime: a batch does not fit in any of the rig's hours; give longer hours or a shorter batch
                     lat: 40.98        | lat: 30.98         | season.yaml:12: fields.S80: is too far away: a drive to it does not fit in any planter's hours; check coordinates or distances, road speeds and hours
                     lat: 41.01        | lat: 11.01         | season.yaml:32: rigs.R1.roadSpeed: a drive to a water point and from there to a field does not fit in any of the rig's hours; check coordinates or distances, road speeds and hours
                     """)

@@ -213,6 +213,7 @@ class ChangedRecordsTest {
                         .change()
                         .leastFill(0.2)
                         .overtimeS(840)
+                        .flushS(500)
                         .planter()),
                 List.of(WithDefaults.rig(
                                 "R2",
@@ -233,6 +234,8 @@ class ChangedRecordsTest {
                         .emptyWeightKg(OptionalDouble.of(800))
                         .compostLoad(OptionalDouble.of(500))
                         .compostLoadingMinPerKg(0.2)
+                        .setUpS(300)
+                        .closeUpS(400)
                         .rig()),
                 List.of(new WaterPoint("pond", Optional.of(point), 6, 2, hours, OptionalDouble.of(5000), 60, 90)),
                 List.of(new CompostLot("pile", 2000, DAY.plusDays(1), Optional.of("pond"))),
@@ -248,8 +251,16 @@ class ChangedRecordsTest {
                         NOON.plusHours(1),
                         Map.of(
                                 "P2",
-                                new Standing.OfPlanter("barn", NOON.plusHours(1), Optional.empty(), Optional.empty())),
-                        Map.of("R2", new Standing.OfRig("barn", NOON.plusHours(1), 5, Optional.empty(), true)),
+                                new Standing.OfPlanter(
+                                        "barn",
+                                        NOON.plusHours(1),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.empty())),
+                        Map.of(
+                                "R2",
+                                new Standing.OfRig(
+                                        "barn", NOON.plusHours(1), 5, Optional.empty(), true, Map.of(), Optional.of(NOON))),
                         Map.of("pond", 5.0),
                         Map.of("F2", new Standing.Promise("P2", DAY.plusDays(2))),
                         1,

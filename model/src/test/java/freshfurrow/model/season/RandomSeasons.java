@@ -124,10 +124,17 @@ public final class RandomSeasons {
                         .map(planter -> ((Planter) planter)
                                 .change()
                                 .overtimeS(oneOf(0, 900, 7200))
+                                .flushS(oneOf(0, 300, 1200, 5000))
                                 .planter())
                         .toList())
                 .waterPoints(season.waterPoints().stream()
                         .map(point -> point.change().hookUpS(oneOf(0, 100, 360)).waterPoint())
+                        .toList())
+                .rigs(season.rigs().stream()
+                        .map(rig -> rig.change()
+                                .setUpS(oneOf(0, 600, 1800, 7200))
+                                .closeUpS(oneOf(0, 300, 1200, 5400))
+                                .rig())
                         .toList())
                 .season();
     }

@@ -37,6 +37,7 @@ public final class WithDefaults {
                 fillSetupS,
                 moveTimeS,
                 0,
+                0,
                 at,
                 hours);
     }
@@ -74,6 +75,8 @@ public final class WithDefaults {
                 batchTimeS,
                 OptionalInt.empty(),
                 cleanTimeS,
+                0,
+                0,
                 nurseTankL,
                 transferLPerS,
                 roadSpeedMPerS,

@@ -102,7 +102,7 @@ class PlayedOutTest {
         Set<Class<?>> kinds = new HashSet<>();
         Set<WaitReason> reasons = EnumSet.noneOf(WaitReason.class);
         Set<String> seen = new TreeSet<>();
-        for (long seed = 0; seed < 400; seed++) {
+        for (long seed = -200; seed < 200; seed++) {
             Season season = RandomSeasons.season(seed, MOST_FIELDS);
             Plan plan = record(season, anyLists(season, seed));
             activities(plan).forEach(activity -> {

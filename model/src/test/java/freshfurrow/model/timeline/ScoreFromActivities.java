@@ -1,17 +1,22 @@
 package freshfurrow.model.timeline;
 
+import static freshfurrow.model.quantity.Factors.DAY_S;
+
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Applicator;
+import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +82,7 @@ final class ScoreFromActivities {
                             .sum()
                     * goals.earlyMinPerHaDay();
             minutes += of(planter, Activity.Plant.class)
-                            .mapToLong(plant -> seconds(plant) - secondsInHours(planter, plant))
+                            .mapToLong(plant -> seconds(plant) - working(planter, plant.start(), plant.end()))
                             .sum()
                     / 60.0
                     * goals.overtimeMinPerMin();
@@ -97,15 +102,6 @@ final class ScoreFromActivities {
                 + dumpedKg() * goals.dumpMinPerKg()
                 + scraps() * goals.scrapMin()
                 + callOuts() * goals.callOutMin();
-    }
-
-    private static long secondsInHours(Applicator planter, Activity.Plant plant) {
-        LocalDateTime midnight = plant.start().toLocalDate().atStartOfDay();
-        long start = ChronoUnit.SECONDS.between(midnight, plant.start());
-        long end = ChronoUnit.SECONDS.between(midnight, plant.end());
-        return planter.hours().spans().stream()
-                .mapToLong(span -> Math.max(0, Math.min(end, span.endS()) - Math.max(start, span.startS())))
-                .sum();
     }
 
     private long scraps() {
@@ -152,22 +148,40 @@ final class ScoreFromActivities {
                 .sum();
     }
 
-    /** Seconds of a planter's working time between two moments. */
+    /** Seconds of a planter's working time between two moments: nothing of what is kept for the flush at the end of each day. */
     private long working(Applicator planter, LocalDateTime from, LocalDateTime to) {
+        WorkHours hours = planter.hours();
         long seconds = 0;
-        for (LocalDate date = from.toLocalDate(); !date.isAfter(to.toLocalDate()); date = date.plusDays(1)) {
-            if (season.closed().contains(date)) {
-                continue;
+        for (LocalDate date = from.toLocalDate().minusDays(1);
+                !date.isAfter(to.toLocalDate());
+                date = date.plusDays(1)) {
+            List<int[]> day = new ArrayList<>();
+            for (int shift : new int[] {0, 1}) {
+                LocalDate its = date.plusDays(shift);
+                boolean open =
+                        !season.closed().contains(its) && !its.isBefore(season.first()) && !its.isAfter(season.last());
+                for (var span : open ? hours.spans() : List.<DaySpan>of()) {
+                    if (span.startS() < hours.dayStartS() == (shift == 1)) {
+                        add(day, span.startS() + shift * DAY_S, span.endS() + shift * DAY_S);
+                    }
+                }
             }
-            for (var span : planter.hours().spans()) {
-                LocalDateTime start = date.atStartOfDay().plusSeconds(span.startS());
-                LocalDateTime end = date.atStartOfDay().plusSeconds(span.endS());
-                LocalDateTime later = start.isAfter(from) ? start : from;
-                LocalDateTime sooner = end.isBefore(to) ? end : to;
-                seconds += Math.max(0, Duration.between(later, sooner).toSeconds());
+            long midnight = Duration.between(from, date.atStartOfDay()).toSeconds();
+            long until = Duration.between(from, to).toSeconds();
+            for (int[] left : planter.kept().leaves(day)) {
+                seconds += Math.max(0, Math.min(until, midnight + left[1]) - Math.max(0, midnight + left[0]));
             }
         }
         return seconds;
+    }
+
+    private static void add(List<int[]> day, int start, int end) {
+        int last = day.size() - 1;
+        if (last >= 0 && day.get(last)[1] == start) {
+            day.get(last)[1] = end;
+        } else {
+            day.add(new int[] {start, end});
+        }
     }
 
     /** Compost in batches that no load applied. */

@@ -96,9 +96,11 @@ class SoFarTest {
         assertThat(soFar.start().plantedHa()).containsExactly(Map.entry("A", 0.5));
         assertThat(soFar.start().lots()).containsExactly(new CompostLot("heap", 10_000, WorkedSeason.FIRST));
         assertThat(soFar.start().standing().planters())
-                .containsExactly(Map.entry("P1", new Standing.OfPlanter("A", NOW, Optional.empty(), Optional.empty())));
+                .containsExactly(Map.entry(
+                        "P1", new Standing.OfPlanter("A", NOW, Optional.empty(), Optional.empty(), Optional.empty())));
         assertThat(soFar.start().standing().rigs())
-                .containsExactly(Map.entry("R1", new Standing.OfRig("yard", NOW, 0, Optional.empty(), false)));
+                .containsExactly(
+                        Map.entry("R1", new Standing.OfRig("yard", NOW, 0, Optional.empty(), false)));
     }
 
     @Test

@@ -96,6 +96,10 @@ record WorkedPlan(Season season, Plan plan) {
             return String.format(Locale.ROOT, "transfer %s %.3f L", transfer.at(), transfer.litres());
         } else if (activity instanceof Activity.Dump dump) {
             return String.format(Locale.ROOT, "dump %s %.3f L", dump.at(), dump.litres());
+        } else if (activity instanceof Activity.Flush
+                || activity instanceof Activity.SetUp
+                || activity instanceof Activity.CloseUp) {
+            return activity.kind().key() + " " + activity.at();
         }
         throw new IllegalArgumentException("an activity of a new kind: " + activity);
     }

@@ -353,6 +353,11 @@ final class WorkedSeason {
             return this;
         }
 
+        PlanterChoice flush(int seconds) {
+            change.flushS(seconds);
+            return this;
+        }
+
         /** Stands in its field when the season begins, and changes fields in no time. */
         PlanterChoice unfoldedAt(String field) {
             change.at(field).moveTimeS(0);
@@ -414,6 +419,16 @@ final class WorkedSeason {
 
         RigChoice payload(double kg, double emptyKg) {
             change.payloadKg(OptionalDouble.of(kg)).emptyWeightKg(OptionalDouble.of(emptyKg));
+            return this;
+        }
+
+        RigChoice setUp(int seconds) {
+            change.setUpS(seconds);
+            return this;
+        }
+
+        RigChoice closeUp(int seconds) {
+            change.closeUpS(seconds);
             return this;
         }
 

@@ -34,7 +34,7 @@ public final class SeasonEstimate {
                 .filter(day -> !given.closed().contains(given.first().plusDays(day)))
                 .toArray();
         workPerDayS = planters.stream()
-                .mapToDouble(planter -> planter.hours().spans().stream()
+                .mapToDouble(planter -> planter.hours().without(planter.kept()).orElseThrow().spans().stream()
                         .mapToInt(SeasonEstimate::lengthS)
                         .sum())
                 .toArray();

@@ -94,6 +94,11 @@ public final class Stops {
             return this;
         }
 
+        @Override
+        public Count visit(Activity.Flush flush) {
+            return standing(flush);
+        }
+
         private Count standing(Activity activity) {
             stand(planter, seconds(season.season(), activity.start()), seconds(season.season(), activity.end()));
             return this;

@@ -19,8 +19,8 @@ import java.util.function.UnaryOperator;
  * A season in which one resource is no limit any more. Working hours, closed days, tanks and hold times stay as they are.
  *
  * <ul>
- *   <li>planter: planting, moves and setting up for a fill take next to no time;
- *   <li>rig: batches, cleans, pumping, loading compost and drives take next to no time, drawing water takes its time;
+ *   <li>planter: planting, moves, flushes and setting up for a fill take next to no time;
+ *   <li>rig: batches, cleans, set-ups, close-ups, pumping, loading compost and drives take next to no time, drawing water takes its time;
  *   <li>hose: there is a hose for every rig, and water comes at once, without hooking up or treatment;
  *   <li>waterLimit: no water point has a daily limit;
  *   <li>compost: there is more than enough from the season's first day on;
@@ -85,6 +85,8 @@ public final class FreedSeason {
         return rig.change()
                 .batchTimeS(1)
                 .cleanTimeS(0)
+                .setUpS(0)
+                .closeUpS(0)
                 .transferLPerS(AT_ONCE)
                 .roadSpeedMPerS(AT_ONCE)
                 .compostLoadingMinPerKg(1 / AT_ONCE)

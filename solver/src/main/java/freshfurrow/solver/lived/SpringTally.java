@@ -138,13 +138,13 @@ final class SpringTally {
         long busyS = 0;
         for (int r = 0; r < rigs.length; r++) {
             int rig = r;
-            rigS += rigs[r].atWorkS((from, to) -> hours.rigS(rig, from, to));
+            rigS += rigs[r].atWorkS((from, to) -> hours.rigThereS(rig, from, to));
             busyS += rigs[r].busyS();
         }
         long planterS = 0;
         for (int p = 0; p < planters.length; p++) {
             int planter = p;
-            planterS += planters[p].atWorkS((from, to) -> hours.planterS(planter, from, to));
+            planterS += planters[p].atWorkS((from, to) -> hours.planterThereS(planter, from, to));
         }
         return new SpringFigures(
                 unservedHa > 0 ? season.days() * DAY_S : finishS,

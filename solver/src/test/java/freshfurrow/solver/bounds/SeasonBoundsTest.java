@@ -130,7 +130,8 @@ class SeasonBoundsTest {
                 "yard",
                 now,
                 Optional.empty(),
-                Optional.of(new Standing.Tank("L", "R0", new Mix("standard", 4, now.plusHours(2), List.of()))));
+                Optional.of(new Standing.Tank("L", "R0", new Mix("standard", 4, now.plusHours(2), List.of()))),
+                Optional.empty());
         CompiledSeason underWay = CompiledSeason.of(season.change()
                 .rigs(season.rigs().subList(0, 1))
                 .standing(Optional.of(new Standing(
@@ -193,7 +194,10 @@ class SeasonBoundsTest {
                 .fields(fields)
                 .standing(Optional.of(new Standing(
                         now,
-                        Map.of("P0", new Standing.OfPlanter("yard", now, Optional.empty(), Optional.of(tank))),
+                        Map.of(
+                                "P0",
+                                new Standing.OfPlanter(
+                                        "yard", now, Optional.empty(), Optional.of(tank), Optional.empty())),
                         Map.of(),
                         Map.of(),
                         Map.of(),

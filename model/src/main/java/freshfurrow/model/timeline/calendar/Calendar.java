@@ -1,9 +1,11 @@
 package freshfurrow.model.timeline.calendar;
 
+import freshfurrow.model.season.KeptTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * The periods in which something may happen: whole seconds since the season's first midnight, in order, apart from one
@@ -112,6 +114,43 @@ public final class Calendar {
             left.add(new int[] {from, Math.max(from, end[i])});
         }
         return of(left, horizonS);
+    }
+
+    /** This calendar less what is kept of each day; days begin so many seconds after midnight. */
+    Calendar without(KeptTime kept, int dayStartS, OptionalInt dayBegun, int horizonS) {
+        List<int[]> left = new ArrayList<>();
+        List<int[]> day = new ArrayList<>();
+        int number = 0;
+        for (int[] piece : byDay(dayStartS)) {
+            int its = Math.floorDiv(piece[0] - dayStartS, Calendars.DAY_S);
+            if (its != number) {
+                left.addAll(kept(kept, number, dayBegun).leaves(day));
+                day.clear();
+                number = its;
+            }
+            day.add(piece);
+        }
+        left.addAll(kept(kept, number, dayBegun).leaves(day));
+        return of(left, horizonS);
+    }
+
+    private static KeptTime kept(KeptTime kept, int day, OptionalInt dayBegun) {
+        return dayBegun.isPresent() && dayBegun.getAsInt() == day ? kept.ofADayBegun() : kept;
+    }
+
+    /** The periods, cut where a day begins. */
+    private List<int[]> byDay(int dayStartS) {
+        List<int[]> pieces = new ArrayList<>();
+        for (int i = 0; i < start.length; i++) {
+            int from = start[i];
+            while (from < end[i]) {
+                int nextDay = (Math.floorDiv(from - dayStartS, Calendars.DAY_S) + 1) * Calendars.DAY_S + dayStartS;
+                int until = Math.min(end[i], nextDay);
+                pieces.add(new int[] {from, until});
+                from = until;
+            }
+        }
+        return pieces;
     }
 
     public int periods() {

@@ -4,9 +4,12 @@ import freshfurrow.model.quantity.Factors;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.KeptTime;
+import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
@@ -15,6 +18,8 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Working periods and rain closures of a season as seconds since its first midnight. Equal calendars are made once: machines that
@@ -28,10 +33,15 @@ public final class Calendars {
 
     private final Season season;
     private final int horizonS;
-    private final Map<Work, Calendar> machines = new HashMap<>();
+    private final Map<Work, MachineHours> machines = new HashMap<>();
     private final Map<Calendar, Map<Drainage, Calendar>> plantings = new HashMap<>();
 
-    private record Work(WorkHours hours, List<Outage> outages) {}
+    private record Work(
+            WorkHours hours,
+            List<Outage> outages,
+            KeptTime kept,
+            Optional<LocalDateTime> begun,
+            Optional<LocalDateTime> from) {}
 
     public Calendars(Season season) {
         this.season = season;
@@ -39,28 +49,53 @@ public final class Calendars {
     }
 
     /**
-     * Working periods of a planter or a rig: its hours on all days that are not closed, from where the season begins to be
-     * played out, but for its outages and for times that clocks leave out or show twice.
+     * When a planter or a rig works: its hours on all days that are not closed, from where the season begins to be played out, but for its
+     * outages and for times that clocks leave out or show twice. What it begins its days with is not kept of one that it has begun.
      */
-    public Calendar machine(String id, WorkHours hours) {
+    public MachineHours machine(Machine machine) {
         List<Outage> outages = season.outages().stream()
-                .filter(outage -> outage.machine().equals(id))
+                .filter(outage -> outage.machine().equals(machine.id()))
                 .toList();
-        return machines.computeIfAbsent(new Work(hours, outages), this::working);
+        return machines.computeIfAbsent(
+                new Work(machine.hours(), outages, machine.kept(), begun(machine), from(machine)), this::working);
     }
 
-    private Calendar working(Work work) {
-        return Calendar.of(periods(work.hours(), true), horizonS)
-                .without(Calendar.joined(out(work.outages())), horizonS);
+    private MachineHours working(Work work) {
+        Calendar there = Calendar.of(periods(work.hours(), true), horizonS)
+                .without(Calendar.joined(out(work.outages(), work.from())), horizonS);
+        int dayStartS = work.hours().dayStartS();
+        OptionalInt dayBegun = work.begun().stream()
+                .mapToInt(begun -> Math.floorDiv(seconds(begun) - dayStartS, DAY_S))
+                .findFirst();
+        return new MachineHours(
+                there,
+                work.kept().equals(KeptTime.NONE) ? there : there.without(work.kept(), dayStartS, dayBegun, horizonS),
+                dayStartS);
     }
 
     /** When a machine with such outages does nothing, whatever its hours. */
-    private List<int[]> out(List<Outage> outages) {
+    private List<int[]> out(List<Outage> outages, Optional<LocalDateTime> from) {
         List<int[]> out = new ArrayList<>();
-        season.standing().ifPresent(standing -> out.add(new int[] {0, seconds(standing.now())}));
+        from.ifPresent(first -> out.add(new int[] {0, seconds(first)}));
         out.addAll(clockChanges());
         outages.forEach(outage -> out.add(new int[] {seconds(outage.from()), seconds(outage.until())}));
         return out;
+    }
+
+    /** From when on a machine works; its day begins no sooner than it is done with what it has begun. */
+    private Optional<LocalDateTime> from(Machine machine) {
+        return season.standing()
+                .map(standing ->
+                        machine.kept().equals(KeptTime.NONE) ? standing.now() : standing.freeFrom(machine.id()));
+    }
+
+    /** When a rig was set up that is not closed up yet. */
+    private Optional<LocalDateTime> begun(Machine machine) {
+        return machine.kept().firstS() == 0
+                ? Optional.empty()
+                : season.standing()
+                        .map(standing -> standing.rigs().get(machine.id()))
+                        .flatMap(Standing.OfRig::setUpAt);
     }
 
     private List<int[]> clockChanges() {
@@ -92,9 +127,11 @@ public final class Calendars {
         if (machine.overtimeS() == 0) {
             return Overtime.none(planting);
         }
-        List<int[]> out = out(season.outages().stream()
-                .filter(outage -> outage.machine().equals(machine.id()))
-                .toList());
+        List<int[]> out = out(
+                season.outages().stream()
+                        .filter(outage -> outage.machine().equals(machine.id()))
+                        .toList(),
+                season.standing().map(Standing::now));
         out.addAll(closures(drainage));
         Calendar possible =
                 Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(Calendar.joined(out), horizonS);

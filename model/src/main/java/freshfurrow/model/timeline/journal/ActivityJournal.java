@@ -114,11 +114,11 @@ public final class ActivityJournal implements Journal {
     }
 
     public List<Activity> planterActivities(int planter) {
-        return told(planters.get(planter));
+        return DaysOfPlanter.with(tables, planter, told(planters.get(planter)));
     }
 
     public List<Activity> rigActivities(int rig) {
-        return told(rigs.get(rig));
+        return DaysOfRig.with(tables, rig, told(rigs.get(rig)));
     }
 
     private static List<List<Supplier<Activity>>> empty(int machines) {
@@ -188,6 +188,13 @@ public final class ActivityJournal implements Journal {
         planters.get(planter)
                 .add(() ->
                         new Activity.Plant(at(start), at(end), tables.places().id(field), load.id, dm2 / DM2_PER_HA));
+    }
+
+    @Override
+    public void flushed(int planter, int place, int start, int end) {
+        planters.get(planter)
+                .add(() ->
+                        new Activity.Flush(at(start), at(end), tables.places().id(place)));
     }
 
     @Override

@@ -3,6 +3,7 @@ package freshfurrow.model.timeline.load;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.Flushing;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.rigs.Delivery;
 import freshfurrow.model.timeline.state.State;
@@ -23,14 +24,16 @@ final class ComingForFill {
     private final State state;
     private final LoadRequest request;
     private final FieldOrder order;
+    private final Flushing flushing;
 
-    ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order) {
+    ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order, Flushing flushing) {
         this.tables = tables;
         this.fields = tables.fields();
         this.table = tables.planters();
         this.state = state;
         this.request = request;
         this.order = order;
+        this.flushing = flushing;
     }
 
     void before(Delivery delivery) {
@@ -39,19 +42,23 @@ final class ComingForFill {
         boolean compost = state.planters().awaitsCompost(planter);
         int since = compost ? state.planters().waitFromS(planter) : request.needS();
         state.planters().awaitCompostNoMore(planter);
-        int stands = table.hours(planter).next(state.planters().timeS(planter));
+        boolean drives = state.planters().place(planter) != request.place();
+        int metres = drives ? tables.places().metres(state.planters().place(planter), request.place()) : 0;
+        int duration = table.moveS(planter, metres);
+        int setOff = drives ? setOff(planter, start, duration) : start;
+        int stands = standsFrom(planter, state.planters().timeS(planter), setOff);
         int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
         WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, waitFrom);
-        if (state.planters().place(planter) == request.place()) {
-            stand(planter, stands, start, waitFrom, why);
-            return;
-        }
-        int metres = tables.places().metres(state.planters().place(planter), request.place());
-        int duration = table.moveS(planter, metres);
-        int setOff = setOff(planter, start, duration);
         stand(planter, stands, setOff, waitFrom, why);
-        move(planter, metres, setOff, duration);
-        stand(planter, table.hours(planter).next(setOff + duration), start, waitFrom, why);
+        if (drives) {
+            move(planter, metres, setOff, duration);
+            stand(planter, standsFrom(planter, setOff + duration, start), start, waitFrom, why);
+        }
+    }
+
+    /** From when on it stands in its hours after work, until it works next: where a day ends in between, it is flushed first. */
+    private int standsFrom(int planter, int worksUntil, int worksNext) {
+        return table.hours(planter).next(flushing.free(planter, worksUntil, worksNext));
     }
 
     /** The first moment from a time on at which planting of its next field could start, if it were there with a load. */

@@ -9,6 +9,7 @@ import freshfurrow.model.timeline.mix.Quote;
 import freshfurrow.model.timeline.mix.RigDay;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.FieldRun;
+import freshfurrow.model.timeline.planters.Flushing;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
@@ -39,7 +40,13 @@ public final class FillService {
     private final ComingForFill coming;
 
     public FillService(
-            SeasonTables tables, State state, FieldOrder order, Walk walk, Planting planting, Requests requests) {
+            SeasonTables tables,
+            State state,
+            FieldOrder order,
+            Walk walk,
+            Planting planting,
+            Requests requests,
+            Flushing flushing) {
         this.tables = tables;
         this.state = state;
         this.requests = requests;
@@ -65,7 +72,7 @@ public final class FillService {
                 quotes);
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(tables, request, state, times);
-        coming = new ComingForFill(tables, state, request, order);
+        coming = new ComingForFill(tables, state, request, order, flushing);
     }
 
     /** Serves the request of a planter, or makes it again later, or gives its fields up. */

@@ -10,11 +10,13 @@ public final class Planting {
     private final SeasonTables tables;
     private final State state;
     private final Walk walk;
+    private final Flushing flushing;
 
-    public Planting(SeasonTables tables, State state, Walk walk) {
+    public Planting(SeasonTables tables, State state, Walk walk, Flushing flushing) {
         this.tables = tables;
         this.state = state;
         this.walk = walk;
+        this.flushing = flushing;
     }
 
     /**
@@ -38,6 +40,7 @@ public final class Planting {
         walk.steps().tell(planter, state.days());
         long planted = walk.tally().plantedDm2();
         if (planted > 0) {
+            flushing.applied(planter, recipe, walk.steps().lastPlantedS());
             state.tally().margin(tables.clock().between(walk.timeS(), useBy));
         }
         return planted;

@@ -27,8 +27,9 @@ public final class Requests {
     private final PlanterStates planters;
     private final FieldOrder order;
     private final Planting planting;
+    private final Flushing flushing;
 
-    public Requests(SeasonTables tables, State state, FieldOrder order, Planting planting) {
+    public Requests(SeasonTables tables, State state, FieldOrder order, Planting planting, Flushing flushing) {
         this.tables = tables;
         this.fields = tables.fields();
         this.table = tables.planters();
@@ -36,12 +37,14 @@ public final class Requests {
         this.planters = state.planters();
         this.order = order;
         this.planting = planting;
+        this.flushing = flushing;
     }
 
     /** Every planter's first request, once it has planted what is in its tank to begin with. */
     public void open() {
         for (int p = 0; p < table.count(); p++) {
             next(p, 0);
+            flushing.open(p);
             if (tables.beginning().tankDm2(p) > 0) {
                 planting.plantTank(p);
             }
@@ -88,6 +91,7 @@ public final class Requests {
             planters.askNoMore(p);
             return;
         }
+        flushing.before(p, fields.recipe(field(p)));
         int need = table.hours(p).next(planters.timeS(p));
         if (planters.fillDay(p) == need / Calendars.DAY_S) {
             planters.askOn(p, need);
@@ -111,6 +115,7 @@ public final class Requests {
     private void askAfresh(int p, int after, int from) {
         for (int i = planters.index(p); i < order.size(p); i = planters.index(p)) {
             int field = order.field(p, i);
+            flushing.before(p, fields.recipe(field));
             int place = planters.place(p);
             int t = planters.timeS(p);
             Calendar plantable = table.plantable(p, field);

@@ -31,6 +31,16 @@ final class WalkSteps {
         dm2[count++] = area;
     }
 
+    /** When the last piece was begun; -1 when nothing was planted. */
+    int lastPlantedS() {
+        for (int i = count - 1; i >= 0; i--) {
+            if (field[i] != OFF) {
+                return start[i];
+            }
+        }
+        return -1;
+    }
+
     void tell(int planter, PlanterDays days) {
         for (int i = 0; i < count; i++) {
             if (field[i] == OFF) {

@@ -204,7 +204,7 @@ public final class RigWork {
         extraction.backward(delivery.depart, starts);
         Calendar hours = tables.rigs().hours(rig);
         int clean = tables.rigs().cleanS(rig);
-        if (states.isCleanDue(rig)) {
+        if (states.isCleanDue(rig) && clean > 0) {
             int cleanEnd = hours.latest(starts[0], clean);
             journal.cleaned(rig, place, cleanEnd - clean, cleanEnd);
         }

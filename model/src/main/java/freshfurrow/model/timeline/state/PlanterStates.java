@@ -15,7 +15,11 @@ public final class PlanterStates {
     private static final int AWAITS_COMPOST = 8;
     private static final int POSTPONED = 9;
     private static final int LOOKED_TO = 10;
-    static final int SIZE = 11;
+    /** One more than the recipe, so that 0 is none. */
+    private static final int LINES_RECIPE = 11;
+
+    private static final int LINES_DAY = 12;
+    static final int SIZE = 13;
 
     private final long[] v;
     private final int first;
@@ -128,6 +132,31 @@ public final class PlanterStates {
 
     public void awaitCompostNoMore(int planter) {
         v[at(planter) + AWAITS_COMPOST] = 0;
+    }
+
+    /** Whether mix has gone through its lines since they were flushed; told of planters that are flushed only. */
+    public boolean hasMixInLines(int planter) {
+        return v[at(planter) + LINES_RECIPE] > 0;
+    }
+
+    /** Of that mix; meaningless where there is none, as the day. */
+    public int linesRecipe(int planter) {
+        return (int) v[at(planter) + LINES_RECIPE] - 1;
+    }
+
+    /** The day of the planter's hours on which mix went through its lines last. */
+    public int linesDay(int planter) {
+        return (int) v[at(planter) + LINES_DAY];
+    }
+
+    public void applied(int planter, int recipe, int day) {
+        int at = at(planter);
+        v[at + LINES_RECIPE] = recipe + 1L;
+        v[at + LINES_DAY] = day;
+    }
+
+    public void flushed(int planter) {
+        v[at(planter) + LINES_RECIPE] = 0;
     }
 
     /** What comes after depends on the planter's list as far as this index. */

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Where a season begins to be played out: at its first midnight with empty tanks, or where its machines stand. By planter, rig and
@@ -15,6 +16,8 @@ import java.util.Optional;
  */
 public final class Beginning {
     private static final int NEVER_FILLED = -1;
+    /** Of lines: no mix has gone through them since they were flushed. */
+    public static final int CLEAN = -1;
 
     private final Season season;
     private final PlaceTable places;
@@ -27,9 +30,12 @@ public final class Beginning {
     private final long[] tankDm2;
     private final int[] tankRecipe;
     private final int[] tankDeadlineS;
+    private final int[] linesRecipe;
+    private final int[] linesAppliedS;
 
     private final int[] rigPlace;
     private final int[] rigFreeS;
+    private final OptionalInt[] rigSetUpS;
     private final long[] waterMl;
     private final long[] mixDm2;
     private final int[] mixRecipe;
@@ -48,9 +54,12 @@ public final class Beginning {
         tankDm2 = new long[planters];
         tankRecipe = new int[planters];
         tankDeadlineS = new int[planters];
+        linesRecipe = new int[planters];
+        linesAppliedS = new int[planters];
         int rigs = season.rigs().size();
         rigPlace = new int[rigs];
         rigFreeS = new int[rigs];
+        rigSetUpS = new OptionalInt[rigs];
         waterMl = new long[rigs];
         mixDm2 = new long[rigs];
         mixRecipe = new int[rigs];
@@ -63,6 +72,8 @@ public final class Beginning {
         Arrays.fill(planterFreeS, nowS);
         Arrays.fill(rigFreeS, nowS);
         Arrays.fill(fillDay, NEVER_FILLED);
+        Arrays.fill(linesRecipe, CLEAN);
+        Arrays.fill(rigSetUpS, OptionalInt.empty());
         for (int p = 0; p < planters; p++) {
             planterPlace[p] = places.positionOf(season.applicators().get(p).at());
         }
@@ -104,6 +115,10 @@ public final class Beginning {
         fillDay[p] = its.filledOn()
                 .map(date -> (int) ChronoUnit.DAYS.between(season.first(), date))
                 .orElse(NEVER_FILLED);
+        its.lines().ifPresent(lines -> {
+            linesRecipe[p] = season.recipes().indexOf(season.recipe(lines.recipe()));
+            linesAppliedS[p] = seconds(lines.applied());
+        });
         its.tank().map(Standing.Tank::mix).ifPresent(mix -> {
             tankRecipe[p] = recipe(mix);
             tankDm2[p] = Scale.dm2(mix.areaHa());
@@ -117,6 +132,7 @@ public final class Beginning {
         waterMl[r] = Scale.ml(its.waterL());
         cleanDue[r] = its.cleanDue();
         compostMg[r] = its.compostKg().values().stream().mapToLong(Scale::mg).sum();
+        rigSetUpS[r] = its.setUpAt().stream().mapToInt(this::seconds).findFirst();
         its.mix().ifPresent(mix -> {
             mixRecipe[r] = recipe(mix);
             mixDm2[r] = Scale.dm2(mix.areaHa());
@@ -170,12 +186,27 @@ public final class Beginning {
         return tankDeadlineS[planter];
     }
 
+    /** What went through a planter's lines since they were flushed; {@link #CLEAN} when nothing has. */
+    public int linesRecipe(int planter) {
+        return linesRecipe[planter];
+    }
+
+    /** When that was; meaningless when nothing has. */
+    public int linesAppliedS(int planter) {
+        return linesAppliedS[planter];
+    }
+
     public int rigPlace(int rig) {
         return rigPlace[rig];
     }
 
     public int rigFreeS(int rig) {
         return rigFreeS[rig];
+    }
+
+    /** When it was set up and not closed up since. */
+    public OptionalInt rigSetUpS(int rig) {
+        return rigSetUpS[rig];
     }
 
     /** Water on board that is in no mix. */

@@ -6,6 +6,8 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.calendar.Overtime;
+import freshfurrow.model.timeline.calendar.MachineHours;
+import java.util.Arrays;
 import java.util.List;
 
 /** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
@@ -15,7 +17,9 @@ public final class PlanterTable {
     private final double[] leastFill;
     private final int[] fillSetupS;
     private final int[] moveTimeS;
+    private final int[] flushS;
     private final double[] sPerM;
+    private final MachineHours[] machineHours;
     private final Calendar[] hours;
     /** By planter and drainage class: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
@@ -35,13 +39,13 @@ public final class PlanterTable {
                 .toArray();
         leastFill = planters.stream().mapToDouble(Applicator::leastFill).toArray();
         fillSetupS = planters.stream().mapToInt(Applicator::fillSetupS).toArray();
+        flushS = planters.stream().mapToInt(Applicator::flushS).toArray();
         moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
         sPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
-        hours = planters.stream()
-                .map(planter -> calendars.machine(planter.id(), planter.hours()))
-                .toArray(Calendar[]::new);
+        machineHours = planters.stream().map(calendars::machine).toArray(MachineHours[]::new);
+        hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
         List<Drainage> drainages = List.of(Drainage.values());
         plantable = new Calendar[planters.size()][drainages.size()];
         overtime = new Overtime[planters.size()][drainages.size()];
@@ -81,6 +85,11 @@ public final class PlanterTable {
         return fillSetupS[planter];
     }
 
+    /** To flush its lines, s. */
+    public int flushS(int planter) {
+        return flushS[planter];
+    }
+
     /** Move time and the drive of a way, s. */
     public int moveS(int planter, int metres) {
         return moveTimeS[planter] + driveS(planter, metres);
@@ -91,8 +100,14 @@ public final class PlanterTable {
         return (int) Math.ceil(metres * sPerM[planter]);
     }
 
+    /** When it works, without what its days end with. */
     public Calendar hours(int planter) {
         return hours[planter];
+    }
+
+    /** The same, and when it is there. */
+    public MachineHours machineHours(int planter) {
+        return machineHours[planter];
     }
 
     /** When it may plant a field, window apart. */

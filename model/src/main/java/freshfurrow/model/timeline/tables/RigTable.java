@@ -6,6 +6,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
+import freshfurrow.model.timeline.calendar.MachineHours;
 import java.util.Arrays;
 import java.util.List;
 
@@ -27,6 +28,7 @@ public final class RigTable {
     private final boolean[] extractsAtWater;
     private final long[] mostCompostMg;
     private final double[] loadingSPerMg;
+    private final MachineHours[] machineHours;
     private final Calendar[] hours;
     private final int[] firstAlike;
 
@@ -52,14 +54,13 @@ public final class RigTable {
                 .toArray();
         fastestTransferSPerMl = Arrays.stream(transferSPerMl).min().orElse(Double.MAX_VALUE);
         sPerM = rigs.stream().mapToDouble(rig -> 1 / rig.roadSpeedMPerS()).toArray();
-        hours = rigs.stream()
-                .map(rig -> calendars.machine(rig.id(), rig.hours()))
-                .toArray(Calendar[]::new);
         mostCompostMg =
                 rigs.stream().mapToLong(rig -> Scale.mg(rig.mostCompostKg())).toArray();
         loadingSPerMg = rigs.stream()
                 .mapToDouble(rig -> rig.compostLoadingMinPerKg() * Factors.MINUTE_S / Scale.MG_PER_KG)
                 .toArray();
+        machineHours = rigs.stream().map(calendars::machine).toArray(MachineHours[]::new);
+        hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
         firstAlike = firstAlike(water.largestDailyLimitMl(), compost.isFetched());
     }
 
@@ -165,8 +166,14 @@ public final class RigTable {
         return extractsAtWater[rig];
     }
 
+    /** When it works, without what its days begin and end with. */
     public Calendar hours(int rig) {
         return hours[rig];
+    }
+
+    /** The same, and when it is there. */
+    public MachineHours machineHours(int rig) {
+        return machineHours[rig];
     }
 
     /** The first rig that would make the same load anew wherever it stands and whatever water it has left. */
