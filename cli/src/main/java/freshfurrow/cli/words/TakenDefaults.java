@@ -35,6 +35,7 @@ final class TakenDefaults {
             taken.compost();
         }
         taken.planters();
+        taken.whatTakesNoTime();
         taken.goals();
         return taken.entries;
     }
@@ -74,6 +75,19 @@ final class TakenDefaults {
                 .forEach(planter -> entries.add(planter.id() + ": no fill of less than "
                         + String.format(Locale.ROOT, "%.0f %%", PER_CENT * planter.leastFill())
                         + " of the tank, but to finish something (`leastFill`)"));
+    }
+
+    /** Of what a crew does at the beginning and the end of a day or of a draw. */
+    private void whatTakesNoTime() {
+        if (season.rigs().stream().allMatch(rig -> rig.setUpS() == 0 && rig.closeUpS() == 0)) {
+            entries.add("Setting rigs up and closing them up takes no time (`setUp`, `closeUp`)");
+        }
+        if (season.applicators().stream().allMatch(planter -> planter.flushS() == 0)) {
+            entries.add("Planters are not flushed (`flush`)");
+        }
+        if (season.waterPoints().stream().allMatch(point -> point.hookUpS() == 0)) {
+            entries.add("Hooking up for a draw takes no time (`hookUp`)");
+        }
     }
 
     private void goals() {

@@ -47,6 +47,9 @@ final class SeasonSummaryTest {
                         Taken where the season file says nothing (see docs/season-file.md)
                           R1: no batch takes less than 5 min (`leastBatchTime`)
                           P1: no fill of less than 10 % of the tank, but to finish something (`leastFill`)
+                          Setting rigs up and closing them up takes no time (`setUp`, `closeUp`)
+                          Planters are not flushed (`flush`)
+                          Hooking up for a draw takes no time (`hookUp`)
                           A day on which less than 1.00 ha of a larger field is planted weighs as much as 45 min of work (`scrap`, `leastPiece`)
                           A day on which a machine comes out for no load weighs as much as 60 min of work (`callOut`)
 

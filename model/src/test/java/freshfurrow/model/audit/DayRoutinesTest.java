@@ -16,28 +16,36 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The worked day, whose rig is set up from 05:50:00 to 06:00:00 and closed up from 10:35:00 to 10:40:00. */
+/**
+ * The worked day, whose rig is set up from 05:50:00 to 06:00:00 and closed up from 10:35:00 to 10:40:00, and whose planter is flushed from
+ * 12:57:00 to 13:07:00.
+ */
 class DayRoutinesTest {
     private static final Season SEASON = WorkedDay.season(day -> {
         day.rigHours = new WorkHours(List.of(new DaySpan(5 * 3600, 20 * 3600)));
         day.setUpS = 600;
         day.closeUpS = 300;
+        day.flushS = 600;
     });
     private static final String SET_UP =
             "{\"kind\": \"setUp\", \"start\": \"2027-04-20T05:50:00\", \"end\": \"2027-04-20T06:00:00\", \"at\": \"yard\"}";
     private static final String CLOSE_UP =
             "{\"kind\": \"closeUp\", \"start\": \"2027-04-20T10:35:00\", \"end\": \"2027-04-20T10:40:00\", \"at\": \"A\"}";
+    private static final String FLUSH =
+            "{\"kind\": \"flush\", \"start\": \"2027-04-20T12:57:00\", \"end\": \"2027-04-20T13:07:00\", \"at\": \"B\"}";
+    private static final String LAST_PLANTING = "\"load\": \"L2\", \"areaHa\": 1.62}";
     private static final String FIRST_DRIVE = "{\"kind\": \"move\", \"start\": \"2027-04-20T06:00:00\"";
     private static final String LAST_CLEAN = "10:35:00\", \"at\": \"A\"}";
     private static final String PLAN = WorkedDay.PLAN_AT_THE_FIELD
             .replace(FIRST_DRIVE, SET_UP + ", " + FIRST_DRIVE)
-            .replace(LAST_CLEAN, LAST_CLEAN + ", " + CLOSE_UP);
+            .replace(LAST_CLEAN, LAST_CLEAN + ", " + CLOSE_UP)
+            .replace(LAST_PLANTING, LAST_PLANTING + ", " + FLUSH);
 
     @TempDir
     private Path folder;
 
     @Test
-    void aPlanWithBothHolds() throws Exception {
+    void aPlanWithAllOfThemHolds() throws Exception {
         assertThat(rulesBroken(PLAN)).isEmpty();
     }
 
@@ -51,10 +59,26 @@ class DayRoutinesTest {
         assertThat(rulesBroken(PLAN.replace(", " + CLOSE_UP, ""))).containsExactly(Rule.CLOSE_UP);
     }
 
+    @Test
+    void aPlanWithoutFlushingAtTheEndOfTheDayIsCaught() throws Exception {
+        assertThat(rulesBroken(PLAN.replace(", " + FLUSH, ""))).containsExactly(Rule.FLUSH);
+    }
+
+    @Test
+    void aFlushBeforeTheLastMixOfTheDayIsCaught() throws Exception {
+        String lunch = "{\"kind\": \"plant\", \"start\": \"2027-04-20T12:30:00\"";
+        String before =
+                "{\"kind\": \"flush\", \"start\": \"2027-04-20T12:20:00\", \"end\": \"2027-04-20T12:30:00\", \"at\": \"B\"}";
+
+        assertThat(rulesBroken(PLAN.replace(", " + FLUSH, "").replace(lunch, before + ", " + lunch)))
+                .contains(Rule.FLUSH);
+    }
+
     @ParameterizedTest(name = "{0}: {1} -> {2}")
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     SET_UP   | "setUp", "start": "2027-04-20T05:50:00" | "setUp", "start": "2027-04-20T05:50:01"
                     CLOSE_UP | "end": "2027-04-20T10:40:00"            | "end": "2027-04-20T10:39:59"
+                    FLUSH    | "end": "2027-04-20T13:07:00"            | "end": "2027-04-20T13:06:59"
                     """)
     void oneThatIsTooShortIsCaught(Rule rule, String right, String wrong) throws Exception {
         assertThat(rulesBroken(PLAN.replace(right, wrong))).containsExactly(rule);

@@ -69,6 +69,7 @@ final class WorkedDay {
         WorkHours rigHours = RIG_HOURS;
         int setUpS;
         int closeUpS;
+        int flushS;
     }
 
     /** The season of {@link #PLAN_AT_THE_WATER}: batches at the well and a mix that holds for 7 h. */
@@ -95,7 +96,10 @@ final class WorkedDay {
                 List.of(
                         field("A", 10, day.opensA, LocalDate.of(2027, 4, 30), 1, Drainage.MODERATE, "P1"),
                         field("B", 6, day.opensB, day.opensB, 2, Drainage.WELL, day.planterOfB)),
-                List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)),
+                List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 2000, 5, 300, 600, "yard", PLANTER_HOURS)
+                        .change()
+                        .flushS(day.flushS)
+                        .planter()),
                 List.of(WithDefaults.rig(
                                 "R1",
                                 150,

@@ -77,6 +77,7 @@ final class SchemaTest {
                     refill: 30 min     | `refill: 30 min, compostTrip: 20 min`
                     payload: 12000 lb  | setUp: 20 min
                     payload: 12000 lb  | closeUp: 0.5 h
+                    fillSetup: 6 min   | fillSetup: 6 min\\n    flush: 10 min
                     crop: corn}\\n  S80 | crop: corn, drainage: POOR}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: P1}\\n  S80
                     crop: corn}\\n  S80 | crop: corn, planters: [P1]}\\n  S80

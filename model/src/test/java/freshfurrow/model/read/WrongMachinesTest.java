@@ -42,7 +42,7 @@ final class WrongMachinesTest {
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     tank: 600 gal     | tank: 299 gal     | season.yaml:19: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     nurseTank: 1200 gal | nurseTank: 39 gal | season.yaml:30: rigs.R1.nurseTank: holds less than the drum; give a nurse tank of at least one drum of water
-                    rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, leastFill, roadSpeed, fillSetup, moveTime, overtime, at, hours
+                    rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, leastFill, roadSpeed, fillSetup, moveTime, overtime, flush, at, hours
                     width: 40 ft      | width: 2 ft       | season.yaml:16: planters.P1.rowSpacing: rows are farther apart than the planter is wide; check width and rowSpacing
                     batchTime: 15 min | batchTime: 451 min | season.yaml:28: rigs.R1.batchTime: a batch does not fit in any of the rig's hours; give longer hours or a shorter batch
                     cleanTime: 3 min  | cleanTime: 451 min | season.yaml:29: rigs.R1.cleanTime: cleaning does not fit in any of the rig's hours; give longer hours
@@ -54,6 +54,7 @@ final class WrongMachinesTest {
                     treatment: 0 min  | treatment: 421 min | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
                     `hoses: 1,`       | `hoses: 1, hours: ["20:00/24:00", "00:00/07:00"],` | season.yaml:30: rigs.R1.nurseTank: filling it does not fit in any hours that the rig shares with a water point; give longer hours, a smaller nurse tank or more flow
                     payload: 12000 lb | hours: ["20:00/24:00", "00:00/07:00"] | season.yaml:19: planters.P1.tank: filling it does not fit in any hours that the planter shares with a rig; give longer hours, a smaller tank or a higher transfer rate
+                    fillSetup: 6 min  | fillSetup: 6 min\\n    flush: 451 min | season.yaml:22: planters.P1.flush: flushing leaves nothing of a day of the planter's hours; give longer hours, or less time for flush
                     payload: 12000 lb | setUp: 450 min     | season.yaml:33: rigs.R1.setUp: setting up and closing up leave nothing of a day of the rig's hours; give longer hours, or less time for setUp and closeUp
                     payload: 12000 lb | setUp: 5 h\\n    closeUp: 451 min | season.yaml:34: rigs.R1.closeUp: setting up and closing up leave nothing of a day of the rig's hours; give longer hours, or less time for setUp and closeUp
                     payload: 12000 lb | setUp: 436 min     | season.yaml:28: rigs.R1.batchTime: a batch does not fit in any of the rig's hours; give longer hours or a shorter batch

@@ -2,9 +2,16 @@ package freshfurrow.model.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.audit.Audit;
+import freshfurrow.model.audit.Finding;
+import freshfurrow.model.audit.Rule;
+import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.Plan;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.season.Rain;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -43,6 +50,36 @@ class FlushTest {
                         "1 09:06:40 - 1 09:20:00 fill A",
                         "1 09:20:00 - 1 09:33:20 move A to B",
                         "1 10:56:40 - 1 11:06:40 flush B");
+    }
+
+    @Test
+    void theAuditMissesAFlushBetweenRecipes() {
+        WorkedPlan plan = twoRecipes(600).plan("A B");
+
+        assertThat(Audit.check(plan.season(), withoutFirstFlush(plan.plan())))
+                .extracting(Finding::rule)
+                .containsExactly(Rule.FLUSH);
+    }
+
+    private static Plan withoutFirstFlush(Plan plan) {
+        Plan.PlanterPlan its = plan.planters().get("P1");
+        List<Activity> activities = new ArrayList<>(its.activities());
+        activities.remove(activities.stream()
+                .filter(Activity.Flush.class::isInstance)
+                .findFirst()
+                .orElseThrow());
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                Map.of("P1", new Plan.PlanterPlan(its.tankL(), its.fields(), activities)),
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits(),
+                plan.start());
     }
 
     @Test
@@ -117,8 +154,7 @@ class FlushTest {
         // hours to 09:00:00 leave planting until 08:50:00; the load is used up 400 s later, and flushed until 09:06:40
         WorkedPlan plan = season(600)
                 .planter(
-                        "P1",
-                        planter -> planter.hours("07:00/09:00").flush(600).overtime(400))
+                        "P1", planter -> planter.hours("07:00/09:00").flush(600).overtime(400))
                 .field("A", 5)
                 .plan("A");
 
@@ -128,7 +164,8 @@ class FlushTest {
 
     @Test
     void overtimeLeavesTimeForTheFlushBeforeMidnight() {
-        // a load of 5 ha from 22:18:00 on is planted by 23:54:40, and flushed by midnight if that takes no more than 320 s
+        // a load of 5 ha from 22:18:00 on is planted by 23:54:40, and flushed by midnight if that takes no more than
+        // 320 s
         assertThat(nearMidnight(320).plan("A").planter("P1", "flush"))
                 .containsExactly("1 23:54:40 - 2 00:00:00 flush A");
         assertThat(nearMidnight(321).plan("A").planter("P1", "flush")).hasSize(2);

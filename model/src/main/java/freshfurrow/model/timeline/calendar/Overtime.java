@@ -34,7 +34,10 @@ public final class Overtime {
         for (int i = 0; i < after.length; i++) {
             int end = planting.endOf(i);
             if (end % DAY_S == dayEnd % DAY_S && !isGoneOnWith(planting, i)) {
-                after[i] = Math.max(0, Math.min(limit(machine, end, end - 1, possible), planting.startOf(i + 1) - machine.flushS()) - end);
+                after[i] = Math.max(
+                        0,
+                        Math.min(limit(machine, end, end - 1, possible), planting.startOf(i + 1) - machine.flushS())
+                                - end);
             }
         }
         int endToday = nowS / DAY_S * DAY_S + dayEnd;
@@ -49,8 +52,7 @@ public final class Overtime {
     private static int limit(Applicator machine, int end, int from, Calendar possible) {
         int midnight = ((end - 1) / DAY_S + 1) * DAY_S;
         int possibleUntil = possible.holds(from) ? possible.endOf(possible.periodAt(from)) : from;
-        return Math.max(
-                end, Math.min(end + machine.overtimeS(), Math.min(midnight, possibleUntil) - machine.flushS()));
+        return Math.max(end, Math.min(end + machine.overtimeS(), Math.min(midnight, possibleUntil) - machine.flushS()));
     }
 
     /** After a planting period, s; 0 where it does not end a day's hours. */

@@ -83,7 +83,6 @@ public final class Flushing {
     }
 
     private int start(int planter, int s) {
-        return table.machineHours(planter)
-                .endOfDayStart(s, table.flushS(planter), planters.linesDay(planter));
+        return table.machineHours(planter).endOfDayStart(s, table.flushS(planter), planters.linesDay(planter));
     }
 }

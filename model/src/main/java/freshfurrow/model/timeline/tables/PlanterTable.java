@@ -5,8 +5,8 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
-import freshfurrow.model.timeline.calendar.Overtime;
 import freshfurrow.model.timeline.calendar.MachineHours;
+import freshfurrow.model.timeline.calendar.Overtime;
 import java.util.Arrays;
 import java.util.List;
 
