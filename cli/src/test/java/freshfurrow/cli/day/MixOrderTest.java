@@ -23,11 +23,7 @@ final class MixOrderTest {
 
     private static final Standing.OfPlanter LOADED = planter("L0001");
     private static final Standing.OfRig MADE = new Standing.OfRig(
-            "N40",
-            NOW,
-            1_000,
-            Optional.of(new Mix("standard", 8, at(TUESDAY, "10:03"), List.of("B0000"))),
-            true);
+            "N40", NOW, 1_000, Optional.of(new Mix("standard", 8, at(TUESDAY, "10:03"), List.of("B0000"))), true);
 
     @Test
     void aPlanOfAWholeSeasonHasNoOrders() {

@@ -38,8 +38,6 @@ public enum ActivityKind {
     SET_UP("set-up", By.RIG),
     CLOSE_UP("close-up", By.RIG);
 
-    private static final Pattern WORD_AFTER_THE_FIRST = Pattern.compile("_(.)");
-
     private enum By {
         PLANTER,
         RIG,

@@ -260,7 +260,13 @@ class ChangedRecordsTest {
                         Map.of(
                                 "R2",
                                 new Standing.OfRig(
-                                        "barn", NOON.plusHours(1), 5, Optional.empty(), true, Map.of(), Optional.of(NOON))),
+                                        "barn",
+                                        NOON.plusHours(1),
+                                        5,
+                                        Optional.empty(),
+                                        true,
+                                        Map.of(),
+                                        Optional.of(NOON))),
                         Map.of("pond", 5.0),
                         Map.of("F2", new Standing.Promise("P2", DAY.plusDays(2))),
                         1,

@@ -99,8 +99,7 @@ class SoFarTest {
                 .containsExactly(Map.entry(
                         "P1", new Standing.OfPlanter("A", NOW, Optional.empty(), Optional.empty(), Optional.empty())));
         assertThat(soFar.start().standing().rigs())
-                .containsExactly(
-                        Map.entry("R1", new Standing.OfRig("yard", NOW, 0, Optional.empty(), false)));
+                .containsExactly(Map.entry("R1", new Standing.OfRig("yard", NOW, 0, Optional.empty(), false)));
     }
 
     @Test
