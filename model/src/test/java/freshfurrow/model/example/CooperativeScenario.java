@@ -89,24 +89,24 @@ public final class CooperativeScenario {
             yaml.append(
                     String.format(Locale.ROOT, """
                   P%d: {width: %d ft, rowSpacing: 30 in, speed: 5 mph, fieldEfficiency: 0.65, tank: %d gal, roadSpeed: 18 mph,
-                       fillSetup: 5 min, moveTime: 12 min, at: %s}
+                       fillSetup: 5 min, moveTime: 12 min, flush: 15 min, at: %s}
                 """, p + 1, p % 2 == 0 ? 60 : 40, p % 2 == 0 ? 700 : 500, sheds.get(p)));
         }
         yaml.append("rigs:\n");
         List<String> rigSheds = List.of("depot", "north-shed", "south-shed");
         for (int r = 0; r < rigSheds.size(); r++) {
             yaml.append(String.format(Locale.ROOT, """
-                  R%d: {drum: 80 gal, batchCompost: 64 lb, batchTime: 25 min, cleanTime: 8 min, nurseTank: 1500 gal,
+                  R%d: {drum: 80 gal, batchCompost: 64 lb, batchTime: 25 min, cleanTime: 8 min, setUp: 15 min, closeUp: 10 min, nurseTank: 1500 gal,
                        transferRate: 75 gal/min, roadSpeed: 40 mph, payload: 18000 lb, bucket: 32 lb, extractAt: field, at: %s,
                        hours: ["05:30/12:00", "12:30/20:30"]}
                 """, r + 1, rigSheds.get(r)));
         }
         yaml.append("""
                 waterPoints:
-                  tower: {lat: 43.010, lon: -94.010, flow: 120 gal/min, hoses: 2}
+                  tower: {lat: 43.010, lon: -94.010, flow: 120 gal/min, hoses: 2, hookUp: 2 min}
                   north-well: {lat: 43.130, lon: -94.100, flow: 60 gal/min, hoses: 1, dailyLimit: 8000 gal}
                   south-well: {lat: 42.880, lon: -93.880, flow: 60 gal/min, hoses: 1, dailyLimit: 8000 gal}
-                  creek: {lat: 42.960, lon: -94.160, flow: 200 gal/min, hoses: 1, hours: ["06:00/20:00"], treatment: 10 min}
+                  creek: {lat: 42.960, lon: -94.160, flow: 200 gal/min, hoses: 1, hours: ["06:00/20:00"], treatment: 10 min, hookUp: 5 min}
                 compost:
                   windrow-a: {mass: 19200 lb, from: 2027-04-01}
                   windrow-b: {mass: 14400 lb, from: 2027-04-30}
