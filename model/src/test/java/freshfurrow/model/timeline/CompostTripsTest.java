@@ -164,8 +164,25 @@ class CompostTripsTest {
     }
 
     @Test
-    void whatOneRigHasLoadedIsNotThereForAnother() {
-        // R1 takes all 60 kg, and comes to B with the 10 kg that it has left
+    void aRigLeavesOtherRigsTheirShareOfALotThatIsNotEnoughForAllThatTheyHold() {
+        // each holds 500 kg: R1 takes half of 300 kg; of 150 kg and the 100 kg that R1 has left then half are for R2,
+        // which draws first
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P2", planter -> planter)
+                .rig("R2", rig -> rig)
+                .heapInTheYard(300)
+                .field("A", 20)
+                .field("B", 10)
+                .plan("A", "B");
+
+        assertThat(plan.rig("R1", "load")).first().isEqualTo("1 06:00:00 - 1 06:15:00 load yard 150.000 kg of heap");
+        assertThat(plan.rig("R2", "load")).first().isEqualTo("1 06:10:00 - 1 06:22:30 load yard 125.000 kg of heap");
+        assertThat(plan.plan().totals().unservedHa()).isZero();
+    }
+
+    @Test
+    void aRigLoadsWhatItsLoadLacksThoughItIsMoreThanItsShare() {
+        // 50 kg of 60 kg for R1; 10 kg are left for R2
         WorkedPlan plan = new WorkedSeason()
                 .planter("P2", planter -> planter)
                 .rig("R2", rig -> rig)
@@ -174,9 +191,8 @@ class CompostTripsTest {
                 .field("B", 5)
                 .plan("A", "B");
 
-        assertThat(plan.rig("R1", "load")).containsExactly("1 06:00:00 - 1 06:06:00 load yard 60.000 kg of heap");
-        assertThat(plan.rig("R2")).isEmpty();
-        assertThat(plan.plan().loads()).extracting(Plan.Load::litres).containsExactly(1_000.0, 200.0);
+        assertThat(plan.rig("R1", "load")).containsExactly("1 06:00:00 - 1 06:05:00 load yard 50.000 kg of heap");
+        assertThat(plan.rig("R2", "load")).containsExactly("1 06:00:00 - 1 06:01:00 load yard 10.000 kg of heap");
         assertThat(plan.unserved()).containsExactly("B 4.000 ha");
     }
 

@@ -26,7 +26,7 @@ public final class FreshLoads {
         this.extraction = new Extraction(tables.rigs());
         byRig = new FreshLoad[tables.rigs().count()];
         for (int r = 0; r < byRig.length; r++) {
-            int alike = tables.rigs().firstAlike(r);
+            int alike = firstAlike(r);
             byRig[r] = alike < r ? byRig[alike] : new FreshLoad();
         }
     }
@@ -38,10 +38,15 @@ public final class FreshLoads {
      */
     public void workOut(boolean oneBatch) {
         for (int r = 0; r < byRig.length; r++) {
-            if (tables.rigs().firstAlike(r) == r) {
+            if (firstAlike(r) == r) {
                 workOut(r, byRig[r], oneBatch);
             }
         }
+    }
+
+    /** Where compost is fetched, none is like another: each has some of its own on board. */
+    private int firstAlike(int rig) {
+        return tables.compost().isFetched() ? rig : tables.rigs().firstAlike(rig);
     }
 
     private void workOut(int rig, FreshLoad load, boolean oneBatch) {

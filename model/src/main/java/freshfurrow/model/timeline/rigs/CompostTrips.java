@@ -9,7 +9,7 @@ import freshfurrow.model.timeline.tables.PlaceTable;
 import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
-/** Where a rig fetches how much compost: of the lots in their order, as much as it holds, and no more than all fields need. */
+/** Where a rig fetches how much compost: of the lots in their order, as much as it holds, and no more than its share of what lies there and of what all fields need. */
 final class CompostTrips {
     private final CompostTable compost;
     private final PlaceTable places;
@@ -38,7 +38,8 @@ final class CompostTrips {
         trip.none(t);
         long onBoardMg = lots.onBoardMg(rig);
         long lacksMg = wholeGrams(lackMg + MG_PER_G - 1);
-        long wantedMg = wholeGrams(Math.min(rigs.mostCompostMg(rig) - onBoardMg, Math.max(lacksMg, lots.wantedMg())));
+        long fairMg = Math.min(lots.wantedMg(rig), lots.shareMg(rig, t));
+        long wantedMg = wholeGrams(Math.min(rigs.mostCompostMg(rig) - onBoardMg, Math.max(lacksMg, fairMg)));
         int place = from;
         for (int lot = 0; lot < compost.count() && trip.mg() < wantedMg; lot++) {
             long mg = Math.min(wantedMg - trip.mg(), lots.inLotMg(lot));

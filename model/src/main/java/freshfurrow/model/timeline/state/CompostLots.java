@@ -10,6 +10,7 @@ import freshfurrow.model.timeline.tables.Leeway;
 import freshfurrow.model.timeline.tables.RecipeTable;
 import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
+import java.util.stream.IntStream;
 
 /**
  * What is left of compost in lots, used in the order in which they become available, and what rigs have on board where they fetch it: a
@@ -27,6 +28,9 @@ public final class CompostLots {
     /** For all fields, less what is made already. */
     private final long neededMg;
 
+    /** What all rigs together hold. */
+    private final long allHoldMg;
+
     private final long[] v;
     private final int first;
     private final int onBoard;
@@ -38,6 +42,8 @@ public final class CompostLots {
         this.tally = tally;
         this.fetched = compost.isFetched();
         this.neededMg = fetched ? neededMg(tables) : 0;
+        this.allHoldMg =
+                IntStream.range(0, rigs.count()).mapToLong(rigs::mostCompostMg).sum();
         this.v = v;
         this.first = first;
         this.onBoard = first + compost.count();
@@ -107,11 +113,7 @@ public final class CompostLots {
 
     /** All that is left, in lots and on board of all rigs, mg. */
     public long allMg() {
-        long mg = available(Calendar.NEVER);
-        for (int rig = 0; fetched && rig < rigs.count(); rig++) {
-            mg += v[onBoard + rig];
-        }
-        return mg;
+        return available(Calendar.NEVER) + onBoardMg();
     }
 
     /**
@@ -134,13 +136,36 @@ public final class CompostLots {
         return v[first + lot] > LEAST_MG ? v[first + lot] / MG_PER_G * MG_PER_G : 0;
     }
 
-    /** What all fields that are still to be planted need beyond what is made and on board of rigs, mg. */
-    public long wantedMg() {
+    /**
+     * What a rig may load for the fields that are still to be planted, mg: what they need beyond what all rigs have on board, or, if that is
+     * more, what it lacks of its share of all that they need.
+     */
+    public long wantedMg(int rig) {
         long mg = neededMg - tally.get(Tally.COMPOST_MG) + tally.get(Tally.DUMPED_MG);
-        for (int rig = 0; rig < rigs.count(); rig++) {
-            mg -= v[onBoard + rig];
+        return Math.max(mg - onBoardMg(), mg / rigs.count() - v[onBoard + rig]);
+    }
+
+    private long onBoardMg() {
+        long mg = 0;
+        for (int rig = 0; fetched && rig < rigs.count(); rig++) {
+            mg += v[onBoard + rig];
         }
         return mg;
+    }
+
+    /**
+     * What a rig may load for all rigs to have the same of what lies in lots at {@code t} and what they have on board, mg; no limit where
+     * nothing lies there, or enough for all that rigs hold.
+     */
+    public long shareMg(int rig, int t) {
+        long thereMg = 0;
+        for (int lot = 0; lot < compost.count() && compost.fromS(lot) <= t; lot++) {
+            thereMg += inLotMg(lot);
+        }
+        if (thereMg == 0 || thereMg >= allHoldMg) {
+            return Long.MAX_VALUE;
+        }
+        return (thereMg + onBoardMg()) / rigs.count() - v[onBoard + rig];
     }
 
     /**

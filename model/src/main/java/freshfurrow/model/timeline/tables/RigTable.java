@@ -32,7 +32,7 @@ public final class RigTable {
     private final Calendar[] hours;
     private final int[] firstAlike;
 
-    RigTable(Season season, Calendars calendars, RecipeTable recipes, WaterTable water, CompostTable compost) {
+    RigTable(Season season, Calendars calendars, RecipeTable recipes, WaterTable water) {
         List<Rig> rigs = season.rigs();
         batchMg = rigs.stream().mapToLong(rig -> Scale.mg(rig.batchCompostKg())).toArray();
         batchesPerMg = Arrays.stream(batchMg).mapToDouble(mg -> 1.0 / mg).toArray();
@@ -61,14 +61,12 @@ public final class RigTable {
                 .toArray();
         machineHours = rigs.stream().map(calendars::machine).toArray(MachineHours[]::new);
         hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
-        firstAlike = firstAlike(water.largestDailyLimitMl(), compost.isFetched());
+        firstAlike = firstAlike(water.largestDailyLimitMl());
     }
 
-    /** Where compost is fetched, none is like another: each has some of its own on board. */
-    private int[] firstAlike(long largestDailyLimitMl, boolean compostIsFetched) {
+    private int[] firstAlike(long largestDailyLimitMl) {
         int[] first = new int[hours.length];
         for (int r = 0; r < first.length; r++) {
-            first[r] = compostIsFetched ? r : 0;
             while (first[r] < r && !alike(first[r], r, largestDailyLimitMl)) {
                 first[r]++;
             }
@@ -176,7 +174,7 @@ public final class RigTable {
         return machineHours[rig];
     }
 
-    /** The first rig that would make the same load anew wherever it stands and whatever water it has left. */
+    /** The first rig that would make the same load anew wherever it stands and whatever water it has left, if it has the compost. */
     public int firstAlike(int rig) {
         return firstAlike[rig];
     }

@@ -33,7 +33,7 @@ public record SeasonTables(
         PlanterTable planters = new PlanterTable(season, calendars, fields, recipes);
         WaterTable water = new WaterTable(season, calendars, places);
         CompostTable compost = new CompostTable(season, places);
-        RigTable rigs = new RigTable(season, calendars, recipes, water, compost);
+        RigTable rigs = new RigTable(season, calendars, recipes, water);
         Beginning beginning = new Beginning(season, places);
         return new SeasonTables(
                 season,
