@@ -97,7 +97,7 @@ final class MachineRules {
                 report(Rule.SEASON_DAYS, machine, activity, "this " + name(activity) + " is outside the season");
             } else if (activity.isWork()
                     && periods.stream().noneMatch(period -> period.contains(start, end))
-                    && !isLetOutAfterAllHours(machine, activity, periods)) {
+                    && !isLetOutAfterAllHours(machine, activity)) {
                 report(
                         Rule.WORK_HOURS,
                         machine,
@@ -108,13 +108,13 @@ final class MachineRules {
     }
 
     /** Mix is left on a rig when the hours that are left of the season are too short to let it out: that is told in no time. */
-    private boolean isLetOutAfterAllHours(String machine, Activity activity, List<WorkCalendar.Period> periods) {
+    private boolean isLetOutAfterAllHours(String machine, Activity activity) {
         var rig = evidence.rigs.get(machine);
         if (rig == null || !(activity instanceof Activity.Dump dump) || evidence.lasts(dump) > 0) {
             return false;
         }
         double lasts = dump.litres() / rig.transferLPerS() - Evidence.SECOND_ROUNDING;
-        return periods.stream()
+        return evidence.days.work(rig).stream()
                 .noneMatch(period -> period.end() - Math.max(period.start(), evidence.start(dump)) > lasts);
     }
 

@@ -6,6 +6,7 @@ import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
@@ -21,6 +22,12 @@ class PlannedAnewTest {
             plan = plan.replanned(now);
             assertThat(findings(plan)).as("%s", plan).isEmpty();
         }
+    }
+
+    /** The time that is left for a rig to dump its mix is kept for closing it up. */
+    @Example
+    void mixThatNoHoursAreLeftForIsDumpedInNoTime() {
+        theAuditFindsNothing(-980766);
     }
 
     private static LocalDateTime later(Season season, LocalDateTime now, Random random) {
