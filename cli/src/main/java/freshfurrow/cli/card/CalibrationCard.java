@@ -1,7 +1,7 @@
 package freshfurrow.cli.card;
 
 import static freshfurrow.cli.card.CardUnits.number;
-import static freshfurrow.cli.card.CardUnits.time;
+import static freshfurrow.cli.text.Figures.toTheSecond;
 
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.model.mixing.OutletFlow;
@@ -90,7 +90,7 @@ public final class CalibrationCard {
         double driveS = distanceM / order.speedMPerS();
         Sums sums = new Sums()
                 .add(
-                        "Jar, " + time(order.jarS()),
+                        "Jar, " + toTheSecond(order.jarS()),
                         caught(row.litresIn(order.jarS())),
                         flow(row) + " x " + order.jarS() + " s / 60 x " + (us ? "128 fl oz/gal" : "1,000 mL/L"));
         if (us) {
@@ -120,7 +120,7 @@ public final class CalibrationCard {
         rows.add(List.of(
                 "Speed",
                 "Row flow for " + rate(recipe.mixLPerHa()),
-                "In " + time(order.jarS()),
+                "In " + toTheSecond(order.jarS()),
                 "Rate if the flow stays the same"));
         double step = Kind.SPEED.toSi(units.us() ? 0.5 : 1, units.symbol(Kind.SPEED));
         for (int i = -SPEEDS_EACH_SIDE; i <= SPEEDS_EACH_SIDE; i++) {

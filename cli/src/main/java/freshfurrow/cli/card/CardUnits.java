@@ -1,8 +1,5 @@
 package freshfurrow.cli.card;
 
-import static freshfurrow.model.quantity.Factors.HOUR_S;
-import static freshfurrow.model.quantity.Factors.MINUTE_S;
-
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.Kind;
@@ -89,20 +86,5 @@ public record CardUnits(DisplayUnits units) {
     static String signedPercent(double share) {
         double percent = Math.round(share * 1000) / 10.0;
         return String.format(Locale.ROOT, percent == 0 ? "%.1f %%" : "%+.1f %%", Math.abs(percent) == 0 ? 0 : percent);
-    }
-
-    /** A length of time in whole seconds, as {@code 1 h 54 min 10 s}; parts that are 0 are left out. */
-    static String time(long seconds) {
-        StringBuilder text = new StringBuilder();
-        part(text, seconds / HOUR_S, "h");
-        part(text, seconds % HOUR_S / MINUTE_S, "min");
-        part(text, seconds % 60, "s");
-        return text.isEmpty() ? "0 min" : text.toString();
-    }
-
-    private static void part(StringBuilder text, long figure, String unit) {
-        if (figure > 0) {
-            text.append(text.isEmpty() ? "" : " ").append(figure).append(' ').append(unit);
-        }
     }
 }

@@ -2,6 +2,7 @@ package freshfurrow.cli.card;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
+import freshfurrow.cli.text.Figures;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -14,7 +15,7 @@ record DrumClock(Optional<LocalTime> start) {
 
     String at(int seconds) {
         if (start.isEmpty()) {
-            return seconds == 0 ? "start" : "+ " + CardUnits.time(seconds);
+            return seconds == 0 ? "start" : "+ " + Figures.toTheSecond(seconds);
         }
         int later = (start.get().toSecondOfDay() + seconds) / DAY_S;
         LocalTime time = start.get().plusSeconds(seconds);

@@ -1,7 +1,7 @@
 package freshfurrow.cli.card;
 
 import static freshfurrow.cli.card.CardUnits.number;
-import static freshfurrow.cli.card.CardUnits.time;
+import static freshfurrow.cli.text.Figures.toTheSecond;
 import static freshfurrow.model.quantity.Factors.HOUR_S;
 import static freshfurrow.model.quantity.Factors.M2_PER_HA;
 
@@ -64,24 +64,24 @@ record LoadSums(OneLoad load, Applicator planter, Rig rig, Recipe recipe, Option
     }
 
     private void times(Sums sums) {
-        sums.add("Extracting", time(load.drumS()), drumWork());
+        sums.add("Extracting", toTheSecond(load.drumS()), drumWork());
         sums.add(
                 "Filling",
-                time(load.transferS()),
-                time(planter.fillSetupS()) + " setup + " + volume(load.mixL()) + " / "
+                toTheSecond(load.transferS()),
+                toTheSecond(planter.fillSetupS()) + " setup + " + volume(load.mixL()) + " / "
                         + units.show(Kind.FLOW, rig.transferLPerS()));
         double haPerHour = planter.fieldCapacityM2PerS() * HOUR_S / M2_PER_HA;
-        sums.add("Planting", time(load.plantS()), area() + " / " + units.show(Kind.AREA, haPerHour) + "/h");
+        sums.add("Planting", toTheSecond(load.plantS()), area() + " / " + units.show(Kind.AREA, haPerHour) + "/h");
     }
 
     private String drumWork() {
-        String each = time(load.batches().get(0).durationS());
+        String each = toTheSecond(load.batches().get(0).durationS());
         int before = load.batches().size() - 1;
-        String cleaning = "; then " + time(load.cleanS()) + " of cleaning";
+        String cleaning = "; then " + toTheSecond(load.cleanS()) + " of cleaning";
         if (before == 0) {
             return "1 batch" + cleaning;
         }
-        return before + " x (" + each + " + " + time(rig.cleanTimeS()) + " of cleaning) + " + each + cleaning;
+        return before + " x (" + each + " + " + toTheSecond(rig.cleanTimeS()) + " of cleaning) + " + each + cleaning;
     }
 
     private String area() {

@@ -1,6 +1,6 @@
 package freshfurrow.cli.card;
 
-import static freshfurrow.cli.card.CardUnits.time;
+import static freshfurrow.cli.text.Figures.toTheSecond;
 
 import freshfurrow.app.season.LoadRoom;
 import freshfurrow.cli.safety.Hazard;
@@ -81,9 +81,9 @@ public final class MixingCard {
         lines.add("MIXING CARD   season " + season.name());
         lines.add("Recipe " + recipe.id() + ": " + units.show(Kind.VOLUME_PER_AREA, recipe.mixLPerHa()) + " of mix, "
                 + units.show(Kind.MASS_PER_AREA, recipe.compostKgPerHa()) + " of compost, hold time "
-                + time(recipe.holdS()));
+                + toTheSecond(recipe.holdS()));
         lines.add("Rig " + rig.id() + ": drum " + volume(rig.drumL()) + ", full batch " + mass(rig.batchCompostKg())
-                + " in " + time(rig.batchTimeS()) + ", cleaning " + time(rig.cleanTimeS()) + ". Planter "
+                + " in " + toTheSecond(rig.batchTimeS()) + ", cleaning " + toTheSecond(rig.cleanTimeS()) + ". Planter "
                 + planter.id() + ": tank " + volume(planter.tankL()));
     }
 
@@ -97,14 +97,17 @@ public final class MixingCard {
                         ? "Clock, first batch at " + clock.at(0)
                         : "Clock, from the start of the first batch (give --start for times of day)",
                 new Sums()
-                        .add("First batch done", clock.at(firstDone), clock.at(0) + " + " + time(firstDone))
-                        .add("Last batch done", clock.at(load.drumS()), clock.at(0) + " + " + time(load.drumS()))
-                        .add("In the tank", clock.at(inTank), clock.at(load.drumS()) + " + " + time(load.transferS()))
-                        .add("Planted", clock.at(planted), clock.at(inTank) + " + " + time(load.plantS()))
+                        .add("First batch done", clock.at(firstDone), clock.at(0) + " + " + toTheSecond(firstDone))
+                        .add("Last batch done", clock.at(load.drumS()), clock.at(0) + " + " + toTheSecond(load.drumS()))
+                        .add(
+                                "In the tank",
+                                clock.at(inTank),
+                                clock.at(load.drumS()) + " + " + toTheSecond(load.transferS()))
+                        .add("Planted", clock.at(planted), clock.at(inTank) + " + " + toTheSecond(load.plantS()))
                         .add(
                                 "USE BY",
                                 clock.at(load.useByS()),
-                                clock.at(firstDone) + " + " + time(recipe.holdS())
+                                clock.at(firstDone) + " + " + toTheSecond(recipe.holdS())
                                         + " of hold time, which runs from the end of the first batch")
                         .lines());
         lines.add("  Driving, breaks and queues are not included; `plan` works them in.");

@@ -2,6 +2,7 @@ package freshfurrow.cli.card;
 
 import freshfurrow.app.season.LoadRoom;
 import freshfurrow.app.season.SingleLoad;
+import freshfurrow.cli.text.Figures;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Rig;
@@ -51,7 +52,7 @@ final class RoomText {
         }
         if (single.pastHoldS() > 0) {
             reasons.add("Takes too long: the last of a load for " + area(load.areaHa()) + " would be in the ground "
-                    + CardUnits.time(single.pastHoldS()) + " after its use-by time");
+                    + Figures.toTheSecond(single.pastHoldS()) + " after its use-by time");
         }
         return reasons;
     }

@@ -1,5 +1,8 @@
 package freshfurrow.cli.text;
 
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -78,6 +81,21 @@ public record Figures(DisplayUnits units) {
     public static String span(Duration duration) {
         long hours = duration.toHours();
         return hours == 0 ? duration.toMinutes() + " min" : format("%d h %02d min", hours, duration.toMinutesPart());
+    }
+
+    /** A length of time in whole seconds, as {@code 1 h 54 min 10 s}; parts that are 0 are left out. */
+    public static String toTheSecond(long seconds) {
+        StringBuilder text = new StringBuilder();
+        part(text, seconds / HOUR_S, "h");
+        part(text, seconds % HOUR_S / MINUTE_S, "min");
+        part(text, seconds % MINUTE_S, "s");
+        return text.isEmpty() ? "0 min" : text.toString();
+    }
+
+    private static void part(StringBuilder text, long figure, String unit) {
+        if (figure > 0) {
+            text.append(text.isEmpty() ? "" : " ").append(figure).append(' ').append(unit);
+        }
     }
 
     /** As {@code Tue 2027-04-20}. */

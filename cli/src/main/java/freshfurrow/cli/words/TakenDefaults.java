@@ -1,6 +1,5 @@
 package freshfurrow.cli.words;
 
-import static freshfurrow.model.quantity.Factors.HOUR_S;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.cli.text.Figures;
@@ -8,7 +7,6 @@ import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,15 +41,15 @@ final class TakenDefaults {
     private void recipes() {
         season.recipes().stream()
                 .filter(recipe -> recipe.reserve().isEmpty())
-                .forEach(recipe -> entries.add(recipe.id() + ": loads are planned " + time(recipe.reserveS())
-                        + " short of their use-by time (`reserve`)"));
+                .forEach(recipe -> entries.add(recipe.id() + ": loads are planned "
+                        + Figures.toTheSecond(recipe.reserveS()) + " short of their use-by time (`reserve`)"));
     }
 
     private void rigs() {
         season.rigs().stream()
                 .filter(rig -> rig.leastBatchTime().isEmpty())
-                .forEach(rig -> entries.add(rig.id() + ": no batch takes less than " + time(rig.leastBatchTimeS())
-                        + " (`leastBatchTime`)"));
+                .forEach(rig -> entries.add(rig.id() + ": no batch takes less than "
+                        + Figures.toTheSecond(rig.leastBatchTimeS()) + " (`leastBatchTime`)"));
     }
 
     private void compost() {
@@ -63,7 +61,8 @@ final class TakenDefaults {
             if (rig.compostLoadingMinPerKg() == Rig.USUAL_LOADING_MIN_PER_KG) {
                 entries.add(rig.id() + ": to load that of one full batch, " + figures.mass(rig.batchCompostKg())
                         + ", takes "
-                        + time((int) Math.round(rig.batchCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S))
+                        + Figures.toTheSecond(
+                                (int) Math.round(rig.batchCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S))
                         + " (`compostLoading`)");
             }
         }
@@ -106,13 +105,6 @@ final class TakenDefaults {
             entries.add(
                     "A compost trip weighs as much as " + minutes(goals.compostTripMin()) + " of work (`compostTrip`)");
         }
-    }
-
-    private static String time(int seconds) {
-        int over = seconds % MINUTE_S;
-        return seconds < HOUR_S && over > 0
-                ? seconds / MINUTE_S + " min " + over + " s"
-                : Figures.span(Duration.ofSeconds(seconds));
     }
 
     private static String minutes(double minutes) {

@@ -33,12 +33,6 @@ final class CardUnitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0 min", "61, 1 min 1 s", "3600, 1 h", "6854, 1 h 54 min 14 s", "90000, 25 h"})
-    void aTimeLeavesOutWhatIsNothing(long seconds, String shown) {
-        assertThat(CardUnits.time(seconds)).isEqualTo(shown);
-    }
-
-    @ParameterizedTest
     @CsvSource({"2.63084e11, 2.63e11", "6e6, 6.00e6", "5, 5.00e0"})
     void aCountIsShownByItsSize(double count, String shown) {
         assertThat(CardUnits.count(count)).isEqualTo(shown);

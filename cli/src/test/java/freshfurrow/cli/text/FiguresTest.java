@@ -6,6 +6,8 @@ import freshfurrow.model.quantity.DisplayUnits;
 import java.time.Duration;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class FiguresTest {
     private static final Figures US = new Figures(DisplayUnits.US);
@@ -62,6 +64,12 @@ final class FiguresTest {
     void spansSayHoursOnlyWhenThereAreAny() {
         assertThat(Figures.span(Duration.ofMinutes(59))).isEqualTo("59 min");
         assertThat(Figures.span(Duration.ofMinutes(125))).isEqualTo("2 h 05 min");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0 min", "61, 1 min 1 s", "3600, 1 h", "6854, 1 h 54 min 14 s", "90000, 25 h"})
+    void aTimeToTheSecondLeavesOutWhatIsNothing(long seconds, String shown) {
+        assertThat(Figures.toTheSecond(seconds)).isEqualTo(shown);
     }
 
     @Test
