@@ -67,11 +67,12 @@ class ScenariosTest {
                 read("spring"),
                 List.of(
                         List.of(
-                                "F08", "F23", "F12", "F03", "F21", "F16", "F05", "F10", "F09", "F22", "F02", "F38",
-                                "F33", "F29", "F30", "F35", "F34", "F28"),
+                                "F12", "F10", "F23", "F14", "F02", "F19", "F21", "F08", "F04", "F15", "F17", "F37",
+                                "F27", "F34", "F35"),
                         List.of(
-                                "F04", "F14", "F07", "F19", "F13", "F06", "F20", "F15", "F18", "F11", "F01", "F24",
-                                "F17", "F36", "F26", "F39", "F37", "F31", "F32", "F25", "F27", "F40")));
+                                "F05", "F20", "F22", "F01", "F24", "F13", "F07", "F03", "F18", "F16", "F11", "F06",
+                                "F09", "F29", "F33", "F30", "F28", "F36", "F31", "F25", "F39", "F26", "F38", "F40",
+                                "F32")));
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(plan.totals().lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(0.001));
