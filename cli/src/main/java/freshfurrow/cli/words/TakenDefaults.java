@@ -62,7 +62,7 @@ final class TakenDefaults {
                 entries.add(rig.id() + ": to load that of one full batch, " + figures.mass(rig.batchCompostKg())
                         + ", takes "
                         + Figures.toTheSecond(
-                                (int) Math.round(rig.batchCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S))
+                                Math.round(rig.batchCompostKg() * rig.compostLoadingMinPerKg() * MINUTE_S))
                         + " (`compostLoading`)");
             }
         }
