@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. */
 @InBrowser
 final class SheetsOnPaperIT {
-    private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day \\d{4}-\\d\\d-\\d\\d");
+    private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day, \\w+ \\d+, \\d{4}");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
     private static final double HEADING_PT = 26;
 
@@ -34,7 +34,7 @@ final class SheetsOnPaperIT {
 
     private static final Pattern STEP = Pattern.compile(
             "(?<!;\\s{1,3})\\b(?:(?:to )?(?:\\d?\\d:\\d\\d(?: [ap]m)?|noon|midnight)|before|all day) +"
-                    + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank)\\b");
+                    + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank|Set up|Close up|Flush|Load)\\b");
     private static final int LEAST_STEPS = 2;
 
     @ParameterizedTest

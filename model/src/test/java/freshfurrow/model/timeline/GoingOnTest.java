@@ -57,6 +57,12 @@ public class GoingOnTest {
         whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-175, 21, 256);
     }
 
+    /** The moment is in the overtime of a planter that is to be flushed. */
+    @Example
+    void aPlanterThatIsToBeFlushedEndsItsOvertimeThere() {
+        whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-288485, 15, 446);
+    }
+
     /** What is left of a season when lists of its fields were followed for a share of its days. */
     public static Season left(Season season, long seed, double share) {
         Plan plan = PlanRecorder.record(CompiledSeason.of(season), dealt(season, new Random(seed)), SOURCE);

@@ -41,7 +41,7 @@ public final class Overtime {
             }
         }
         int endToday = nowS / DAY_S * DAY_S + dayEnd;
-        boolean isOver = nowS > 0 && nowS >= endToday && nowS < endToday + machine.overtimeS();
+        boolean isOver = machine.flushS() == 0 && nowS > 0 && nowS >= endToday && nowS < endToday + machine.overtimeS();
         return new Overtime(after, isOver ? limit(machine, endToday, nowS, possible) : 0);
     }
 
@@ -60,7 +60,10 @@ public final class Overtime {
         return afterS[period];
     }
 
-    /** Until when planting may go on that was under way, past the day's last hours, when the season is taken up again; 0 else. */
+    /**
+     * Until when planting may go on that was under way, past the day's last hours, when the season is taken up again; 0 else, and for a
+     * machine that is flushed then.
+     */
     public int goOnUntil() {
         return goOnUntil;
     }
