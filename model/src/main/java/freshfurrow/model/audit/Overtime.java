@@ -80,10 +80,10 @@ final class Overtime {
     private OptionalLong dayEnd(Applicator planter, Activity.Plant plant) {
         long start = evidence.start(plant);
         long clock = WorkingDays.lastWorkEnd(planter);
-        if (isUnderWay(plant)) {
-            long dayEnd = start / DAY_S * DAY_S + clock;
+        long dayEndAtStart = start / DAY_S * DAY_S + clock;
+        if (isUnderWay(plant) && dayEndAtStart <= start) {
             boolean isWorked = !evidence.season.closed().contains(plant.start().toLocalDate());
-            return isWorked && dayEnd <= start ? OptionalLong.of(dayEnd) : OptionalLong.empty();
+            return isWorked ? OptionalLong.of(dayEndAtStart) : OptionalLong.empty();
         }
         return work(planter).stream()
                 .filter(hours -> hours.start() <= start && start < hours.end() && hours.end() % DAY_S == clock % DAY_S)

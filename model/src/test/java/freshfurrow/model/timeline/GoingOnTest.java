@@ -57,9 +57,9 @@ public class GoingOnTest {
         whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-175, 21, 256);
     }
 
-    /** The moment is in the overtime of a planter that is to be flushed. */
+    /** The moment is in the hours, of planting that goes on past what a flush leaves of them. */
     @Example
-    void aPlanterThatIsToBeFlushedEndsItsOvertimeThere() {
+    void plantingUnderWayMayStillGoOnPastTheHours() {
         whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-288485, 15, 446);
     }
 
