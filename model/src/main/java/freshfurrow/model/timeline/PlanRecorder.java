@@ -57,8 +57,8 @@ public final class PlanRecorder {
     }
 
     /**
-     * Plays out a season, or what is left of one, until a time. The plan has all that begins before, perhaps some of what begins later,
-     * no fields that are not planted, and totals of what it has.
+     * Plays out a season, or what is left of one, until a time. The plan has all that begins before, but for the letting out of
+     * mix that is found to be left over later; perhaps some of what begins later; no fields that are not planted; and totals of what it has.
      *
      * @param start what {@link PlanStart#remaining} made the season of; empty when it has not begun
      * @param untilS s since the season's first midnight

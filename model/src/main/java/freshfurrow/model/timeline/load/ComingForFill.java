@@ -1,10 +1,10 @@
 package freshfurrow.model.timeline.load;
 
 import freshfurrow.model.plan.WaitReason;
-import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.Flushing;
 import freshfurrow.model.timeline.planters.LoadRequest;
+import freshfurrow.model.timeline.planters.Requests;
 import freshfurrow.model.timeline.rigs.Delivery;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
@@ -14,8 +14,7 @@ import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
  * What a planter does before a fill that it is served: it stands where its work ended, drives to its next field if it asks there, and waits
- * for the fill. It sets off on the day of the fill or on its last working day before, so that it is not left in a field for days; and
- * earlier only where it would come too late otherwise.
+ * for the fill.
  */
 final class ComingForFill {
     private final SeasonTables tables;
@@ -24,15 +23,23 @@ final class ComingForFill {
     private final State state;
     private final LoadRequest request;
     private final FieldOrder order;
+    private final Requests requests;
     private final Flushing flushing;
 
-    ComingForFill(SeasonTables tables, State state, LoadRequest request, FieldOrder order, Flushing flushing) {
+    ComingForFill(
+            SeasonTables tables,
+            State state,
+            LoadRequest request,
+            FieldOrder order,
+            Requests requests,
+            Flushing flushing) {
         this.tables = tables;
         this.fields = tables.fields();
         this.table = tables.planters();
         this.state = state;
         this.request = request;
         this.order = order;
+        this.requests = requests;
         this.flushing = flushing;
     }
 
@@ -45,7 +52,7 @@ final class ComingForFill {
         boolean drives = state.planters().place(planter) != request.place();
         int metres = drives ? tables.places().metres(state.planters().place(planter), request.place()) : 0;
         int duration = table.moveS(planter, metres);
-        int setOff = drives ? setOff(planter, start, duration) : start;
+        int setOff = drives ? requests.setOff(planter, start) : start;
         int stands = standsFrom(planter, state.planters().timeS(planter), setOff);
         int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
         WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, waitFrom);
@@ -67,13 +74,6 @@ final class ComingForFill {
         return table.plantable(planter, field).next(Math.max(from, fields.openS(field)));
     }
 
-    private int setOff(int planter, int fillS, int duration) {
-        Calendar hours = table.hours(planter);
-        int free = state.planters().timeS(planter);
-        int late = fields.setOff(hours, request.place(), Math.max(free, hours.lastWorkDayS(fillS)), duration);
-        return late + duration <= fillS ? late : fields.setOff(hours, request.place(), free, duration);
-    }
-
     private void move(int planter, int metres, int start, int duration) {
         state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
         state.tally().add(Tally.DRIVE_M, metres);
@@ -88,8 +88,9 @@ final class ComingForFill {
     /** Stands from one time to another: first for the field, then, from when that could be planted, for the load. */
     private void stand(int planter, int from, int until, int waitFrom, WaitReason why) {
         int place = state.planters().place(planter);
-        int turn = Math.max(from, Math.min(waitFrom, until));
-        int closedUntil = Math.min(turn, couldPlantFrom(planter, from));
+        int couldPlantFrom = couldPlantFrom(planter, from);
+        int turn = Math.max(from, Math.min(Math.max(waitFrom, couldPlantFrom), until));
+        int closedUntil = Math.min(turn, couldPlantFrom);
         if (state.isTold() && from < closedUntil) {
             int field = order.field(planter, state.planters().index(planter));
             WaitReason forField = from < fields.openS(field) ? WaitReason.WINDOW : WaitReason.WET;

@@ -72,7 +72,7 @@ public final class FillService {
                 quotes);
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(tables, request, state, times);
-        coming = new ComingForFill(tables, state, request, order, flushing);
+        coming = new ComingForFill(tables, state, request, order, requests, flushing);
     }
 
     /** Serves the request of a planter, or makes it again later, or gives its fields up. */

@@ -81,7 +81,25 @@ public final class Requests {
                 return true;
             }
         }
+        for (p = 0; p < table.count(); p++) {
+            need = planters.needS(p);
+            if (need < NEVER && planters.place(p) != place(p) && setOff(p, need) < time) {
+                return true;
+            }
+        }
         return false;
+    }
+
+    /**
+     * When a planter that asks at its next field sets off for it: on the day of the fill or on its last working day before, so that it
+     * is not left in a field for days; and where it would come too late then, as late as it can.
+     */
+    public int setOff(int p, int fillS) {
+        Calendar hours = table.hours(p);
+        int field = place(p);
+        int duration = table.moveS(p, tables.places().metres(planters.place(p), field));
+        int late = fields.setOff(hours, field, Math.max(planters.timeS(p), hours.lastWorkDayS(fillS)), duration);
+        return late + duration <= fillS ? late : fields.latestArrival(hours, field, fillS, duration) - duration;
     }
 
     /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
