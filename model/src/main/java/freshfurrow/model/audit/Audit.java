@@ -23,6 +23,7 @@ public final class Audit {
         new Flushes(evidence).check();
         new Fields(evidence).check();
         new PlantingRules(evidence).check();
+        new WithoutExtract(evidence).check();
         new Overtime(evidence).check();
         new Waits(evidence).check();
         new Loads(evidence).check();

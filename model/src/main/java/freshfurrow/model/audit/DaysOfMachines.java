@@ -26,8 +26,8 @@ final class DaysOfMachines {
     int scraps() {
         double leastHa = evidence.season.goals().leastPieceHa();
         Map<Piece, Double> pieces = new HashMap<>();
-        for (Evidence.Done<Activity.Plant> done : evidence.all(Activity.Plant.class)) {
-            Activity.Plant plant = done.activity();
+        for (Evidence.Done<Activity.Planting> done : evidence.all(Activity.Planting.class)) {
+            Activity.Planting plant = done.activity();
             pieces.merge(new Piece(done.machine(), plant.field(), day(plant)), plant.areaHa(), Double::sum);
         }
         return (int) pieces.entrySet().stream()
@@ -48,7 +48,7 @@ final class DaysOfMachines {
                 .filter(done -> !done.activity().from().equals(done.activity().to()))
                 .forEach(done -> out.add(new MachineDay(done.machine(), day(done.activity()))));
         for (Class<? extends Activity> work :
-                List.of(Activity.Fill.class, Activity.Plant.class, Activity.Transfer.class)) {
+                List.of(Activity.Fill.class, Activity.Planting.class, Activity.Transfer.class)) {
             evidence.all(work).forEach(done -> out.remove(new MachineDay(done.machine(), day(done.activity()))));
         }
         return out.size();

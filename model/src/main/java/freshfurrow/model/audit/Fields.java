@@ -20,7 +20,7 @@ final class Fields {
 
     private void areas() {
         Map<String, Double> accounted = new HashMap<>();
-        evidence.all(Activity.Plant.class)
+        evidence.all(Activity.Planting.class)
                 .forEach(done ->
                         accounted.merge(done.activity().field(), done.activity().areaHa(), Double::sum));
         evidence.plan.unserved().forEach(left -> accounted.merge(left.field(), left.areaHa(), Double::sum));

@@ -17,21 +17,20 @@ final class Overtime {
     }
 
     void check() {
-        for (Evidence.Done<Activity.Plant> done : evidence.all(Activity.Plant.class)) {
+        for (Evidence.Done<Activity.Planting> done : evidence.all(Activity.Planting.class)) {
             if (isWithin(done.machine(), done.activity()) && !finishesField(done.activity()) && !usesUpLoad(done)) {
                 evidence.report(
                         Rule.OVERTIME,
                         done.where(),
                         "it plants past the day's last hours and neither finishes "
-                                + done.activity().field() + " nor uses up load "
-                                + done.activity().load());
+                                + done.activity().field() + " nor uses up a load");
             }
         }
     }
 
     /** Minutes of all planters. */
     double minutes() {
-        return evidence.all(Activity.Plant.class).stream()
+        return evidence.all(Activity.Planting.class).stream()
                         .mapToLong(done -> secondsPast(done.machine(), done.activity()))
                         .sum()
                 / (double) MINUTE_S;
@@ -39,7 +38,7 @@ final class Overtime {
 
     /** Whether an activity is planting that goes past the day's last hours, as far as its planter may. */
     boolean isWithin(String machine, Activity activity) {
-        return activity instanceof Activity.Plant plant && secondsPast(machine, plant) > 0;
+        return activity instanceof Activity.Planting plant && secondsPast(machine, plant) > 0;
     }
 
     /** Whether an activity is the flush that ends a day of which planting went on past the hours, itself in the same bounds. */
@@ -47,7 +46,7 @@ final class Overtime {
         Applicator planter = evidence.planters.get(machine);
         if (planter == null
                 || !(activity instanceof Activity.Flush)
-                || !(before instanceof Activity.Plant plant && isWithin(machine, plant))) {
+                || !(before instanceof Activity.Planting plant && isWithin(machine, plant))) {
             return false;
         }
         long end = evidence.end(activity);
@@ -58,7 +57,7 @@ final class Overtime {
     }
 
     /** 0 where it does not go past the day's last hours, or farther than the planter may. */
-    private long secondsPast(String machine, Activity.Plant plant) {
+    private long secondsPast(String machine, Activity.Planting plant) {
         Applicator planter = evidence.planters.get(machine);
         if (planter == null || planter.overtimeS() == 0) {
             return 0;
@@ -77,7 +76,7 @@ final class Overtime {
     }
 
     /** The end of the last hours of the day in which the planting begins, or was under way when the plan begins. */
-    private OptionalLong dayEnd(Applicator planter, Activity.Plant plant) {
+    private OptionalLong dayEnd(Applicator planter, Activity.Planting plant) {
         long start = evidence.start(plant);
         long clock = WorkingDays.lastWorkEnd(planter);
         long dayEndAtStart = start / DAY_S * DAY_S + clock;
@@ -91,8 +90,9 @@ final class Overtime {
                 .findFirst();
     }
 
-    private boolean isUnderWay(Activity.Plant plant) {
-        return evidence.carried.now().filter(plant.start()::equals).isPresent()
+    private boolean isUnderWay(Activity.Planting planting) {
+        return planting instanceof Activity.Plant plant
+                && evidence.carried.now().filter(plant.start()::equals).isPresent()
                 && evidence.season.standing().stream()
                         .flatMap(standing -> standing.planters().values().stream())
                         .flatMap(planter -> planter.tank().stream())
@@ -103,21 +103,21 @@ final class Overtime {
         return evidence.days.work(planter);
     }
 
-    private boolean finishesField(Activity.Plant plant) {
+    private boolean finishesField(Activity.Planting plant) {
         boolean isLeft = evidence.plan.unserved().stream()
                 .anyMatch(unserved -> unserved.field().equals(plant.field()));
         return !isLeft
-                && evidence.all(Activity.Plant.class).stream()
+                && evidence.all(Activity.Planting.class).stream()
                         .map(Evidence.Done::activity)
                         .noneMatch(other -> other.field().equals(plant.field())
                                 && !other.start().isBefore(plant.end()));
     }
 
-    private boolean usesUpLoad(Evidence.Done<Activity.Plant> done) {
-        return evidence.all(Activity.Plant.class).stream()
-                .noneMatch(other -> other.activity()
-                                .load()
-                                .equals(done.activity().load())
-                        && !other.activity().start().isBefore(done.activity().end()));
+    private boolean usesUpLoad(Evidence.Done<Activity.Planting> done) {
+        return done.activity() instanceof Activity.Plant last
+                && evidence.all(Activity.Plant.class).stream()
+                        .map(Evidence.Done::activity)
+                        .noneMatch(other -> other.load().equals(last.load())
+                                && !other.start().isBefore(last.end()));
     }
 }

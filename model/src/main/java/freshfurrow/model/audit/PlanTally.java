@@ -32,6 +32,8 @@ final class PlanTally {
     final double dumpedKg;
 
     private double plantedHa;
+    private double untreatedHa;
+    private double weightedUntreatedHa;
     private double lateHaDays;
     private double weightedLateHaDays;
     private double haDaysSinceStart;
@@ -52,11 +54,21 @@ final class PlanTally {
         driveMin = driveSeconds() / MINUTE_S;
         dumpedL = dumpedInTanksL() + dumpedOnRigsL();
         dumpedKg = dumpedInTanksKg() + dumpedOnRigsKg();
-        evidence.all(Activity.Plant.class).forEach(done -> add(done.activity()));
+        evidence.all(Activity.Planting.class).forEach(done -> add(done.activity()));
     }
 
     double plantedHa() {
         return plantedHa;
+    }
+
+    /** Planted without extract. */
+    double untreatedHa() {
+        return untreatedHa;
+    }
+
+    /** The same, each field with its extract weight. */
+    double weightedUntreatedHa() {
+        return weightedUntreatedHa;
     }
 
     /** Planted area times the days after its window. */
@@ -76,8 +88,8 @@ final class PlanTally {
 
     /** Promised fields that are begun by another planter or on another day. */
     int movedFields() {
-        Map<String, Evidence.Done<Activity.Plant>> first = new HashMap<>();
-        evidence.all(Activity.Plant.class)
+        Map<String, Evidence.Done<Activity.Planting>> first = new HashMap<>();
+        evidence.all(Activity.Planting.class)
                 .forEach(done -> first.merge(
                         done.activity().field(),
                         done,
@@ -98,8 +110,13 @@ final class PlanTally {
     }
 
     /** A piece that goes over midnight counts on both dates. */
-    private void add(Activity.Plant plant) {
+    private void add(Activity.Planting plant) {
         plantedHa += plant.areaHa();
+        if (plant instanceof Activity.PlantWithout) {
+            untreatedHa += plant.areaHa();
+            Field untreated = evidence.fields.get(plant.field());
+            weightedUntreatedHa += untreated == null ? 0 : plant.areaHa() * untreated.extractWeight();
+        }
         long start = evidence.start(plant);
         long end = evidence.end(plant);
         if (start < 0 || end > evidence.calendar.end() || end <= start) {

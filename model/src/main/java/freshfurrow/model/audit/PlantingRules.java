@@ -30,21 +30,21 @@ final class PlantingRules {
                             .map(Standing.Tank::load)
                             .orElse(""));
         });
-        for (Evidence.Done<Activity.Plant> done : evidence.all(Activity.Plant.class)) {
+        for (Evidence.Done<Activity.Planting> done : evidence.all(Activity.Planting.class)) {
             Field field = evidence.fields.get(done.activity().field());
             if (field != null) {
                 allowed(done, field);
                 workable(done, field);
-                recipe(done, field);
             }
             capacity(done);
         }
+        evidence.all(Activity.Plant.class).forEach(this::recipe);
     }
 
     private void listOrder(String planter, Plan.PlanterPlan its) {
         int reached = 0;
         for (Activity activity : its.activities()) {
-            if (activity instanceof Activity.Plant plant) {
+            if (activity instanceof Activity.Planting plant) {
                 int position = its.fields().indexOf(plant.field());
                 if (position < reached) {
                     evidence.report(
@@ -69,7 +69,7 @@ final class PlantingRules {
         }
     }
 
-    private void allowed(Evidence.Done<Activity.Plant> done, Field field) {
+    private void allowed(Evidence.Done<Activity.Planting> done, Field field) {
         if (!field.allows(done.machine())) {
             evidence.report(Rule.ALLOWED_PLANTER, done.where(), "it may not plant " + field.id());
         }
@@ -119,12 +119,18 @@ final class PlantingRules {
         }
 
         @Override
+        public InTank visit(Activity.PlantWithout planting) {
+            load = "";
+            return this;
+        }
+
+        @Override
         public InTank visit(Activity.Flush flush) {
             return this;
         }
     }
 
-    private void workable(Evidence.Done<Activity.Plant> done, Field field) {
+    private void workable(Evidence.Done<Activity.Planting> done, Field field) {
         long start = evidence.start(done.activity());
         long end = evidence.end(done.activity());
         if (start < evidence.calendar.midnight(field.window().first())) {
@@ -146,9 +152,10 @@ final class PlantingRules {
         }
     }
 
-    private void recipe(Evidence.Done<Activity.Plant> done, Field field) {
+    private void recipe(Evidence.Done<Activity.Plant> done) {
         Plan.Load load = evidence.loads.get(done.activity().load());
-        if (load != null && !load.recipe().equals(field.recipe())) {
+        Field field = evidence.fields.get(done.activity().field());
+        if (load != null && field != null && !load.recipe().equals(field.recipe())) {
             evidence.report(
                     Rule.RECIPE,
                     done.where(),
@@ -156,7 +163,7 @@ final class PlantingRules {
         }
     }
 
-    private void capacity(Evidence.Done<Activity.Plant> done) {
+    private void capacity(Evidence.Done<Activity.Planting> done) {
         var planter = evidence.planters.get(done.machine());
         if (planter == null) {
             return;

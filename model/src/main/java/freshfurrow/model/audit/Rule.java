@@ -11,7 +11,7 @@ public enum Rule {
             "Every load has one fill and one transfer and every batch one extraction, by the machines they name, and every batch is used in a load."),
     FIGURES("Every figure is finite and not below zero."),
     MACHINE_WORK(
-            "Planters drive, wait, fill, plant and are flushed; rigs drive, draw, load compost, extract, clean, transfer, dump, and are set up and closed up."),
+            "Planters drive, wait, fill, plant with extract or without and are flushed; rigs drive, draw, load compost, extract, clean, transfer, dump, and are set up and closed up."),
 
     START("A plan for the rest of a season starts where its machines are, with what is in their tanks."),
     DONE_BEFORE(
@@ -43,6 +43,10 @@ public enum Rule {
     UNPLANTED_REASON("An unplanted field has an area above zero and a reason."),
     PLANTING_ORDER("A planter plants only fields of its planting order, in that order."),
     ALLOWED_PLANTER("A field is assigned to and planted by a planter that may plant it."),
+    WITHOUT_EXTRACT(
+            "A field is planted without extract only where the season allows that, and one that is to be planted without gets no load."),
+    LONGEST_WAIT(
+            "Where fields may be planted without extract, a planter that could plant on where it stands waits for no rig longer than its longest wait."),
     WINDOW_OPENING("No field is planted before its window opens."),
     RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
     WAIT_REASON(
@@ -106,7 +110,7 @@ public enum Rule {
 
     TOTALS("Every total is what the activities, loads and batches add up to."),
     SCORE(
-            "The score breaks no rule and is what late and unplanted areas, fills, water and compost trips, waits and drives add up to."),
+            "The score breaks no rule and is what late, untreated and unplanted areas, fills, water and compost trips, waits and drives add up to."),
     BOUND("No total and no score is better than the bound beside it."),
     PROVEN_BEST("A plan that is proven best has the score that the best plan is said to have."),
     BOTTLENECKS(

@@ -65,11 +65,11 @@ final class SmallFills {
     }
 
     private double plantedAfter(Activity.Plant last) {
-        return evidence.all(Activity.Plant.class).stream()
+        return evidence.all(Activity.Planting.class).stream()
                 .map(Evidence.Done::activity)
                 .filter(plant ->
                         plant.field().equals(last.field()) && plant.start().isAfter(last.start()))
-                .mapToDouble(Activity.Plant::areaHa)
+                .mapToDouble(Activity.Planting::areaHa)
                 .sum();
     }
 

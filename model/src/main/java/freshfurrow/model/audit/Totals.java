@@ -11,8 +11,8 @@ import java.util.Comparator;
 
 /** Whether the plan's totals and score are what its activities, loads and batches come to. */
 final class Totals {
-    /** Late weights are counted in thousandths, so each may be off by half of one. */
-    private static final double LATE_WEIGHT_ROUNDING = 0.000_5;
+    /** Weights are counted in thousandths, so each may be off by half of one. */
+    private static final double WEIGHT_ROUNDING = 0.000_5;
 
     private static final double HUNDREDTHS = 100;
     /** Half a tenth, and a little for sums. */
@@ -38,6 +38,7 @@ final class Totals {
     private void totals(Plan.Totals totals) {
         double manyRoundings = (evidence.activities.size() + plan.loads().size() + 1) * Evidence.ROUNDING;
         same("areaHa", totals.areaHa(), tally.plantedHa(), Evidence.AREA_ROUNDING_HA);
+        same("untreatedHa", totals.untreatedHa(), tally.untreatedHa(), Evidence.AREA_ROUNDING_HA);
         same("unservedHa", totals.unservedHa(), tally.unservedHa, Evidence.AREA_ROUNDING_HA);
         same("lateHaDays", totals.lateHaDays(), tally.lateHaDays(), Evidence.AREA_ROUNDING_HA);
         same("planterFills", totals.planterFills(), tally.fills, 0);
@@ -71,7 +72,7 @@ final class Totals {
     }
 
     private LocalDateTime finish() {
-        return evidence.all(Activity.Plant.class).stream()
+        return evidence.all(Activity.Planting.class).stream()
                 .map(done -> done.activity().end())
                 .max(Comparator.naturalOrder())
                 .orElse(evidence.carried.now().orElse(evidence.season.start()));
@@ -83,14 +84,24 @@ final class Totals {
         }
         double largestWeight =
                 evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);
-        double unservedHaDays = tally.unservedHa * (evidence.season.days() + 1) * largestWeight;
-        double medium = -HUNDREDTHS * (tally.weightedLateHaDays() + unservedHaDays);
-        double mediumTolerance = 1 + HUNDREDTHS * LATE_WEIGHT_ROUNDING * tally.lateHaDays();
+        double untreatedDays = evidence.season.goals().untreatedDays().orElse(0);
+        double largestExtractWeight = evidence.season.fields().stream()
+                .mapToDouble(Field::extractWeight)
+                .reduce(0, Math::max);
+        double unservedHaDays = tally.unservedHa
+                * ((evidence.season.days() + 1) * largestWeight + untreatedDays * largestExtractWeight);
+        double untreatedHaDays = tally.weightedUntreatedHa() * untreatedDays;
+        double medium = -HUNDREDTHS * (tally.weightedLateHaDays() + untreatedHaDays + unservedHaDays);
+        double mediumTolerance = 1
+                + HUNDREDTHS
+                        * WEIGHT_ROUNDING
+                        * (tally.lateHaDays() + tally.untreatedHa() * untreatedDays + tally.unservedHa * untreatedDays);
         if (!Evidence.same((double) score.medium(), medium, mediumTolerance)) {
             evidence.report(
                     Rule.SCORE,
                     "medium",
-                    "it is " + score.medium() + ", late and unplanted areas add up to " + Evidence.show(medium));
+                    "it is " + score.medium() + ", late, untreated and unplanted areas add up to "
+                            + Evidence.show(medium));
         }
         double soft = -softMinutes(evidence.season.goals());
         if (!Evidence.same((double) score.soft(), soft, 1)) {

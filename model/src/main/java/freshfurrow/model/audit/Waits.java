@@ -22,7 +22,7 @@ final class Waits {
             @Nullable Field next = null;
             for (int i = activities.size() - 1; i >= 0; i--) {
                 @Nullable Activity after = i + 1 < activities.size() ? activities.get(i + 1) : null;
-                if (activities.get(i) instanceof Activity.Plant plant) {
+                if (activities.get(i) instanceof Activity.Planting plant) {
                     next = evidence.fields.get(plant.field());
                 } else if (activities.get(i) instanceof Activity.Wait wait) {
                     var done = new Evidence.Done<>(planter, wait);
@@ -52,12 +52,14 @@ final class Waits {
 
     private void end(Evidence.Done<Activity.Wait> done, @Nullable Activity after) {
         Activity.Wait wait = done.activity();
-        boolean goesOn = after instanceof Activity.Fill || after instanceof Activity.Move;
+        boolean goesOn = after instanceof Activity.Fill
+                || after instanceof Activity.Move
+                || after instanceof Activity.PlantWithout;
         if (!isForField(wait) && !(goesOn && after.start().equals(wait.end()))) {
             evidence.report(
                     Rule.WAIT_END,
                     done.where(),
-                    "it waits until " + wait.end() + ", but is not filled nor sets off then");
+                    "it waits until " + wait.end() + ", but is not filled, plants or sets off then");
         }
     }
 

@@ -14,6 +14,9 @@ public interface Counters {
      */
     long lateMilliDm2Days();
 
+    /** Area planted without extract times the extract weight of its field in thousandths, dm2 / 1000. */
+    long untreatedMilliDm2();
+
     /** Loads transferred into planters. */
     int fills();
 

@@ -29,6 +29,7 @@ public final class GoalSet {
     /** The goals of a season with the weights of its {@link Season#goals()}. */
     public static GoalSet of(Season season) {
         Goals weights = season.goals();
+        double untreatedDays = weights.untreatedDays().orElse(0);
         return new GoalSet(List.of(
                 new Goal(
                         "forbidden",
@@ -43,7 +44,14 @@ public final class GoalSet {
                         "ha",
                         "Area unplanted at the end of the season; costs more than its latest planting would.",
                         counters -> counters.unservedDm2() / DM2_PER_HA,
-                        100 * unservedHaDaysPerHa(season)),
+                        100 * (unservedHaDaysPerHa(season) + untreatedDays * largestExtractWeight(season))),
+                new Goal(
+                        "untreated",
+                        Level.MEDIUM,
+                        "ha",
+                        "Area planted without extract, times the extract weight of the field.",
+                        counters -> counters.untreatedMilliDm2() / 1e9,
+                        100 * untreatedDays),
                 new Goal(
                         "late",
                         Level.MEDIUM,
@@ -157,6 +165,10 @@ public final class GoalSet {
         double largestWeight =
                 season.fields().stream().mapToDouble(Field::lateWeight).max().orElse(0);
         return (season.days() + 1) * Math.max(1, largestWeight);
+    }
+
+    private static double largestExtractWeight(Season season) {
+        return season.fields().stream().mapToDouble(Field::extractWeight).max().orElse(0);
     }
 
     private Goal[] onLevel(Level level) {

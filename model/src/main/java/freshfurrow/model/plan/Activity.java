@@ -119,13 +119,21 @@ public sealed interface Activity {
         }
     }
 
-    /** A planter plants a part of a field out of one load. */
-    record Plant(LocalDateTime start, LocalDateTime end, String field, String load, double areaHa) implements Activity {
-        @Override
-        public String at() {
-            return field;
-        }
+    /** A planter plants a part of a field. */
+    sealed interface Planting extends Activity {
+        String field();
 
+        /** ha, 0 or more. */
+        double areaHa();
+
+        @Override
+        default String at() {
+            return field();
+        }
+    }
+
+    /** A planter plants a part of a field with extract, out of one load. */
+    record Plant(LocalDateTime start, LocalDateTime end, String field, String load, double areaHa) implements Planting {
         @Override
         public ActivityKind kind() {
             return ActivityKind.PLANT;
@@ -140,6 +148,25 @@ public sealed interface Activity {
         public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
             parts.name(Name.FIELD, field);
             parts.name(Name.LOAD, load);
+            parts.amount(Amount.AREA_HA, areaHa);
+        }
+    }
+
+    /** A planter plants a part of a field without extract, with an empty tank. */
+    record PlantWithout(LocalDateTime start, LocalDateTime end, String field, double areaHa) implements Planting {
+        @Override
+        public ActivityKind kind() {
+            return ActivityKind.PLANT_WITHOUT;
+        }
+
+        @Override
+        public <T> T accept(ActivityVisitor<T> visitor) {
+            return visitor.visit(this);
+        }
+
+        @Override
+        public <X extends Exception> void tell(ActivityParts<X> parts) throws X {
+            parts.name(Name.FIELD, field);
             parts.amount(Amount.AREA_HA, areaHa);
         }
     }

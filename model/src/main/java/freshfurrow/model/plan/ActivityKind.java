@@ -28,6 +28,7 @@ public enum ActivityKind {
     WAIT("wait", By.PLANTER),
     FILL("fill", By.PLANTER),
     PLANT("planting", By.PLANTER),
+    PLANT_WITHOUT("planting without extract", By.PLANTER),
     FLUSH("flush", By.PLANTER),
     DRAW("draw", By.RIG),
     LOAD_COMPOST("compost loading", By.RIG),
@@ -93,6 +94,7 @@ public enum ActivityKind {
             case WAIT -> List.of(AT, WHY);
             case FILL -> List.of(AT, LOAD);
             case PLANT -> List.of(FIELD, LOAD, AREA_HA);
+            case PLANT_WITHOUT -> List.of(FIELD, AREA_HA);
             case DRAW -> List.of(WATER_POINT, LITRES);
             case LOAD_COMPOST -> List.of(AT, LOT, KG);
             case EXTRACT -> List.of(AT, BATCH);
@@ -112,6 +114,7 @@ public enum ActivityKind {
             case WAIT -> new Activity.Wait(start, end, in.name(AT), in.why());
             case FILL -> new Activity.Fill(start, end, in.name(AT), in.name(LOAD));
             case PLANT -> new Activity.Plant(start, end, in.name(FIELD), in.name(LOAD), in.amount(AREA_HA));
+            case PLANT_WITHOUT -> new Activity.PlantWithout(start, end, in.name(FIELD), in.amount(AREA_HA));
             case DRAW -> new Activity.Draw(start, end, in.name(WATER_POINT), in.amount(LITRES));
             case LOAD_COMPOST -> new Activity.LoadCompost(start, end, in.name(AT), in.name(LOT), in.amount(KG));
             case EXTRACT -> new Activity.Extract(start, end, in.name(AT), in.name(BATCH));

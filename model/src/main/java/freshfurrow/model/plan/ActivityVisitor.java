@@ -15,6 +15,8 @@ public interface ActivityVisitor<T> {
 
     T visit(Activity.Plant plant);
 
+    T visit(Activity.PlantWithout planting);
+
     T visit(Activity.Flush flush);
 
     T visit(Activity.Draw draw);
@@ -95,6 +97,11 @@ public interface ActivityVisitor<T> {
         @Override
         default T visit(Activity.Plant plant) {
             throw refusal(plant);
+        }
+
+        @Override
+        default T visit(Activity.PlantWithout planting) {
+            throw refusal(planting);
         }
 
         @Override

@@ -181,6 +181,11 @@ record JsonPlace(Path file, JsonPath path, JsonNode value) {
         return found;
     }
 
+    /** A list that may be missing, which is as good as an empty one. */
+    <T> List<T> listIfAny(String key, Reader<T> reader) throws PlanFileException {
+        return value.has(key) ? list(key, reader) : List.of();
+    }
+
     <T> List<T> list(String key, Reader<T> reader) throws PlanFileException {
         JsonPlace place = at(key);
         if (!place.value.isArray()) {

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A season played out: what every machine does, every load and every batch. All figures are SI, all times local.
@@ -71,6 +73,13 @@ public record Plan(
     public Plan withBounds(Bounds found) {
         return new Plan(
                 season, score, totals, planters, rigs, loads, batches, unserved, Optional.of(found), limits, start);
+    }
+
+    /** Ids of the fields that are planted without extract by decision. */
+    public Set<String> withoutExtract() {
+        return planters.values().stream()
+                .flatMap(planter -> planter.withoutExtract().stream())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** This plan with these limits in place of those it had. */
@@ -139,7 +148,8 @@ public record Plan(
     /**
      * The season in figures.
      *
-     * @param areaHa planted, ha
+     * @param areaHa planted, with and without extract, ha
+     * @param untreatedHa of that planted without extract
      * @param lateHaDays area planted after its window times days after, unweighted
      * @param compostTrips loadings of compost where it lies
      * @param compostKg that goes into batches
@@ -151,6 +161,7 @@ public record Plan(
      */
     public record Totals(
             double areaHa,
+            double untreatedHa,
             double unservedHa,
             double lateHaDays,
             int planterFills,
@@ -170,11 +181,14 @@ public record Plan(
      *
      * @param tankL its tank, L
      * @param fields ids in the order of its list
+     * @param withoutExtract those of them that are planted without extract by decision, in the same order
      * @param activities in time order; gaps are idle time
      */
-    public record PlanterPlan(double tankL, List<String> fields, List<Activity> activities) {
+    public record PlanterPlan(
+            double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
         public PlanterPlan {
             fields = List.copyOf(fields);
+            withoutExtract = List.copyOf(withoutExtract);
             activities = List.copyOf(activities);
         }
     }
@@ -273,7 +287,7 @@ public record Plan(
     /**
      * What no plan of the season can do better, each figure by itself.
      *
-     * @param planterFills no plan that leaves no more unserved than this one has fewer, 0 or more; likewise {@code waterTrips}
+     * @param planterFills no plan that leaves no more unserved and untreated than this one has fewer, 0 or more; likewise {@code waterTrips}
      * @param unservedHa no plan leaves less, ha, 0 or more
      * @param lateHaDays no plan that leaves no more unserved than this one has fewer, unweighted ha-days, 0 or more
      * @param medium no plan has a better medium score, hundredths of weighted ha-days, negated: 0 or less

@@ -171,10 +171,11 @@ final class PlanFromJson {
     }
 
     private static Plan.PlanterPlan planter(JsonPlace place) throws PlanFileException {
-        place.with("tankL", "fields", "activities");
+        place.withAndPerhaps(List.of("withoutExtract"), "tankL", "fields", "activities");
         return new Plan.PlanterPlan(
                 place.number("tankL"),
                 place.list("fields", JsonPlace::asText),
+                place.listIfAny("withoutExtract", JsonPlace::asText),
                 place.list("activities", ActivityJson::read));
     }
 

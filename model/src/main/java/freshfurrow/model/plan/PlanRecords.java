@@ -38,6 +38,8 @@ final class PlanRecords {
 
     private static JsonRecord<Plan.Totals> totals() {
         JsonKey<Plan.Totals, Double> areaHa = key("areaHa", Plan.Totals::areaHa, AREA);
+        JsonKey<Plan.Totals, Double> untreatedHa =
+                new JsonKey<>("untreatedHa", Plan.Totals::untreatedHa, AREA, Optional.of(0.0));
         JsonKey<Plan.Totals, Double> unservedHa = key("unservedHa", Plan.Totals::unservedHa, AREA);
         JsonKey<Plan.Totals, Double> lateHaDays = key("lateHaDays", Plan.Totals::lateHaDays, AREA);
         JsonKey<Plan.Totals, Integer> planterFills = key("planterFills", Plan.Totals::planterFills, COUNT);
@@ -60,6 +62,7 @@ final class PlanRecords {
                     in.get(bound);
                     return new Plan.Totals(
                             in.get(areaHa),
+                            in.get(untreatedHa),
                             in.get(unservedHa),
                             in.get(lateHaDays),
                             in.get(planterFills),
@@ -75,6 +78,7 @@ final class PlanRecords {
                             in.get(finish));
                 },
                 areaHa,
+                untreatedHa,
                 unservedHa,
                 lateHaDays,
                 planterFills,

@@ -78,6 +78,9 @@ final class PlanToJson {
     private static ObjectNode planter(Plan.PlanterPlan planter) {
         ObjectNode tree = JSON.objectNode().put("tankL", figure(planter.tankL()));
         tree.set("fields", ids(planter.fields()));
+        if (!planter.withoutExtract().isEmpty()) {
+            tree.set("withoutExtract", ids(planter.withoutExtract()));
+        }
         tree.set("activities", activities(planter.activities()));
         return tree;
     }

@@ -46,6 +46,7 @@ final class PlanWalk {
 
     private void totals(Plan.Totals totals) throws PlanFileException {
         visitor.figure(totals.areaHa(), () -> "totals.areaHa");
+        visitor.figure(totals.untreatedHa(), () -> "totals.untreatedHa");
         visitor.figure(totals.unservedHa(), () -> "totals.unservedHa");
         visitor.figure(totals.lateHaDays(), () -> "totals.lateHaDays");
         visitor.figure(totals.planterFills(), () -> "totals.planterFills");
@@ -66,6 +67,7 @@ final class PlanWalk {
             visitor.name(Named.PLANTER, entry.getKey(), where);
             visitor.size(entry.getValue().tankL(), where.then(".tankL"));
             names(Named.LEFT_FIELD, entry.getValue().fields(), where.then(".fields"));
+            names(Named.LEFT_FIELD, entry.getValue().withoutExtract(), where.then(".withoutExtract"));
             activities(entry.getValue().activities(), Named.PLANTER, where.then(".activities"));
         }
         for (Map.Entry<String, Plan.RigPlan> entry : plan.rigs().entrySet()) {

@@ -49,7 +49,7 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     }
 
     /** What of a planting was in the ground by {@code now}, ha: its share by time. */
-    static double plantedHa(Activity.Plant plant, LocalDateTime now) {
+    static double plantedHa(Activity.Planting plant, LocalDateTime now) {
         if (!plant.end().isAfter(now)) {
             return plant.areaHa();
         }
@@ -89,6 +89,12 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
         if (isFlushed) {
             lines = Optional.of(new Standing.Lines(loads.load(plant.load()).recipe(), plant.start()));
         }
+        return this;
+    }
+
+    @Override
+    public PlanterSoFar visit(Activity.PlantWithout planting) {
+        tank = Optional.empty();
         return this;
     }
 

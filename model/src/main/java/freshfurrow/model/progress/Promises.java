@@ -15,8 +15,8 @@ public final class Promises {
     public static Map<String, Standing.Promise> of(Plan plan, LocalDateTime now, int days) {
         Map<String, Standing.Promise> promises = new LinkedHashMap<>();
         plan.planters().forEach((planter, its) -> its.activities().stream()
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast)
+                .filter(Activity.Planting.class::isInstance)
+                .map(Activity.Planting.class::cast)
                 .filter(plant -> plant.end().isAfter(now) && plant.start().isBefore(now.plusDays(days)))
                 .forEach(plant -> promises.putIfAbsent(
                         plant.field(),

@@ -95,7 +95,7 @@ public final class StandingAt {
             planter.did(activity);
             if (activity instanceof Activity.Fill fill) {
                 fills.add(fill.load());
-            } else if (activity instanceof Activity.Plant plant) {
+            } else if (activity instanceof Activity.Planting plant) {
                 double areaHa = PlanterSoFar.plantedHa(plant, now);
                 if (areaHa > 0) {
                     planted.merge(new PartKey(plant.field(), plant.start().toLocalDate()), areaHa, Double::sum);

@@ -19,7 +19,18 @@ import java.util.Optional;
 /** Fields from a map in the season file, from a CSV file or from a GeoJSON file, all brought to the same form. */
 final class FieldFiles {
     static final List<String> COLUMNS = List.of(
-            "id", "name", "area", "lat", "lon", "crop", "window", "recipe", "drainage", "lateWeight", "planters");
+            "id",
+            "name",
+            "area",
+            "lat",
+            "lon",
+            "crop",
+            "window",
+            "recipe",
+            "drainage",
+            "lateWeight",
+            "extractWeight",
+            "planters");
 
     /** Of which a plan is still found, written and shown in less than a minute, with the memory of an ordinary machine. */
     private static final int MOST_FIELDS = 10_000;

@@ -84,6 +84,7 @@ final class FieldReader {
         Optional<String> recipe = recipe(keys, crop);
         Drainage drainage = drainage(keys);
         Optional<Double> lateWeight = keys.number("lateWeight", SeasonBinder.LATE_WEIGHT);
+        Optional<Double> extractWeight = keys.number("extractWeight", SeasonBinder.LATE_WEIGHT);
         Set<String> allowed = allowed(keys);
         keys.refuseOthers();
         if (problems.count() > before || area.isEmpty() || window.isEmpty() || recipe.isEmpty()) {
@@ -100,6 +101,7 @@ final class FieldReader {
                 recipe.get(),
                 drainage,
                 lateWeight.orElse(crop.orElseThrow().lateWeight()),
+                extractWeight.orElse(crop.orElseThrow().extractWeight()),
                 allowed));
     }
 

@@ -50,6 +50,7 @@ final class Machines {
         Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
         Optional<Double> overtime = keys.optionalQuantity("overtime", Kind.TIME, OVERTIME);
         Optional<Double> flush = keys.optionalQuantity("flush", Kind.TIME, SHORT_TIME);
+        Optional<Double> longestWait = keys.optionalQuantity("longestWait", Kind.TIME, SHORT_TIME);
         Optional<String> at = keys.neededText("at", "yard");
         WorkHours hours = Times.hours(keys, seasonHours);
         keys.refuseOthers();
@@ -72,6 +73,7 @@ final class Machines {
                 seconds(moveTime),
                 seconds(overtime),
                 seconds(flush),
+                longestWait.isPresent() ? OptionalInt.of(seconds(longestWait)) : OptionalInt.empty(),
                 at.orElseThrow(),
                 hours));
     }

@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -48,6 +49,7 @@ final class SeasonBinder {
     private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
     private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
     private static final Range WORTH = Range.from0(7 * DAY_S, "0 to 7 d");
+    private static final Range UNTREATED = Range.from0(366.0 * DAY_S, "0 to 366 d");
     private static final Range LEAST_PIECE = Range.from0(40, "0 to 100 ac (40 ha)");
     private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
     private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
@@ -228,8 +230,9 @@ final class SeasonBinder {
                         "recipe", "there is no recipe " + recipe.get(), FieldReader.unknown(recipe.get(), recipes));
             }
             Optional<Double> weight = keys.number("lateWeight", LATE_WEIGHT);
+            Optional<Double> extractWeight = keys.number("extractWeight", LATE_WEIGHT);
             keys.refuseOthers();
-            crops.put(id, new Crop(id, window, recipe, weight.orElse(1.0)));
+            crops.put(id, new Crop(id, window, recipe, weight.orElse(1.0), extractWeight.orElse(1.0)));
         });
         return crops;
     }
@@ -306,7 +309,10 @@ final class SeasonBinder {
                         .map(s -> s / MINUTE_S)
                         .orElse(usual.callOutMin()),
                 own.number("overtime", WEIGHT).orElse(usual.overtimeMinPerMin()),
-                own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()));
+                own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()),
+                own.optionalQuantity("untreated", Kind.TIME, UNTREATED)
+                        .map(s -> OptionalDouble.of(s / DAY_S))
+                        .orElse(usual.untreatedDays()));
         own.refuseOthers();
         return goals;
     }

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.OptionalInt;
+
 /** A machine that puts finished mix on fields, out of a tank that a rig fills. */
 public sealed interface Applicator extends Machine permits Planter {
     /** What its tank takes, L, above 0. */
@@ -22,6 +24,12 @@ public sealed interface Applicator extends Machine permits Planter {
 
     /** To flush its lines after the last mix of a day and before mix of another recipe, s, 0 or more. */
     int flushS();
+
+    /**
+     * How long it waits for a rig, s of its working time, 0 or more, before it goes on without extract where that is allowed; empty when for
+     * as long as it takes.
+     */
+    OptionalInt longestWaitS();
 
     /** Effective field capacity, m2/s, above 0. */
     double fieldCapacityM2PerS();

@@ -8,5 +8,7 @@ import java.util.Optional;
  * @param window dates to plant it in, where the crop has one
  * @param recipe id of a recipe, where the crop has one
  * @param lateWeight what a late day counts against others, 0 or more
+ * @param extractWeight what planting without extract counts against others, 0 or more
  */
-public record Crop(String id, Optional<DateWindow> window, Optional<String> recipe, double lateWeight) {}
+public record Crop(
+        String id, Optional<DateWindow> window, Optional<String> recipe, double lateWeight, double extractWeight) {}

@@ -13,6 +13,7 @@ import java.util.Set;
  * @param window dates to plant it in; planting never begins earlier, planting later counts as late
  * @param recipe id of a recipe of the season
  * @param lateWeight what a late day of this field counts against others, 0 or more
+ * @param extractWeight what planting it without extract counts against others, 0 or more
  * @param planters ids of the planters that may plant it; empty when all may
  */
 public record Field(
@@ -26,12 +27,13 @@ public record Field(
         String recipe,
         Drainage drainage,
         double lateWeight,
+        double extractWeight,
         Set<String> planters) {
     public Field {
         outline = outline.stream().map(List::copyOf).toList();
         planters = Set.copyOf(planters);
-        if (!(areaHa > 0 && lateWeight >= 0)) {
-            throw new IllegalArgumentException("field " + id + " needs an area above 0 and a late weight of 0 or more");
+        if (!(areaHa > 0 && lateWeight >= 0 && extractWeight >= 0)) {
+            throw new IllegalArgumentException("field " + id + " needs an area above 0 and weights of 0 or more");
         }
     }
 

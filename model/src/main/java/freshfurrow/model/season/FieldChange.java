@@ -16,6 +16,7 @@ public final class FieldChange {
     private String recipe;
     private Drainage drainage;
     private double lateWeight;
+    private double extractWeight;
     private Set<String> planters;
 
     FieldChange(Field from) {
@@ -29,6 +30,7 @@ public final class FieldChange {
         recipe = from.recipe();
         drainage = from.drainage();
         lateWeight = from.lateWeight();
+        extractWeight = from.extractWeight();
         planters = from.planters();
     }
 
@@ -82,6 +84,11 @@ public final class FieldChange {
         return this;
     }
 
+    public FieldChange extractWeight(double other) {
+        extractWeight = other;
+        return this;
+    }
+
     public FieldChange planters(Set<String> other) {
         planters = other;
         return this;
@@ -93,6 +100,7 @@ public final class FieldChange {
      * @throws IllegalArgumentException when the parts do not make one
      */
     public Field field() {
-        return new Field(id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, planters);
+        return new Field(
+                id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, extractWeight, planters);
     }
 }

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.OptionalDouble;
+
 /**
  * What a plan's shortcomings are worth against each other, in minutes.
  *
@@ -16,6 +18,8 @@ package freshfurrow.model.season;
  * @param callOutMin minutes that it is worth not to call a machine out on a day on which it then plants, fills or is filled no load
  * @param overtimeMinPerMin minutes that a minute of planting past the day's last hours is worth
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
+ * @param untreatedDays a hectare planted without extract weighs as much as one planted so many days late; empty where nothing is planted
+ *     without
  */
 public record Goals(
         double refillMin,
@@ -30,8 +34,10 @@ public record Goals(
         double leastPieceHa,
         double callOutMin,
         double overtimeMinPerMin,
-        int steadyDays) {
-    public static final Goals DEFAULT = new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2);
+        int steadyDays,
+        OptionalDouble untreatedDays) {
+    public static final Goals DEFAULT =
+            new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2, OptionalDouble.empty());
 
     public Goals {
         if (!(refillMin >= 0
@@ -46,8 +52,28 @@ public record Goals(
                 && leastPieceHa >= 0
                 && callOutMin >= 0
                 && overtimeMinPerMin >= 0
-                && steadyDays >= 0)) {
+                && steadyDays >= 0
+                && untreatedDays.orElse(0) >= 0)) {
             throw new IllegalArgumentException("goal weights are 0 or more");
         }
+    }
+
+    /** These goals with another weight of planting without extract. */
+    public Goals withUntreatedDays(OptionalDouble other) {
+        return new Goals(
+                refillMin,
+                waterTripMin,
+                compostTripMin,
+                waitMinPerMin,
+                driveMinPerMin,
+                dumpMinPerKg,
+                earlyMinPerHaDay,
+                movedMin,
+                scrapMin,
+                leastPieceHa,
+                callOutMin,
+                overtimeMinPerMin,
+                steadyDays,
+                other);
     }
 }

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.OptionalInt;
+
 /**
  * A planter with an extract tank.
  *
@@ -16,6 +18,8 @@ package freshfurrow.model.season;
  * @param overtimeS how long past the end of a day's last hours it may plant where that finishes the field or uses up the load, s, 0 or
  *     more; never past midnight
  * @param flushS to flush its lines after the last mix of a day and before mix of another recipe, s, 0 or more
+ * @param longestWaitS how long it waits for a rig, s of its working time, 0 or more, before it goes on without extract where that is
+ *     allowed; empty when for as long as it takes
  * @param at id of the place where it stands when the season begins
  */
 public record Planter(
@@ -31,6 +35,7 @@ public record Planter(
         int moveTimeS,
         int overtimeS,
         int flushS,
+        OptionalInt longestWaitS,
         String at,
         WorkHours hours)
         implements Applicator {
@@ -44,7 +49,8 @@ public record Planter(
                 || fillSetupS < 0
                 || moveTimeS < 0
                 || overtimeS < 0
-                || flushS < 0) {
+                || flushS < 0
+                || longestWaitS.orElse(0) < 0) {
             throw new IllegalArgumentException("planter " + id + " has a figure out of range");
         }
     }

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.OptionalInt;
+
 /** A planter to be made out of another one, of which all stays as it was but for what is said. */
 public final class PlanterChange {
     private String id;
@@ -14,6 +16,7 @@ public final class PlanterChange {
     private int moveTimeS;
     private int overtimeS;
     private int flushS;
+    private OptionalInt longestWaitS;
     private String at;
     private WorkHours hours;
 
@@ -30,6 +33,7 @@ public final class PlanterChange {
         moveTimeS = from.moveTimeS();
         overtimeS = from.overtimeS();
         flushS = from.flushS();
+        longestWaitS = from.longestWaitS();
         at = from.at();
         hours = from.hours();
     }
@@ -94,6 +98,11 @@ public final class PlanterChange {
         return this;
     }
 
+    public PlanterChange longestWaitS(OptionalInt other) {
+        longestWaitS = other;
+        return this;
+    }
+
     public PlanterChange at(String other) {
         at = other;
         return this;
@@ -123,6 +132,7 @@ public final class PlanterChange {
                 moveTimeS,
                 overtimeS,
                 flushS,
+                longestWaitS,
                 at,
                 hours);
     }

@@ -4,6 +4,7 @@ import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.tables.SeasonTables;
+import java.util.stream.IntStream;
 
 /**
  * A season as tables of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
@@ -31,6 +32,39 @@ public final class CompiledSeason {
 
     public int fieldCount() {
         return tables.fields().count();
+    }
+
+    /** Whether fields may be planted without extract. */
+    public boolean mayGoWithout() {
+        return tables.fields().mayGoWithout();
+    }
+
+    /** Whether all compost there is, or will be, is less than all fields need. */
+    public boolean isShortOfCompost() {
+        return tables.compost().totalMg()
+                < IntStream.range(0, fieldCount())
+                        .mapToLong(field -> tables.recipes().compostMg(areaDm2(field), recipeIndex(field)))
+                        .sum();
+    }
+
+    /** The entry of a list by which a field is to be planted without extract; else the field itself is its entry. */
+    public int without(int field) {
+        return tables.fields().without(field);
+    }
+
+    /** The field that an entry of a list names. */
+    public int named(int entry) {
+        return tables.fields().named(entry);
+    }
+
+    /** Whether the field of an entry of a list is to be planted without extract. */
+    public boolean isWithout(int entry) {
+        return tables.fields().isWithout(entry);
+    }
+
+    /** What it counts to plant a field without extract, thousandths. */
+    public int extractWeightThousandths(int field) {
+        return tables.fields().extractWeight(field);
     }
 
     public int planterCount() {

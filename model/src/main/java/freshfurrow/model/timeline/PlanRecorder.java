@@ -8,6 +8,7 @@ import static freshfurrow.model.timeline.tables.Scale.ML_PER_L;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -15,7 +16,6 @@ import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.journal.ActivityJournal;
 import freshfurrow.model.timeline.state.Tally;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -42,7 +42,16 @@ public final class PlanRecorder {
      *     more or fewer lists than planters
      */
     public static Plan record(CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source) {
-        return new PlanRecorder(season).record(listsByPlanter, source, Optional.empty());
+        return record(season, PlantingOrders.withExtract(listsByPlanter), source);
+    }
+
+    /**
+     * Plays the season out and records it.
+     *
+     * @throws IllegalArgumentException as for lists
+     */
+    public static Plan record(CompiledSeason season, PlantingOrders orders, SeasonSource source) {
+        return new PlanRecorder(season).record(orders, source, Optional.empty());
     }
 
     /**
@@ -53,7 +62,12 @@ public final class PlanRecorder {
      */
     public static Plan record(
             CompiledSeason season, List<List<String>> listsByPlanter, SeasonSource source, PlanStart start) {
-        return new PlanRecorder(season).record(listsByPlanter, source, Optional.of(start));
+        return record(season, PlantingOrders.withExtract(listsByPlanter), source, start);
+    }
+
+    /** Plays out what is left of a season that is under way. */
+    public static Plan record(CompiledSeason season, PlantingOrders orders, SeasonSource source, PlanStart start) {
+        return new PlanRecorder(season).record(orders, source, Optional.of(start));
     }
 
     /**
@@ -64,20 +78,16 @@ public final class PlanRecorder {
      * @param untilS s since the season's first midnight
      */
     public static Plan recordUntil(
-            CompiledSeason season,
-            List<List<String>> listsByPlanter,
-            SeasonSource source,
-            Optional<PlanStart> start,
-            int untilS) {
-        return new PlanRecorder(season).record(listsByPlanter, source, start, untilS);
+            CompiledSeason season, PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS) {
+        return new PlanRecorder(season).record(orders, source, start, untilS);
     }
 
-    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start) {
-        return record(listsByPlanter, source, start, Calendar.NEVER);
+    private Plan record(PlantingOrders orders, SeasonSource source, Optional<PlanStart> start) {
+        return record(orders, source, start, Calendar.NEVER);
     }
 
-    private Plan record(List<List<String>> listsByPlanter, SeasonSource source, Optional<PlanStart> start, int untilS) {
-        int[][] lists = indices(listsByPlanter);
+    private Plan record(PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS) {
+        int[][] lists = entries(orders);
         int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
         Timeline timeline = new Timeline(compiled);
         ActivityJournal journal = new ActivityJournal(compiled.tables());
@@ -89,7 +99,12 @@ public final class PlanRecorder {
             planters.put(
                     season.applicators().get(p).id(),
                     new Plan.PlanterPlan(
-                            season.applicators().get(p).tankL(), listsByPlanter.get(p), journal.planterActivities(p)));
+                            season.applicators().get(p).tankL(),
+                            orders.byPlanter().get(p),
+                            orders.byPlanter().get(p).stream()
+                                    .filter(orders.withoutExtract()::contains)
+                                    .toList(),
+                            journal.planterActivities(p)));
         }
         Map<String, Plan.RigPlan> rigs = new LinkedHashMap<>();
         for (int r = 0; r < compiled.tables().rigs().count(); r++) {
@@ -130,6 +145,7 @@ public final class PlanRecorder {
         long margin = timeline.count(Tally.SMALLEST_MARGIN_S);
         return new Plan.Totals(
                 timeline.count(Tally.PLANTED_DM2) / DM2_PER_HA,
+                timeline.count(Tally.UNTREATED_DM2) / DM2_PER_HA,
                 timeline.unservedDm2() / DM2_PER_HA,
                 timeline.lateDm2Days() / DM2_PER_HA,
                 timeline.fills(),
@@ -149,27 +165,27 @@ public final class PlanRecorder {
         return Math.round(minutes * 10) / 10.0;
     }
 
-    private int[][] indices(List<List<String>> listsByPlanter) {
-        if (listsByPlanter.size() != compiled.planterCount()) {
+    private int[][] entries(PlantingOrders orders) {
+        List<List<String>> byPlanter = orders.byPlanter();
+        if (byPlanter.size() != compiled.planterCount()) {
             throw new IllegalArgumentException(
-                    listsByPlanter.size() + " lists for " + compiled.planterCount() + " planters");
+                    byPlanter.size() + " lists for " + compiled.planterCount() + " planters");
         }
-        Map<String, Integer> indexOf = new HashMap<>();
+        Map<String, Integer> entryOf = new HashMap<>();
         for (int field = 0; field < compiled.fieldCount(); field++) {
-            indexOf.put(season.fields().get(field).id(), field);
+            String id = season.fields().get(field).id();
+            entryOf.put(id, orders.withoutExtract().contains(id) ? compiled.without(field) : field);
         }
-        List<int[]> lists = new ArrayList<>();
-        for (List<String> ids : listsByPlanter) {
-            lists.add(ids.stream()
-                    .mapToInt(id -> {
-                        Integer index = indexOf.remove(id);
-                        if (index == null) {
-                            throw new IllegalArgumentException("field " + id + " is unknown or stands in two places");
-                        }
-                        return index;
-                    })
-                    .toArray());
+        return byPlanter.stream()
+                .map(ids -> ids.stream().mapToInt(id -> entry(entryOf, id)).toArray())
+                .toArray(int[][]::new);
+    }
+
+    private static int entry(Map<String, Integer> entryOf, String id) {
+        Integer entry = entryOf.remove(id);
+        if (entry == null) {
+            throw new IllegalArgumentException("field " + id + " is unknown or stands in two places");
         }
-        return lists.toArray(int[][]::new);
+        return entry;
     }
 }

@@ -162,6 +162,11 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public long untreatedMilliDm2() {
+        return count(Tally.WEIGHTED_UNTREATED_DM2);
+    }
+
+    @Override
     public int fills() {
         return (int) count(Tally.FILLS);
     }

@@ -87,7 +87,7 @@ class PlayedSeasonsTest {
     private static Plan played(Season season, long seed) {
         return PlanRecorder.record(
                 CompiledSeason.of(season),
-                RandomSeasons.lists(season, seed),
+                RandomSeasons.orders(season, RandomSeasons.lists(season, seed)),
                 new SeasonSource(season.name(), "season.yaml", "00", DisplayUnits.METRIC));
     }
 

@@ -132,7 +132,20 @@ final class WorkedDay {
                 Optional.empty(),
                 WorkedDay::metres,
                 new Goals(
-                        30, 20, 20, 1, 0.5, 10, 0.05, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
+                        30,
+                        20,
+                        20,
+                        1,
+                        0.5,
+                        10,
+                        0.05,
+                        Goals.DEFAULT.movedMin(),
+                        0,
+                        1,
+                        0,
+                        0,
+                        Goals.DEFAULT.steadyDays(),
+                        OptionalDouble.empty()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());
@@ -157,7 +170,7 @@ final class WorkedDay {
             double lateWeight,
             Drainage drainage,
             String planter) {
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 areaHa,

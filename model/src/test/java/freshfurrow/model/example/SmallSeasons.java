@@ -112,7 +112,7 @@ public final class SmallSeasons {
 
     private Field field(int number) {
         LocalDate opens = FIRST.plusDays(random.nextInt(4) == 0 ? 1 : 0);
-        return new Field(
+        return WithDefaults.field(
                 place("F" + number),
                 "Field " + number,
                 1.5 + 3 * random.nextDouble(),

@@ -10,11 +10,13 @@ import freshfurrow.model.season.Drying;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -24,9 +26,10 @@ class GoalSetTest {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 1);
 
     /** Ten days, late weights 1 and 2.5; weights unlike one another so that no goal can stand in for another. */
-    private static final Season SEASON = season(new Goals(31, 17, 23, 1.5, 0.5, 10, 0.05, 45, 40, 2, 55, 3, 2), 1, 2.5);
+    private static final Season SEASON =
+            season(new Goals(31, 17, 23, 1.5, 0.5, 10, 0.05, 45, 40, 2, 55, 3, 2, OptionalDouble.empty()), 1, 2.5);
 
-    private static final Played NOTHING = new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    private static final Played NOTHING = new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
     @Test
     void aSeasonWithoutFaultCostsNothing() {
@@ -37,18 +40,18 @@ class GoalSetTest {
 
     @Test
     void aForbiddenFieldIsABrokenRule() {
-        assertThat(scoreOf(new Played(2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(-2L, 0L, 0L);
-        assertThat(costOf("forbidden", new Played(0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("forbidden", new Played(0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void anUnservedHectareCostsMoreDaysThanTheSeasonHasAtTheLargestLateWeight() {
         // 3 ha x (10 + 1) days x 2.5 x 100
-        assertThat(scoreOf(new Played(0, 3_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 3_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, -8250L, 0L);
-        assertThat(costOf("unplanted", new Played(9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("unplanted", new Played(9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
@@ -56,126 +59,126 @@ class GoalSetTest {
     void lateWeightsBelowOneDoNotMakeUnservedAreaCheap() {
         GoalSet goals = GoalSet.of(season(Goals.DEFAULT, 0.2, 0));
 
-        assertThat(goals.medium(new Played(0, 1_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(goals.medium(new Played(0, 1_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .isEqualTo(-1100);
     }
 
     @Test
     void lateAreaCostsItsWeightedHaDays() {
         // 2 ha planted 3 days late with late weight 2.5: 15 ha-days
-        assertThat(scoreOf(new Played(0, 0, 2_000_000L * 3 * 2500, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 2_000_000L * 3 * 2500, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, -1500L, 0L);
-        assertThat(costOf("late", new Played(9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("late", new Played(9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void theLeastLateAreaIsRoundedUpToAHundredth() {
-        assertThat(scoreOf(new Played(0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, -1L, 0L);
-        assertThat(scoreOf(new Played(0, 0, 10_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 10_000_000, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, -1L, 0L);
-        assertThat(scoreOf(new Played(0, 0, 10_000_001, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 10_000_001, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, -2L, 0L);
     }
 
     @Test
     void eachRefillCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 4, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 4, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -124L);
-        assertThat(costOf("fills", new Played(9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("fills", new Played(9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void eachWaterTripCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 3, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 3, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -51L);
-        assertThat(costOf("water trips", new Played(9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("water trips", new Played(9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void eachCompostTripCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 2, 0, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 2, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -46L);
-        assertThat(costOf("compost trips", new Played(9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("compost trips", new Played(9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void waitingCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 600, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 600, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -15L);
-        assertThat(costOf("waiting", new Played(9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("waiting", new Played(9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void drivingCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 1200, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 1200, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -10L);
-        assertThat(costOf("driving", new Played(9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9)))
+        assertThat(costOf("driving", new Played(9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void dumpedCompostCostsByTheKilogram() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 1_500_000, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 1_500_000, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -15L);
-        assertThat(costOf("dumped compost", new Played(9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9)))
+        assertThat(costOf("dumped compost", new Played(9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void aPromisedFieldThatIsMovedCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 3, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 3, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -135L);
-        assertThat(costOf("moved fields", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9)))
+        assertThat(costOf("moved fields", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void aScrapOfALargeFieldCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 3, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 3, 0, 0, 0)))
                 .containsExactly(0L, 0L, -120L);
-        assertThat(costOf("scraps", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9)))
+        assertThat(costOf("scraps", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void aMachineCalledOutForNothingCostsItsMinutes() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 2, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 2, 0, 0)))
                 .containsExactly(0L, 0L, -110L);
-        assertThat(costOf("call-outs", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9)))
+        assertThat(costOf("call-outs", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9)))
                 .isZero();
     }
 
     @Test
     void aMinutePastTheDaysHoursCostsWhatItIsWorth() {
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 300)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 300, 0)))
                 .containsExactly(0L, 0L, -15L);
-        assertThat(costOf("overtime", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0)))
+        assertThat(costOf("overtime", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9)))
                 .isZero();
     }
 
     @Test
     void plantingLaterInTheSeasonCostsALittle() {
         // 20 ha on the sixth day: 20 x 5 x 0.05
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 100_000_000, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 100_000_000, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -5L);
-        assertThat(costOf("early", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9)))
+        assertThat(costOf("early", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9)))
                 .isZero();
     }
 
     @Test
     void theScoreIsTheSumOfTheGoalsRoundedOnce() {
         // 12 s of waiting are 0.3 min and 24 s of driving 0.2 min: neither alone makes a minute
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 12, 0, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 12, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, 0L);
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 24, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 24, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, 0L);
-        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 12, 24, 0, 0, 0, 0, 0, 0)))
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 12, 24, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -1L);
     }
 
@@ -185,8 +188,9 @@ class GoalSetTest {
         long area = 7_654_321;
         int latestDays = SEASON.days() - 1;
 
-        assertThat(goals.medium(new Played(0, area, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
-                .isLessThan(goals.medium(new Played(0, 0, area * latestDays * 2500, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)));
+        assertThat(goals.medium(new Played(0, area, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+                .isLessThan(
+                        goals.medium(new Played(0, 0, area * latestDays * 2500, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)));
     }
 
     @Test
@@ -211,7 +215,7 @@ class GoalSetTest {
 
     private static Season season(Goals goals, double... lateWeights) {
         List<Field> fields = IntStream.range(0, lateWeights.length)
-                .mapToObj(i -> new Field(
+                .mapToObj(i -> WithDefaults.field(
                         "F" + i,
                         "F" + i,
                         10,
@@ -261,6 +265,7 @@ class GoalSetTest {
             int movedFields,
             int scraps,
             int callOuts,
-            long overtimeS)
+            long overtimeS,
+            long untreatedMilliDm2)
             implements Counters {}
 }

@@ -13,6 +13,7 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -190,7 +191,7 @@ class LogSumsTest {
     }
 
     private static Field field(String id, double ha) {
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 ha,

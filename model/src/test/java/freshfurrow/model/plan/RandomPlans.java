@@ -47,9 +47,9 @@ final class RandomPlans {
                         list(() -> new ClockChanges.Change(time(), time()))),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
-                        area(), area(), area(), count(), count(), count(), count(), figure(), figure(), figure(),
-                        figure(), figure(), figure(), time()),
-                map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::activity))),
+                        area(), area(), area(), area(), count(), count(), count(), count(), figure(), figure(),
+                        figure(), figure(), figure(), figure(), time()),
+                map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::id), list(this::activity))),
                 map(() -> new Plan.RigPlan(perhaps(), perhaps(), perhaps(), list(this::activity))),
                 list(() -> new Plan.Load(
                         id(),

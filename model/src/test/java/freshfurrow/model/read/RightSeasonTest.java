@@ -215,7 +215,8 @@ final class RightSeasonTest {
                         1,
                         60,
                         2,
-                        Goals.DEFAULT.steadyDays()));
+                        Goals.DEFAULT.steadyDays(),
+                        OptionalDouble.empty()));
         assertThat(season.drying()).isEqualTo(new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4));
         assertThat(season.fields().get(0).lateWeight()).isEqualTo(1);
         WaterPoint well = season.waterPoints().get(0);

@@ -42,7 +42,7 @@ final class WrongMachinesTest {
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
                     tank: 600 gal     | tank: 299 gal     | season.yaml:19: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     nurseTank: 1200 gal | nurseTank: 39 gal | season.yaml:30: rigs.R1.nurseTank: holds less than the drum; give a nurse tank of at least one drum of water
-                    rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, leastFill, roadSpeed, fillSetup, moveTime, overtime, flush, at, hours
+                    rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, leastFill, roadSpeed, fillSetup, moveTime, overtime, flush, longestWait, at, hours
                     width: 40 ft      | width: 2 ft       | season.yaml:16: planters.P1.rowSpacing: rows are farther apart than the planter is wide; check width and rowSpacing
                     batchTime: 15 min | batchTime: 451 min | season.yaml:28: rigs.R1.batchTime: a batch does not fit in any of the rig's hours; give longer hours or a shorter batch
                     cleanTime: 3 min  | cleanTime: 451 min | season.yaml:29: rigs.R1.cleanTime: cleaning does not fit in any of the rig's hours; give longer hours

@@ -146,7 +146,7 @@ class ChangedRecordsTest {
                 new ClosedDays(Set.of(), Set.of()),
                 Map.of("yard", Optional.of(new GeoPoint(41, -97))),
                 List.of(WithDefaults.recipe("standard", 200, 10, 18_000)),
-                List.of(new Field(
+                List.of(WithDefaults.field(
                         "F1",
                         "first",
                         1,
@@ -208,12 +208,14 @@ class ChangedRecordsTest {
                         "strong",
                         Drainage.POOR,
                         2,
+                        3,
                         Set.of("P2"))),
                 List.of(WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
                         .change()
                         .leastFill(0.2)
                         .overtimeS(840)
                         .flushS(500)
+                        .longestWaitS(OptionalInt.of(2000))
                         .planter()),
                 List.of(WithDefaults.rig(
                                 "R2",
@@ -244,7 +246,7 @@ class ChangedRecordsTest {
                 Optional.of(new GroundRecord(
                         "two", Map.of(DAY, 5.0), Map.of(Drainage.POOR, List.of(new WetDay(DAY, 40, 30, 5))))),
                 (from, to) -> 2,
-                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13),
+                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, OptionalDouble.of(4)),
                 DisplayUnits.US,
                 List.of(new Outage("R2", NOON, NOON.plusHours(1))),
                 Optional.of(new Standing(

@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -16,6 +17,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -69,7 +71,41 @@ public final class RandomSeasons {
 
     /** Every other season, but for those of which rigs fetch the compost. */
     private static Season withPlacesOfLots(Season season, long seed) {
-        return seed % 2 == 0 ? season : withPlacesOfLots(season, new Random(seed));
+        Season untreated = seed % 3 == 0 ? goingWithout(season, new Random(seed)) : season;
+        return seed % 2 == 0 ? untreated : withPlacesOfLots(untreated, new Random(seed));
+    }
+
+    /** The season where fields may be planted without extract, and planters wait for a rig for some time at most. */
+    public static Season goingWithout(Season season, Random random) {
+        return season.change()
+                .goals(season.goals().withUntreatedDays(OptionalDouble.of(random.nextInt(6))))
+                .fields(season.fields().stream()
+                        .map(field ->
+                                field.change().extractWeight(random.nextInt(3)).field())
+                        .toList())
+                .applicators(season.applicators().stream()
+                        .map(planter -> ((Planter) planter)
+                                .change()
+                                .longestWaitS(
+                                        random.nextBoolean()
+                                                ? OptionalInt.empty()
+                                                : OptionalInt.of(600 * random.nextInt(10)))
+                                .planter())
+                        .toList())
+                .season();
+    }
+
+    /** Orders of a season's fields, some of which go without extract where that is allowed. */
+    public static PlantingOrders orders(Season season, List<List<String>> lists) {
+        Random random = new Random(lists.hashCode());
+        return season.goals().untreatedDays().isEmpty()
+                ? PlantingOrders.withExtract(lists)
+                : new PlantingOrders(
+                        lists,
+                        lists.stream()
+                                .flatMap(List::stream)
+                                .filter(field -> random.nextInt(4) == 0)
+                                .collect(Collectors.toSet()));
     }
 
     /** The season with a place for each lot, and rigs that hold a batch, three or ten. */
@@ -219,7 +255,7 @@ public final class RandomSeasons {
 
     private Field field(String id, LocalDate last, List<Recipe> recipes, List<Planter> planters) {
         LocalDate opens = first.plusDays(Math.min(between(-3, 6), ChronoUnit.DAYS.between(first, last)));
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 oneOf(0.3, 4.0, 16.187_425, 40.468_564_224) * (0.5 + random.nextDouble()),

@@ -1,8 +1,10 @@
 package freshfurrow.model.season;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Parts of a season of which only that is said which a season file may not leave out. */
 public final class WithDefaults {
@@ -38,6 +40,7 @@ public final class WithDefaults {
                 moveTimeS,
                 0,
                 0,
+                OptionalInt.empty(),
                 at,
                 hours);
     }
@@ -88,5 +91,20 @@ public final class WithDefaults {
                 extractAt,
                 at,
                 hours);
+    }
+
+    public static Field field(
+            String id,
+            String name,
+            double areaHa,
+            Optional<GeoPoint> at,
+            List<List<GeoPoint>> outline,
+            String crop,
+            DateWindow window,
+            String recipe,
+            Drainage drainage,
+            double lateWeight,
+            Set<String> planters) {
+        return new Field(id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, 1, planters);
     }
 }

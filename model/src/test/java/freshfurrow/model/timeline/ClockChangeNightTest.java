@@ -87,7 +87,7 @@ class ClockChangeNightTest {
         Season season = RandomSeasons.season(seed, (autumn ? AUTUMN : SPRING).minusDays(daysBefore), CHICAGO);
         Plan plan = PlanRecorder.record(
                 CompiledSeason.of(season),
-                RandomSeasons.lists(season, seed),
+                RandomSeasons.orders(season, RandomSeasons.lists(season, seed)),
                 Plan.SeasonSource.of(season, "season.yaml", "00"));
         assertThat(Audit.check(season, plan)).isEmpty();
         for (Plan.Load load : plan.loads()) {

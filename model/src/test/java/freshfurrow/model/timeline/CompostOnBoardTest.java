@@ -33,7 +33,8 @@ class CompostOnBoardTest {
             @ForAll @IntRange(max = 999) int second) {
         Season whole = RandomSeasons.withPlacesOfLots(
                 RandomSeasons.withoutPlacesOfLots(RandomSeasons.season(seed, fields)), new Random(seed));
-        Plan plan = PlanRecorder.record(CompiledSeason.of(whole), RandomSeasons.lists(whole, seed), source(whole));
+        Plan plan = PlanRecorder.record(
+                CompiledSeason.of(whole), RandomSeasons.orders(whole, RandomSeasons.lists(whole, seed)), source(whole));
         assertHolds(whole, plan);
 
         PlanStart start = StandingAt.of(whole, plan, at(whole, Math.min(first, second)));

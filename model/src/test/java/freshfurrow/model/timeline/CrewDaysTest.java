@@ -64,7 +64,7 @@ class CrewDaysTest {
         List<List<String>> lists = RandomSeasons.lists(season, seed);
         return PlanRecorder.record(
                 CompiledSeason.of(season),
-                lists,
+                RandomSeasons.orders(season, lists),
                 new Plan.SeasonSource(season.name(), "season.yaml", "00", DisplayUnits.METRIC));
     }
 

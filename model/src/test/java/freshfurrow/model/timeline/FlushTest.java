@@ -72,7 +72,7 @@ class FlushTest {
                 plan.season(),
                 plan.score(),
                 plan.totals(),
-                Map.of("P1", new Plan.PlanterPlan(its.tankL(), its.fields(), activities)),
+                Map.of("P1", new Plan.PlanterPlan(its.tankL(), its.fields(), its.withoutExtract(), activities)),
                 plan.rigs(),
                 plan.loads(),
                 plan.batches(),

@@ -7,6 +7,7 @@ import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -37,12 +38,14 @@ public class GoingOnTest {
             @ForAll @IntRange(min = 1, max = 25) int fields,
             @ForAll @IntRange(max = 999) int moment) {
         Season season = RandomSeasons.season(seed, fields);
-        Plan whole = PlanRecorder.record(CompiledSeason.of(season), dealt(season, new Random(seed)), SOURCE);
+        Plan whole = PlanRecorder.record(
+                CompiledSeason.of(season), RandomSeasons.orders(season, dealt(season, new Random(seed))), SOURCE);
         LocalDateTime now = season.first().atStartOfDay().plusMinutes(moment * (season.days() * 1440L - 1) / 999);
 
         PlanStart start = StandingAt.of(season, whole, now).withPromises(Promises.of(whole, now, 2));
         Season left = start.remaining(season);
-        Plan rest = PlanRecorder.record(CompiledSeason.of(left), remaining(whole, left), named(season), start);
+        Plan rest = PlanRecorder.record(
+                CompiledSeason.of(left), PlantingOrders.of(whole).with(remaining(whole, left)), named(season), start);
 
         assertThat(Audit.check(left, rest)).isEmpty();
         Map<String, Double> accounted = start.plantedHa();
@@ -65,7 +68,8 @@ public class GoingOnTest {
 
     /** What is left of a season when lists of its fields were followed for a share of its days. */
     public static Season left(Season season, long seed, double share) {
-        Plan plan = PlanRecorder.record(CompiledSeason.of(season), dealt(season, new Random(seed)), SOURCE);
+        Plan plan = PlanRecorder.record(
+                CompiledSeason.of(season), RandomSeasons.orders(season, dealt(season, new Random(seed))), SOURCE);
         LocalDateTime now = season.first().atStartOfDay().plusMinutes((long) (share * season.days() * 1440));
         PlanStart start = StandingAt.of(season, plan, now);
         return start.withPromises(Promises.of(plan, now, 2)).remaining(season);
@@ -78,10 +82,10 @@ public class GoingOnTest {
     static Map<String, Double> areas(Plan plan) {
         return plan.planters().values().stream()
                 .flatMap(planter -> planter.activities().stream())
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast)
-                .collect(
-                        Collectors.groupingBy(Activity.Plant::field, Collectors.summingDouble(Activity.Plant::areaHa)));
+                .filter(Activity.Planting.class::isInstance)
+                .map(Activity.Planting.class::cast)
+                .collect(Collectors.groupingBy(
+                        Activity.Planting::field, Collectors.summingDouble(Activity.Planting::areaHa)));
     }
 
     static List<List<String>> remaining(Plan plan, Season left) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
@@ -22,14 +23,14 @@ class PartOfASeasonTest {
     void allThatBeginsBeforeIsAsInTheWholeSeason(@ForAll long seed) {
         Season season = RandomSeasons.season(seed);
         CompiledSeason compiled = CompiledSeason.of(season);
-        List<List<String>> lists = RandomSeasons.lists(season, seed);
+        PlantingOrders orders = RandomSeasons.orders(season, RandomSeasons.lists(season, seed));
         Plan.SeasonSource source = Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64));
         int until = new Random(seed).nextInt(season.days() * 86_400);
 
-        Plan part = PlanRecorder.recordUntil(compiled, lists, source, Optional.empty(), until);
+        Plan part = PlanRecorder.recordUntil(compiled, orders, source, Optional.empty(), until);
 
         assertThat(begunBefore(season, part, until))
-                .isEqualTo(begunBefore(season, PlanRecorder.record(compiled, lists, source), until));
+                .isEqualTo(begunBefore(season, PlanRecorder.record(compiled, orders, source), until));
     }
 
     private static List<String> begunBefore(Season season, Plan plan, int until) {

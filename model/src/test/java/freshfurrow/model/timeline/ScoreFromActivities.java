@@ -46,22 +46,34 @@ final class ScoreFromActivities {
         return count;
     }
 
-    /** Weighted late and unserved area, hundredths of ha-days, not rounded. */
-    double lateAndUnserved() {
+    /** Weighted late, untreated and unserved area, hundredths of ha-days, not rounded. */
+    double lateUntreatedAndUnserved() {
         double late = 0;
         for (Applicator planter : season.applicators()) {
-            for (Activity.Plant plant : of(planter, Activity.Plant.class).toList()) {
+            for (Activity.Planting plant : of(planter, Activity.Planting.class).toList()) {
                 Field field = field(plant.field());
                 LocalDate date = plant.start().toLocalDate();
                 long days = Math.max(0, ChronoUnit.DAYS.between(field.window().last(), date));
                 late += plant.areaHa() * days * field.lateWeight();
             }
         }
+        double untreatedDays = season.goals().untreatedDays().orElse(0);
+        double untreated = season.applicators().stream()
+                .flatMap(planter -> of(planter, Activity.PlantWithout.class))
+                .mapToDouble(plant -> plant.areaHa() * field(plant.field()).extractWeight())
+                .sum();
+        double largestExtractWeight =
+                season.fields().stream().mapToDouble(Field::extractWeight).max().orElse(0);
         double largestWeight =
                 season.fields().stream().mapToDouble(Field::lateWeight).max().orElse(0);
         double unserved =
                 plan.unserved().stream().mapToDouble(Plan.Unserved::areaHa).sum();
-        return 100 * (late + unserved * (season.days() + 1) * Math.max(1, largestWeight));
+        return 100
+                * (late
+                        + untreated * untreatedDays
+                        + unserved
+                                * ((season.days() + 1) * Math.max(1, largestWeight)
+                                        + untreatedDays * largestExtractWeight));
     }
 
     /** Minutes, not rounded. */
@@ -75,13 +87,13 @@ final class ScoreFromActivities {
                             .sum()
                     / 60.0
                     * goals.driveMinPerMin();
-            minutes += of(planter, Activity.Plant.class)
+            minutes += of(planter, Activity.Planting.class)
                             .mapToDouble(plant -> plant.areaHa()
                                     * ChronoUnit.DAYS.between(
                                             season.first(), plant.start().toLocalDate()))
                             .sum()
                     * goals.earlyMinPerHaDay();
-            minutes += of(planter, Activity.Plant.class)
+            minutes += of(planter, Activity.Planting.class)
                             .mapToLong(plant -> seconds(plant) - working(planter, plant.start(), plant.end()))
                             .sum()
                     / 60.0
@@ -108,7 +120,7 @@ final class ScoreFromActivities {
         long least = Math.round(season.goals().leastPieceHa() * 1e6);
         long scraps = 0;
         for (Applicator planter : season.applicators()) {
-            Map<String, Long> dm2 = of(planter, Activity.Plant.class)
+            Map<String, Long> dm2 = of(planter, Activity.Planting.class)
                     .filter(plant -> Math.round(field(plant.field()).areaHa() * 1e6) > least)
                     .collect(Collectors.groupingBy(
                             plant -> plant.field() + " on " + plant.start().toLocalDate(),
@@ -129,7 +141,7 @@ final class ScoreFromActivities {
     private static long callOuts(List<Activity> activities) {
         Set<LocalDate> useful = activities.stream()
                 .filter(activity -> activity instanceof Activity.Fill
-                        || activity instanceof Activity.Plant
+                        || activity instanceof Activity.Planting
                         || activity instanceof Activity.Transfer)
                 .map(activity -> activity.start().toLocalDate())
                 .collect(Collectors.toSet());

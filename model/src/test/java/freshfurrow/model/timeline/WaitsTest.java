@@ -113,7 +113,7 @@ class WaitsTest {
         Season season = RandomSeasons.season(seed);
         Plan plan = PlanRecorder.record(
                 CompiledSeason.of(season),
-                RandomSeasons.lists(season, seed),
+                RandomSeasons.orders(season, RandomSeasons.lists(season, seed)),
                 new SeasonSource(season.name(), "season.yaml", "00", DisplayUnits.METRIC));
         Map<String, LocalDate> opens = new HashMap<>();
         for (Field field : season.fields()) {

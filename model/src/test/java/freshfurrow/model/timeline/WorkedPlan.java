@@ -7,8 +7,11 @@ import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * A plan as lines that can be read and compared: {@code 1 07:33:20 - 1 08:56:40 plant A 5.000 ha}. The number before a
@@ -65,6 +68,31 @@ record WorkedPlan(Season season, Plan plan) {
                 .toList();
     }
 
+    /** This plan, saying of fields that they are planted without extract by decision. */
+    Plan goingWithout(Set<String> fields) {
+        Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
+        plan.planters()
+                .forEach((id, its) -> planters.put(
+                        id,
+                        new Plan.PlanterPlan(
+                                its.tankL(),
+                                its.fields(),
+                                its.fields().stream().filter(fields::contains).toList(),
+                                its.activities())));
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                planters,
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits(),
+                plan.start());
+    }
+
     private static List<String> of(List<String> lines, String... kinds) {
         return lines.stream()
                 .filter(line -> Arrays.stream(kinds).anyMatch(kind -> line.contains(" " + kind + " ")))
@@ -84,6 +112,8 @@ record WorkedPlan(Season season, Plan plan) {
             return "fill " + fill.at();
         } else if (activity instanceof Activity.Plant plant) {
             return String.format(Locale.ROOT, "plant %s %.3f ha", plant.field(), plant.areaHa());
+        } else if (activity instanceof Activity.PlantWithout plant) {
+            return String.format(Locale.ROOT, "without %s %.3f ha", plant.field(), plant.areaHa());
         } else if (activity instanceof Activity.Draw draw) {
             return String.format(Locale.ROOT, "draw %s %.3f L", draw.at(), draw.litres());
         } else if (activity instanceof Activity.LoadCompost loading) {

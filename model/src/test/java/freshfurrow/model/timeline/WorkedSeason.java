@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan.SeasonSource;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -77,6 +78,7 @@ final class WorkedSeason {
     private Drying drying = new Drying(0, 0, 0.1, 1);
     private final Set<LocalDate> closed = new HashSet<>();
     private int days = 3;
+    private OptionalDouble untreatedDays = OptionalDouble.empty();
 
     WorkedSeason days(int length) {
         days = length;
@@ -155,6 +157,12 @@ final class WorkedSeason {
         return new CompostLot(id, kg, day(fromDay), Optional.of(place));
     }
 
+    /** Fields may be planted without extract. */
+    WorkedSeason untreated(double lateDays) {
+        untreatedDays = OptionalDouble.of(lateDays);
+        return this;
+    }
+
     WorkedSeason rain(int day, String from, double mm) {
         rain.add(new Rain(FIRST.plusDays(day - 1L), clock(from), mm));
         return this;
@@ -203,7 +211,8 @@ final class WorkedSeason {
                                 1,
                                 0,
                                 2,
-                                Goals.DEFAULT.steadyDays()),
+                                Goals.DEFAULT.steadyDays(),
+                                untreatedDays),
                         DisplayUnits.METRIC,
                         List.of(),
                         Optional.empty())
@@ -222,14 +231,26 @@ final class WorkedSeason {
         return plan;
     }
 
+    /** The plan of one list a planter, where some fields are planted without extract by decision. */
+    WorkedPlan planWithout(Set<String> withoutExtract, String... lists) {
+        WorkedPlan plan = record(withoutExtract, lists);
+        assertThat(Audit.check(plan.season(), plan.plan())).isEmpty();
+        return plan;
+    }
+
     /** The plan of lists that break a rule. */
     WorkedPlan forbiddenPlan(String... lists) {
+        return record(Set.of(), lists);
+    }
+
+    private WorkedPlan record(Set<String> withoutExtract, String... lists) {
         List<List<String>> byPlanter = new ArrayList<>();
         for (String list : lists) {
             byPlanter.add(list.isEmpty() ? List.of() : List.of(list.split(" ", -1)));
         }
         Season season = season();
-        return new WorkedPlan(season, PlanRecorder.record(CompiledSeason.of(season), byPlanter, SOURCE));
+        PlantingOrders orders = new PlantingOrders(byPlanter, withoutExtract);
+        return new WorkedPlan(season, PlanRecorder.record(CompiledSeason.of(season), orders, SOURCE));
     }
 
     static LocalDate day(int number) {
@@ -307,7 +328,7 @@ final class WorkedSeason {
         }
 
         Field field(String id, double areaHa) {
-            return new Field(
+            return WithDefaults.field(
                     id,
                     id,
                     areaHa,
@@ -340,6 +361,11 @@ final class WorkedSeason {
 
         PlanterChoice leastFill(double share) {
             change.leastFill(share);
+            return this;
+        }
+
+        PlanterChoice longestWait(int seconds) {
+            change.longestWaitS(OptionalInt.of(seconds));
             return this;
         }
 

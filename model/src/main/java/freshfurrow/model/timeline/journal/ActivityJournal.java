@@ -191,6 +191,13 @@ public final class ActivityJournal implements Journal {
     }
 
     @Override
+    public void plantedWithout(int planter, int field, int start, int end, long dm2) {
+        planters.get(planter)
+                .add(() -> new Activity.PlantWithout(
+                        at(start), at(end), tables.places().id(field), dm2 / DM2_PER_HA));
+    }
+
+    @Override
     public void flushed(int planter, int place, int start, int end) {
         planters.get(planter)
                 .add(() ->

@@ -13,8 +13,8 @@ import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
- * What a planter does before a fill that it is served: it stands where its work ended, drives to its next field if it asks there, and waits
- * for the fill.
+ * What a planter does before a fill that it is served, or before it plants without one: it stands where its work ended, drives to its next field
+ * if it asks there, and waits.
  */
 final class ComingForFill {
     private final SeasonTables tables;
@@ -43,9 +43,24 @@ final class ComingForFill {
         this.flushing = flushing;
     }
 
+    /** For a load. */
     void before(Delivery delivery) {
+        come(delivery.transferStart(), delivery.rigReady(), delivery.trip().isWaitedFor());
+    }
+
+    /** To plant without one, as soon as it can. */
+    void without() {
+        come(request.needS(), request.needS(), false);
+    }
+
+    /** How long it would wait for a rig, s of its working time: that for hours does not count. */
+    int waitS(Delivery delivery) {
+        boolean waits = delivery.rigReady() > request.needS();
+        return waits ? table.hours(request.planter()).work(request.needS(), delivery.transferStart()) : 0;
+    }
+
+    private void come(int start, int rigReady, boolean waitsForWater) {
         int planter = request.planter();
-        int start = delivery.transferStart();
         boolean compost = state.planters().awaitsCompost(planter);
         int since = compost ? state.planters().waitFromS(planter) : request.needS();
         state.planters().awaitCompostNoMore(planter);
@@ -55,7 +70,7 @@ final class ComingForFill {
         int setOff = drives ? requests.setOff(planter, start) : start;
         int stands = standsFrom(planter, state.planters().timeS(planter), setOff);
         int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
-        WaitReason why = compost ? WaitReason.COMPOST : reason(delivery, waitFrom);
+        WaitReason why = compost ? WaitReason.COMPOST : reason(rigReady, waitsForWater, waitFrom);
         stand(planter, stands, setOff, waitFrom, why);
         if (drives) {
             move(planter, metres, setOff, duration);
@@ -107,10 +122,10 @@ final class ComingForFill {
         }
     }
 
-    private static WaitReason reason(Delivery delivery, int from) {
-        if (delivery.rigReady() <= from) {
+    private static WaitReason reason(int rigReady, boolean waitsForWater, int from) {
+        if (rigReady <= from) {
             return WaitReason.HOURS;
         }
-        return delivery.trip().isWaitedFor() ? WaitReason.WATER : WaitReason.RIG;
+        return waitsForWater ? WaitReason.WATER : WaitReason.RIG;
     }
 }

@@ -38,6 +38,7 @@ public final class FillService {
     private final RigWork rigWork;
     private final Planting planting;
     private final ComingForFill coming;
+    private final WithoutExtract without;
 
     public FillService(
             SeasonTables tables,
@@ -73,15 +74,24 @@ public final class FillService {
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
         rigWork = new RigWork(tables, request, state, times);
         coming = new ComingForFill(tables, state, request, order, requests, flushing);
+        without = new WithoutExtract(tables, state, request, order, requests, planting, coming);
     }
 
     /** Serves the request of a planter, or makes it again later, or gives its fields up. */
     public void serve(int planter) {
         PlanterStates planters = state.planters();
         int need = planters.needS(planter);
-        int recipe = tables.fields().recipe(order.field(planter, planters.index(planter)));
+        int recipe = order.recipe(planter, planters.index(planter));
+        request.ask(planter, requests.place(planter), recipe, need);
+        if (recipe == FieldOrder.WITHOUT_EXTRACT) {
+            without.plant(NEVER);
+            return;
+        }
         int lotFrom = state.lots().availableFrom();
         if (lotFrom > need && !sources.hasMix(recipe, need)) {
+            if (without.mayPlant() && without.plant(lotFrom)) {
+                return;
+            }
             if (lotFrom >= NEVER) {
                 requests.giveUp(planter, Shortfall.COMPOST, need);
             } else {
@@ -89,24 +99,33 @@ public final class FillService {
             }
             return;
         }
-        request.ask(planter, requests.place(planter), recipe, need);
         Quote first = rigChoice.choose();
         if (first == null) {
+            if (without.mayPlant() && without.plant(NEVER)) {
+                return;
+            }
             requests.giveUp(planter, lotFrom >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
             return;
         }
         Quote chosen = loadChoice.choose(first, !planters.asksAfresh(planter));
         if (chosen == null) {
-            requests.postpone(planter);
+            if (!without.mayPlant() || !without.plantRatherThanPostpone()) {
+                requests.postpone(planter);
+            }
+            return;
+        }
+        Delivery delivery = chosen.settled();
+        if (without.mayPlant()
+                && coming.waitS(delivery) > tables.planters().longestWaitS(planter)
+                && without.plant(delivery.transferStart())) {
             return;
         }
         planters.postponeNoMore(planter);
-        supply(chosen);
+        supply(chosen, delivery);
         requests.ask(planter);
     }
 
-    private void supply(Quote chosen) {
-        Delivery delivery = chosen.settled();
+    private void supply(Quote chosen, Delivery delivery) {
         int planter = request.planter();
         int recipe = request.recipe();
         int start = delivery.transferStart();

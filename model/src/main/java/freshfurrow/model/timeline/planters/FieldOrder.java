@@ -2,12 +2,17 @@ package freshfurrow.model.timeline.planters;
 
 import freshfurrow.model.timeline.state.Journal;
 import freshfurrow.model.timeline.state.Shortfall;
+import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.Arrays;
 
 /** The lists that are played out: those given, without the fields that their planters may not plant. */
 public final class FieldOrder {
+    /** No recipe. */
+    public static final int WITHOUT_EXTRACT = -1;
+
     private final SeasonTables tables;
+    private final FieldTable fields;
     private final int[][] lists;
     private final int[] sizes;
     private int misplacedFields;
@@ -15,6 +20,7 @@ public final class FieldOrder {
 
     public FieldOrder(SeasonTables tables) {
         this.tables = tables;
+        this.fields = tables.fields();
         lists = new int[tables.planters().count()][tables.fields().count()];
         sizes = new int[tables.planters().count()];
     }
@@ -26,9 +32,10 @@ public final class FieldOrder {
             int[] list = lists[p];
             int size = 0;
             for (int i = 0; i < listSizes[p]; i++) {
-                int field = fieldLists[p][i];
+                int entry = fieldLists[p][i];
+                int field = fields.named(entry);
                 if (tables.planters().allows(p, field)) {
-                    list[size++] = field;
+                    list[size++] = entry;
                     leftOutDm2 -= tables.fields().areaDm2(field);
                 } else {
                     misplacedFields++;
@@ -43,7 +50,7 @@ public final class FieldOrder {
         boolean[] listed = new boolean[tables.fields().count()];
         for (int p = 0; p < sizes.length; p++) {
             for (int i = 0; i < listSizes[p]; i++) {
-                int field = fieldLists[p][i];
+                int field = fields.named(fieldLists[p][i]);
                 listed[field] = true;
                 if (!tables.planters().allows(p, field)) {
                     journal.unserved(field, tables.fields().areaDm2(field), Shortfall.NOT_ALLOWED, 0);
@@ -71,12 +78,14 @@ public final class FieldOrder {
         System.arraycopy(other.sizes, 0, sizes, 0, sizes.length);
     }
 
-    int[] list(int planter) {
-        return lists[planter];
+    public int field(int planter, int i) {
+        return fields.named(lists[planter][i]);
     }
 
-    public int field(int planter, int i) {
-        return lists[planter][i];
+    /** Of the mix that the field gets; {@link #WITHOUT_EXTRACT} when it is to be planted without. */
+    public int recipe(int planter, int i) {
+        int entry = lists[planter][i];
+        return fields.isWithout(entry) ? WITHOUT_EXTRACT : fields.recipe(entry);
     }
 
     int size(int planter) {

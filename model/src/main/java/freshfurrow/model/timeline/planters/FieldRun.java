@@ -52,7 +52,7 @@ public final class FieldRun {
         int i = planters.index(planter);
         long run = planters.leftDm2(planter);
         int size = order.size(planter);
-        while (run < enough && ++i < size && fields.recipe(order.field(planter, i)) == recipe) {
+        while (run < enough && ++i < size && order.recipe(planter, i) == recipe) {
             run += fields.areaDm2(order.field(planter, i));
         }
         planters.lookedAt(planter, i);

@@ -48,10 +48,16 @@ public final class Flushing {
         }
     }
 
-    /** Flushes the lines before mix of a recipe, unless that of before was the same; the time kept at the end of a day serves as well. */
+    /**
+     * Flushes the lines before mix of a recipe, unless that of before was the same; the time kept at the end of a day serves as well. Nothing
+     * goes through them where a field is planted without extract.
+     */
     void before(int planter, int recipe) {
         int flushS = table.flushS(planter);
-        if (flushS == 0 || !planters.hasMixInLines(planter) || planters.linesRecipe(planter) == recipe) {
+        if (flushS == 0
+                || recipe == FieldOrder.WITHOUT_EXTRACT
+                || !planters.hasMixInLines(planter)
+                || planters.linesRecipe(planter) == recipe) {
             return;
         }
         int start = start(planter, planters.timeS(planter));

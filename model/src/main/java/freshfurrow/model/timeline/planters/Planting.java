@@ -34,16 +34,38 @@ public final class Planting {
             walk.plant(planter, recipe, loadDm2, plantBy);
             walk.tellNobody();
         }
-        state.planters().stand(planter, walk.place(), walk.timeS());
-        state.planters().next(planter, walk.index(), walk.leftDm2());
-        walk.tally().addTo(state.tally());
-        walk.steps().tell(planter, state.days());
+        takeOver(planter);
         long planted = walk.tally().plantedDm2();
         if (planted > 0) {
             flushing.applied(planter, recipe, walk.steps().lastPlantedS());
             state.tally().margin(tables.clock().between(walk.timeS(), useBy));
         }
         return planted;
+    }
+
+    /** What of the next field {@link #plantWithout} would plant for a planter that stands at a place, dm2. */
+    public long dm2Without(int planter, int place, int t, int untilS) {
+        walk.begin(planter, place, t);
+        return walk.plantWithout(planter, untilS);
+    }
+
+    /** Plants what is left of the next field, from one time to another at the latest, without extract. */
+    public void plantWithout(int planter, int t, int untilS) {
+        if (state.isTold()) {
+            walk.tell(state.journal());
+        }
+        walk.begin(planter, state.planters().place(planter), t);
+        walk.plantWithout(planter, untilS);
+        walk.tellNobody();
+        walk.forget();
+        takeOver(planter);
+    }
+
+    private void takeOver(int planter) {
+        state.planters().stand(planter, walk.place(), walk.timeS());
+        state.planters().next(planter, walk.index(), walk.leftDm2());
+        walk.tally().addTo(state.tally());
+        walk.steps().tell(planter, state.days());
     }
 
     /** Plants what is in a planter's tank to begin with; what would be too old, or is of no use, is let out. */

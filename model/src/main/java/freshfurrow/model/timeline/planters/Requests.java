@@ -109,13 +109,24 @@ public final class Requests {
             planters.askNoMore(p);
             return;
         }
-        flushing.before(p, fields.recipe(field(p)));
+        flushing.before(p, order.recipe(p, planters.index(p)));
         int need = table.hours(p).next(planters.timeS(p));
-        if (planters.fillDay(p) == need / Calendars.DAY_S) {
+        boolean getsExtract = order.recipe(p, planters.index(p)) != FieldOrder.WITHOUT_EXTRACT;
+        if (getsExtract && planters.fillDay(p) == need / Calendars.DAY_S) {
             planters.askOn(p, need);
         } else {
             askAfresh(p, -1, -1);
         }
+    }
+
+    /** Whether a planter's next field is given up if its request is put off once more. */
+    public boolean isHopelessOncePostponed(int p) {
+        return planters.postponed(p) + (planters.asksAfresh(p) ? 1 : 0) >= HOPELESS;
+    }
+
+    /** The planter asks no more where its last load ended, but at its next field, at the moment planting could start there. */
+    public void askAtNextField(int p) {
+        askAfresh(p, -1, -1);
     }
 
     /** The request can't be met in this planting period: it is made again in the next one. */
@@ -133,7 +144,7 @@ public final class Requests {
     private void askAfresh(int p, int after, int from) {
         for (int i = planters.index(p); i < order.size(p); i = planters.index(p)) {
             int field = order.field(p, i);
-            flushing.before(p, fields.recipe(field));
+            flushing.before(p, order.recipe(p, i));
             int place = planters.place(p);
             int t = planters.timeS(p);
             Calendar plantable = table.plantable(p, field);
@@ -189,6 +200,12 @@ public final class Requests {
             unserved(field, i == planters.index(p) ? planters.leftDm2(p) : fields.areaDm2(field), why, since);
         }
         planters.askNoMore(p);
+    }
+
+    /** The season ends before any of the planter's next field could be planted. */
+    public void giveUpField(int p) {
+        unserved(field(p), planters.leftDm2(p), Shortfall.SEASON_ENDS, planters.timeS(p));
+        next(p, planters.index(p) + 1);
     }
 
     private void unserved(int field, long dm2, Shortfall why, int since) {

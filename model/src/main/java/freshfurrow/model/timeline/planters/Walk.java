@@ -41,6 +41,9 @@ public final class Walk {
     private int until;
     private long capDm2;
 
+    /** Whether what is planted gets no mix. */
+    private boolean without;
+
     /** Told of a walk that is made true. */
     @Nullable
     private Journal journal;
@@ -123,44 +126,69 @@ public final class Walk {
         until = deadline;
         capDm2 = mostDm2;
         int size = order.size(planter);
-        int[] list = order.list(planter);
-        double capacity = planters.capacityDm2PerS(planter);
-        Calendar hours = planters.hours(planter);
         long planted = 0;
         while (planted < mostDm2 && index < size) {
-            int field = list[index];
-            if (fields.recipe(field) != recipe) {
+            int field = order.field(planter, index);
+            if (order.recipe(planter, index) != recipe || !reach(planter, field, deadline)) {
                 break;
             }
-            Calendar plantable = planters.plantable(planter, field);
-            if (place != field) {
-                int metres = places.metres(place, field);
-                int duration = planters.moveS(planter, metres);
-                int start = fields.setOff(hours, field, time, duration);
-                int begin = start == NEVER ? NEVER : plantable.next(Math.max(start + duration, fields.openS(field)));
-                if (begin >= deadline) {
-                    break;
-                }
-                tally.drove(planters.driveS(planter, metres), metres);
-                steps.setOff(start);
-                if (journal != null) {
-                    journal.planterMoved(planter, place, field, start, start + duration);
-                }
-                time = start + duration;
-                place = field;
-            }
-            planted += plantField(planter, field, plantable, capacity, mostDm2 - planted, deadline);
+            planted += plantField(planter, field, mostDm2 - planted, deadline);
             if (leftDm2 > 0) {
                 break;
             }
             index++;
-            leftDm2 = index < size ? fields.areaDm2(list[index]) : 0;
+            leftDm2 = index < size ? fields.areaDm2(order.field(planter, index)) : 0;
         }
         states.lookedAt(planter, index);
         return planted;
     }
 
-    private long plantField(int planter, int field, Calendar plantable, double capacity, long mostDm2, int deadline) {
+    /** Plants what is left of the next field before the deadline, without extract, and returns the area planted. */
+    long plantWithout(int planter, int deadline) {
+        parts++;
+        int field = order.field(planter, index);
+        if (!reach(planter, field, deadline)) {
+            return 0;
+        }
+        without = true;
+        long planted = plantField(planter, field, leftDm2, deadline);
+        without = false;
+        tally.untreated(field, planted);
+        if (leftDm2 == 0) {
+            index++;
+            leftDm2 = index < order.size(planter) ? fields.areaDm2(order.field(planter, index)) : 0;
+        }
+        states.lookedAt(planter, index);
+        return planted;
+    }
+
+    /** Drives to a field where it can be planted before the deadline, and says whether it stands there. */
+    private boolean reach(int planter, int field, int deadline) {
+        if (place == field) {
+            return true;
+        }
+        int metres = places.metres(place, field);
+        int duration = planters.moveS(planter, metres);
+        int start = fields.setOff(planters.hours(planter), field, time, duration);
+        int begin = start == NEVER
+                ? NEVER
+                : planters.plantable(planter, field).next(Math.max(start + duration, fields.openS(field)));
+        if (begin >= deadline) {
+            return false;
+        }
+        tally.drove(planters.driveS(planter, metres), metres);
+        steps.setOff(start);
+        if (journal != null) {
+            journal.planterMoved(planter, place, field, start, start + duration);
+        }
+        time = start + duration;
+        place = field;
+        return true;
+    }
+
+    private long plantField(int planter, int field, long mostDm2, int deadline) {
+        Calendar plantable = planters.plantable(planter, field);
+        double capacity = planters.capacityDm2PerS(planter);
         long areaDm2 = fields.areaDm2(field);
         long left = leftDm2;
         long planted = 0;
@@ -222,7 +250,9 @@ public final class Walk {
         time = end;
         tally.planted(field, start, end, dm2);
         steps.planted(field, start, dm2);
-        if (journal != null) {
+        if (journal != null && without) {
+            journal.plantedWithout(planter, field, start, end, dm2);
+        } else if (journal != null) {
             journal.planted(planter, field, start, end, dm2);
         }
     }

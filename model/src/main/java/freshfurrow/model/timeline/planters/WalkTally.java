@@ -17,6 +17,8 @@ final class WalkTally {
     private int finishS;
     private int movedFields;
     private int overtimeS;
+    private long untreatedDm2;
+    private long weightedUntreatedDm2;
 
     WalkTally(FieldTable fields) {
         this.fields = fields;
@@ -32,6 +34,8 @@ final class WalkTally {
         finishS = 0;
         movedFields = 0;
         overtimeS = 0;
+        untreatedDm2 = 0;
+        weightedUntreatedDm2 = 0;
     }
 
     void drove(int seconds, int metres) {
@@ -59,6 +63,12 @@ final class WalkTally {
         finishS = end;
     }
 
+    /** Part of what was told of is planted without extract. */
+    void untreated(int field, long dm2) {
+        untreatedDm2 += dm2;
+        weightedUntreatedDm2 += dm2 * fields.extractWeight(field);
+    }
+
     long plantedDm2() {
         return plantedDm2;
     }
@@ -72,6 +82,8 @@ final class WalkTally {
         tally.add(Tally.LATE_DM2_DAYS, lateDm2Days);
         tally.add(Tally.WEIGHTED_LATE_DM2_DAYS, weightedLateDm2Days);
         tally.add(Tally.OVERTIME_S, overtimeS);
+        tally.add(Tally.UNTREATED_DM2, untreatedDm2);
+        tally.add(Tally.WEIGHTED_UNTREATED_DM2, weightedUntreatedDm2);
         tally.finished(finishS);
     }
 }

@@ -19,6 +19,9 @@ public interface Journal {
 
     void planted(int planter, int field, int start, int end, long dm2);
 
+    /** Planted without extract, with an empty tank. */
+    void plantedWithout(int planter, int field, int start, int end, long dm2);
+
     void flushed(int planter, int place, int start, int end);
 
     void rigMoved(int rig, int from, int to, int start, int end);

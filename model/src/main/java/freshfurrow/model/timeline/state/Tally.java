@@ -25,7 +25,9 @@ public final class Tally {
     public static final int CALL_OUTS = 18;
     public static final int OVERTIME_S = 19;
     public static final int COMPOST_TRIPS = 20;
-    public static final int SIZE = 21;
+    public static final int UNTREATED_DM2 = 21;
+    public static final int WEIGHTED_UNTREATED_DM2 = 22;
+    public static final int SIZE = 23;
 
     private final long[] v;
 

@@ -4,6 +4,7 @@ import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendars;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -45,6 +46,10 @@ public final class CompostTable {
     /** Where a lot lies; asked only where compost is fetched. */
     public int place(int lot) {
         return place[lot];
+    }
+
+    public long totalMg() {
+        return Arrays.stream(mg).sum();
     }
 
     public long mg(int lot) {

@@ -12,13 +12,18 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 
-/** Fields: area, recipe, window, late weight, drainage. By index in the season's order, which is their place as well. */
+/**
+ * Fields: area, recipe, window, weights, drainage. By index in the season's order, which is their place as well. Where fields may be planted
+ * without extract, a list names one that is to be planted so by its index plus the number of fields.
+ */
 public final class FieldTable {
     private final long[] areaDm2;
     private final int[] recipe;
     private final int[] openS;
     private final int[] lastDay;
     private final int[] lateWeight;
+    private final int[] extractWeight;
+    private final boolean mayGoWithout;
     private final byte[] drainage;
     /** By drainage class, when the ground is not too wet. */
     private final Calendar[] openGround;
@@ -45,6 +50,10 @@ public final class FieldTable {
         lateWeight = fields.stream()
                 .mapToInt(field -> (int) Math.round(field.lateWeight() * Scale.WEIGHT_ONE))
                 .toArray();
+        extractWeight = fields.stream()
+                .mapToInt(field -> (int) Math.round(field.extractWeight() * Scale.WEIGHT_ONE))
+                .toArray();
+        mayGoWithout = season.goals().untreatedDays().isPresent();
         drainage = new byte[fields.size()];
         List<Drainage> drainages = List.of(Drainage.values());
         for (int f = 0; f < drainage.length; f++) {
@@ -92,6 +101,31 @@ public final class FieldTable {
     /** Thousandths. */
     public int lateWeight(int field) {
         return lateWeight[field];
+    }
+
+    /** What it counts to plant it without extract, thousandths. */
+    public int extractWeight(int field) {
+        return extractWeight[field];
+    }
+
+    /** Whether any field may be planted without extract. */
+    public boolean mayGoWithout() {
+        return mayGoWithout;
+    }
+
+    /** Of an entry of a list: the field that it names. */
+    public int named(int entry) {
+        return entry < areaDm2.length ? entry : entry - areaDm2.length;
+    }
+
+    /** The entry of a list by which a field is to be planted without extract. */
+    public int without(int field) {
+        return field + areaDm2.length;
+    }
+
+    /** Of an entry of a list: whether its field is to be planted without extract. */
+    public boolean isWithout(int entry) {
+        return entry >= areaDm2.length;
     }
 
     /**

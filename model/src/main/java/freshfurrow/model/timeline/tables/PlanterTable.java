@@ -18,6 +18,7 @@ public final class PlanterTable {
     private final int[] fillSetupS;
     private final int[] moveTimeS;
     private final int[] flushS;
+    private final int[] longestWaitS;
     private final double[] sPerM;
     private final MachineHours[] machineHours;
     private final Calendar[] hours;
@@ -41,6 +42,9 @@ public final class PlanterTable {
         fillSetupS = planters.stream().mapToInt(Applicator::fillSetupS).toArray();
         flushS = planters.stream().mapToInt(Applicator::flushS).toArray();
         moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
+        longestWaitS = planters.stream()
+                .mapToInt(planter -> planter.longestWaitS().orElse(Integer.MAX_VALUE))
+                .toArray();
         sPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
@@ -83,6 +87,11 @@ public final class PlanterTable {
     /** For each fill besides the pumping, s. */
     public int fillSetupS(int planter) {
         return fillSetupS[planter];
+    }
+
+    /** How long it waits for a rig before it goes on without extract, s of its working time. */
+    public int longestWaitS(int planter) {
+        return longestWaitS[planter];
     }
 
     /** To flush its lines, s. */

@@ -1,0 +1,83 @@
+package freshfurrow.model.timeline.load;
+
+import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
+
+import freshfurrow.model.timeline.calendar.Calendar;
+import freshfurrow.model.timeline.planters.FieldOrder;
+import freshfurrow.model.timeline.planters.LoadRequest;
+import freshfurrow.model.timeline.planters.Planting;
+import freshfurrow.model.timeline.planters.Requests;
+import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.tables.PlanterTable;
+import freshfurrow.model.timeline.tables.SeasonTables;
+
+/** A planter that asks for a load goes on without extract: for the rest of the field, or until a load is to be had. */
+final class WithoutExtract {
+    private final SeasonTables tables;
+    private final PlanterTable table;
+    private final State state;
+    private final LoadRequest request;
+    private final FieldOrder order;
+    private final Requests requests;
+    private final Planting planting;
+    private final ComingForFill coming;
+
+    WithoutExtract(
+            SeasonTables tables,
+            State state,
+            LoadRequest request,
+            FieldOrder order,
+            Requests requests,
+            Planting planting,
+            ComingForFill coming) {
+        this.tables = tables;
+        this.table = tables.planters();
+        this.state = state;
+        this.request = request;
+        this.order = order;
+        this.requests = requests;
+        this.planting = planting;
+        this.coming = coming;
+    }
+
+    /** Whether the season allows it. */
+    boolean mayPlant() {
+        return tables.fields().mayGoWithout();
+    }
+
+    /**
+     * Plants until a time at the latest, and says whether it did; it then asks again. One that asks where its last load ended asks at its next field
+     * first. A field of which nothing can be planted until the season ends is given up.
+     */
+    boolean plant(int untilS) {
+        int planter = request.planter();
+        if (!state.planters().asksAfresh(planter)) {
+            requests.askAtNextField(planter);
+            return true;
+        }
+        if (planting.dm2Without(planter, request.place(), request.needS(), untilS) == 0) {
+            if (untilS < NEVER) {
+                return false;
+            }
+            requests.giveUpField(planter);
+        } else {
+            coming.without();
+            planting.plantWithout(planter, request.needS(), untilS);
+        }
+        state.planters().postponeNoMore(planter);
+        requests.ask(planter);
+        return true;
+    }
+
+    /** Plants for the rest of the planting period rather than to wait for the next one, where that is too long or was done too often. */
+    boolean plantRatherThanPostpone() {
+        int planter = request.planter();
+        if (requests.isHopelessOncePostponed(planter)) {
+            return plant(NEVER);
+        }
+        Calendar plantable =
+                table.plantable(planter, order.field(planter, state.planters().index(planter)));
+        int end = plantable.endOf(plantable.periodAt(request.needS()));
+        return end - request.needS() > table.longestWaitS(planter) && plant(end);
+    }
+}
