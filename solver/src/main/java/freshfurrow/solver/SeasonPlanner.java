@@ -1,6 +1,7 @@
 package freshfurrow.solver;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.construction.FirstLists;
@@ -62,23 +63,23 @@ public final class SeasonPlanner {
     }
 
     /**
-     * The best lists found: ids of fields for each planter, in the season's order. Blocks until the moves of the options are tried, or
+     * The best lists found, in the season's order of planters. Blocks until the moves of the options are tried, or
      * most of the time is over, or until nothing got better for a while, or until the signal is set. A field that the season cannot hold
      * may be in no list. Fields promised for the days ahead stay where that costs next to nothing.
      */
-    public List<List<String>> plan() {
-        return improve(time -> FirstLists.best(season, time)).ids(season.season());
+    public PlantingOrders plan() {
+        return improve(time -> FirstLists.best(season, time)).orders(season.season());
     }
 
     /**
      * The best lists found from lists that were followed before, of which the fields are taken that are left; others are added.
      * Where the quick rules of {@link #plan} make better lists, the search begins with those.
      *
-     * @param followed ids of fields for each planter, in the season's order
+     * @param followed in the season's order of planters
      * @see #plan
      */
-    public List<List<String>> planFrom(List<List<String>> followed) {
-        return improve(time -> FollowedLists.orBetter(season, followed, time)).ids(season.season());
+    public PlantingOrders planFrom(PlantingOrders followed) {
+        return improve(time -> FollowedLists.orBetter(season, followed, time)).orders(season.season());
     }
 
     private FieldLists improve(Function<StopSignal, FieldLists> begin) {

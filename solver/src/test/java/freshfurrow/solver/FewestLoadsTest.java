@@ -48,7 +48,11 @@ class FewestLoadsTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         PlanningOptions options = new PlanningOptions(Optional.empty(), OptionalLong.of(20_000), seed);
 
-        Counters played = played(compiled, new SeasonPlanner(compiled, options, ProgressListener.SILENT).plan());
+        Counters played = played(
+                compiled,
+                new SeasonPlanner(compiled, options, ProgressListener.SILENT)
+                        .plan()
+                        .byPlanter());
 
         assertThat(played.unservedDm2()).isZero();
         assertThat(played.fills()).isEqualTo(provenLoads(season));

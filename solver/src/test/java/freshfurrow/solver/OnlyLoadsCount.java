@@ -66,7 +66,21 @@ final class OnlyLoadsCount {
                 List.of(),
                 Optional.empty(),
                 (from, to) -> 0,
-                new Goals(30, 0, 0, 0, 0, 0, 0, Goals.DEFAULT.movedMin(), 0, 1, 0, 0, Goals.DEFAULT.steadyDays()),
+                new Goals(
+                        30,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        Goals.DEFAULT.movedMin(),
+                        0,
+                        1,
+                        0,
+                        0,
+                        Goals.DEFAULT.steadyDays(),
+                        OptionalDouble.empty()),
                 DisplayUnits.METRIC,
                 List.of(),
                 Optional.empty());
@@ -74,7 +88,7 @@ final class OnlyLoadsCount {
 
     private static Field field(String id, List<String> planterIds, Random random) {
         String closedTo = planterIds.get(random.nextInt(planterIds.size()));
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 (20 + random.nextInt(60)) / 10.0,

@@ -3,6 +3,7 @@ package freshfurrow.solver;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
@@ -35,7 +36,7 @@ class SeasonPlannerTest {
 
     @Test
     void everyFieldStandsInOneListAtMostAndOnlyWhereItIsAllowed() {
-        List<List<String>> lists = plan(steps(3_000, 1));
+        List<List<String>> lists = plan(steps(3_000, 1)).byPlanter();
 
         assertThat(lists).hasSize(3);
         assertThat(lists.stream().flatMap(List::stream)).doesNotHaveDuplicates();
@@ -51,13 +52,14 @@ class SeasonPlannerTest {
 
     @Test
     void withoutStepsTheFirstListsAreThePlan() {
-        assertThat(plan(steps(0, 1)).stream().flatMap(List::stream)).hasSize(30);
+        assertThat(plan(steps(0, 1)).byPlanter().stream().flatMap(List::stream)).hasSize(30);
     }
 
     @Test
     @Timeout(10)
     void planningEndsWithItsTime() {
-        assertThat(plan(new PlanningOptions(Optional.of(Duration.ofMillis(300)), OptionalLong.empty(), 1)))
+        assertThat(plan(new PlanningOptions(Optional.of(Duration.ofMillis(300)), OptionalLong.empty(), 1))
+                        .byPlanter())
                 .hasSize(3);
     }
 
@@ -67,12 +69,13 @@ class SeasonPlannerTest {
         CountDownLatch begun = new CountDownLatch(1);
         StopSignal stop = StopSignal.untilTold();
         SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), progress -> begun.countDown(), stop);
-        CompletableFuture<List<List<String>>> plan = CompletableFuture.supplyAsync(planner::plan);
+        CompletableFuture<PlantingOrders> plan = CompletableFuture.supplyAsync(planner::plan);
         assertThat(begun.await(5, TimeUnit.SECONDS)).isTrue();
 
         stop.set();
 
-        assertThat(plan.get(3, TimeUnit.SECONDS).stream().flatMap(List::stream)).isNotEmpty();
+        assertThat(plan.get(3, TimeUnit.SECONDS).byPlanter().stream().flatMap(List::stream))
+                .isNotEmpty();
     }
 
     @Test
@@ -82,7 +85,7 @@ class SeasonPlannerTest {
         SeasonPlanner planner = new SeasonPlanner(COMPILED, anHour(), ProgressListener.SILENT, stop);
         stop.set();
 
-        assertThat(planner.plan()).isEqualTo(FirstLists.byHand(COMPILED).ids(COMPILED.season()));
+        assertThat(planner.plan()).isEqualTo(FirstLists.byHand(COMPILED).orders(COMPILED.season()));
     }
 
     @Test
@@ -90,7 +93,9 @@ class SeasonPlannerTest {
     void planningEndsByItselfWhenNothingGetsBetter() {
         CompiledSeason small = CompiledSeason.of(InventedSeason.of(2, 1, 1, 5_000, 3));
 
-        assertThat(new SeasonPlanner(small, anHour(), ProgressListener.SILENT).plan())
+        assertThat(new SeasonPlanner(small, anHour(), ProgressListener.SILENT)
+                        .plan()
+                        .byPlanter())
                 .singleElement()
                 .satisfies(list -> assertThat(list).hasSize(2));
     }
@@ -101,7 +106,7 @@ class SeasonPlannerTest {
         CompiledSeason single = CompiledSeason.of(InventedSeason.of(1, 2, 1, 5_000, 3));
 
         assertThat(new SeasonPlanner(single, anHour(), ProgressListener.SILENT)
-                        .plan().stream().flatMap(List::stream))
+                        .plan().byPlanter().stream().flatMap(List::stream))
                 .containsExactly("F0");
     }
 
@@ -145,7 +150,7 @@ class SeasonPlannerTest {
                 .hasMessage("steps must be 0 or more, not -1");
     }
 
-    private static List<List<String>> plan(PlanningOptions options) {
+    private static PlantingOrders plan(PlanningOptions options) {
         return new SeasonPlanner(COMPILED, options, ProgressListener.SILENT).plan();
     }
 

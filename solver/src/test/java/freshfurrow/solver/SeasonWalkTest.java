@@ -8,6 +8,7 @@ import freshfurrow.model.example.Tries;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.season.Outage;
@@ -41,7 +42,7 @@ class SeasonWalkTest {
     private final Random random = new Random(7);
     private Season whole = InventedSeason.of(24, 2, 2, 9_000, 1);
     private PlanStart start = beginning(whole);
-    private List<List<String>> lists = List.of();
+    private PlantingOrders lists = PlantingOrders.withExtract(List.of());
 
     @ParameterizedTest
     @MethodSource("seeds")
@@ -135,11 +136,11 @@ class SeasonWalkTest {
         whole.fields().forEach(field -> assertThat(areas.get(field.id())).isCloseTo(field.areaHa(), within(1e-4)));
     }
 
-    private Plan record(Season left, List<List<String>> followed) {
+    private Plan record(Season left, PlantingOrders followed) {
         CompiledSeason compiled = CompiledSeason.of(left);
         return PlanRecorder.record(
                 compiled,
-                FollowedLists.left(compiled, followed).ids(left),
+                FollowedLists.left(compiled, followed).orders(left),
                 Plan.SeasonSource.of(left, "season.yaml", "0".repeat(64)),
                 start);
     }

@@ -55,11 +55,11 @@ public final class Enumeration {
                 .reduce(known, Best::orBetter);
     }
 
-    /** Plans with all fields in some list: orders of the fields, times the ways to cut an order into a part a planter. */
+    /** Plans with all fields in some list: orders of the fields, with extract or without, times the ways to cut an order into a part a planter. */
     private static double ways(CompiledSeason season) {
         double ways = 1;
         for (int i = 1; i <= season.fieldCount(); i++) {
-            ways *= i + season.planterCount() - 1;
+            ways *= (i + season.planterCount() - 1) * (season.mayGoWithout() ? 2.0 : 1.0);
         }
         return ways;
     }

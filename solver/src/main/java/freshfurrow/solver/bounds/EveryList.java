@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Goes through all lists of fields by planter, one planter after the other. */
+/** Goes through all lists of fields by planter, with extract and without where that is allowed, one planter after the other. */
 final class EveryList {
     private final CompiledSeason season;
     private final LeavingOut leavingOut;
@@ -76,8 +76,13 @@ final class EveryList {
             placed[field] = true;
             toPlace--;
             leftOutDm2 -= season.areaDm2(field);
-            lists[planter][sizes[planter]++] = field;
+            int index = sizes[planter]++;
+            lists[planter][index] = field;
             extend(planter);
+            if (season.mayGoWithout()) {
+                lists[planter][index] = season.without(field);
+                extend(planter);
+            }
             sizes[planter]--;
             leftOutDm2 += season.areaDm2(field);
             toPlace++;
@@ -96,7 +101,7 @@ final class EveryList {
         timeline.run(lists, sizes);
         HardMediumSoftLongScore score = HardMediumSoftLongScore.of(timeline.hard(), timeline.medium(), timeline.soft());
         if (score.compareTo(best.score()) > 0) {
-            best = new Enumeration.Best(score, Optional.of(new FieldLists(copy())));
+            best = new Enumeration.Best(score, Optional.of(FieldLists.ofEntries(season, copy())));
         }
     }
 

@@ -43,7 +43,8 @@ public final class SeasonBounds {
             area += season.areaDm2(f);
         }
         forbiddenDm2 = area - placeableDm2;
-        medium = least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS), forbiddenDm2);
+        double untreatedDays = season.season().goals().untreatedDays().orElse(0);
+        medium = least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS, untreatedDays), forbiddenDm2);
     }
 
     /** Works out what does not depend on a plan; takes up to a few seconds for seasons of hundreds of fields. */
@@ -64,9 +65,10 @@ public final class SeasonBounds {
     private Plan.Bounds bounds(Plan plan, boolean provedBest) {
         long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA);
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
+        double untreatedDm2 = Math.ceil(plan.totals().untreatedHa() * DM2_PER_HA);
         return new Plan.Bounds(
-                refills.fills((double) unplantedDm2),
-                refills.waterTrips((double) unplantedDm2),
+                refills.fills(unplantedDm2 + untreatedDm2),
+                refills.waterTrips(unplantedDm2 + untreatedDm2),
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),
                 provedBest ? plan.score().medium() : mediumScore(),

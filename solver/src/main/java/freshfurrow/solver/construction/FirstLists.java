@@ -44,12 +44,17 @@ public final class FirstLists {
                                 .flatMap(Optional::stream))
                 .distinct()
                 .toList();
-        return lists.parallelStream()
+        Scored best = lists.parallelStream()
                 .filter(one -> one.equals(byHand) || !stop.isSet())
                 .map(one -> Scored.of(season, one))
                 .max(Comparator.comparing(Scored::score))
-                .orElseThrow()
-                .lists();
+                .orElseThrow();
+        return season.mayGoWithout() && !stop.isSet()
+                ? WhoGoesWithout.choices(season).stream()
+                        .map(fields -> Scored.of(season, best.lists().goingWithout(fields)))
+                        .reduce(best, Scored::orBetter)
+                        .lists()
+                : best.lists();
     }
 
     /**
@@ -87,6 +92,10 @@ public final class FirstLists {
     private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
         static Scored of(CompiledSeason season, FieldLists lists) {
             return new Scored(lists, new ListPlayer(season).score(lists));
+        }
+
+        Scored orBetter(Scored other) {
+            return other.score.compareTo(score) > 0 ? other : this;
         }
     }
 }

@@ -1,6 +1,7 @@
 package freshfurrow.solver.construction;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.FieldLists;
@@ -24,7 +25,7 @@ public final class FollowedLists {
      *
      * @param followed as for {@link #left}
      */
-    public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed) {
+    public static FieldLists orBetter(CompiledSeason season, PlantingOrders followed) {
         return orBetter(season, followed, StopSignal.untilTold());
     }
 
@@ -33,7 +34,7 @@ public final class FollowedLists {
      *
      * @param stop once set, fields that stand in no list stay in none, and fewer of the first lists are tried
      */
-    public static FieldLists orBetter(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
+    public static FieldLists orBetter(CompiledSeason season, PlantingOrders followed, StopSignal stop) {
         FieldLists left = left(season, followed, stop);
         FieldLists quick = FirstLists.best(season, stop);
         ListPlayer player = new ListPlayer(season);
@@ -43,9 +44,9 @@ public final class FollowedLists {
     /**
      * What is left of lists, in their order; a field that stands in none is put at the end of the list where it costs least.
      *
-     * @param followed ids of fields for each planter, in the season's order
+     * @param followed in the season's order of planters
      */
-    public static FieldLists left(CompiledSeason season, List<List<String>> followed) {
+    public static FieldLists left(CompiledSeason season, PlantingOrders followed) {
         return left(season, followed, StopSignal.untilTold());
     }
 
@@ -54,7 +55,7 @@ public final class FollowedLists {
      *
      * @param stop once set, fields that stand in no list stay in none
      */
-    public static FieldLists left(CompiledSeason season, List<List<String>> followed, StopSignal stop) {
+    public static FieldLists left(CompiledSeason season, PlantingOrders followed, StopSignal stop) {
         List<Field> fields = season.season().fields();
         Map<String, Integer> indices = new HashMap<>();
         for (int field = 0; field < fields.size(); field++) {
@@ -67,14 +68,14 @@ public final class FollowedLists {
         List<List<Integer>> lists = new ArrayList<>();
         for (int p = 0; p < season.planterCount(); p++) {
             int planter = p;
-            List<Integer> list = followed.get(p).stream()
+            List<Integer> list = followed.byPlanter().get(p).stream()
                     .flatMap(id -> Optional.ofNullable(indices.get(id)).stream())
                     .filter(field -> season.allows(planter, field))
                     .toList();
             list.forEach(missing::remove);
             lists.add(list);
         }
-        FieldLists all = new FieldLists(lists);
+        FieldLists all = FieldLists.of(season.season(), followed).with(lists);
         ListPlayer player = new ListPlayer(season);
         for (int field : missing.stream().sorted().toList()) {
             if (stop.isSet()) {
@@ -95,7 +96,7 @@ public final class FollowedLists {
                 List<Integer> list = new ArrayList<>(longer.get(p));
                 list.add(field);
                 longer.set(p, list);
-                FieldLists choice = new FieldLists(longer);
+                FieldLists choice = lists.with(longer);
                 HardMediumSoftLongScore score = player.scoreFromChange(choice);
                 if (score.compareTo(bestScore) > 0) {
                     best = choice;

@@ -25,7 +25,8 @@ public final class ListEstimate implements KnownInPart {
     private static final int EARLY_DM2_DAYS = 7;
     private static final int MOVED_FIELDS = 8;
     private static final int FORBIDDEN_FIELDS = 9;
-    private static final int SIZE = 10;
+    private static final int UNTREATED_MILLI_DM2 = 10;
+    private static final int SIZE = 11;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -99,7 +100,8 @@ public final class ListEstimate implements KnownInPart {
         tried.sizes[planter] = size;
         same[planter] = common;
         for (int i = common; i < size; i++) {
-            plant(planter, i == 0 ? SeasonEstimate.START : list[i - 1], list[i], states, i * SIZE, (i + 1) * SIZE);
+            int from = i == 0 ? SeasonEstimate.START : season.named(list[i - 1]);
+            plant(planter, from, list[i], states, i * SIZE, (i + 1) * SIZE);
         }
         for (int figure = 0; figure < SIZE; figure++) {
             figures[figure][planter] = states[size * SIZE + figure];
@@ -119,8 +121,10 @@ public final class ListEstimate implements KnownInPart {
         }
     }
 
-    private void plant(int planter, int from, int field, double[] states, int before, int after) {
-        int recipe = estimate.recipe(field);
+    private void plant(int planter, int from, int entry, double[] states, int before, int after) {
+        int field = season.named(entry);
+        boolean without = season.isWithout(entry);
+        double recipe = without ? states[before + RECIPE] : estimate.recipe(field);
         long areaDm2 = season.areaDm2(field);
         double[] plantable = plantableS[planter][drainage[field]];
         double[] stopsS = stopPerDm2S[planter];
@@ -128,7 +132,7 @@ public final class ListEstimate implements KnownInPart {
         int lastDay = estimate.closes(field);
         int opens = estimate.opens(field);
 
-        double fills = (double) areaDm2 / Math.max(1, season.largestLoadDm2(planter, recipe));
+        double fills = without ? 0 : (double) areaDm2 / Math.max(1, season.largestLoadDm2(planter, (int) recipe));
         int day = (int) states[before + DAY];
         double sinceMorningS = states[before + SINCE_MORNING_S] + estimate.moveS(planter, from, field);
         if (recipe != states[before + RECIPE]) {
@@ -153,7 +157,7 @@ public final class ListEstimate implements KnownInPart {
             if (begun < 0) {
                 begun = day;
             }
-            double perDm2S = plantingS + stopsS[day];
+            double perDm2S = without ? plantingS : plantingS + stopsS[day];
             double neededS = left * perDm2S;
             double piece = neededS <= roomS ? left : roomS / perDm2S;
             sinceMorningS += Math.min(neededS, roomS);
@@ -171,6 +175,8 @@ public final class ListEstimate implements KnownInPart {
         states[after + LATE_MILLI_DM2_DAYS] =
                 states[before + LATE_MILLI_DM2_DAYS] + late * season.lateWeightThousandths(field);
         states[after + EARLY_DM2_DAYS] = states[before + EARLY_DM2_DAYS] + early;
+        states[after + UNTREATED_MILLI_DM2] = states[before + UNTREATED_MILLI_DM2]
+                + (without ? (areaDm2 - left) * season.extractWeightThousandths(field) : 0);
         boolean moved = begun >= 0 && season.breaksPromise(planter, field, begun);
         states[after + MOVED_FIELDS] = states[before + MOVED_FIELDS] + (moved ? 1 : 0);
         boolean forbidden = !season.allows(planter, field);
@@ -198,6 +204,12 @@ public final class ListEstimate implements KnownInPart {
     @Override
     public long lateMilliDm2Days() {
         return Math.round(sum(LATE_MILLI_DM2_DAYS));
+    }
+
+    /** Only of fields that are planted so by decision: when compost runs short is not looked at. */
+    @Override
+    public long untreatedMilliDm2() {
+        return Math.round(sum(UNTREATED_MILLI_DM2));
     }
 
     @Override

@@ -6,6 +6,7 @@ import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -42,10 +43,10 @@ public final class Stops {
     /**
      * Plays lists out and counts in what came of them; what was known before counts half of what it did.
      *
-     * @param lists for each planter, ids of fields in its order
+     * @param orders of the season's fields
      */
-    public Plan learn(List<List<String>> lists) {
-        Plan plan = PlanRecorder.record(season, lists, Plan.SeasonSource.of(season.season(), "", ""));
+    public Plan learn(PlantingOrders orders) {
+        Plan plan = PlanRecorder.record(season, orders, Plan.SeasonSource.of(season.season(), "", ""));
         learn(plan);
         return plan;
     }
@@ -91,6 +92,11 @@ public final class Stops {
         @Override
         public Count visit(Activity.Plant plant) {
             plantedDm2[planter][seconds(season.season(), plant.start()) / DAY_S] += plant.areaHa() * DM2_PER_HA;
+            return this;
+        }
+
+        @Override
+        public Count visit(Activity.PlantWithout planting) {
             return this;
         }
 

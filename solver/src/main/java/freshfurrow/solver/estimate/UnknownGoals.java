@@ -10,9 +10,10 @@ import java.util.List;
 public final class UnknownGoals {
     private final List<Goal> goals;
 
-    public UnknownGoals(GoalSet all) {
+    /** @param shortOfCompost whether some fields may be planted without extract for want of it, which depends on who comes first */
+    public UnknownGoals(GoalSet all, boolean shortOfCompost) {
         goals = all.goals().stream()
-                .filter(goal -> goal.cost(new OnlyUnknown()) > 0)
+                .filter(goal -> goal.cost(new OnlyUnknown(shortOfCompost)) > 0)
                 .toList();
     }
 
@@ -36,7 +37,7 @@ public final class UnknownGoals {
     }
 
     /** Counts nothing but what is unknown: what costs anything then reads it. */
-    private record OnlyUnknown() implements KnownInPart {
+    private record OnlyUnknown(boolean shortOfCompost) implements KnownInPart {
         @Override
         public int unknown() {
             return Integer.MAX_VALUE;
@@ -55,6 +56,11 @@ public final class UnknownGoals {
         @Override
         public long lateMilliDm2Days() {
             return 0;
+        }
+
+        @Override
+        public long untreatedMilliDm2() {
+            return shortOfCompost ? unknown() : 0;
         }
 
         @Override

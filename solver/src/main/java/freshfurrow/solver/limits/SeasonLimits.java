@@ -1,6 +1,7 @@
 package freshfurrow.solver.limits;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Distances;
@@ -63,11 +64,12 @@ public final class SeasonLimits {
                     .map(free -> new Plan.Limit(free, 0, 0, 0, 0, 0))
                     .toList());
         }
-        List<List<String>> lists = season.season().applicators().stream()
-                .map(Applicator::id)
-                .map(id -> plan.planters().get(id).fields())
-                .toList();
-        return searches.from(lists, seasons(), moves)
+        PlantingOrders orders = PlantingOrders.of(plan)
+                .with(season.season().applicators().stream()
+                        .map(Applicator::id)
+                        .map(id -> plan.planters().get(id).fields())
+                        .toList());
+        return searches.from(orders, seasons(), moves)
                 .map(found -> limits(found.get(0), found.subList(1, found.size())));
     }
 

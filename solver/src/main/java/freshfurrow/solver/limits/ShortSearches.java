@@ -1,6 +1,7 @@
 package freshfurrow.solver.limits;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import freshfurrow.solver.schedule.FieldLists;
@@ -32,32 +33,32 @@ final class ShortSearches {
      *
      * @param seasons each is made on the thread of its search
      */
-    Optional<List<Plan>> from(List<List<String>> lists, List<Supplier<CompiledSeason>> seasons, long moves) {
+    Optional<List<Plan>> from(PlantingOrders orders, List<Supplier<CompiledSeason>> seasons, long moves) {
         AtomicInteger notBegun = new AtomicInteger(seasons.size());
         try (Workers workers = new Workers(threads, "short search")) {
             List<Plan> found =
-                    workers.each(seasons, season -> search(lists, season, moves, notBegun.getAndDecrement())).stream()
+                    workers.each(seasons, season -> search(orders, season, moves, notBegun.getAndDecrement())).stream()
                             .flatMap(Optional::stream)
                             .toList();
             return stop.isTold() || found.size() < seasons.size() ? Optional.empty() : Optional.of(found);
         }
     }
 
-    private Optional<Plan> search(List<List<String>> lists, Supplier<CompiledSeason> made, long moves, int notBegun) {
+    private Optional<Plan> search(PlantingOrders orders, Supplier<CompiledSeason> made, long moves, int notBegun) {
         if (stop.isSet()) {
             return Optional.empty();
         }
         int turns = (notBegun + threads - 1) / threads;
         StopSignal turn = stop.within(1.0 / turns);
         CompiledSeason season = made.get();
-        List<List<String>> best =
-                moves == 0 ? lists : better(season, lists, new SearchLimits(turn, OptionalLong.of(moves)));
+        PlantingOrders best =
+                moves == 0 ? orders : better(season, orders, new SearchLimits(turn, OptionalLong.of(moves)));
         return Optional.of(PlanRecorder.record(season, best, Plan.SeasonSource.of(season.season(), "", "")));
     }
 
-    private List<List<String>> better(CompiledSeason season, List<List<String>> lists, SearchLimits limits) {
+    private PlantingOrders better(CompiledSeason season, PlantingOrders orders, SearchLimits limits) {
         return new Search(season, seed, 1)
-                .improve(FieldLists.of(season.season(), lists), limits, better -> {})
-                .ids(season.season());
+                .improve(FieldLists.of(season.season(), orders), limits, better -> {})
+                .orders(season.season());
     }
 }

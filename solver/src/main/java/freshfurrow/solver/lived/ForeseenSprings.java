@@ -38,7 +38,7 @@ final class ForeseenSprings {
     Outcome foreseen(GroundRecord spring, SpringFigures lived) {
         CompiledSeason known = CompiledSeason.of(season.inSpring(spring));
         Plan plan = PlanRecorder.record(
-                known, SpringPlan.first(known).improved(steps, seed, 1).lists(), SOURCE);
+                known, SpringPlan.first(known).improved(steps, seed, 1).orders(), SOURCE);
         Outcome planned = new Outcome(plan.totals().lateHaDays(), plan.totals().unservedHa());
         Outcome asLived = new Outcome(lived.lateHaDays(), lived.unservedHa());
         return planned.weighed(season.days()) < asLived.weighed(season.days()) ? planned : asLived;

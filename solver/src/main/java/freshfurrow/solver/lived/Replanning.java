@@ -2,13 +2,11 @@ package freshfurrow.solver.lived;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
-import freshfurrow.model.season.Field;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -36,35 +34,24 @@ public record Replanning(int days, long steps, long seed) {
     }
 
     /**
-     * New lists for what is left. A field that the search leaves out stays at the end of the list that it was in.
+     * New orders for what is left. A field that the search leaves out stays at the end of the order that it was in.
      *
-     * @param before the lists until now
+     * @param before the orders until now
      */
-    List<List<Field>> lists(Season left, List<List<Field>> before) {
-        List<List<String>> followed = before.stream()
-                .map(list -> list.stream().map(Field::id).toList())
-                .toList();
-        List<List<String>> found = SpringPlan.goingOn(SpringPlan.dry(left), followed)
+    PlantingOrders orders(Season left, PlantingOrders before) {
+        PlantingOrders found = SpringPlan.goingOn(SpringPlan.dry(left), before)
                 .improved(steps, seed, 1)
-                .lists();
-        Map<String, Field> byId = new HashMap<>();
-        before.forEach(list -> list.forEach(field -> byId.put(field.id(), field)));
+                .orders();
         Set<String> listed = new HashSet<>();
-        found.forEach(listed::addAll);
-        List<List<Field>> lists = new ArrayList<>();
-        for (int planter = 0; planter < found.size(); planter++) {
-            List<Field> list = new ArrayList<>();
-            for (String id : found.get(planter)) {
-                Field field = byId.get(id);
-                if (field != null) {
-                    list.add(field);
-                }
-            }
-            before.get(planter).stream()
-                    .filter(field -> !listed.contains(field.id()))
+        found.byPlanter().forEach(listed::addAll);
+        List<List<String>> lists = new ArrayList<>();
+        for (int planter = 0; planter < found.byPlanter().size(); planter++) {
+            List<String> list = new ArrayList<>(found.byPlanter().get(planter));
+            before.byPlanter().get(planter).stream()
+                    .filter(field -> !listed.contains(field))
                     .forEach(list::add);
             lists.add(list);
         }
-        return lists;
+        return found.with(lists);
     }
 }

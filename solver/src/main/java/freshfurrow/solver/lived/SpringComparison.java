@@ -88,7 +88,7 @@ public final class SpringComparison {
             List<Integer> sample,
             boolean foresight) {
         SpringPlan plan = choice.plan();
-        SpringLife life = new SpringLife(plan.season(), plan.lists(), rules.forecastDays(), replanning());
+        SpringLife life = new SpringLife(plan.season(), plan.orders(), rules.forecastDays(), replanning());
         List<SpringFigures> rows = workers.each(
                 numbers, number -> life.live(springs.spring(number)).figures());
         Optional<Costs> costs = candidate.costs();

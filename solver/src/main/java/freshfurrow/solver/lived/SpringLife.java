@@ -4,6 +4,7 @@ import static freshfurrow.model.quantity.Factors.DAY_S;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Field;
@@ -13,7 +14,6 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +31,8 @@ public final class SpringLife {
 
     private final Season season;
     private final CompiledSeason compiled;
-    private final List<List<Field>> lists;
+    private final PlantingOrders orders;
+    private final Map<String, Field> fields;
     private final int forecastDays;
     private final Optional<Replanning> replanning;
 
@@ -39,21 +40,18 @@ public final class SpringLife {
      * A life by a plan.
      *
      * @param compiled the whole season; its own weather is not looked at
-     * @param lists ids of fields for each planter, in the season's order of planters
+     * @param orders in the season's order of planters
      * @param forecastDays days known ahead, today among them; 0 to know only what is
      * @param replanning empty to keep to the plan
      */
     public SpringLife(
-            CompiledSeason compiled, List<List<String>> lists, int forecastDays, Optional<Replanning> replanning) {
+            CompiledSeason compiled, PlantingOrders orders, int forecastDays, Optional<Replanning> replanning) {
         this.season = compiled.season().change().distances(compiled.roads()).season();
         this.compiled = compiled;
         this.forecastDays = forecastDays;
         this.replanning = replanning;
-        Map<String, Field> fields = new HashMap<>();
-        season.fields().forEach(field -> fields.put(field.id(), field));
-        this.lists = lists.stream()
-                .map(list -> list.stream().map(fields::get).toList())
-                .toList();
+        this.orders = orders;
+        fields = season.fields().stream().collect(Collectors.toMap(Field::id, field -> field));
     }
 
     /** Lives through a spring. Safe for several threads at once. */
@@ -65,7 +63,7 @@ public final class SpringLife {
         int end = season.days() * DAY_S;
         int now = 0;
         Optional<PlanStart> start = Optional.empty();
-        List<List<Field>> order = lists;
+        PlantingOrders order = orders;
         while (true) {
             Season known =
                     start.map(from -> from.remaining(season)).orElse(season).inSpring(ground.at(now));
@@ -74,7 +72,7 @@ public final class SpringLife {
             if (replanning.isPresent()) {
                 news = Math.min(news, replanning.get().nextAfter(now));
                 order = replanning.get().isDue(now) && !left.isEmpty()
-                        ? replanning.get().lists(known, order)
+                        ? replanning.get().orders(known, order)
                         : order;
             }
             List<List<Field>> planned = left(order, left);
@@ -86,7 +84,8 @@ public final class SpringLife {
             if (left.isEmpty() || news > end) {
                 news = end;
             }
-            Plan played = PlanRecorder.recordUntil(CompiledSeason.of(known), ids(taken), SOURCE, start, news);
+            Plan played =
+                    PlanRecorder.recordUntil(CompiledSeason.of(known), order.with(ids(taken)), SOURCE, start, news);
             parts.add(new LivedSpring.Part(known, played, now, news));
             tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
@@ -98,11 +97,11 @@ public final class SpringLife {
         }
     }
 
-    private static List<List<Field>> left(List<List<Field>> lists, List<Field> left) {
+    private List<List<Field>> left(PlantingOrders order, List<Field> left) {
         Set<String> ids = left.stream().map(Field::id).collect(Collectors.toSet());
-        return lists.stream()
+        return order.byPlanter().stream()
                 .map(list ->
-                        list.stream().filter(field -> ids.contains(field.id())).toList())
+                        list.stream().filter(ids::contains).map(fields::get).toList())
                 .toList();
     }
 

@@ -28,7 +28,7 @@ final class SpringLimits {
     List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
         CompiledSeason freed =
                 CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
-        SpringLife life = new SpringLife(freed, plan.lists(), forecastDays, replanning);
+        SpringLife life = new SpringLife(freed, plan.orders(), forecastDays, replanning);
         return springs.stream()
                 .map(spring -> free == Resource.WEATHER ? SpringPlan.DRY : spring)
                 .map(spring -> life.live(spring).figures())

@@ -1,6 +1,7 @@
 package freshfurrow.solver.lived;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -19,13 +20,13 @@ import java.util.Map;
  * A plan that springs are lived by. It is searched for without the bounds and the progress that a plan to be shown comes with.
  *
  * @param season as it is planned for
- * @param lists ids of fields for each planter, in the season's order of planters
+ * @param orders in the season's order of planters
  */
-record SpringPlan(CompiledSeason season, List<List<String>> lists) {
+record SpringPlan(CompiledSeason season, PlantingOrders orders) {
     static final GroundRecord DRY = new GroundRecord("dry", Map.of(), Map.of());
 
     private SpringPlan(CompiledSeason season, FieldLists fields) {
-        this(season, fields.ids(season.season()));
+        this(season, fields.orders(season.season()));
     }
 
     /** The season without any rain: so it is planned for, as nobody knows its weather yet. */
@@ -39,7 +40,7 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
     }
 
     /** A plan that goes on with lists that were followed before, or with those of quick rules where they are better. */
-    static SpringPlan goingOn(CompiledSeason season, List<List<String>> followed) {
+    static SpringPlan goingOn(CompiledSeason season, PlantingOrders followed) {
         return new SpringPlan(season, FollowedLists.orBetter(season, followed));
     }
 
@@ -62,12 +63,12 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
         Map<String, List<String>> byPlanter = new HashMap<>();
         List<Applicator> planters = season.season().applicators();
         for (int p = 0; p < planters.size(); p++) {
-            byPlanter.put(planters.get(p).id(), lists.get(p));
+            byPlanter.put(planters.get(p).id(), orders.byPlanter().get(p));
         }
         List<List<String>> followed = other.season().applicators().stream()
                 .map(planter -> byPlanter.getOrDefault(planter.id(), List.of()))
                 .toList();
-        return new SpringPlan(other, FollowedLists.left(other, followed));
+        return new SpringPlan(other, FollowedLists.left(other, orders.with(followed)));
     }
 
     /** How good it is if the season stays dry. */
@@ -76,6 +77,6 @@ record SpringPlan(CompiledSeason season, List<List<String>> lists) {
     }
 
     private FieldLists fields() {
-        return FieldLists.of(season.season(), lists);
+        return FieldLists.of(season.season(), orders);
     }
 }

@@ -94,7 +94,7 @@ final class SpringTally {
             driveKm += move.km();
         } else if (activity instanceof Activity.Fill) {
             fills++;
-        } else if (activity instanceof Activity.Plant) {
+        } else if (activity instanceof Activity.Planting) {
             end = Math.min(end, untilS);
             finishS = Math.max(finishS, end);
         }

@@ -52,7 +52,7 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
             SpringSource springs,
             List<Integer> numbers,
             SpringWorkers workers) {
-        SpringLife life = new SpringLife(season, plan.lists(), 0, Optional.empty());
+        SpringLife life = new SpringLife(season, plan.orders(), 0, Optional.empty());
         return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs.spring(number))));
     }
 }

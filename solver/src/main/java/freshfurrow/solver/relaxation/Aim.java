@@ -6,8 +6,9 @@ import freshfurrow.solver.linear.LinearProgram;
  * What a {@link Relaxation} makes least.
  *
  * @param costOfUnserved of a dm2 that is not planted, in the unit of the aim
+ * @param untreatedDays of a dm2 that is planted without extract and whose field has a weight of 1, in the unit of the aim
  */
-public record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
+public record Aim(Kind kind, double costOfUnserved, double untreatedDays, double mostUnservedDm2) {
     private static final double WEIGHT_ONE = 1000;
 
     enum Kind {
@@ -16,19 +17,19 @@ public record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
         LATE
     }
 
-    /** Late and unserved area as the score weighs them, dm2-days. */
-    public static Aim score(double costOfUnserved) {
-        return new Aim(Kind.SCORE, costOfUnserved, Double.MAX_VALUE);
+    /** Late, untreated and unserved area as the score weighs them, dm2-days. */
+    public static Aim score(double costOfUnserved, double untreatedDays) {
+        return new Aim(Kind.SCORE, costOfUnserved, untreatedDays, Double.MAX_VALUE);
     }
 
     /** Area not planted, dm2. */
     public static Aim unserved() {
-        return new Aim(Kind.UNSERVED, 1, Double.MAX_VALUE);
+        return new Aim(Kind.UNSERVED, 1, 0, Double.MAX_VALUE);
     }
 
     /** Unweighted late area, dm2-days, with no more than so much left unplanted. */
     public static Aim late(double mostUnservedDm2) {
-        return new Aim(Kind.LATE, 0, mostUnservedDm2);
+        return new Aim(Kind.LATE, 0, 0, mostUnservedDm2);
     }
 
     boolean lateCounts() {
@@ -37,6 +38,10 @@ public record Aim(Kind kind, double costOfUnserved, double mostUnservedDm2) {
 
     double costOfLateDay(FieldGroup group) {
         return kind == Kind.SCORE ? group.weight() / WEIGHT_ONE : 1;
+    }
+
+    double costOfUntreated(FieldGroup group) {
+        return untreatedDays * group.extractWeight() / WEIGHT_ONE;
     }
 
     void addRows(Relaxation relaxation) {

@@ -3,7 +3,6 @@ package freshfurrow.solver.relaxation;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.linear.LinearProgram;
 import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -36,15 +35,42 @@ final class FieldCosts {
     }
 
     /** Adds what is planted of a group on some days to the sum, and returns what the row's room grows by. */
-    double addPlanted(Relaxation relaxation, LinearProgram.Sum planted, double factor, int group, DaySpans.Span span) {
-        List<Integer> fields = relaxation.groups().get(group).fields().stream()
-                .filter(field -> season.windowFirstDay(field) <= span.last())
-                .toList();
-        double largest =
-                fields.stream().mapToDouble(field -> perDm2[field]).max().orElse(0);
-        relaxation.addPlantedFromTo(planted, factor + largest, group, span.first(), span.last());
-        return fields.stream()
+    double addPlanted(
+            Relaxation relaxation,
+            LinearProgram.Sum planted,
+            double ofTreated,
+            double ofUntreated,
+            int group,
+            DaySpans.Span span) {
+        double largest = largest(relaxation, group, span);
+        relaxation.addPlantedFromTo(
+                planted, ofTreated + largest, ofUntreated + largest, group, span.first(), span.last());
+        return spared(relaxation, group, span, largest);
+    }
+
+    /** The same of what is treated of it. */
+    double addTreated(Relaxation relaxation, LinearProgram.Sum treated, double factor, int group, DaySpans.Span span) {
+        double largest = largest(relaxation, group, span);
+        relaxation.addTreatedFromTo(treated, factor + largest, group, span.first(), span.last());
+        return spared(relaxation, group, span, largest);
+    }
+
+    private double largest(Relaxation relaxation, int group, DaySpans.Span span) {
+        return open(relaxation, group, span)
+                .mapToDouble(field -> perDm2[field])
+                .max()
+                .orElse(0);
+    }
+
+    private double spared(Relaxation relaxation, int group, DaySpans.Span span, double largest) {
+        return open(relaxation, group, span)
                 .mapToDouble(field -> (largest - perDm2[field]) * season.areaDm2(field))
                 .sum();
+    }
+
+    private IntStream open(Relaxation relaxation, int group, DaySpans.Span span) {
+        return relaxation.groups().get(group).fields().stream()
+                .mapToInt(field -> field)
+                .filter(field -> season.windowFirstDay(field) <= span.last());
     }
 }

@@ -35,6 +35,11 @@ public record FieldGroup(
                 .sum();
     }
 
+    /** What planting without extract counts, in thousandths: the least of its fields. */
+    long extractWeight() {
+        return fields.stream().mapToLong(season::extractWeightThousandths).min().orElse(0);
+    }
+
     int firstOpening() {
         return fields.stream().mapToInt(season::windowFirstDay).min().orElseThrow();
     }

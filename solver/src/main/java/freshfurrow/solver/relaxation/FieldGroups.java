@@ -35,7 +35,7 @@ public final class FieldGroups {
         weightsToldApart = someWeights();
     }
 
-    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int opens) {}
+    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int extractWeight, int opens) {}
 
     /** The groups of all fields that some planter may plant. */
     public static List<FieldGroup> of(CompiledSeason season) {
@@ -69,6 +69,7 @@ public final class FieldGroups {
                         field(f).drainage(),
                         season.recipeIndex(f),
                         weightsToldApart.floor(weight(f)),
+                        byOpening && season.mayGoWithout() ? season.extractWeightThousandths(f) : 0,
                         byOpening ? season.windowFirstDay(f) : 0);
                 byKind.computeIfAbsent(kind, none -> new ArrayList<>()).add(f);
             }

@@ -64,7 +64,12 @@ final class PlanterMoves {
         double most = 0;
         for (int g = 0; g < relaxation.groups().size(); g++) {
             most += costs.addPlanted(
-                    relaxation, planted, room.factor(relaxation.groups().get(g).recipe()), g, span);
+                    relaxation,
+                    planted,
+                    room.factor(relaxation.groups().get(g).recipe()),
+                    room.factorWithout(),
+                    g,
+                    span);
         }
         double largest = costs.largestOfField();
         for (int day = span.first(); day <= span.last(); day++) {

@@ -29,6 +29,8 @@ import java.util.stream.IntStream;
  *
  * <p>sum of w(r) x area(r) &lt;= sum over p in S of time(p) x the largest w(r) / seconds(p, r).
  *
+ * <p>What is planted without extract counts as of a recipe of its own, of which an area takes no more than a / capacity.
+ *
  * <p>Rows are added for the sets of planters that groups have and their unions, and for those sets of drainage classes that a wet
  * day tells apart. By the theorem of Hall on flows these say as much as areas by planter would, were all recipes alike.
  */
@@ -42,6 +44,7 @@ final class PlanterRoom {
     private final LargestLoads largest;
     private final double fastestSPerL;
     private final double[] factor;
+    private final double factorWithout;
     private final double[] dm2PerS;
     private final double[] carriedFillS;
     private final OvernightLoads overnight;
@@ -63,9 +66,14 @@ final class PlanterRoom {
         for (int r = 0; r < factor.length; r++) {
             factor[r] = rate(0) / rate(r);
         }
+        factorWithout = rate(0)
+                / IntStream.range(0, season.planterCount())
+                        .mapToDouble(p -> 1 / plantingSPerDm2(p))
+                        .sum();
         dm2PerS = new double[season.planterCount()];
         carriedFillS = new double[season.planterCount()];
         for (int p = 0; p < dm2PerS.length; p++) {
+            dm2PerS[p] = season.mayGoWithout() ? ROUNDING * factorWithout / plantingSPerDm2(p) : 0;
             for (int r = 0; r < factor.length; r++) {
                 dm2PerS[p] = Math.max(dm2PerS[p], ROUNDING * factor[r] / secondsPerDm2(p, r));
                 carriedFillS[p] = Math.max(
@@ -95,7 +103,7 @@ final class PlanterRoom {
                     FieldGroup group = relaxation.groups().get(g);
                     if (drainages.contains(
                             season.season().fields().get(group.sample()).drainage())) {
-                        relaxation.addPlantedFromTo(planted, factor[group.recipe()], g, day, day);
+                        relaxation.addPlantedFromTo(planted, factor[group.recipe()], factorWithout, g, day, day);
                     }
                 }
                 relaxation.addAtMost(planted, room * ROUNDING);
@@ -120,6 +128,11 @@ final class PlanterRoom {
     /** What an area of a recipe counts in the rows. */
     double factor(int recipe) {
         return factor[recipe];
+    }
+
+    /** What an area without extract counts in the rows. */
+    double factorWithout() {
+        return factorWithout;
     }
 
     /** The most that a planter plants in a second, in the unit of the rows. */
@@ -157,9 +170,13 @@ final class PlanterRoom {
     }
 
     private double secondsPerDm2(int p, int recipe) {
-        return 1 / (planter(p).fieldCapacityM2PerS() * DM2_PER_M2 * ROUNDING)
+        return plantingSPerDm2(p)
                 + largest.mixLPerDm2(recipe) * fastestSPerL
                 + planter(p).fillSetupS() / largest.dm2(p, recipe);
+    }
+
+    private double plantingSPerDm2(int p) {
+        return 1 / (planter(p).fieldCapacityM2PerS() * DM2_PER_M2 * ROUNDING);
     }
 
     /** Of all planters together, dm2/s. */

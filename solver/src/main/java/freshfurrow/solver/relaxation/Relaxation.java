@@ -12,13 +12,17 @@ import java.util.stream.IntStream;
 /**
  * A season eased to a linear program that places areas of groups of fields on days: what cannot be done there cannot be done in
  * the season. Its variables are, by group and day, the area Y planted by the end of the day and the late area L that is still to
- * be planted then. Overtime is eased before: {@link OvertimeAsHours}.
+ * be planted then. Overtime is eased before: {@link OvertimeAsHours}. Where fields may be planted without extract, there is the area T that is
+ * treated by the end of the day too; else all that is planted is.
  *
  * <p>Proof that every plan keeps to it. Take any season played out, and for Y and L what it has. Y never shrinks and never
  * exceeds the area whose windows have opened. Of the area whose windows have closed by the end of day d at most Y(d) is
  * planted by then, and what is never planted is area - Y(last day); the rest is late at the end of the day:
  *
  * <p>L(d) &gt;= due(d) - Y(d) - (area - Y(last day)).
+ *
+ * <p>What is treated on a day is planted on it, so T never shrinks, and grows no faster than Y. What is planted and not treated by the last day, Y - T,
+ * is untreated, and weighs at least as much as the least weight of the group's fields.
  *
  * <p>An area planted n days after its window is late at the end of n days, so the sum of L over days is the late area-days.
  * What planters, rigs, compost and water allow stands in {@link PlanterRoom}, {@link PlanterMoves}, {@link RigRoom} and {@link Stocks}. No other
@@ -35,14 +39,19 @@ public final class Relaxation {
     private final int days;
     private final LinearProgram program = new LinearProgram();
     private final int[][] plantedBy;
+    private final int[][] treatedBy;
 
     private Relaxation(CompiledSeason season, List<FieldGroup> groups, Aim aim) {
         this.groups = groups;
         days = season.season().days();
         plantedBy = new int[groups.size()][days];
+        treatedBy = season.mayGoWithout() ? new int[groups.size()][days] : plantedBy;
         WorkingTime time = new WorkingTime(season);
         for (int g = 0; g < groups.size(); g++) {
             addPlanted(g, time);
+            if (season.mayGoWithout()) {
+                addTreated(g, aim.costOfUntreated(groups.get(g)));
+            }
             if (aim.lateCounts()) {
                 addLate(g, aim.costOfLateDay(groups.get(g)));
             }
@@ -96,6 +105,27 @@ public final class Relaxation {
         if (until != before) {
             plus(sum, factor, until);
             plus(sum, -factor, before);
+        }
+    }
+
+    /** The same of what is treated of it. */
+    void addTreatedFromTo(LinearProgram.Sum sum, double factor, int group, int firstDay, int lastDay) {
+        int until = treated(group, lastDay);
+        int before = treated(group, firstDay - 1);
+        if (until != before) {
+            plus(sum, factor, until);
+            plus(sum, -factor, before);
+        }
+    }
+
+    /** Area of a group planted from one day to another, that which is treated times one factor and the rest times another. */
+    void addPlantedFromTo(
+            LinearProgram.Sum sum, double ofTreated, double ofUntreated, int group, int firstDay, int lastDay) {
+        if (treatedBy == plantedBy) {
+            addPlantedFromTo(sum, ofTreated, group, firstDay, lastDay);
+        } else {
+            addPlantedFromTo(sum, ofUntreated, group, firstDay, lastDay);
+            addTreatedFromTo(sum, ofTreated - ofUntreated, group, firstDay, lastDay);
         }
     }
 
@@ -157,6 +187,34 @@ public final class Relaxation {
                 before = variable;
             }
             plantedBy[g][day] = before;
+        }
+    }
+
+    /** The variable of the area treated by the end of a day; -1 when none can be. */
+    private int treated(int group, int day) {
+        return day < 0 ? -1 : treatedBy[group][day];
+    }
+
+    private void addTreated(int g, double costOfUntreated) {
+        int before = -1;
+        for (int day = 0; day < days; day++) {
+            int planted = planted(g, day);
+            if (planted != planted(g, day - 1)) {
+                int variable = program.variable((double) groups.get(g).opened(day));
+                LinearProgram.Sum untreated =
+                        new LinearProgram.Sum().plus(1, planted).plus(-1, variable);
+                if (before >= 0) {
+                    program.atLeast(new LinearProgram.Sum().plus(1, variable).plus(-1, before), 0);
+                    untreated.plus(-1, planted(g, day - 1)).plus(1, before);
+                }
+                program.atLeast(untreated, 0);
+                before = variable;
+            }
+            treatedBy[g][day] = before;
+        }
+        if (before >= 0) {
+            program.addCost(planted(g, days - 1), costOfUntreated);
+            program.addCost(before, -costOfUntreated);
         }
     }
 

@@ -111,7 +111,7 @@ final class RigRoom {
         LinearProgram.Sum planted = new LinearProgram.Sum();
         double room = madeBefore(factor, ofWays.largestPerDm2());
         for (int g = 0; g < relaxation.groups().size(); g++) {
-            room += ofWays.addPlanted(
+            room += ofWays.addTreated(
                     relaxation, planted, factor[relaxation.groups().get(g).recipe()], g, span);
         }
         int earliest = Integer.MAX_VALUE;

@@ -17,9 +17,9 @@ import java.util.stream.IntStream;
  * What compost and water allow.
  *
  * <p>Proof. Compost: a load's batches are made before it is planted, out of lots that are there by then; so the compost of all that is
- * planted by the end of a day is at most what the lots weigh that are there by then, and what is in mix on board when the season
+ * treated by the end of a day is at most what the lots weigh that are there by then, and what is in mix on board when the season
  * begins to be played out. It is enough to say so for the last day before each
- * delivery and for the season's last day. Water: what is planted from one day to another is mixed
+ * delivery and for the season's last day. Water: what is treated from one day to another is mixed
  * with water drawn on these days ({@link WaterRoom}), or with what the rigs' nurse tanks hold when the first of these days begins, and the tanks of
  * planters whose loads would still be fresh; on the season's first day they are empty, unless it is already under way. A load may
  * lack ten grams of compost where it takes all that there is, so once a lot at the most; and it takes at least {@link
@@ -77,7 +77,7 @@ final class Stocks {
         for (int g = 0; g < relaxation.groups().size(); g++) {
             double mg = loads.compostMgPerDm2(relaxation.groups().get(g).recipe());
             if (mg > 0) {
-                relaxation.addPlantedFromTo(used, loads.leastShareOfCompost() * mg / mostMgPerDm2, g, 0, lastDay);
+                relaxation.addTreatedFromTo(used, loads.leastShareOfCompost() * mg / mostMgPerDm2, g, 0, lastDay);
             }
         }
         double thereMg = season.season().compost().stream()
@@ -93,7 +93,7 @@ final class Stocks {
         LinearProgram.Sum used = new LinearProgram.Sum();
         for (int g = 0; g < relaxation.groups().size(); g++) {
             int recipe = relaxation.groups().get(g).recipe();
-            relaxation.addPlantedFromTo(
+            relaxation.addTreatedFromTo(
                     used, LargestLoads.LEAST_SHARE * loads.mixLPerDm2(recipe) / mostLPerDm2, g, firstDay, lastDay);
         }
         relaxation.addAtMost(used, litres / mostLPerDm2 * ROUNDING);

@@ -17,7 +17,7 @@ public final class EstimatedLists implements ListScorer {
     private final GoalSet goals;
     private final double moreMinPerFill;
     private final boolean[] changed;
-    private final int[] fields;
+    private final int[] entries;
 
     /** By the goals of the season. */
     public EstimatedLists(CompiledSeason season, SeasonEstimate estimate, Stops stops) {
@@ -35,13 +35,13 @@ public final class EstimatedLists implements ListScorer {
         this.estimate = new ListEstimate(season, estimate, stops);
         this.goals = GoalSet.of(season.season());
         this.changed = new boolean[season.planterCount()];
-        this.fields = new int[season.fieldCount()];
+        this.entries = new int[season.fieldCount()];
         Arrays.fill(changed, true);
     }
 
     /** The goals that it sees nothing of. */
     UnknownGoals unknownGoals() {
-        return new UnknownGoals(goals);
+        return new UnknownGoals(goals, season.isShortOfCompost());
     }
 
     @Override
@@ -62,9 +62,9 @@ public final class EstimatedLists implements ListScorer {
                 List<Visit> visits = schedule.lists().get(planter).visits();
                 int size = visits.size();
                 for (int i = 0; i < size; i++) {
-                    fields[i] = visits.get(i).field();
+                    entries[i] = visits.get(i).entry();
                 }
-                estimate.tryList(planter, fields, size);
+                estimate.tryList(planter, entries, size);
             }
         }
         return score();
@@ -76,9 +76,9 @@ public final class EstimatedLists implements ListScorer {
             changed[planter] = true;
             List<Integer> list = lists.of(planter);
             for (int i = 0; i < list.size(); i++) {
-                fields[i] = list.get(i);
+                entries[i] = lists.entry(season, list.get(i));
             }
-            estimate.tryList(planter, fields, list.size());
+            estimate.tryList(planter, entries, list.size());
         }
         return score();
     }

@@ -84,7 +84,7 @@ public final class ListPlayer implements ListScorer {
             int[] list = lists[planter];
             int size = visits.size();
             for (int i = 0; i < size; i++) {
-                list[i] = visits.get(i).field();
+                list[i] = visits.get(i).entry();
             }
             sizes[planter] = size;
         }
@@ -117,7 +117,7 @@ public final class ListPlayer implements ListScorer {
         for (int planter = 0; planter < sizes.length; planter++) {
             List<Integer> list = fields.of(planter);
             for (int i = 0; i < list.size(); i++) {
-                lists[planter][i] = list.get(i);
+                lists[planter][i] = fields.entry(season, list.get(i));
             }
             sizes[planter] = list.size();
         }

@@ -12,6 +12,7 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -52,12 +53,17 @@ public final class Schedule {
      */
     public static Schedule of(ListScorer scorer, SeasonEstimate estimate, NearFields near, FieldLists fields) {
         CompiledSeason season = scorer.season();
-        List<Visit> visits =
-                IntStream.range(0, season.fieldCount()).mapToObj(Visit::new).toList();
+        int entries = season.fieldCount() * (season.mayGoWithout() ? 2 : 1);
+        List<Visit> visits = IntStream.range(0, entries)
+                .mapToObj(entry -> new Visit(entry, season.named(entry)))
+                .toList();
         List<PlanterList> lists = new ArrayList<>();
         for (int planter = 0; planter < season.planterCount(); planter++) {
             lists.add(new PlanterList(
-                    planter, fields.of(planter).stream().map(visits::get).toList()));
+                    planter,
+                    fields.of(planter).stream()
+                            .map(field -> visits.get(fields.entry(season, field)))
+                            .toList()));
         }
         return new Schedule(scorer, estimate, near, visits, lists);
     }
@@ -92,7 +98,10 @@ public final class Schedule {
         return Collections.unmodifiableList(lists);
     }
 
-    /** One for each field of the season, in its order, whether in a list or not. */
+    /**
+     * One for each field of the season, in its order, whether in a list or not; then another for each field to be planted without extract, where
+     * that is allowed. At most one of the two of a field stands in a list.
+     */
     public List<Visit> visits() {
         return visits;
     }
@@ -111,8 +120,14 @@ public final class Schedule {
 
     /** The lists as they are now. */
     public FieldLists fields() {
-        return new FieldLists(lists.stream()
-                .map(list -> list.visits().stream().map(Visit::field).toList())
-                .toList());
+        return new FieldLists(
+                lists.stream()
+                        .map(list -> list.visits().stream().map(Visit::field).toList())
+                        .toList(),
+                lists.stream()
+                        .flatMap(list -> list.visits().stream())
+                        .filter(Visit::isWithoutExtract)
+                        .map(Visit::field)
+                        .collect(Collectors.toSet()));
     }
 }

@@ -47,7 +47,8 @@ final class Annealing {
      * @param heat the score by which an accepted move may worsen the lists at the start; falls to 0 at the end
      */
     Schedule run(ListScorer scorer, FieldLists start, long seed, HardMediumSoftLongScore heat, TerminationConfig end) {
-        LibrarySearch search = new LibrarySearch(AnnealingConfig.of(seed, heat, end, mode));
+        LibrarySearch search = new LibrarySearch(
+                AnnealingConfig.of(seed, heat, end, mode, scorer.season().mayGoWithout()));
         search.onBetter(event -> onBetter.accept(event.getNewBestSolution().fields(), LibrarySearch.score(event)));
         search.onStep(done -> scorer.stepTaken(neverAccepted(heat.mediumScore() * (1 - done))));
         Schedule found = search.run(Schedule.of(scorer, estimate, near, start), stop);

@@ -31,8 +31,14 @@ final class AnnealingConfig {
 
     /**
      * @param start the score by which an accepted move may worsen the lists at the start; falls to 0 at the end
+     * @param mayGoWithout whether each field has a visit without extract too
      */
-    static SolverConfig of(long seed, HardMediumSoftLongScore start, TerminationConfig end, EnvironmentMode mode) {
+    static SolverConfig of(
+            long seed,
+            HardMediumSoftLongScore start,
+            TerminationConfig end,
+            EnvironmentMode mode,
+            boolean mayGoWithout) {
         return new SolverConfig()
                 .withSolutionClass(Schedule.class)
                 .withEntityClasses(PlanterList.class)
@@ -42,7 +48,7 @@ final class AnnealingConfig {
                 .withRandomSeed(seed)
                 .withTerminationConfig(end)
                 .withPhases(new LocalSearchPhaseConfig()
-                        .withMoveSelectorConfig(moves())
+                        .withMoveSelectorConfig(moves(mayGoWithout))
                         .withAcceptorConfig(new LocalSearchAcceptorConfig()
                                 .withSimulatedAnnealingStartingTemperature(start.toString()))
                         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
@@ -58,15 +64,21 @@ final class AnnealingConfig {
                         new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TimelineScore.class));
     }
 
-    private static UnionMoveSelectorConfig moves() {
+    private static UnionMoveSelectorConfig moves(boolean mayGoWithout) {
+        ListChangeMoveSelectorConfig change = new ListChangeMoveSelectorConfig();
+        ListSwapMoveSelectorConfig swap = new ListSwapMoveSelectorConfig();
+        if (mayGoWithout) {
+            change.setFilterClass(LibrarySearch.EachFieldOnce.class);
+            swap.setFilterClass(LibrarySearch.EachFieldOnce.class);
+        }
         return new UnionMoveSelectorConfig()
                 .withMoveSelectors(
                         often(
                                 8,
                                 new MoveIteratorFactoryConfig()
                                         .withMoveIteratorFactoryClass(LibrarySearch.NearMoves.class)),
-                        often(2, new ListChangeMoveSelectorConfig()),
-                        often(1, new ListSwapMoveSelectorConfig()),
+                        often(2, change),
+                        often(1, swap),
                         often(
                                 1,
                                 new SubListChangeMoveSelectorConfig()

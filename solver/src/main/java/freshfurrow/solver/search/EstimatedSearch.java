@@ -93,7 +93,7 @@ final class EstimatedSearch {
     }
 
     private Played playOut(FieldLists lists, Stops stops) {
-        Plan.Score score = stops.learn(lists.ids(season.season())).score();
+        Plan.Score score = stops.learn(lists.orders(season.season())).score();
         return new Played(lists, HardMediumSoftLongScore.of(score.hard(), score.medium(), score.soft()));
     }
 

@@ -7,12 +7,15 @@ import ai.timefold.solver.core.api.solver.event.BestSolutionChangedEvent;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.impl.domain.variable.ListVariableStateSupply;
 import ai.timefold.solver.core.impl.domain.variable.descriptor.ListVariableDescriptor;
+import ai.timefold.solver.core.impl.heuristic.move.CompositeMove;
 import ai.timefold.solver.core.impl.heuristic.move.Move;
 import ai.timefold.solver.core.impl.heuristic.move.NoChangeMove;
+import ai.timefold.solver.core.impl.heuristic.selector.common.decorator.SelectionFilter;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListAssignMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListChangeMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListSwapMove;
+import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.ListUnassignMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.SubListChangeMove;
 import ai.timefold.solver.core.impl.heuristic.selector.move.generic.list.kopt.TwoOptListMove;
 import ai.timefold.solver.core.impl.localsearch.scope.LocalSearchStepScope;
@@ -116,6 +119,18 @@ final class LibrarySearch {
         }
     }
 
+    /** Refuses moves that put a visit into a list while the other one of its field stands in one. */
+    public static final class EachFieldOnce implements SelectionFilter<Schedule, Move<Schedule>> {
+        @Override
+        public boolean accept(ScoreDirector<Schedule> director, Move<Schedule> move) {
+            Inside inside = new Inside((InnerScoreDirector<Schedule, ?>) director);
+            return move.getPlanningValues().stream()
+                    .filter(Visit.class::isInstance)
+                    .map(Visit.class::cast)
+                    .allMatch(visit -> inside.listOf(visit) != null || inside.listOf(inside.otherOf(visit)) == null);
+        }
+    }
+
     /** Positions as the library keeps them, and its own moves. */
     private static final class Inside implements Positions, ListMoves<Move<Schedule>> {
         private final Schedule schedule;
@@ -151,6 +166,12 @@ final class LibrarySearch {
         @Override
         public Move<Schedule> assign(Visit visit, PlanterList to, int index) {
             return new ListAssignMove<>(variable, visit, to, index);
+        }
+
+        @Override
+        public Move<Schedule> replace(PlanterList list, int index, Visit by) {
+            return CompositeMove.buildMove(
+                    new ListUnassignMove<>(variable, list, index), new ListAssignMove<>(variable, by, list, index));
         }
 
         @Override

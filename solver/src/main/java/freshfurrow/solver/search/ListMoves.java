@@ -15,6 +15,9 @@ interface ListMoves<M> {
     /** Puts a visit that stands in no list at an index. */
     M assign(Visit visit, PlanterList to, int index);
 
+    /** Puts a visit that stands in no list in the place of another. */
+    M replace(PlanterList list, int index, Visit by);
+
     /** Puts a visit at an index of what the list is without it. */
     M change(PlanterList from, int fromIndex, PlanterList to, int index);
 

@@ -5,7 +5,6 @@ import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.PlanterList;
 import freshfurrow.solver.schedule.Visit;
 import java.util.Iterator;
-import java.util.List;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 
@@ -13,18 +12,21 @@ import org.jspecify.annotations.Nullable;
  * Picks a field, a near one that stands in a list, and one of these: put the field beside the near one; swap the two; put
  * the field and some that follow it, or a day's work, beside the near one, in either direction; let the near one follow the
  * field, by turning round what lies between them or by exchanging the rest of two planters' lists. A field that stands in no
- * list is put beside the near one.
+ * list is put beside the near one. Where fields may be planted without extract, one may also be planted so, or with extract again, or
+ * the two may do so by turns.
  *
  * @param <M> a move
  */
 final class NearMoveIterator<M> implements Iterator<M> {
     private static final int ATTEMPTS = 20;
     private static final int LONGEST_RUN = 6;
+    private static final int ONE_IN_GOES_WITHOUT = 6;
 
     private final Positions positions;
     private final ListMoves<M> moves;
     private final Random random;
-    private final List<Visit> visits;
+    private final int fields;
+    private final boolean mayGoWithout;
     private final SeasonEstimate estimate;
     private final NearFields near;
 
@@ -32,14 +34,15 @@ final class NearMoveIterator<M> implements Iterator<M> {
         this.positions = positions;
         this.moves = moves;
         this.random = random;
-        this.visits = positions.schedule().visits();
+        this.fields = positions.schedule().season().fieldCount();
+        this.mayGoWithout = positions.schedule().season().mayGoWithout();
         this.estimate = positions.schedule().estimate();
         this.near = positions.schedule().near();
     }
 
     @Override
     public boolean hasNext() {
-        return visits.size() > 1;
+        return fields > 1 || mayGoWithout;
     }
 
     @Override
@@ -54,7 +57,13 @@ final class NearMoveIterator<M> implements Iterator<M> {
     }
 
     private @Nullable M attempt() {
-        Visit visit = visits.get(random.nextInt(visits.size()));
+        Visit visit = positions.standing(random.nextInt(fields));
+        if (mayGoWithout && random.nextInt(ONE_IN_GOES_WITHOUT) == 0) {
+            return changeExtract(visit);
+        }
+        if (fields == 1) {
+            return null;
+        }
         Visit nearOne = nearTo(visit);
         PlanterList to = positions.listOf(nearOne);
         if (to == null) {
@@ -63,7 +72,8 @@ final class NearMoveIterator<M> implements Iterator<M> {
         PlanterList from = positions.listOf(visit);
         int toIndex = positions.indexOf(nearOne);
         if (from == null) {
-            return positions.allows(to, visit) ? moves.assign(visit, to, toIndex + random.nextInt(2)) : null;
+            Visit assigned = mayGoWithout && random.nextBoolean() ? positions.otherOf(visit) : visit;
+            return positions.allows(to, assigned) ? moves.assign(assigned, to, toIndex + random.nextInt(2)) : null;
         }
         int fromIndex = positions.indexOf(visit);
         int share = random.nextInt(20);
@@ -93,7 +103,12 @@ final class NearMoveIterator<M> implements Iterator<M> {
     private Visit nearTo(Visit visit) {
         int[] others = near.near(random.nextInt(near.kinds()), visit.field());
         double nearestMoreOften = random.nextDouble() * random.nextDouble();
-        return visits.get(others[(int) (nearestMoreOften * others.length)]);
+        return positions.standing(others[(int) (nearestMoreOften * others.length)]);
+    }
+
+    private @Nullable M changeExtract(Visit visit) {
+        PlanterList list = positions.listOf(visit);
+        return list == null ? null : moves.replace(list, positions.indexOf(visit), positions.otherOf(visit));
     }
 
     private @Nullable M putBeside(PlanterList from, int fromIndex, int run, PlanterList to, int toIndex) {

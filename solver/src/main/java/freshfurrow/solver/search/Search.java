@@ -176,7 +176,7 @@ public final class Search {
             return () -> new ListPlayer(season, scoring);
         }
         Stops stops = new Stops(season);
-        stops.learn(from.ids(season.season()));
+        stops.learn(from.orders(season.season()));
         return () -> new ScreenedLists(new ListPlayer(season), new EstimatedLists(season, estimate, stops), margin);
     }
 }

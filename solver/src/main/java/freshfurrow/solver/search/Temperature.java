@@ -72,6 +72,6 @@ final class Temperature {
                 .findFirst()
                 .orElse(from);
         to.add(Math.max(0, to.indexOf(nearOne)), field);
-        return new FieldLists(moved);
+        return lists.with(moved);
     }
 }

@@ -86,7 +86,7 @@ final class KeptPromises {
             changes.add(without.with(planter, i, field));
         }
         for (int other : without.of(planter)) {
-            changes.add(new FieldLists(lists.byPlanter().stream()
+            changes.add(lists.with(lists.byPlanter().stream()
                     .map(list -> list.stream()
                             .map(one -> one == field ? other : one == other ? field : one)
                             .toList())

@@ -1,6 +1,7 @@
 package freshfurrow.solver.why;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -42,19 +43,19 @@ public record FieldExplanation(
      */
     public static FieldExplanation of(CompiledSeason compiled, Plan plan, Field field) {
         Season season = compiled.season();
-        List<List<String>> ids = lists(season, plan);
-        Plan played = PlanRecorder.record(compiled, ids, plan.season());
+        PlantingOrders orders = orders(season, plan);
+        Plan played = PlanRecorder.record(compiled, orders, plan.season());
         if (!played.score().equals(plan.score())) {
             throw new IllegalArgumentException(
                     "its planting orders give a different score than it says; it was changed, or made by another version");
         }
-        FieldLists lists = FieldLists.of(season, ids);
+        FieldLists lists = FieldLists.of(season, orders);
         FieldPositions positions =
                 FieldPositions.of(compiled, lists, season.fields().indexOf(field));
         List<Alternative> best = positions.others().stream()
                 .limit(MOST_RECORDED)
                 .map(position -> new Alternative(
-                        position, PlanRecorder.record(compiled, position.lists().ids(season), plan.season())))
+                        position, PlanRecorder.record(compiled, position.lists().orders(season), plan.season())))
                 .toList();
         Optional<Position> where =
                 positions.own().or(() -> positions.others().stream().findFirst());
@@ -65,12 +66,13 @@ public record FieldExplanation(
     }
 
     /** The lists in the season's order of planters. */
-    private static List<List<String>> lists(Season season, Plan plan) {
-        return season.applicators().stream()
-                .map(Applicator::id)
-                .map(id -> Optional.ofNullable(plan.planters().get(id))
-                        .map(Plan.PlanterPlan::fields)
-                        .orElse(List.of()))
-                .toList();
+    private static PlantingOrders orders(Season season, Plan plan) {
+        return PlantingOrders.of(plan)
+                .with(season.applicators().stream()
+                        .map(Applicator::id)
+                        .map(id -> Optional.ofNullable(plan.planters().get(id))
+                                .map(Plan.PlanterPlan::fields)
+                                .orElse(List.of()))
+                        .toList());
     }
 }

@@ -2,6 +2,7 @@ package freshfurrow.solver.why;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Field;
@@ -51,8 +52,8 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
         return plan.unserved().stream().noneMatch(left -> left.field().equals(field.id()))
                 && plan.planters().values().stream()
                         .flatMap(planter -> planter.activities().stream())
-                        .filter(Activity.Plant.class::isInstance)
-                        .map(Activity.Plant.class::cast)
+                        .filter(Activity.Planting.class::isInstance)
+                        .map(Activity.Planting.class::cast)
                         .filter(planting -> planting.field().equals(field.id()))
                         .noneMatch(planting -> planting.start()
                                 .toLocalDate()
@@ -62,14 +63,14 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
     private static final class Search {
         private final Season season;
         private final Distances roads;
-        private final List<List<String>> lists;
+        private final PlantingOrders orders;
         private final Field field;
         private final Plan.SeasonSource source;
 
         Search(CompiledSeason compiled, FieldLists lists, Field field, Plan.SeasonSource source) {
             this.season = compiled.season();
             this.roads = compiled.roads();
-            this.lists = lists.ids(season);
+            this.orders = lists.orders(season);
             this.field = field;
             this.source = source;
         }
@@ -84,8 +85,8 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
         }
 
         private Applicator planter() {
-            for (int p = 0; p < lists.size(); p++) {
-                if (lists.get(p).contains(field.id())) {
+            for (int p = 0; p < orders.byPlanter().size(); p++) {
+                if (orders.byPlanter().get(p).contains(field.id())) {
                     return season.applicators().get(p);
                 }
             }
@@ -120,7 +121,7 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
 
         private Optional<Enough> inTime(Relief relief) {
             Season relieved = relief.addedTo(season).change().distances(roads).season();
-            Plan plan = PlanRecorder.record(CompiledSeason.of(relieved), lists, source);
+            Plan plan = PlanRecorder.record(CompiledSeason.of(relieved), orders, source);
             return Reliefs.inTime(plan, field) ? Optional.of(new Enough(relief, plan)) : Optional.empty();
         }
     }

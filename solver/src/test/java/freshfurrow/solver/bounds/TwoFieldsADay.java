@@ -62,7 +62,7 @@ final class TwoFieldsADay {
     /** Adds a field; days count from the season's first. */
     TwoFieldsADay field(int opens, int closes, double lateWeight, String... allowedPlanters) {
         String id = "F" + fields.size();
-        fields.add(new Field(
+        fields.add(WithDefaults.field(
                 id,
                 id,
                 fieldHa,

@@ -27,7 +27,7 @@ class RankAgreementTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         FieldLists start = FirstLists.best(compiled);
         Stops stops = new Stops(compiled);
-        stops.learn(start.ids(season));
+        stops.learn(start.orders(season));
         EstimatedLists estimate = new EstimatedLists(compiled, new SeasonEstimate(compiled), stops);
         ListPlayer player = new ListPlayer(compiled);
         Random random = new Random(seed);

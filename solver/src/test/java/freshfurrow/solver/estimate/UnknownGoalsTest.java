@@ -9,6 +9,7 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.ListPlayer;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class UnknownGoalsTest {
@@ -23,7 +24,7 @@ class UnknownGoalsTest {
 
     @Test
     void aGoalWithoutWeightNeedNotBeKnown() {
-        assertThat(unknown(new Goals(30, 0, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2))
+        assertThat(unknown(new Goals(30, 0, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
                         .names())
                 .containsExactly("waiting");
     }
@@ -33,12 +34,12 @@ class UnknownGoalsTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         var played = new ListPlayer(compiled).play(FirstLists.byHand(compiled));
 
-        assertThat(unknown(new Goals(30, 20, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2))
+        assertThat(unknown(new Goals(30, 20, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
                         .effortMin(played))
                 .isEqualTo(20.0 * played.waterTrips() + played.waitS() / 60.0);
     }
 
     private UnknownGoals unknown(Goals goals) {
-        return new UnknownGoals(GoalSet.of(season.change().goals(goals).season()));
+        return new UnknownGoals(GoalSet.of(season.change().goals(goals).season()), false);
     }
 }

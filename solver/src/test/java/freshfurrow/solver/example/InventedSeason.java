@@ -129,7 +129,7 @@ public final class InventedSeason {
             int closes = opens + 9 + random.nextInt(14);
             double areaHa = 8 + random.nextInt(500) / 10.0;
             totalHa += areaHa;
-            list.add(new Field(
+            list.add(WithDefaults.field(
                     id,
                     id,
                     areaHa,

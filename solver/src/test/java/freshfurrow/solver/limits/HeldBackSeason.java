@@ -54,7 +54,7 @@ final class HeldBackSeason {
     private OptionalDouble dailyLimitL = OptionalDouble.empty();
 
     HeldBackSeason field(String id, double areaHa, int firstDay, int lastDay) {
-        fields.add(new Field(
+        fields.add(WithDefaults.field(
                 id,
                 id,
                 areaHa,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.plan.PlanStart.Planted;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -77,7 +78,8 @@ class RainInTheMiddleOfALoadTest {
 
     private SpringLife life(int forecastDays) throws IOException {
         CompiledSeason season = CompiledSeason.of(TwoFields.season(folder));
-        return new SpringLife(season, List.of(List.of("A", "B")), forecastDays, Optional.empty());
+        return new SpringLife(
+                season, PlantingOrders.withExtract(List.of(List.of("A", "B"))), forecastDays, Optional.empty());
     }
 
     private static double plantedHa(LivedSpring lived, String field, int day) {

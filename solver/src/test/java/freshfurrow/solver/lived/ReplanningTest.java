@@ -2,16 +2,13 @@ package freshfurrow.solver.lived;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class ReplanningTest {
@@ -24,19 +21,10 @@ class ReplanningTest {
         CompiledSeason dry = SpringPlan.dry(SEASON);
         SpringPlan first = SpringPlan.first(dry);
         SpringPlan inForce = first.improved(2_000, 1, 2);
-        Map<String, Field> fields = SEASON.fields().stream().collect(Collectors.toMap(Field::id, Function.identity()));
 
-        List<List<Field>> again = new Replanning(7, 0, 1)
-                .lists(
-                        SEASON,
-                        inForce.lists().stream()
-                                .map(list -> list.stream().map(fields::get).toList())
-                                .toList());
+        PlantingOrders again = new Replanning(7, 0, 1).orders(SEASON, inForce.orders());
 
         assertThat(inForce.score()).isGreaterThan(first.score());
-        assertThat(again.stream()
-                        .map(list -> list.stream().map(Field::id).toList())
-                        .toList())
-                .isEqualTo(inForce.lists());
+        assertThat(again).isEqualTo(inForce.orders());
     }
 }

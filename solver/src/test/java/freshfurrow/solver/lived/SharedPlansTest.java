@@ -48,10 +48,10 @@ class SharedPlansTest {
 
         SpringPlan followed = two.in(SpringPlan.dry(secondPlanterAlone()));
 
-        assertThat(followed.lists()).hasSize(1);
-        assertThat(followed.lists().get(0))
-                .startsWith(two.lists().get(1).toArray(String[]::new))
-                .hasSizeGreaterThan(two.lists().get(1).size())
+        assertThat(followed.orders().byPlanter()).hasSize(1);
+        assertThat(followed.orders().byPlanter().get(0))
+                .startsWith(two.orders().byPlanter().get(1).toArray(String[]::new))
+                .hasSizeGreaterThan(two.orders().byPlanter().get(1).size())
                 .doesNotHaveDuplicates();
     }
 
@@ -61,8 +61,9 @@ class SharedPlansTest {
 
         SpringPlan followed = one.in(SpringPlan.dry(ONE_RIG));
 
-        assertThat(followed.lists()).hasSize(2);
-        assertThat(followed.lists().get(1)).startsWith(one.lists().get(0).toArray(String[]::new));
+        assertThat(followed.orders().byPlanter()).hasSize(2);
+        assertThat(followed.orders().byPlanter().get(1))
+                .startsWith(one.orders().byPlanter().get(0).toArray(String[]::new));
     }
 
     private static Season secondPlanterAlone() {
@@ -74,7 +75,7 @@ class SharedPlansTest {
     }
 
     private static double late(SpringPlan plan) {
-        SpringLife life = new SpringLife(plan.season(), plan.lists(), 0, Optional.empty());
+        SpringLife life = new SpringLife(plan.season(), plan.orders(), 0, Optional.empty());
         return TRAINING.stream()
                         .mapToDouble(number -> {
                             SpringFigures lived =

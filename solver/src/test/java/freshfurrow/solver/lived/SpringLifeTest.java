@@ -35,7 +35,7 @@ class SpringLifeTest {
     void aSpringThatStaysDryGoesAsPlanned() {
         Plan plan = PlanRecorder.record(
                 PLAN.season(),
-                PLAN.lists(),
+                PLAN.orders(),
                 new Plan.SeasonSource("spring", "season.yaml", "0".repeat(64), DisplayUnits.US));
 
         SpringFigures figures = life(0).live(SpringPlan.DRY).figures();
@@ -94,7 +94,7 @@ class SpringLifeTest {
     }
 
     private static SpringLife life(int forecastDays) {
-        return new SpringLife(PLAN.season(), PLAN.lists(), forecastDays, Optional.empty());
+        return new SpringLife(PLAN.season(), PLAN.orders(), forecastDays, Optional.empty());
     }
 
     private static boolean wetWithin(GroundDays ground, String id, int from, int to) {

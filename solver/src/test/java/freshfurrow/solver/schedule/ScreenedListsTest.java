@@ -14,6 +14,7 @@ import freshfurrow.solver.example.InventedSeason;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ScreenedListsTest {
@@ -55,7 +56,7 @@ class ScreenedListsTest {
     void nothingIsDismissedByItsEffortWhereTheEstimateKnowsLittleOfThat() {
         Season onlyWaits = season.season()
                 .change()
-                .goals(new Goals(0, 0, 0, 1, 0.01, 0, 0, 60, 0, 1, 0, 0, 2))
+                .goals(new Goals(0, 0, 0, 1, 0.01, 0, 0, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
                 .season();
         CompiledSeason compiled = CompiledSeason.of(onlyWaits);
 
@@ -66,7 +67,7 @@ class ScreenedListsTest {
     /** The same lists once more, when all that is no better in effort is dismissed. */
     private HardMediumSoftLongScore screenedByEffort(CompiledSeason of) {
         Stops stops = new Stops(of);
-        stops.learn(start.ids(of.season()));
+        stops.learn(start.orders(of.season()));
         EstimatedLists estimate = new EstimatedLists(of, new SeasonEstimate(of), stops);
         ScreenedLists lists = new ScreenedLists(new ListPlayer(of), estimate, HardMediumSoftLongScore.of(0, 100, -1));
         Schedule schedule =
@@ -92,7 +93,7 @@ class ScreenedListsTest {
 
     private EstimatedLists estimate() {
         Stops stops = new Stops(season);
-        stops.learn(start.ids(season.season()));
+        stops.learn(start.orders(season.season()));
         return new EstimatedLists(season, new SeasonEstimate(season), stops);
     }
 

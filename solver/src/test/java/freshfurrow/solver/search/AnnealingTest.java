@@ -46,7 +46,7 @@ class AnnealingTest {
     void whateverIsDismissedByTheEstimateAllBetterListsHaveTheScoreOfTheTimeline(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(16, 2, seed));
         Stops stops = new Stops(season);
-        stops.learn(FirstLists.byHand(season).ids(season.season()));
+        stops.learn(FirstLists.byHand(season).orders(season.season()));
         EstimatedLists estimate = new EstimatedLists(season, new SeasonEstimate(season), stops);
         ListPlayer player = new ListPlayer(season);
         List<Better> better = new ArrayList<>();

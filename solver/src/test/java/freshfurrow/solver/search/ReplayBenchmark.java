@@ -84,7 +84,7 @@ class ReplayBenchmark {
 
     private static EstimatedLists estimate(CompiledSeason season, FieldLists lists) {
         Stops stops = new Stops(season);
-        stops.learn(lists.ids(season.season()));
+        stops.learn(lists.orders(season.season()));
         return new EstimatedLists(season, new SeasonEstimate(season), stops);
     }
 
@@ -121,7 +121,11 @@ class ReplayBenchmark {
         NearFields near = new NearFields(estimate);
         HardMediumSoftLongScore heat = Temperature.of(scorer, near, start, 1, StopSignal.untilTold());
         SolverConfig config = AnnealingConfig.of(
-                1, heat, new TerminationConfig().withMillisecondsSpentLimit(ROUND_MS), EnvironmentMode.NO_ASSERT);
+                1,
+                heat,
+                new TerminationConfig().withMillisecondsSpentLimit(ROUND_MS),
+                EnvironmentMode.NO_ASSERT,
+                false);
         if (!fromCheckpoint) {
             config.setScoreDirectorFactoryConfig(
                     new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TimelineScore.class));

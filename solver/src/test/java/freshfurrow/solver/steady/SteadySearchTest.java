@@ -23,6 +23,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,8 @@ class SteadySearchTest {
     private static final long MOVES = 9_000;
     private static final long FREE_MOVES = 6_000;
     /** So that effort tells days apart, and what is free and what is promised part company. */
-    private static final Goals EARLY_DAYS_COUNT = new Goals(30, 20, 20, 1, 0.5, 10, 0.25, 60, 0, 1, 0, 0, 2);
+    private static final Goals EARLY_DAYS_COUNT =
+            new Goals(30, 20, 20, 1, 0.5, 10, 0.25, 60, 0, 1, 0, 0, 2, OptionalDouble.empty());
 
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 

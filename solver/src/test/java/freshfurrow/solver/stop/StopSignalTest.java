@@ -2,6 +2,7 @@ package freshfurrow.solver.stop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.construction.FollowedLists;
@@ -71,7 +72,7 @@ final class StopSignalTest {
     @Test
     void onceSetFieldsThatStandInNoListStayInNone() {
         signal.set();
-        List<List<String>> nothing = List.of(List.of(), List.of());
+        PlantingOrders nothing = PlantingOrders.withExtract(List.of(List.of(), List.of()));
         assertThat(FollowedLists.left(season, nothing, signal).byPlanter()).containsExactly(List.of(), List.of());
         assertThat(FollowedLists.left(season, nothing).byPlanter().stream()
                         .mapToInt(List::size)

@@ -116,7 +116,7 @@ class FollowedReliefsTest {
             Season season = left.of(whole);
             CompiledSeason compiled = CompiledSeason.of(season);
             List<List<String>> lists = FollowedLists.left(
-                            compiled, FirstLists.best(CompiledSeason.of(whole)).ids(whole))
+                            compiled, FirstLists.best(CompiledSeason.of(whole)).orders(whole))
                     .ids(season);
             Plan plan = record(season, lists);
             for (Field field : season.fields()) {

@@ -49,7 +49,7 @@ final class WhySeason {
     private DisplayUnits units = DisplayUnits.METRIC;
 
     WhySeason field(String id, double areaHa, int firstDay, int lastDay) {
-        fields.add(new Field(
+        fields.add(WithDefaults.field(
                 id,
                 id,
                 areaHa,
