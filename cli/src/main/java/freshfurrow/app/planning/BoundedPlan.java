@@ -1,13 +1,13 @@
 package freshfurrow.app.planning;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.Comparator;
-import java.util.List;
 import java.util.function.Function;
 
 /**
@@ -22,17 +22,17 @@ final class BoundedPlan {
     private BoundedPlan() {}
 
     /**
-     * @param record makes a plan of lists of ids
+     * @param record makes a plan of orders
      * @param stop once set, plans are not tried one by one any more
      */
     static Plan of(
             CompiledSeason season,
             Plan plan,
             SeasonBounds bounds,
-            Function<List<List<String>>, Plan> record,
+            Function<PlantingOrders, Plan> record,
             StopSignal stop) {
         return Enumeration.best(season, stop)
-                .map(lists -> record.apply(lists.ids(season.season())))
+                .map(lists -> record.apply(lists.orders(season.season())))
                 .map(best -> WORST_FIRST.compare(best.score(), plan.score()) > 0 ? best : plan)
                 .filter(best -> kept(season, best) >= kept(season, plan))
                 .map(best -> best.withBounds(bounds.forBestPlan(best)))

@@ -4,6 +4,7 @@ import freshfurrow.app.time.Grace;
 import freshfurrow.app.time.Stage;
 import freshfurrow.app.time.StageClock;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.SeasonPlanner;
@@ -62,13 +63,13 @@ final class PlanningRun {
     /**
      * The plan that the search found, or a better one where every one could be tried.
      *
-     * @param search asks the planner for lists
-     * @param record makes a plan of lists of ids
+     * @param search asks the planner
+     * @param record makes a plan of orders
      */
-    Finished plan(Function<SeasonPlanner, List<List<String>>> search, Function<List<List<String>>, Plan> record) {
-        List<List<String>> lists = search.apply(planner);
+    Finished plan(Function<SeasonPlanner, PlantingOrders> search, Function<PlantingOrders, Plan> record) {
+        PlantingOrders orders = search.apply(planner);
         listener.searched();
-        Plan found = record.apply(lists);
+        Plan found = record.apply(orders);
         clock.endOf(Stage.SEARCH);
         Optional<Plan> bounded = Grace.inTime(stop, GRACE_MS, () -> Optional.of(bounded(found, record)));
         Plan best = bounded.orElse(found);
@@ -80,7 +81,7 @@ final class PlanningRun {
                 new PlanningEnd(told.isTold(), bounded.isPresent(), limits.isPresent()));
     }
 
-    private Plan bounded(Plan plan, Function<List<List<String>>, Plan> record) {
+    private Plan bounded(Plan plan, Function<PlantingOrders, Plan> record) {
         return BoundedPlan.of(season, plan, planner.bounds().join(), record, stop);
     }
 }

@@ -41,7 +41,7 @@ public final class SeasonPlanning {
         clock.endOf(Stage.READING);
         Plan.SeasonSource source = Plan.SeasonSource.of(season, read.file(), read.sha256());
         PlanningRun.Finished finished = new PlanningRun(compiled, order.options(), stop, listener, clock)
-                .plan(SeasonPlanner::plan, lists -> PlanRecorder.record(compiled, lists, source));
+                .plan(SeasonPlanner::plan, orders -> PlanRecorder.record(compiled, orders, source));
         Plan plan = finished.plan();
         OwnAudit.pass(season, plan, false);
         clock.endOf(Stage.AUDIT);

@@ -16,6 +16,7 @@ import freshfurrow.cli.changes.ChangesReport;
 import freshfurrow.cli.page.SeasonPage;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.SoFar;
 import freshfurrow.model.read.LogReading;
@@ -120,13 +121,11 @@ public final class SeasonReplanning {
     private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {
         clock.endOf(Stage.READING);
         Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
-        List<List<String>> followed = before.planters().values().stream()
-                .map(Plan.PlanterPlan::fields)
-                .toList();
-        Function<List<List<String>>, Plan> record = lists -> PlanRecorder.record(left, lists, source, start);
+        PlantingOrders followed = PlantingOrders.of(before);
+        Function<PlantingOrders, Plan> record = orders -> PlanRecorder.record(left, orders, source, start);
         if (isNothingNew()) {
             return new PlanningRun.Finished(
-                    record.apply(FollowedLists.left(left, followed, stop).ids(left.season())), PlanningEnd.WHOLE);
+                    record.apply(FollowedLists.left(left, followed, stop).orders(left.season())), PlanningEnd.WHOLE);
         }
         return new PlanningRun(left, order.options(), stop, listener, clock)
                 .plan(planner -> planner.planFrom(followed), record);

@@ -113,19 +113,19 @@ final class RestOfPlan {
         return plan.batches().stream().filter(batch -> !batch.start().isBefore(now));
     }
 
-    private Stream<Activity.Plant> plantings() {
+    private Stream<Activity.Planting> plantings() {
         return plan.planters().values().stream().flatMap(this::plantings);
     }
 
-    private Stream<Activity.Plant> plantings(Plan.PlanterPlan planter) {
+    private Stream<Activity.Planting> plantings(Plan.PlanterPlan planter) {
         return planter.activities().stream()
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast)
+                .filter(Activity.Planting.class::isInstance)
+                .map(Activity.Planting.class::cast)
                 .filter(plant -> plant.end().isAfter(now));
     }
 
     /** A planting under way counts with its share by time. */
-    private double lateHaDays(Activity.Plant plant) {
+    private double lateHaDays(Activity.Planting plant) {
         Field field = fields.get(plant.field());
         if (field == null) {
             return 0;

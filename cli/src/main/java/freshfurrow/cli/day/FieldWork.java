@@ -22,8 +22,8 @@ import java.util.Optional;
  * @param unserved what is left of it, and why
  */
 public record FieldWork(Field field, List<Piece> pieces, Optional<Plan.Unserved> unserved) {
-    /** A part of the field, planted by one planter out of one load. */
-    public record Piece(String planter, Activity.Plant planting) {}
+    /** A part of the field, planted by one planter out of one load or without extract. */
+    public record Piece(String planter, Activity.Planting planting) {}
 
     public FieldWork {
         pieces = List.copyOf(pieces);
@@ -33,7 +33,7 @@ public record FieldWork(Field field, List<Piece> pieces, Optional<Plan.Unserved>
     public static List<FieldWork> of(Season season, Plan plan) {
         Map<String, List<Piece>> pieces = new HashMap<>();
         plan.planters().forEach((id, planter) -> planter.activities().forEach(activity -> {
-            if (activity instanceof Activity.Plant planting) {
+            if (activity instanceof Activity.Planting planting) {
                 pieces.computeIfAbsent(planting.field(), field -> new ArrayList<>())
                         .add(new Piece(id, planting));
             }
@@ -88,11 +88,16 @@ public record FieldWork(Field field, List<Piece> pieces, Optional<Plan.Unserved>
 
     /** Ids of the loads that go into it, in the order in which they are planted. */
     public List<String> loads() {
-        return pieces.stream().map(piece -> piece.planting().load()).distinct().toList();
+        return pieces.stream()
+                .map(Piece::planting)
+                .filter(Activity.Plant.class::isInstance)
+                .map(planting -> ((Activity.Plant) planting).load())
+                .distinct()
+                .toList();
     }
 
     /** Area planted after a window times the days after its last date, ha-days. */
-    public static double haDaysAfter(DateWindow window, List<Activity.Plant> plantings) {
+    public static double haDaysAfter(DateWindow window, List<Activity.Planting> plantings) {
         return plantings.stream()
                 .mapToDouble(planting -> planting.areaHa()
                         * Math.max(0, daysAfter(window, planting.start().toLocalDate())))

@@ -125,11 +125,11 @@ public final class CalendarFile {
     private String summary(MachineDay day) {
         List<String> parts = new ArrayList<>();
         if (day.machine().kind() == PlannedMachine.Kind.PLANTER) {
-            Map<String, Double> areas = day.each(Activity.Plant.class).stream()
+            Map<String, Double> areas = day.each(Activity.Planting.class).stream()
                     .collect(Collectors.groupingBy(
-                            Activity.Plant::field,
+                            Activity.Planting::field,
                             LinkedHashMap::new,
-                            Collectors.summingDouble(Activity.Plant::areaHa)));
+                            Collectors.summingDouble(Activity.Planting::areaHa)));
             areas.forEach((field, areaHa) -> parts.add(index.label(field) + " " + figures.area(areaHa)));
         } else {
             int batches = day.each(Activity.Extract.class).size();

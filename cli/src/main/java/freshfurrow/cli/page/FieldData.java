@@ -25,7 +25,7 @@ final class FieldData {
                 new LinkedHashSet<>(season.fields().stream().map(Field::crop).toList()));
         ArrayNode names = data.putArray("crops");
         crops.forEach(names::add);
-        Map<String, List<Activity.Plant>> plantings = plantingsByField(plan);
+        Map<String, List<Activity.Planting>> plantings = plantingsByField(plan);
         Map<String, String> reasons = FieldReasons.of(season, plan);
         ArrayNode fields = data.putArray("fields");
         for (Field field : season.fields()) {
@@ -39,7 +39,7 @@ final class FieldData {
                     .put("drainage", SeasonData.name(field.drainage()));
             SeasonData.at(node, field.at());
             SeasonData.rings(node, field.outline());
-            List<Activity.Plant> own = plantings.getOrDefault(field.id(), List.of());
+            List<Activity.Planting> own = plantings.getOrDefault(field.id(), List.of());
             if (!own.isEmpty()) {
                 node.put("from", time.seconds(own.get(0).start()))
                         .put("to", time.seconds(own.get(own.size() - 1).end()))
@@ -61,11 +61,11 @@ final class FieldData {
         }
     }
 
-    private static Map<String, List<Activity.Plant>> plantingsByField(Plan plan) {
-        Map<String, List<Activity.Plant>> byField = new HashMap<>();
+    private static Map<String, List<Activity.Planting>> plantingsByField(Plan plan) {
+        Map<String, List<Activity.Planting>> byField = new HashMap<>();
         for (Plan.PlanterPlan planter : plan.planters().values()) {
             for (Activity activity : planter.activities()) {
-                if (activity instanceof Activity.Plant planting) {
+                if (activity instanceof Activity.Planting planting) {
                     byField.computeIfAbsent(planting.field(), id -> new ArrayList<>())
                             .add(planting);
                 }

@@ -84,7 +84,7 @@ final class Ledger {
         Map<String, LocalDateTime> finish = new HashMap<>();
         for (Plan.PlanterPlan planter : plan.planters().values()) {
             for (Activity activity : planter.activities()) {
-                if (activity instanceof Activity.Plant planting) {
+                if (activity instanceof Activity.Planting planting) {
                     finish.merge(
                             String.valueOf(cropOf.get(planting.field())),
                             planting.end(),

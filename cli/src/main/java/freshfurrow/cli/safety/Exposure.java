@@ -46,6 +46,11 @@ enum Exposure {
         }
 
         @Override
+        public Set<Exposure> visit(Activity.PlantWithout planting) {
+            return EnumSet.noneOf(Exposure.class);
+        }
+
+        @Override
         public Set<Exposure> visit(Activity.Flush flush) {
             return EnumSet.of(DUST_AND_MIST);
         }

@@ -57,6 +57,18 @@ record PlanterRows(Words words) {
                 List.of(words.area()));
     }
 
+    Row plant(Activity.PlantWithout planting) {
+        return new Row(
+                words.begins(planting),
+                Weight.MEASURED,
+                List.of(
+                        Part.verb("Plant without extract"),
+                        Part.text(" " + words.figures().area(planting.areaHa()) + " in "),
+                        words.place(planting.field())),
+                Optional.empty(),
+                List.of(words.area()));
+    }
+
     Row flush(Activity.Flush flush, Optional<String> known) {
         return new Row(
                 words.begins(flush),

@@ -119,6 +119,11 @@ final class Rows implements ActivityVisitor<Row> {
     }
 
     @Override
+    public Row visit(Activity.PlantWithout planting) {
+        return planter.plant(planting);
+    }
+
+    @Override
     public Row visit(Activity.Flush flush) {
         return planter.flush(flush, known);
     }

@@ -27,7 +27,7 @@ record LateField(
         List<LateField> late = new ArrayList<>();
         for (FieldWork work : FieldWork.of(season, plan)) {
             plan.planters().forEach((id, planter) -> {
-                List<Activity.Plant> after = plantedLate(work, id);
+                List<Activity.Planting> after = plantedLate(work, id);
                 if (!after.isEmpty()) {
                     late.add(of(season, work.field(), id, planter, after));
                 }
@@ -48,8 +48,8 @@ record LateField(
     }
 
     private static LateField of(
-            Season season, Field field, String id, Plan.PlanterPlan planter, List<Activity.Plant> after) {
-        double areaHa = after.stream().mapToDouble(Activity.Plant::areaHa).sum();
+            Season season, Field field, String id, Plan.PlanterPlan planter, List<Activity.Planting> after) {
+        double areaHa = after.stream().mapToDouble(Activity.Planting::areaHa).sum();
         return new LateField(
                 field,
                 areaHa,
@@ -67,7 +67,7 @@ record LateField(
                 .orElse(WorkHours.ALWAYS);
     }
 
-    private static List<Activity.Plant> plantedLate(FieldWork work, String planter) {
+    private static List<Activity.Planting> plantedLate(FieldWork work, String planter) {
         return work.pieces().stream()
                 .filter(piece -> piece.planter().equals(planter))
                 .map(FieldWork.Piece::planting)

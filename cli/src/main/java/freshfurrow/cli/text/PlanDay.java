@@ -39,17 +39,17 @@ record PlanDay(
     /** The days of a plan on which something is planted, filled, extracted, drawn or loaded, in order. */
     static List<PlanDay> of(Plan plan) {
         SortedMap<LocalDate, Sums> days = new TreeMap<>();
-        List<Activity.Plant> plantings = new ArrayList<>();
+        List<Activity.Planting> plantings = new ArrayList<>();
         for (Plan.PlanterPlan planter : plan.planters().values()) {
             for (Activity activity : planter.activities()) {
-                if (activity instanceof Activity.Plant planting) {
+                if (activity instanceof Activity.Planting planting) {
                     plantings.add(planting);
                 } else if (activity instanceof Activity.Fill) {
                     on(days, activity.start()).fills++;
                 }
             }
         }
-        plantings.sort(Comparator.comparing(Activity.Plant::start));
+        plantings.sort(Comparator.comparing(Activity.Planting::start));
         plantings.forEach(planting -> on(days, planting.start()).add(planting));
         for (Plan.RigPlan rig : plan.rigs().values()) {
             for (Activity activity : rig.activities()) {
@@ -93,7 +93,7 @@ record PlanDay(
         private Optional<LocalDateTime> finish = Optional.empty();
         private Optional<Duration> smallestMargin = Optional.empty();
 
-        void add(Activity.Plant planting) {
+        void add(Activity.Planting planting) {
             areaHaByField.merge(planting.field(), planting.areaHa(), Double::sum);
             finish = finish.filter(planting.end()::isBefore).or(() -> Optional.of(planting.end()));
         }

@@ -130,6 +130,14 @@ public final class Steps {
         }
 
         @Override
+        public Step visit(Activity.PlantWithout planting) {
+            return step(
+                    planting,
+                    "PLANT",
+                    figures.area(planting.areaHa()) + " in " + plan.label(planting.field()) + " without extract");
+        }
+
+        @Override
         public Step visit(Activity.Flush flush) {
             return step(flush, "flush", "the lines at " + plan.label(flush.at()));
         }

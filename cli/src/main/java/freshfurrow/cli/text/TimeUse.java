@@ -55,7 +55,7 @@ public record TimeUse(List<Part> parts) {
             DateWindow window,
             WorkHours hours,
             ClosedDays closed,
-            Function<Activity.Plant, String> planting) {
+            Function<Activity.Planting, String> planting) {
         Work work = new Work(planting);
         Map<String, Duration> byWork = new LinkedHashMap<>();
         for (Activity activity : planter.activities()) {
@@ -96,7 +96,7 @@ public record TimeUse(List<Part> parts) {
     }
 
     /** What an activity is told as. */
-    private record Work(Function<Activity.Plant, String> planting) implements ActivityVisitor.OfPlanter<String> {
+    private record Work(Function<Activity.Planting, String> planting) implements ActivityVisitor.OfPlanter<String> {
         @Override
         public String visit(Activity.Move move) {
             return "driving";
@@ -115,6 +115,11 @@ public record TimeUse(List<Part> parts) {
         @Override
         public String visit(Activity.Plant plant) {
             return planting.apply(plant);
+        }
+
+        @Override
+        public String visit(Activity.PlantWithout without) {
+            return planting.apply(without);
         }
 
         @Override

@@ -130,7 +130,7 @@ final class WhyNotSooner {
 
     private static Optional<LocalDateTime> lastPlanting(Plan.PlanterPlan work, String field) {
         return work.activities().stream()
-                .filter(activity -> activity instanceof Activity.Plant planting
+                .filter(activity -> activity instanceof Activity.Planting planting
                         && planting.field().equals(field))
                 .map(Activity::end)
                 .reduce((earlier, later) -> later);
@@ -140,7 +140,7 @@ final class WhyNotSooner {
     private void steps(Applicator planter, Plan.PlanterPlan work) {
         List<Activity> steps = new ArrayList<>();
         for (Activity activity : work.activities()) {
-            if (activity instanceof Activity.Plant) {
+            if (activity instanceof Activity.Planting) {
                 steps.clear();
             } else {
                 steps.add(activity);
@@ -188,6 +188,11 @@ final class WhyNotSooner {
         }
 
         @Override
+        public String visit(Activity.PlantWithout planting) {
+            return "plants " + planting.field() + " without extract";
+        }
+
+        @Override
         public String visit(Activity.Flush flush) {
             return "is flushed";
         }
@@ -208,6 +213,7 @@ final class WhyNotSooner {
         return new Plan.PlanterPlan(
                 plan.tankL(),
                 plan.fields(),
+                plan.withoutExtract(),
                 plan.activities().stream()
                         .filter(activity -> !activity.end().isAfter(end))
                         .toList());

@@ -64,7 +64,7 @@ final class BoundedPlanTest {
                 compiled,
                 found,
                 SeasonBounds.of(compiled),
-                lists -> record(season, lists.get(0)),
+                orders -> record(season, orders.byPlanter().get(0)),
                 StopSignal.untilTold());
     }
 

@@ -150,7 +150,9 @@ final class ReplanSpringIT {
 
     private static List<List<String>> listsOf(Season season) {
         PlanningOptions options = new PlanningOptions(Optional.empty(), OptionalLong.of(Long.parseLong(STEPS)), 1);
-        return new SeasonPlanner(CompiledSeason.of(season), options, ProgressListener.SILENT).plan();
+        return new SeasonPlanner(CompiledSeason.of(season), options, ProgressListener.SILENT)
+                .plan()
+                .byPlanter();
     }
 
     private static Plan played(Season season, List<List<String>> lists, Plan.SeasonSource source, PlanStart start) {

@@ -35,8 +35,8 @@ public final class ExamplePlan {
         return new Plan(
                 new Plan.SeasonSource("example", "season.yaml", "ab".repeat(32), units),
                 new Plan.Score(0, -2000, -77),
-                new Plan.Totals(12, 2, 4, 2, 1, 0, 2, 24, 0, 2, 0, 19, 164, at(WEDNESDAY, "08:20")),
-                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), planterActivities())),
+                new Plan.Totals(12, 0, 2, 4, 2, 1, 0, 2, 24, 0, 2, 0, 19, 164, at(WEDNESDAY, "08:20")),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), List.of(), planterActivities())),
                 Map.of("R1", new Plan.RigPlan(rigActivities())),
                 List.of(
                         new Plan.Load(
@@ -147,7 +147,7 @@ public final class ExamplePlan {
                 plan.season(),
                 plan.score(),
                 plan.totals(),
-                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), activities)),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), List.of(), activities)),
                 plan.rigs(),
                 List.of(load, plan.loads().get(1)),
                 plan.batches(),
@@ -163,7 +163,7 @@ public final class ExamplePlan {
                 plan.season(),
                 plan.score(),
                 plan.totals(),
-                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), planter)),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), List.of(), planter)),
                 plan.rigs(),
                 plan.loads(),
                 plan.batches(),

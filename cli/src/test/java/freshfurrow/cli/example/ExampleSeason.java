@@ -94,7 +94,7 @@ public final class ExampleSeason {
 
     public static Field field(
             String id, double areaHa, String crop, LocalDate first, LocalDate last, Set<String> planters) {
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 areaHa,

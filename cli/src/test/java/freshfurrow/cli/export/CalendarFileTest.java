@@ -194,7 +194,8 @@ final class CalendarFileTest {
     private static Plan later() {
         List<Activity> activities = new ArrayList<>(PLAN.planters().get("P1").activities());
         activities.set(3, new Activity.Plant(at(TUESDAY, "07:16"), at(TUESDAY, "09:46"), "N40", "L0001", 8));
-        return with(Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), activities)), PLAN.rigs());
+        return with(
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), List.of(), activities)), PLAN.rigs());
     }
 
     private static Plan withoutRig() {

@@ -16,6 +16,7 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WithDefaults;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -171,7 +172,7 @@ final class MapFileTest {
     }
 
     private static Field drawn(String id, List<List<GeoPoint>> outline) {
-        return new Field(
+        return WithDefaults.field(
                 id,
                 id,
                 8,

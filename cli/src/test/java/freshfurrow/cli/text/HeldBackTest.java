@@ -60,6 +60,7 @@ final class HeldBackTest {
                         new Plan.Score(0, 0, -10),
                         new Plan.Totals(
                                 totals.areaHa(),
+                                totals.untreatedHa(),
                                 0,
                                 0,
                                 totals.planterFills(),

@@ -28,7 +28,7 @@ class TimeUseTest {
                 LocalDateTime.parse("2027-05-03T09:00:00"),
                 "A",
                 WaitReason.RIG);
-        Plan.PlanterPlan planter = new Plan.PlanterPlan(1000, List.of("A"), List.of(wait));
+        Plan.PlanterPlan planter = new Plan.PlanterPlan(1000, List.of("A"), List.of(), List.of(wait));
 
         TimeUse use = TimeUse.of(
                 planter,
