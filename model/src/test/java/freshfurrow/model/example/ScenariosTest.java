@@ -67,12 +67,11 @@ class ScenariosTest {
                 read("spring"),
                 List.of(
                         List.of(
-                                "F12", "F10", "F23", "F14", "F02", "F19", "F21", "F08", "F04", "F15", "F17", "F37",
-                                "F27", "F34", "F35"),
+                                "F12", "F23", "F19", "F03", "F13", "F07", "F02", "F14", "F04", "F10", "F09", "F40",
+                                "F27", "F32", "F38", "F37", "F34"),
                         List.of(
-                                "F05", "F20", "F22", "F01", "F24", "F13", "F07", "F03", "F18", "F16", "F11", "F06",
-                                "F09", "F29", "F33", "F30", "F28", "F36", "F31", "F25", "F39", "F26", "F38", "F40",
-                                "F32")));
+                                "F08", "F21", "F05", "F15", "F06", "F18", "F16", "F11", "F22", "F01", "F20", "F24",
+                                "F17", "F31", "F25", "F35", "F28", "F30", "F26", "F39", "F36", "F33", "F29")));
 
         assertThat(plan.totals().unservedHa()).isZero();
         assertThat(plan.totals().lateHaDays() / HA_PER_ACRE).isCloseTo(60, within(0.001));
