@@ -11,9 +11,11 @@ import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.progress.Promises;
 import freshfurrow.model.progress.StandingAt;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
+import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
@@ -23,6 +25,7 @@ import freshfurrow.solver.construction.FollowedLists;
 import freshfurrow.solver.example.InventedSeason;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,6 +89,7 @@ class SeasonWalkTest {
                     start.lots(),
                     rain,
                     start.outages(),
+                    start.judged(),
                     start.batches(),
                     Optional.empty());
         } else if (random.nextInt(5) == 0) {
@@ -100,10 +104,32 @@ class SeasonWalkTest {
                     start.lots(),
                     start.rain(),
                     outages,
+                    start.judged(),
                     start.batches(),
                     Optional.empty());
         }
+        if (random.nextInt(3) == 0) {
+            judge(event.get());
+        }
         follow(paced, morning.plusDays(1));
+    }
+
+    /** Somebody finds the ground of a field fit, or unfit for some hours or for good. */
+    private void judge(LocalDateTime at) {
+        Map<String, List<Judgement>> judged = new LinkedHashMap<>(start.judged());
+        String field = whole.fields().get(random.nextInt(whole.fields().size())).id();
+        List<Judgement> said = new ArrayList<>(judged.getOrDefault(field, List.of()));
+        said.add(RandomSeasons.judgement(whole, at, random));
+        judged.put(field, said);
+        start = new PlanStart(
+                start.standing(),
+                start.planted(),
+                start.lots(),
+                start.rain(),
+                start.outages(),
+                judged,
+                start.batches(),
+                Optional.empty());
     }
 
     private void follow(Season paced, LocalDateTime until) {
@@ -178,6 +204,7 @@ class SeasonWalkTest {
                 whole.compost(),
                 List.of(),
                 List.of(),
+                Map.of(),
                 List.of(),
                 Optional.empty());
     }

@@ -89,29 +89,36 @@ public final class Logbook {
     }
 
     /**
-     * Adds a line.
+     * Adds lines, all of them or none.
      *
-     * @param line its cells but for its number; without a time, it is of now
-     * @throws Refused with every problem, when season, log or line is wrong, or the log cannot be written; then it is as it was
+     * @param lines of each its cells but for its number; without a time, it is of now
+     * @throws Refused with every problem, when season, log or a line is wrong, or the log cannot be written; then it is as it was
      */
-    public AddedEntry add(Map<Column, String> line) {
+    public AddedEntries add(List<Map<Column, String>> lines) {
         Reading.Valid read = order.season().read();
         Season season = read.season();
-        Map<Column, String> cells = new EnumMap<>(line);
-        cells.computeIfAbsent(Column.AT, column -> time(season, cells).toString());
-        LogContext context = context(read, cells.containsKey(Column.LOAD) || plantsLoads(read));
+        List<Map<Column, String>> timed =
+                lines.stream().map(line -> timed(season, line)).toList();
+        boolean namesLoads = timed.stream().anyMatch(cells -> cells.containsKey(Column.LOAD));
+        LogContext context = context(read, namesLoads || plantsLoads(read));
         try {
-            LogWriting writing = new LogWriter(log.file(), context).add(cells);
+            LogWriting writing = new LogWriter(log.file(), context).add(timed);
             if (writing instanceof LogWriting.Refused refused) {
                 throw new Refused(new InputRefusal.ProblemsFound(refused.problems()));
             }
             LogWriting.Added added = (LogWriting.Added) writing;
-            return new AddedEntry(season, added.log(), added.entry());
+            return new AddedEntries(season, added.log(), added.entries());
         } catch (ObstructedFile e) {
             throw new Refused(new LogRefusal.ObstructedLog(log.file(), e.obstacle()));
         } catch (IOException e) {
             throw new Refused(new LogRefusal.UnwritableLog(log.file(), FileFailure.reason(e)));
         }
+    }
+
+    private Map<Column, String> timed(Season season, Map<Column, String> line) {
+        Map<Column, String> cells = new EnumMap<>(line);
+        cells.computeIfAbsent(Column.AT, column -> time(season, cells).toString());
+        return cells;
     }
 
     private SeasonLog entries(Reading.Valid read) {

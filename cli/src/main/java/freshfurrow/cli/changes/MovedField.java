@@ -1,6 +1,7 @@
 package freshfurrow.cli.changes;
 
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.WetGround;
@@ -61,7 +62,11 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             return "a rig is down";
         }
         if (to.get().day().isBefore(day)) {
-            return "moved up into free time";
+            boolean foundFit = field.judged().stream()
+                    .reduce((one, later) -> later)
+                    .filter(Judgement::isFit)
+                    .isPresent();
+            return foundFit ? "found fit" : "moved up into free time";
         }
         return to.get().day().equals(day) ? "moved to another planter" : pushedBack(left, from, before, after);
     }
@@ -85,7 +90,7 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
 
     /** The day from which on a field that is wet on some day bears machines again. */
     static Optional<LocalDate> wetUntil(Season left, Field field, LocalDate day) {
-        return WetGround.of(left, field.drainage()).stream()
+        return WetGround.of(left, field.ground()).stream()
                 .filter(wet -> overlaps(wet.from(), wet.to(), day))
                 .map(wet -> wet.to().toLocalDate())
                 .findFirst();

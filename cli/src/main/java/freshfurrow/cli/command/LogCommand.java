@@ -1,9 +1,10 @@
 package freshfurrow.cli.command;
 
-import freshfurrow.app.log.AddedEntry;
+import freshfurrow.app.log.AddedEntries;
 import freshfurrow.app.log.LoggedSeason;
 import freshfurrow.cli.text.LogReport;
 import freshfurrow.model.log.Column;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Spec;
             "  freshfurrow log season.yaml void 7 --because 'other field'",
             "  freshfurrow log season.yaml list"
         })
-final class LogCommand extends LogFacts implements Callable<Integer> {
+final class LogCommand extends LogSayings implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -47,9 +48,9 @@ final class LogCommand extends LogFacts implements Callable<Integer> {
     }
 
     @Override
-    int add(Map<Column, String> cells) {
-        AddedEntry added = log.logbook().add(cells);
-        Output.print(spec, LogReport.added(added.season(), added.log(), added.entry()));
+    int add(List<Map<Column, String>> lines) {
+        AddedEntries added = log.logbook().add(lines);
+        Output.print(spec, LogReport.added(added.season(), added.log(), added.entries()));
         return Freshfurrow.OK;
     }
 }

@@ -13,11 +13,15 @@ import picocli.CommandLine.Parameters;
 /** What can be logged, a command for each kind of fact. */
 abstract class LogFacts {
     /**
-     * Adds a line to the log.
+     * Adds lines to the log, all of them or none.
      *
      * @return the exit code
      */
-    abstract int add(Map<Column, String> cells);
+    abstract int add(List<Map<Column, String>> lines);
+
+    private int add(Map<Column, String> cells) {
+        return add(List.of(cells));
+    }
 
     @Command(
             name = "planted",

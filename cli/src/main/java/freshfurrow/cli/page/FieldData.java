@@ -5,6 +5,8 @@ import static freshfurrow.cli.page.Numbers.rounded;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.FieldReasons;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
@@ -15,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The fields and crops, and what the plan does with each field. */
 final class FieldData {
@@ -27,6 +30,7 @@ final class FieldData {
         crops.forEach(names::add);
         Map<String, List<Activity.Planting>> plantings = plantingsByField(plan);
         Map<String, String> reasons = FieldReasons.of(season, plan);
+        Figures figures = new Figures(season.units());
         ArrayNode fields = data.putArray("fields");
         for (Field field : season.fields()) {
             ObjectNode node = fields.addObject()
@@ -37,6 +41,13 @@ final class FieldData {
                     .put("opens", time.day(field.window().first()))
                     .put("closes", time.day(field.window().last()))
                     .put("drainage", SeasonData.name(field.drainage()));
+            if (!field.judged().isEmpty()) {
+                node.put(
+                        "said",
+                        field.judged().stream()
+                                .map(judgement -> GroundText.said(judgement, season, figures))
+                                .collect(Collectors.joining("; ")));
+            }
             SeasonData.at(node, field.at());
             SeasonData.rings(node, field.outline());
             List<Activity.Planting> own = plantings.getOrDefault(field.id(), List.of());

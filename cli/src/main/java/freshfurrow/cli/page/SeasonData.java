@@ -5,18 +5,15 @@ import static freshfurrow.cli.page.Numbers.rounded;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.Figures;
-import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Drainage;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.WaterPoint;
-import freshfurrow.model.timeline.WetGround;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -74,21 +71,7 @@ final class SeasonData {
                 .put("at", time.midnight(date))
                 .put("depth", figures.rain(mm))
                 .put("daily", true)));
-        ArrayNode wet = data.putArray("wet");
-        for (Drainage drainage : Drainage.values()) {
-            if (season.fields().stream().map(Field::drainage).anyMatch(drainage::equals)) {
-                ObjectNode closed = wet.addObject().put("drainage", name(drainage));
-                ArrayNode times = closed.putArray("times");
-                for (WetGround wetGround : WetGround.of(season, drainage)) {
-                    times.addArray().add(time.seconds(wetGround.from())).add(time.seconds(wetGround.to()));
-                }
-                ObjectNode why = closed.putObject("why");
-                season.ground().stream()
-                        .flatMap(ground -> ground.wetDays(drainage).stream())
-                        .forEach(day ->
-                                why.put(Long.toString(time.day(day.date())), GroundText.why(day, drainage, figures)));
-            }
-        }
+        GroundData.put(data, season);
     }
 
     static String name(Drainage drainage) {

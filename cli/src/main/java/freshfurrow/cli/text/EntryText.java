@@ -70,6 +70,10 @@ final class EntryText {
         if (fact instanceof Fact.MachineDown down) {
             return down.machine() + " down until " + until(down.until());
         }
+        if (fact instanceof Fact.GroundJudged judged) {
+            return label(judged.field())
+                    + (judged.fit() ? " fit for machines" : " unfit until " + until(judged.until()));
+        }
         return fact instanceof Fact.Voided voided ? "voids entry " + voided.entry() : "note";
     }
 

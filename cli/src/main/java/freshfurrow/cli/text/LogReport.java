@@ -19,8 +19,14 @@ public final class LogReport {
 
     private LogReport() {}
 
-    /** A new entry, and what the log now adds up to in what the entry is about. */
-    public static List<String> added(Season season, SeasonLog log, Entry entry) {
+    /** New entries, and what the log now adds up to in what each is about. */
+    public static List<String> added(Season season, SeasonLog log, List<Entry> entries) {
+        return entries.stream()
+                .flatMap(entry -> added(season, log, entry).stream())
+                .toList();
+    }
+
+    private static List<String> added(Season season, SeasonLog log, Entry entry) {
         String line = "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": "
                 + new EntryText(season).words(entry);
         Entry about = entry.fact() instanceof Fact.Voided voided

@@ -8,6 +8,7 @@ import freshfurrow.model.log.LotStock;
 import freshfurrow.model.log.PlantedArea;
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
@@ -48,8 +49,24 @@ final class LogSumsText {
             lines.add(lot(delivered.lot()));
         } else if (fact instanceof Fact.CompostSpoiled spoiled) {
             lines.add(lot(spoiled.lot()));
+        } else if (fact instanceof Fact.GroundJudged judged) {
+            lines.add(ground(judged.field()));
         }
         return lines;
+    }
+
+    /** What the newest word on a field's ground makes of it. */
+    private String ground(String id) {
+        List<Judgement> said = sums.judged().getOrDefault(id, List.of());
+        if (said.isEmpty()) {
+            return entries.label(id) + ": open or closed by rain and weather.";
+        }
+        Judgement newest = said.get(said.size() - 1);
+        return entries.label(id) + ": "
+                + (newest.fitFrom().isBefore(season.end())
+                        ? "open from " + EntryText.moment(newest.fitFrom()) + " on; rain that begins after "
+                                + EntryText.moment(newest.said()) + " counts again."
+                        : "closed until somebody logs that it is fit.");
     }
 
     /** How much of a field is planted. */

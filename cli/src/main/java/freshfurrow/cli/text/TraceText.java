@@ -58,14 +58,20 @@ public final class TraceText {
         lines.add("Season " + season.name() + ", crop " + sums.crop(id) + ", recipe " + recipe.id() + ": hold time "
                 + Figures.span(Duration.ofSeconds(recipe.holdS())) + " from the end of extraction.");
         lines.add("");
-        List<Entry> pieces = standing.stream()
-                .filter(entry -> entry.fact() instanceof Fact.Planted planted
-                        && planted.field().equals(id))
-                .toList();
-        if (pieces.isEmpty()) {
-            lines.add("No planting of it is logged.");
+        int before = lines.size();
+        boolean planted = false;
+        for (Entry entry : standing) {
+            if (entry.fact() instanceof Fact.Planted piece && piece.field().equals(id)) {
+                piece(lines, entry, piece);
+                planted = true;
+            } else if (entry.fact() instanceof Fact.GroundJudged judged
+                    && judged.field().equals(id)) {
+                lines.add(line(entry));
+            }
         }
-        pieces.forEach(piece -> piece(lines, piece, (Fact.Planted) piece.fact()));
+        if (!planted) {
+            lines.add(before, "No planting of it is logged.");
+        }
         lines.addAll(FOOTER);
         return lines;
     }

@@ -2,6 +2,7 @@ package freshfurrow.cli.why;
 
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.GroundText;
 import freshfurrow.cli.text.TimeUse;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
@@ -77,7 +78,8 @@ final class WhyNotSooner {
     }
 
     private void wetGround() {
-        for (WetGround wet : WetGround.of(season, field.drainage())) {
+        field.judged().forEach(judgement -> lines.add("It was " + GroundText.said(judgement, season, figures) + "."));
+        for (WetGround wet : WetGround.of(season, field.ground())) {
             if (wet.to().isAfter(opens) && wet.from().isBefore(ends)) {
                 lines.add("Its ground is too wet from " + figures.moment(wet.from()) + " to " + figures.moment(wet.to())
                         + ".");

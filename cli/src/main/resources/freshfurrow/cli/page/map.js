@@ -16,7 +16,8 @@ const groundMap = (() => {
     const until = field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : "";
     const planted = field.from === undefined ? "unplanted" : `planted ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
     return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
-      + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`;
+      + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`
+      + (field.said ? `; ${field.said}` : "");
   }
 
   function projection(width) {

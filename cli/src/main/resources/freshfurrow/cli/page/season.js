@@ -128,13 +128,12 @@ const seasonChart = (() => {
     drop.filter((d, i) => i + 1 === plan.rain.length || x(plan.rain[i + 1].at) - x(d.at) > 56).append("text").attr("class", "small").attr("x", 8).attr("y", 13).text((d) => d.depth);
     plan.wet.forEach((wet, i) => {
       const y = TOP + RAIN + i * WET;
-      labels.append("text").attr("class", "small").attr("y", y + 9).text(wet.drainage === "well" ? "well drained" : `${wet.drainage}ly`);
+      labels.append("text").attr("class", "small").attr("y", y + 9).text(wet.fields || (wet.drainage === "well" ? "well drained" : `${wet.drainage}ly`));
       back.append("g").selectAll("rect").data(wet.times).join("rect")
         .attr("class", "wet").attr("x", (d) => x(d[0])).attr("width", (d) => x(d[1]) - x(d[0])).attr("y", y).attr("height", WET - 2).attr("fill", looks.wet);
     });
-    // where even the best drained fields are too wet, nothing can be planted at all
-    const driest = plan.wet[0];
-    back.append("g").selectAll("rect").data(driest ? driest.times : []).join("rect")
+    // where all fields are too wet, nothing can be planted at all
+    back.append("g").selectAll("rect").data(plan.wetEverywhere).join("rect")
       .attr("x", (d) => x(d[0])).attr("width", (d) => x(d[1]) - x(d[0])).attr("y", top).attr("height", height - top).attr("fill", looks.wet).attr("opacity", 0.55);
   }
 

@@ -45,16 +45,16 @@ final class LogbookTest {
     @Test
     void aLineWithoutATimeIsOfNow() {
         // noon in Chicago, on a day of the season
-        AddedEntry added = logbook("2027-04-23T17:00:00Z").add(NOTE);
+        AddedEntries added = logbook("2027-04-23T17:00:00Z").add(List.of(NOTE));
 
-        assertThat(added.entry().number()).isEqualTo(1);
-        assertThat(added.entry().at()).isEqualTo(LocalDateTime.of(2027, 4, 23, 12, 0));
+        assertThat(added.entries().get(0).number()).isEqualTo(1);
+        assertThat(added.entries().get(0).at()).isEqualTo(LocalDateTime.of(2027, 4, 23, 12, 0));
         assertThat(logbook("2027-04-23T17:00:00Z").list().log()).isEqualTo(added.log());
     }
 
     @Test
     void outsideTheSeasonItHasToBeSaidWhenItWas() {
-        assertThat(Refusals.of(() -> logbook("2020-01-01T00:00:00Z").add(NOTE)))
+        assertThat(Refusals.of(() -> logbook("2020-01-01T00:00:00Z").add(List.of(NOTE))))
                 .isInstanceOf(LogRefusal.NoTimeOfEntry.class);
         assertThat(folder.resolve("log.csv")).doesNotExist();
     }
@@ -63,7 +63,7 @@ final class LogbookTest {
     void aLogIsNoFolder() throws IOException {
         Path log = Files.createDirectory(folder.resolve("log.csv"));
 
-        assertThat(Refusals.of(() -> logbook("2027-04-23T17:00:00Z").add(NOTE)))
+        assertThat(Refusals.of(() -> logbook("2027-04-23T17:00:00Z").add(List.of(NOTE))))
                 .isEqualTo(new LogRefusal.ObstructedLog(log, Obstacle.NO_ORDINARY_FILE));
     }
 

@@ -127,7 +127,7 @@ final class ReplanSpringIT {
     }
 
     private static boolean isWet(Season left, Field field, Standing.Promise promise) {
-        return WetGround.of(left, field.drainage()).stream()
+        return WetGround.of(left, field.ground()).stream()
                 .anyMatch(wet -> wet.from().isBefore(promise.day().plusDays(1).atStartOfDay())
                         && wet.to().isAfter(promise.day().atStartOfDay()));
     }

@@ -205,8 +205,8 @@ public final class ExamplePlan {
                 plan.unserved(),
                 plan.bounds(),
                 plan.limits(),
-                Optional.of(
-                        new PlanStart(standing, List.of(), List.of(), List.of(), List.of(), before, Optional.empty())));
+                Optional.of(new PlanStart(
+                        standing, List.of(), List.of(), List.of(), List.of(), Map.of(), before, Optional.empty())));
     }
 
     private static List<Activity> planterActivities() {

@@ -6,6 +6,7 @@ import freshfurrow.cli.example.ExampleLog;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.season.Season;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,6 +72,38 @@ class LogReportTest {
     }
 
     @Test
+    void whatWasSaidOfGroundIsToldWithWhatItMeans() {
+        log.add("08:00", new Fact.GroundJudged("N40", false, Optional.of(LocalDateTime.of(2027, 4, 22, 0, 0))));
+        assertThat(added())
+                .containsExactly(
+                        "Entry 1, Tue 2027-04-20 08:00: N40 unfit until Thu 2027-04-22 00:00",
+                        "N40: open from Thu 2027-04-22 00:00 on; rain that begins after Tue 2027-04-20 08:00 counts again.");
+
+        log.add("09:00", new Fact.GroundJudged("N40", false, Optional.empty()), "ruts");
+        assertThat(added())
+                .containsExactly(
+                        "Entry 2, Tue 2027-04-20 09:00: N40 unfit until further notice: ruts",
+                        "N40: closed until somebody logs that it is fit.");
+
+        log.add("10:00", new Fact.GroundJudged("N40", true, Optional.empty()));
+        assertThat(added())
+                .containsExactly(
+                        "Entry 3, Tue 2027-04-20 10:00: N40 fit for machines",
+                        "N40: open from Tue 2027-04-20 10:00 on; rain that begins after Tue 2027-04-20 10:00 counts again.");
+    }
+
+    @Test
+    void aVoidedWordOnGroundLeavesItToRainAndWeather() {
+        log.add("08:00", new Fact.GroundJudged("N40", true, Optional.empty()))
+                .add("08:10", new Fact.Voided(1), "that was S80");
+
+        assertThat(added())
+                .containsExactly(
+                        "Entry 2, Tue 2027-04-20 08:10: voids entry 1: that was S80",
+                        "N40: open or closed by rain and weather.");
+    }
+
+    @Test
     void theListHasAllEntriesAndTheSumsOfThoseThatHold() {
         log.add("07:00", new Fact.WaterDrawn("well", "R1", 3000))
                 .add("08:00", new Fact.CompostSpoiled("windrow", OptionalDouble.empty()), "sour")
@@ -106,6 +139,6 @@ class LogReportTest {
     }
 
     private List<String> added() {
-        return LogReport.added(SEASON, log.log(), log.last());
+        return LogReport.added(SEASON, log.log(), List.of(log.last()));
     }
 }

@@ -77,6 +77,6 @@ final class ComingOut {
 
     private boolean isWetAt(String place, long time) {
         Field field = evidence.fields.get(place);
-        return field != null && evidence.calendar.isWet(field.drainage(), time);
+        return field != null && evidence.calendar.isWet(field, time);
     }
 }

@@ -140,12 +140,12 @@ final class PlantingRules {
                     "the window of " + field.id() + " opens on "
                             + field.window().first());
         }
-        for (WorkCalendar.Period wet : evidence.calendar.wet(field.drainage())) {
+        for (WorkCalendar.Period wet : evidence.calendar.wet(field)) {
             if (wet.overlap(start, end) > 0) {
                 evidence.report(
                         Rule.RAIN_CLOSURE,
                         done.where(),
-                        field.id() + " is closed by rain from "
+                        field.id() + " is closed from "
                                 + evidence.season.time().at(wet.start()) + " to "
                                 + evidence.season.time().at(wet.end()));
             }

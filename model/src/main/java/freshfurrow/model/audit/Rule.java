@@ -48,7 +48,7 @@ public enum Rule {
     LONGEST_WAIT(
             "Where fields may be planted without extract, a planter that could plant on where it stands waits for no rig longer than its longest wait."),
     WINDOW_OPENING("No field is planted before its window opens."),
-    RAIN_CLOSURE("No field is planted while rain or wet ground keeps it closed."),
+    RAIN_CLOSURE("No field is planted while rain, wet ground or what people said of it keeps it closed."),
     WAIT_REASON(
             "A wait for dry ground starts while rain or wet ground closes the field that is planted next, a wait for a window before it opens, and after a wait for hours the fill fits the hours of both machines no earlier."),
     WAIT_START("A wait for a rig, water, compost or hours starts when the field that is planted next is open and dry."),

@@ -113,7 +113,7 @@ final class SmallFills {
         return evidence.calendar.work(planter.id(), planter.hours()).stream()
                         .anyMatch(hours -> hours.start() > before && hours.start() <= start)
                 || evidence.season.fields().stream()
-                        .flatMap(field -> evidence.calendar.wet(field.drainage()).stream())
+                        .flatMap(field -> evidence.calendar.wet(field).stream())
                         .anyMatch(wet -> wet.end() > before && wet.end() <= start);
     }
 }

@@ -67,12 +67,12 @@ final class Waits {
     private void field(Evidence.Done<Activity.Wait> done, @Nullable Activity after, Field field) {
         long start = evidence.start(done.activity());
         long opens = evidence.calendar.midnight(field.window().first());
-        boolean wet = evidence.calendar.isWet(field.drainage(), start);
+        boolean wet = evidence.calendar.isWet(field, start);
         long end = evidence.end(done.activity());
         if (isForField(done.activity())
                 && !isFilledAt(after, end)
                 && !setsOffAt(after, end)
-                && (end < opens || evidence.calendar.isWet(field.drainage(), end))) {
+                && (end < opens || evidence.calendar.isWet(field, end))) {
             evidence.report(
                     Rule.WAIT_END,
                     done.where(),

@@ -3,9 +3,9 @@ package freshfurrow.model.audit;
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
 import freshfurrow.model.season.DaySpan;
-import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.FieldGround;
 import freshfurrow.model.season.Outage;
-import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
@@ -15,16 +15,12 @@ import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
 import java.time.zone.ZoneRules;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** When machines work, water points are open and fields are closed by rain or wet ground, in seconds since the first midnight. */
 final class WorkCalendar {
-    /** A product such as 0.2 in x 5 d/in must not become a day longer by a rounding error. */
-    private static final double WHOLE_DAY_SLACK = 1e-9;
-
     /** From {@code start} to before {@code end}. */
     record Period(long start, long end) {
         boolean contains(long from, long to) {
@@ -39,13 +35,12 @@ final class WorkCalendar {
     private final Season season;
     private final Map<String, List<Period>> workOf = new HashMap<>();
     private final Map<WorkHours, List<Period>> allDays = new HashMap<>();
-    private final Map<Drainage, List<Period>> closures = new EnumMap<>(Drainage.class);
+    private final Map<FieldGround, List<Period>> closures = new HashMap<>();
+    private final WetPeriods wetPeriods;
 
     WorkCalendar(Season season) {
         this.season = season;
-        for (Drainage drainage : Drainage.values()) {
-            closures.put(drainage, closures(drainage));
-        }
+        wetPeriods = new WetPeriods(season);
     }
 
     long seconds(LocalDateTime time) {
@@ -102,7 +97,7 @@ final class WorkCalendar {
         return up.stream().anyMatch(period -> period.contains(from, to));
     }
 
-    private static List<Period> without(List<Period> periods, long from, long to) {
+    static List<Period> without(List<Period> periods, long from, long to) {
         List<Period> left = new ArrayList<>();
         for (Period period : periods) {
             if (period.overlap(from, to) == 0) {
@@ -124,14 +119,14 @@ final class WorkCalendar {
         return allDays.computeIfAbsent(hours, these -> periods(these, false));
     }
 
-    /** The times at which fields of a drainage class are closed by rain or wet ground. */
-    List<Period> wet(Drainage drainage) {
-        return closures.getOrDefault(drainage, List.of());
+    /** The times at which a field is closed by rain, wet ground, or what people said of it. */
+    List<Period> wet(Field field) {
+        return closures.computeIfAbsent(field.ground(), wetPeriods::of);
     }
 
-    /** Whether fields of a drainage class are closed at a moment. */
-    boolean isWet(Drainage drainage, long time) {
-        return wet(drainage).stream().anyMatch(closed -> closed.start() <= time && time < closed.end());
+    /** Whether a field is closed at a moment. */
+    boolean isWet(Field field, long time) {
+        return wet(field).stream().anyMatch(closed -> closed.start() <= time && time < closed.end());
     }
 
     private List<Period> periods(WorkHours hours, boolean closedDaysToo) {
@@ -170,23 +165,5 @@ final class WorkCalendar {
             }
         }
         return left;
-    }
-
-    private List<Period> closures(Drainage drainage) {
-        List<Period> all = new ArrayList<>();
-        for (Rain rain : season.rain()) {
-            if (rain.mm() < season.drying().ignoreBelowMm()) {
-                continue;
-            }
-            long midnight = midnight(rain.date());
-            double days = Math.ceil(rain.mm() * season.drying().daysPerMm(drainage) - WHOLE_DAY_SLACK);
-            long daysInReach = (long) Math.min(days, ChronoUnit.DAYS.between(rain.date(), season.last()) + 1.0);
-            all.add(new Period(midnight + rain.fromS(), midnight + daysInReach * DAY_S));
-        }
-        season.ground().stream()
-                .flatMap(ground -> ground.wetDays(drainage).stream())
-                .forEach(wet -> all.add(new Period(
-                        midnight(wet.date()) + wet.fromS(), midnight(wet.date().plusDays(1)))));
-        return all;
     }
 }

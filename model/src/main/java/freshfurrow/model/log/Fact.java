@@ -99,6 +99,20 @@ public sealed interface Fact {
      */
     record MachineDown(String machine, Optional<LocalDateTime> until) implements Fact {}
 
+    /**
+     * Somebody who looked at a field judged its ground.
+     *
+     * @param fit whether it bears machines
+     * @param until from when on it will, if it does not; empty when nobody knows, and when it does
+     */
+    record GroundJudged(String field, boolean fit, Optional<LocalDateTime> until) implements Fact {
+        public GroundJudged {
+            if (fit && until.isPresent()) {
+                throw new IllegalArgumentException(field + " is fit, and will be at " + until.get());
+            }
+        }
+    }
+
     /** Something worth keeping that no other fact says; its entry's note says what. */
     record Noted() implements Fact {}
 

@@ -22,6 +22,8 @@ public enum FactKind {
     SPOILED("spoiled", LOT, AMOUNT),
     RAIN("rain", AMOUNT),
     DOWN("down", MACHINE, UNTIL),
+    FIT("fit", PLACE),
+    UNFIT("unfit", PLACE, UNTIL),
     NOTE_ONLY("note", NOTE),
     VOID("void", VOIDS);
 

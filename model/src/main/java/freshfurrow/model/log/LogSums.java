@@ -1,9 +1,11 @@
 package freshfurrow.model.log;
 
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -112,6 +114,20 @@ public final class LogSums {
             }
         }
         return List.copyOf(rains);
+    }
+
+    /** What people said of the ground of fields, by id, by time. Ground that is unfit until nobody knows when is so until the season ends. */
+    public Map<String, List<Judgement>> judged() {
+        Map<String, List<Judgement>> judged = new LinkedHashMap<>();
+        for (Entry entry : standing) {
+            if (entry.fact() instanceof Fact.GroundJudged said) {
+                LocalDateTime fitFrom = said.fit()
+                        ? entry.at()
+                        : said.until().filter(season.end()::isAfter).orElse(season.end());
+                judged.computeIfAbsent(said.field(), none -> new ArrayList<>()).add(new Judgement(entry.at(), fitFrom));
+            }
+        }
+        return Collections.unmodifiableMap(judged);
     }
 
     /** The loads that the log names, by id, in the order in which it first does. */

@@ -3,6 +3,7 @@ package freshfurrow.model.plan;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Rain;
@@ -10,6 +11,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +28,7 @@ import java.util.stream.Stream;
  * @param lots what is left of compost, by lot, but where it lies; lots that are used up or gone are not among them
  * @param rain that the season file does not tell of
  * @param outages of machines, in the past or still to come
+ * @param judged what people said of the ground of fields, by id of the field
  * @param batches made before of which mix is on board
  * @param logSha256 of the season's log that was read, lower-case hex, if there was one
  */
@@ -35,6 +38,7 @@ public record PlanStart(
         List<CompostLot> lots,
         List<Rain> rain,
         List<Outage> outages,
+        Map<String, List<Judgement>> judged,
         List<Plan.Batch> batches,
         Optional<String> logSha256) {
     /** Of no bytes: the checksum of a log that is not there yet. */
@@ -47,6 +51,9 @@ public record PlanStart(
         lots = List.copyOf(lots);
         rain = List.copyOf(rain);
         outages = List.copyOf(outages);
+        Map<String, List<Judgement>> words = new LinkedHashMap<>();
+        judged.forEach((field, said) -> words.put(field, List.copyOf(said)));
+        judged = Collections.unmodifiableMap(words);
         batches = List.copyOf(batches);
     }
 
@@ -66,12 +73,12 @@ public record PlanStart(
 
     /** This start with the promises that a plan made before has given for the days ahead. */
     public PlanStart withPromises(Map<String, Standing.Promise> promised) {
-        return new PlanStart(standing.withPromised(promised), planted, lots, rain, outages, batches, logSha256);
+        return new PlanStart(standing.withPromised(promised), planted, lots, rain, outages, judged, batches, logSha256);
     }
 
     /** This start of a season whose log had that checksum. */
     public PlanStart withLog(String sha256) {
-        return new PlanStart(standing, planted, lots, rain, outages, batches, Optional.of(sha256));
+        return new PlanStart(standing, planted, lots, rain, outages, judged, batches, Optional.of(sha256));
     }
 
     /** When the plan begins. */
@@ -104,13 +111,14 @@ public record PlanStart(
         Map<String, Double> done = plantedHa();
         List<Field> left = whole.fields().stream()
                 .filter(field -> leftHa(field, done) >= Plan.LEAST_HA)
-                .map(field -> done.containsKey(field.id())
-                        ? field.change().areaHa(leftHa(field, done)).field()
-                        : field)
+                .map(field -> left(field, done))
                 .toList();
-        done.keySet().stream().filter(id -> !whole.hasField(id)).findFirst().ifPresent(id -> {
-            throw new IllegalArgumentException("there is no field " + id);
-        });
+        Stream.concat(done.keySet().stream(), judged.keySet().stream())
+                .filter(id -> !whole.hasField(id))
+                .findFirst()
+                .ifPresent(id -> {
+                    throw new IllegalArgumentException("there is no field " + id);
+                });
         return whole.change()
                 .places(placesLeft(whole, left))
                 .fields(left)
@@ -121,6 +129,14 @@ public record PlanStart(
                 .outages(outages)
                 .standing(Optional.of(standing))
                 .season();
+    }
+
+    private Field left(Field field, Map<String, Double> done) {
+        Field left = done.containsKey(field.id())
+                ? field.change().areaHa(leftHa(field, done)).field()
+                : field;
+        List<Judgement> said = judged.getOrDefault(field.id(), List.of());
+        return said.isEmpty() ? left : left.change().judged(said).field();
     }
 
     private void checkLots(Season whole) {

@@ -1,12 +1,15 @@
 package freshfurrow.model.plan;
 
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +20,7 @@ final class StartFromJson {
 
     static PlanStart read(JsonPlace place) throws PlanFileException {
         place.withAndPerhaps(
-                List.of("logSha256", StartChecksum.KEY),
+                List.of("logSha256", "judged", StartChecksum.KEY),
                 "now",
                 "planted",
                 "lots",
@@ -37,6 +40,7 @@ final class StartFromJson {
                 place.list("lots", StartFromJson::lot),
                 place.list("rain", StartFromJson::rain),
                 place.list("outages", StartFromJson::outage),
+                judged(place),
                 place.list("batches", PlanRecords.BATCH::read),
                 place.has("logSha256") ? Optional.of(place.text("logSha256")) : Optional.empty());
         return StartChecksum.checked(place, start);
@@ -128,5 +132,25 @@ final class StartFromJson {
         LocalDateTime from = place.time("from");
         LocalDateTime until = place.time("until");
         return place.valid(its -> new Outage(machine, from, until));
+    }
+
+    private record Said(String field, Judgement judgement) {}
+
+    private static Map<String, List<Judgement>> judged(JsonPlace place) throws PlanFileException {
+        Map<String, List<Judgement>> judged = new LinkedHashMap<>();
+        if (place.has("judged")) {
+            place.list("judged", StartFromJson::said)
+                    .forEach(one -> judged.computeIfAbsent(one.field(), none -> new ArrayList<>())
+                            .add(one.judgement()));
+        }
+        return judged;
+    }
+
+    private static Said said(JsonPlace place) throws PlanFileException {
+        place.with("field", "said", "fitFrom");
+        String field = place.text("field");
+        LocalDateTime said = place.time("said");
+        LocalDateTime fitFrom = place.time("fitFrom");
+        return place.valid(its -> new Said(field, new Judgement(said, fitFrom)));
     }
 }

@@ -3,8 +3,11 @@ package freshfurrow.model.plan;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Standing;
+import java.util.List;
+import java.util.Map;
 
 /** What was done before a plan as a tree of JSON. */
 final class StartToJson {
@@ -40,10 +43,22 @@ final class StartToJson {
                 .put("machine", outage.machine())
                 .put("from", PlanToJson.time(outage.from()))
                 .put("until", PlanToJson.time(outage.until())));
+        putJudged(tree, start.judged());
         ArrayNode batches = tree.putArray("batches");
         start.batches().forEach(batch -> batches.add(PlanRecords.BATCH.tree(batch)));
         putStanding(tree, start.standing());
         return tree;
+    }
+
+    private static void putJudged(ObjectNode tree, Map<String, List<Judgement>> judged) {
+        if (judged.isEmpty()) {
+            return;
+        }
+        ArrayNode words = tree.putArray("judged");
+        judged.forEach((field, said) -> said.forEach(judgement -> words.addObject()
+                .put("field", field)
+                .put("said", PlanToJson.time(judgement.said()))
+                .put("fitFrom", PlanToJson.time(judgement.fitFrom()))));
     }
 
     private static void putStanding(ObjectNode tree, Standing standing) {

@@ -2,8 +2,10 @@ package freshfurrow.model.plan;
 
 import freshfurrow.model.plan.PlanVisitor.Named;
 import freshfurrow.model.plan.PlanVisitor.Where;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Standing;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,6 +38,14 @@ final class StartWalk {
                     Named.MACHINE,
                     start.outages().get(i).machine(),
                     PlanWalk.at("start.outages", i).then(".machine"));
+        }
+        for (Map.Entry<String, List<Judgement>> entry : start.judged().entrySet()) {
+            Where where = () -> "start.judged." + entry.getKey();
+            visitor.name(Named.FIELD, entry.getKey(), where);
+            for (Judgement judgement : entry.getValue()) {
+                visitor.time(judgement.said(), where.then(".said"));
+                visitor.time(judgement.fitFrom(), where.then(".fitFrom"));
+            }
         }
         for (int i = 0; i < start.batches().size(); i++) {
             plan.batch(start.batches().get(i), PlanWalk.at("start.batches", i));

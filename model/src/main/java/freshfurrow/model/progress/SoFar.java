@@ -10,6 +10,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
@@ -30,7 +31,7 @@ import java.util.stream.Stream;
 
 /**
  * Where a season stands now, from its plan, its log and what became known. The plan is taken as carried out until now, or until
- * something happened that it did not know of: rain or a machine that broke down; after that machines stand still. What is logged counts
+ * something happened that it did not know of: rain, a machine that broke down, ground that was found unfit; after that machines stand still. What is logged counts
  * instead: a field with lines in the log has exactly the area of these lines, a lot from which batches were logged what they leave, a water
  * point what was logged there today, a tank what was logged of the load that was filled into it last, and batches the ends that were logged.
  */
@@ -111,6 +112,7 @@ public final class SoFar {
                                 .filter(fall -> !whole.rain().contains(fall))
                                 .toList(),
                         outages,
+                        sums.judged(),
                         onlyLogged ? List.of() : loads.batches(done.batches(), standing),
                         Optional.empty()),
                 until,
@@ -139,18 +141,31 @@ public final class SoFar {
 
     private LocalDateTime followedUntil(Season planned, List<Rain> rain, List<Outage> outages) {
         LocalDateTime begins = plan.start().map(PlanStart::now).orElse(whole.start());
-        LocalDateTime first = Stream.concat(
+        LocalDateTime first = Stream.of(
                         rain.stream()
                                 .filter(fall -> !planned.rain().contains(fall))
                                 .filter(fall -> fall.mm() >= whole.drying().ignoreBelowMm())
                                 .map(Rain::start),
                         outages.stream()
                                 .filter(outage -> !planned.outages().contains(outage))
-                                .map(Outage::from))
+                                .map(Outage::from),
+                        foundUnfit())
+                .flatMap(times -> times)
                 .min(Comparator.naturalOrder())
                 .filter(now::isAfter)
                 .orElse(now);
         return first.isBefore(begins) ? begins : first;
+    }
+
+    /** When somebody said of ground that it is not fit, which the plan did not know. */
+    private Stream<LocalDateTime> foundUnfit() {
+        Map<String, List<Judgement>> known = plan.start().map(PlanStart::judged).orElse(Map.of());
+        return sums.judged().entrySet().stream()
+                .flatMap(field -> field.getValue().stream()
+                        .filter(judgement -> !judgement.isFit()
+                                && !known.getOrDefault(field.getKey(), List.of())
+                                        .contains(judgement)))
+                .map(Judgement::said);
     }
 
     private Set<String> loggedFields() {

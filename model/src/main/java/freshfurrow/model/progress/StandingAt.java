@@ -83,6 +83,7 @@ public final class StandingAt {
                 lotsLeft(),
                 plan.start().map(PlanStart::rain).orElse(List.of()),
                 season.outages(),
+                plan.start().map(PlanStart::judged).orElse(Map.of()),
                 batchesOnBoard(standing),
                 plan.start().flatMap(PlanStart::logSha256));
     }

@@ -8,6 +8,7 @@ import freshfurrow.model.log.Column;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.text.Formula;
 import freshfurrow.model.text.Unseen;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -20,6 +21,7 @@ final class LogCells {
     private static final int LONGEST_NOTE = 500;
 
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,5}");
+    private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final Pattern BETWEEN_IDS = Pattern.compile("[\\s,;]+");
 
     private final Keys keys;
@@ -60,6 +62,15 @@ final class LogCells {
     Optional<LocalDateTime> moment(Column column) {
         return needed(column, "write date and time, like 2027-05-03T15:10")
                 .flatMap(text -> Times.moment(text, keys.at(column.title()), problems));
+    }
+
+    /** A moment; a date alone is the midnight that begins it. */
+    Optional<LocalDateTime> dayOrMoment(Column column) {
+        return text(column).filter(text -> DATE.matcher(text).matches()).isPresent()
+                ? text(column)
+                        .flatMap(text -> Times.date(text, keys.at(column.title()), problems))
+                        .map(LocalDate::atStartOfDay)
+                : moment(column);
     }
 
     Optional<String> id(Column column, String noun, Collection<String> known) {

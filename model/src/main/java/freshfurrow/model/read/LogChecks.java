@@ -15,6 +15,7 @@ import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -69,15 +70,21 @@ final class LogChecks {
         } else if (at.isAfter(context.latest())) {
             line.cells().problem(AT, at + " is in the future: it is " + context.latest() + " now", remedy);
         }
-        if (line.entry().fact() instanceof Fact.MachineDown down
-                && down.until().isPresent()
-                && !down.until().get().isAfter(at)) {
-            line.cells()
-                    .problem(
-                            UNTIL,
-                            down.until().get() + " is not after " + at + ", when it started",
-                            "write when the machine works again, or leave it empty");
+        if (line.entry().fact() instanceof Fact.MachineDown down) {
+            checkUntil(line, down.until(), "when it started", "write when the machine works again, or leave it empty");
+        } else if (line.entry().fact() instanceof Fact.GroundJudged judged) {
+            checkUntil(
+                    line,
+                    judged.until(),
+                    "when that was said",
+                    "write from when on the ground will be fit, or leave it empty");
         }
+    }
+
+    private static void checkUntil(LoggedLine line, Optional<LocalDateTime> until, String since, String remedy) {
+        LocalDateTime at = line.entry().at();
+        until.filter(end -> !end.isAfter(at))
+                .ifPresent(end -> line.cells().problem(UNTIL, end + " is not after " + at + ", " + since, remedy));
     }
 
     private void checkAgainstRig(LoggedLine line) {
@@ -135,6 +142,8 @@ final class LogChecks {
             subject = spoiled.lot();
         } else if (fact instanceof Fact.MachineDown down) {
             subject = down.machine();
+        } else if (fact instanceof Fact.GroundJudged judged) {
+            subject = judged.field();
         } else if (fact instanceof Fact.Noted) {
             subject = entry.note();
         } else if (fact instanceof Fact.RainMeasured) {

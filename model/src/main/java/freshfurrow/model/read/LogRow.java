@@ -93,6 +93,8 @@ final class LogRow {
             case SPOILED -> both(lot(cells), spoiled(cells), Fact.CompostSpoiled::new);
             case RAIN -> cells.amount(Kind.RAIN, RAIN).map(Fact.RainMeasured::new);
             case DOWN -> down(cells);
+            case FIT -> field(cells).map(id -> new Fact.GroundJudged(id, true, Optional.empty()));
+            case UNFIT -> unfit(cells);
             case NOTE_ONLY -> cells.needed(NOTE, "write the note").map(text -> new Fact.Noted());
             case VOID ->
                 both(
@@ -103,7 +105,7 @@ final class LogRow {
     }
 
     private Optional<Fact> planted(LogCells cells) {
-        Optional<String> field = cells.id(PLACE, "field", ids.fields());
+        Optional<String> field = field(cells);
         Optional<Double> area = cells.amount(Kind.AREA, AREA);
         Optional<String> planter = cells.optionalId(MACHINE, "planter", ids.planters());
         List<String> loads = cells.loads();
@@ -135,8 +137,22 @@ final class LogRow {
 
     private Optional<Fact> down(LogCells cells) {
         Optional<String> machine = cells.id(MACHINE, "machine", ids.machines());
-        Optional<LocalDateTime> until = cells.has(UNTIL) ? cells.moment(UNTIL) : Optional.empty();
+        Optional<LocalDateTime> until = until(cells);
         return machine.map(id -> new Fact.MachineDown(id, until));
+    }
+
+    private Optional<Fact> unfit(LogCells cells) {
+        Optional<String> field = field(cells);
+        Optional<LocalDateTime> until = until(cells);
+        return field.map(id -> new Fact.GroundJudged(id, false, until));
+    }
+
+    private static Optional<LocalDateTime> until(LogCells cells) {
+        return cells.has(UNTIL) ? cells.dayOrMoment(UNTIL) : Optional.empty();
+    }
+
+    private Optional<String> field(LogCells cells) {
+        return cells.id(PLACE, "field", ids.fields());
     }
 
     private Optional<String> lot(LogCells cells) {

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param lateWeight what a late day of this field counts against others, 0 or more
  * @param extractWeight what planting it without extract counts against others, 0 or more
  * @param planters ids of the planters that may plant it; empty when all may
+ * @param judged what people said of its ground, in a season under way
  */
 public record Field(
         String id,
@@ -28,13 +29,36 @@ public record Field(
         Drainage drainage,
         double lateWeight,
         double extractWeight,
-        Set<String> planters) {
+        Set<String> planters,
+        List<Judgement> judged) {
     public Field {
         outline = outline.stream().map(List::copyOf).toList();
         planters = Set.copyOf(planters);
+        judged = List.copyOf(judged);
         if (!(areaHa > 0 && lateWeight >= 0 && extractWeight >= 0)) {
             throw new IllegalArgumentException("field " + id + " needs an area above 0 and weights of 0 or more");
         }
+    }
+
+    /** A field of whose ground nobody said anything yet. */
+    public Field(
+            String id,
+            String name,
+            double areaHa,
+            Optional<GeoPoint> at,
+            List<List<GeoPoint>> outline,
+            String crop,
+            DateWindow window,
+            String recipe,
+            Drainage drainage,
+            double lateWeight,
+            Set<String> planters) {
+        this(id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, planters, List.of());
+    }
+
+    /** What decides when it is too wet. */
+    public FieldGround ground() {
+        return new FieldGround(drainage, judged);
     }
 
     /** A field like this one, but for what is changed. */

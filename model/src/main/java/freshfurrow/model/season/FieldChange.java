@@ -18,6 +18,7 @@ public final class FieldChange {
     private double lateWeight;
     private double extractWeight;
     private Set<String> planters;
+    private List<Judgement> judged;
 
     FieldChange(Field from) {
         id = from.id();
@@ -32,6 +33,7 @@ public final class FieldChange {
         lateWeight = from.lateWeight();
         extractWeight = from.extractWeight();
         planters = from.planters();
+        judged = from.judged();
     }
 
     public FieldChange id(String other) {
@@ -94,6 +96,11 @@ public final class FieldChange {
         return this;
     }
 
+    public FieldChange judged(List<Judgement> other) {
+        judged = other;
+        return this;
+    }
+
     /**
      * The field as it now is.
      *
@@ -101,6 +108,18 @@ public final class FieldChange {
      */
     public Field field() {
         return new Field(
-                id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, extractWeight, planters);
+                id,
+                name,
+                areaHa,
+                at,
+                outline,
+                crop,
+                window,
+                recipe,
+                drainage,
+                lateWeight,
+                extractWeight,
+                planters,
+                judged);
     }
 }

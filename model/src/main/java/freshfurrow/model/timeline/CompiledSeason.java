@@ -121,6 +121,16 @@ public final class CompiledSeason {
         return tables.planters().plantable(planter, field).work(fromS, untilS);
     }
 
+    /** Index of a field's ground: the same for fields that are always too wet at the same times. */
+    public int ground(int field) {
+        return tables.fields().ground(field);
+    }
+
+    /** How many grounds differ. */
+    public int groundCount() {
+        return tables.fields().groundCount();
+    }
+
     /** Whether a field was promised for the days ahead otherwise than to be begun by that planter on that day. */
     public boolean breaksPromise(int planter, int field, int day) {
         return tables.promised().isBrokenBy(planter, field, day * Calendars.DAY_S);

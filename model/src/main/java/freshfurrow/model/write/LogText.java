@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 
 /**
- * The text of a log that is to have one more line, in the order of columns and with the line ends that it has.
+ * The text of a log that is to have more lines, in the order of columns and with the line ends that it has.
  *
  * @param before what the log's file holds; may be blank
  */
@@ -22,8 +24,8 @@ record LogText(TextFile before) {
 
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,6}");
 
-    /** Number of the line that {@link #addition} writes, from 1. */
-    int newLine() {
+    /** Number of the first line that {@link #addition} writes, from 1. */
+    int firstNewLine() {
         long header = isNew() ? 1 : 0;
         return (int) (before.text().lines().count() + header + 1);
     }
@@ -33,22 +35,34 @@ record LogText(TextFile before) {
      *
      * @throws FileProblem when the log is not a table, or has no column for one of the cells
      */
-    String addition(Map<Column, String> cells) throws FileProblem {
+    String addition(List<Map<Column, String>> lines) throws FileProblem {
         if (isNew()) {
-            return line(Column.titles()) + CRLF + line(row(Column.titles(), cells, 1)) + CRLF;
+            return line(Column.titles()) + CRLF + lines(Column.titles(), lines, 1, CRLF);
         }
         CsvTable table = CsvTable.read(before);
-        for (Column column : cells.keySet()) {
-            if (table.columns().stream().map(Column::of).noneMatch(Optional.of(column)::equals)) {
-                throw new FileProblem(
-                        table.place(),
-                        "has no column " + column.title(),
-                        "add ," + column.title() + " at the end of the header row");
+        for (Map<Column, String> cells : lines) {
+            for (Column column : cells.keySet()) {
+                refuseWithout(column, table);
             }
         }
         String eol = before.text().contains(CRLF) || !before.text().contains("\n") ? CRLF : "\n";
         String missingEnd = before.text().endsWith("\n") ? "" : eol;
-        return missingEnd + line(row(table.columns(), cells, nextNumber(table))) + eol;
+        return missingEnd + lines(table.columns(), lines, nextNumber(table), eol);
+    }
+
+    private static void refuseWithout(Column column, CsvTable table) throws FileProblem {
+        if (table.columns().stream().map(Column::of).noneMatch(Optional.of(column)::equals)) {
+            throw new FileProblem(
+                    table.place(),
+                    "has no column " + column.title(),
+                    "add ," + column.title() + " at the end of the header row");
+        }
+    }
+
+    private static String lines(List<String> titles, List<Map<Column, String>> lines, int firstNumber, String eol) {
+        return IntStream.range(0, lines.size())
+                .mapToObj(i -> line(row(titles, lines.get(i), firstNumber + i)) + eol)
+                .collect(Collectors.joining());
     }
 
     private boolean isNew() {

@@ -24,8 +24,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 /**
- * Adds lines to a season's log. All that is there stays as it is, byte for byte. The log with its new line is written beside the old
- * one and put in its place, so that whoever looks, and whatever happens, the line is there in whole or not at all.
+ * Adds lines to a season's log. All that is there stays as it is, byte for byte. The log with its new lines is written beside the old
+ * one and put in its place, so that whoever looks, and whatever happens, all of them are there in whole or none is.
  */
 public final class LogWriter {
     private static final int MOST_MIB = 8;
@@ -33,7 +33,7 @@ public final class LogWriter {
     /** Begins a new log, as without it some spreadsheets misread letters beyond ASCII. */
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
-    private static final String NEW_LINE = "the new line";
+    private static final String ONLY_NEW_LINE = "the new line";
 
     private final Path file;
     private final String name;
@@ -47,13 +47,13 @@ public final class LogWriter {
     }
 
     /**
-     * Adds a line with the next number.
+     * Adds lines with the next numbers.
      *
-     * @param cells what the line says, as it is written in a log; the number is left out
-     * @return the entry, once it is safe on the disk; or all that is wrong, and the log is as it was
+     * @param lines what each says, as it is written in a log, at least one; numbers are left out
+     * @return the entries, once they are safe on the disk; or all that is wrong, and the log is as it was
      * @throws IOException when the log cannot be written; then it is as it was
      */
-    public LogWriting add(Map<Column, String> cells) throws IOException {
+    public LogWriting add(List<Map<Column, String>> lines) throws IOException {
         ObstructedFile.refuse(file, IfThere.REPLACE);
         Path folder = WriteTurn.folder(file);
         if (!Files.isDirectory(folder)) {
@@ -61,29 +61,30 @@ public final class LogWriter {
         }
         return WriteTurn.in(List.of(folder), WriteTurn.PATIENCE, turn -> {
             try {
-                return addAlone(turn, cells);
+                return addAlone(turn, lines);
             } catch (FileProblem e) {
                 return new LogWriting.Refused(List.of(problem(e)));
             }
         });
     }
 
-    private LogWriting addAlone(WriteTurn turn, Map<Column, String> cells) throws IOException, FileProblem {
+    private LogWriting addAlone(WriteTurn turn, List<Map<Column, String>> lines) throws IOException, FileProblem {
         TextFile before = Files.exists(file, LinkOption.NOFOLLOW_LINKS)
                 ? TextFile.read(file, name, MOST_MIB)
                 : TextFile.of(name, "");
         LogText text = new LogText(before);
-        String addition = text.addition(cells);
+        String addition = text.addition(lines);
         LogReading reading = LogReader.read(TextFile.of(name, before.text() + addition), context);
         if (reading instanceof LogReading.Invalid invalid) {
-            int newLine = text.newLine();
+            int first = text.firstNewLine();
             return new LogWriting.Refused(invalid.problems().stream()
-                    .map(problem -> named(problem, newLine))
+                    .map(problem -> named(problem, first, lines.size()))
                     .toList());
         }
         turn.write(List.of(NewFile.of(file, joined(before.bytes(), addition), IfThere.REPLACE)));
         SeasonLog log = ((LogReading.Valid) reading).log();
-        return new LogWriting.Added(log.entries().get(log.entries().size() - 1), log);
+        int size = log.entries().size();
+        return new LogWriting.Added(log.entries().subList(size - lines.size(), size), log);
     }
 
     private static byte[] joined(byte[] before, String addition) {
@@ -93,10 +94,13 @@ public final class LogWriter {
         return joined.toByteArray();
     }
 
-    private static Problem named(Problem problem, int newLine) {
-        return problem.line().orElse(0) == newLine
-                ? new Problem(NEW_LINE, OptionalInt.empty(), problem.path(), problem.reason(), problem.remedy())
-                : problem;
+    private static Problem named(Problem problem, int firstNew, int count) {
+        int number = problem.line().orElse(0) - firstNew + 1;
+        if (number < 1) {
+            return problem;
+        }
+        String name = count == 1 ? ONLY_NEW_LINE : "new line " + number + " of " + count;
+        return new Problem(name, OptionalInt.empty(), problem.path(), problem.reason(), problem.remedy());
     }
 
     private static Problem problem(FileProblem e) {

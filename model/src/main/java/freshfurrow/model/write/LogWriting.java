@@ -5,16 +5,21 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.read.Problem;
 import java.util.List;
 
-/** What came of a line for a season's log. */
+/** What came of lines for a season's log. */
 public sealed interface LogWriting {
     /**
-     * The line is in the log, and stays there even when the power goes.
+     * The lines are in the log, and stay there even when the power goes.
      *
-     * @param log with the new entry
+     * @param entries the new ones
+     * @param log with the new entries
      */
-    record Added(Entry entry, SeasonLog log) implements LogWriting {}
+    record Added(List<Entry> entries, SeasonLog log) implements LogWriting {
+        public Added {
+            entries = List.copyOf(entries);
+        }
+    }
 
-    /** The log is as it was: at least one problem, of the new line or of those that were there before. */
+    /** The log is as it was: at least one problem, of a new line or of those that were there before. */
     record Refused(List<Problem> problems) implements LogWriting {
         public Refused {
             problems = List.copyOf(problems);

@@ -37,6 +37,12 @@ class PlayedSeasonsTest {
         assertThat(Audit.check(season, played(season, seed))).isEmpty();
     }
 
+    @Property(tries = 300)
+    void aSeasonPlayedOutHoldsWherePeopleJudgedTheGround(@ForAll long seed) {
+        Season season = RandomSeasons.withJudgedGround(RandomSeasons.season(seed), seed);
+        assertThat(Audit.check(season, played(season, seed))).isEmpty();
+    }
+
     /** A field that awaited compost is given up, the planter moves on and awaits it at the next. */
     @Example
     void aWaitForCompostBeginsWhenThePlanterStandsWhereItWaits() {

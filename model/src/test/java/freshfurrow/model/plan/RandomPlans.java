@@ -8,6 +8,7 @@ import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
 import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
@@ -100,8 +101,14 @@ final class RandomPlans {
                     var from = time();
                     return new Outage(id(), from, from.plusMinutes(1 + random.nextInt(5_000)));
                 }),
+                map(this::judgements),
                 list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
                 random.nextBoolean() ? Optional.of(id()) : Optional.empty());
+    }
+
+    private List<Judgement> judgements() {
+        LocalDateTime said = time();
+        return List.of(Judgement.fit(said), new Judgement(said, said.plusMinutes(random.nextInt(5_000))));
     }
 
     private Mix mix() {

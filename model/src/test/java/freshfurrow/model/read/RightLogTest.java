@@ -78,7 +78,11 @@ class RightLogTest {
                         "6,2027-04-20T15:00,down,,R1,,,,2027-04-21T12:00,,pump",
                         "7,2027-04-21T15:00,down,,P1,,,,,,",
                         "8,2027-04-21T16:00,note,,,,,,,,inspector called",
-                        "9,2027-04-21T17:00,void,,,,,,,4,only the north end")
+                        "9,2027-04-21T17:00,void,,,,,,,4,only the north end",
+                        "10,2027-04-22T07:00,fit,N40,,,,,,,walked it",
+                        "11,2027-04-22T07:10,unfit,S80,,,,,2027-04-24,,",
+                        "12,2027-04-22T07:20,unfit,N40,,,,,2027-04-23T10:00,,",
+                        "13,2027-04-22T07:30,unfit,N40,,,,,,,")
                 .log();
 
         assertThat(log.entries().stream().map(Entry::fact))
@@ -91,9 +95,13 @@ class RightLogTest {
                         new Fact.MachineDown("R1", Optional.of(LocalDateTime.of(2027, 4, 21, 12, 0))),
                         new Fact.MachineDown("P1", Optional.empty()),
                         new Fact.Noted(),
-                        new Fact.Voided(4));
-        assertThat(log.standing().stream().map(Entry::number)).containsExactly(1, 2, 3, 5, 6, 7, 8);
-        assertThat(log.nextNumber()).isEqualTo(10);
+                        new Fact.Voided(4),
+                        new Fact.GroundJudged("N40", true, Optional.empty()),
+                        new Fact.GroundJudged("S80", false, Optional.of(LocalDateTime.of(2027, 4, 24, 0, 0))),
+                        new Fact.GroundJudged("N40", false, Optional.of(LocalDateTime.of(2027, 4, 23, 10, 0))),
+                        new Fact.GroundJudged("N40", false, Optional.empty()));
+        assertThat(log.standing().stream().map(Entry::number)).containsExactly(1, 2, 3, 5, 6, 7, 8, 10, 11, 12, 13);
+        assertThat(log.nextNumber()).isEqualTo(14);
     }
 
     @Test

@@ -59,6 +59,11 @@ class WrongLogTest {
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
             1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 78 in (0.1 to 2,000 mm)
             1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it started; write when the machine works again, or leave it empty
+            1,2027-04-20T11:00,fit,well,,,,,,,                    | place: there is no field well; known are N40, S80
+            1,2027-04-20T11:00,fit,N40,,,,,2027-04-21,,           | until: says '2027-04-21', which does not go with fit; leave the cell empty
+            1,2027-04-20T11:00,unfit,,,,,,,,                      | place: is missing; write the id of a field of the season
+            1,2027-04-20T11:00,unfit,N40,,,,,2027-04-20,,         | until: 2027-04-20T00:00 is not after 2027-04-20T11:00, when that was said; write from when on the ground will be fit, or leave it empty
+            1,2027-04-20T11:00,unfit,N40,,,,,soon,,               | until: 'soon' is not a date and time; write both, like 2027-05-03T15:10
             1,2027-04-20T11:00,note,,,,,,,,                       | note: is missing; write the note
             1,2027-04-20T11:00,note,,,,,,,,=1+1                   | note: begins with =, which spreadsheets take for a formula; start it with a letter or a digit
             1,2027-04-20T11:00,void,,,,,,,7,typing error      | voids: there is no earlier entry 7; write the number of the entry that was wrong

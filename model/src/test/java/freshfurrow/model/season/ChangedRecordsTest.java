@@ -209,7 +209,8 @@ class ChangedRecordsTest {
                         Drainage.POOR,
                         2,
                         3,
-                        Set.of("P2"))),
+                        Set.of("P2"),
+                        List.of(Judgement.fit(NOON)))),
                 List.of(WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
                         .change()
                         .leastFill(0.2)

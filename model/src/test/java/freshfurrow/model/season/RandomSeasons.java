@@ -4,6 +4,7 @@ import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
@@ -132,6 +133,29 @@ public final class RandomSeasons {
                         .rig();
             default -> change.compostLoad(OptionalDouble.of(holdsKg)).rig();
         };
+    }
+
+    /** The season in which people said of some fields that their ground is fit, or unfit for a while or for good. */
+    public static Season withJudgedGround(Season season, long seed) {
+        Random random = new Random(seed);
+        return season.change()
+                .fields(season.fields().stream()
+                        .map(field -> field.change()
+                                .judged(random.ints(random.nextInt(3), 0, season.days() * 24 * 60)
+                                        .mapToObj(minute ->
+                                                judgement(season, season.start().plusMinutes(minute), random))
+                                        .toList())
+                                .field())
+                        .toList())
+                .season();
+    }
+
+    /** What somebody says at a moment, at random. */
+    public static Judgement judgement(Season season, LocalDateTime said, Random random) {
+        LocalDateTime until = random.nextInt(5) == 0 ? season.end() : said.plusMinutes(random.nextInt(5_000));
+        return random.nextBoolean()
+                ? Judgement.fit(said)
+                : new Judgement(said, until.isBefore(season.end()) ? until : season.end());
     }
 
     /** The season's fields dealt to planters that may plant them, in an order of its own; some are left out. */

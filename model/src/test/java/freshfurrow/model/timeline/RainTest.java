@@ -3,6 +3,7 @@ package freshfurrow.model.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.FieldGround;
 import org.junit.jupiter.api.Test;
 
 /** A moderately drained field stays closed a tenth of a day per mm, a poorly drained one a day, a well drained one none. */
@@ -90,7 +91,7 @@ class RainTest {
 
         assertThat(plan.fillStarts("P1")).containsExactly("3 07:20:00");
         assertThat(drained.fillStarts("P1")).containsExactly("1 07:20:00");
-        assertThat(WetGround.of(plan.season(), Drainage.POOR))
+        assertThat(WetGround.of(plan.season(), FieldGround.of(Drainage.POOR)))
                 .containsExactly(new WetGround(
                         WorkedSeason.day(1).atStartOfDay(), WorkedSeason.day(3).atStartOfDay()));
     }

@@ -3,6 +3,7 @@ package freshfurrow.model.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.FieldGround;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
@@ -14,9 +15,9 @@ class WetGroundTest {
     @Test
     void groundIsWetFromTheRainUntilTheMidnightAfterWhichItBears() {
         Season season = new WorkedSeason().days(5).rain(1, "08:20", 10).season();
-        assertThat(WetGround.of(season, Drainage.MODERATE))
+        assertThat(WetGround.of(season, FieldGround.of(Drainage.MODERATE)))
                 .containsExactly(new WetGround(DAY_1.plusHours(8).plusMinutes(20), DAY_1.plusDays(1)));
-        assertThat(WetGround.of(season, Drainage.WELL)).isEmpty();
+        assertThat(WetGround.of(season, FieldGround.of(Drainage.WELL))).isEmpty();
     }
 
     @Test
@@ -26,7 +27,7 @@ class WetGroundTest {
                 .rain(1, "12:00", 2)
                 .rain(2, "00:00", 30)
                 .season();
-        assertThat(WetGround.of(season, Drainage.POOR))
+        assertThat(WetGround.of(season, FieldGround.of(Drainage.POOR)))
                 .containsExactly(new WetGround(
                         DAY_1.plusHours(12), season.last().plusDays(1).atStartOfDay()));
     }

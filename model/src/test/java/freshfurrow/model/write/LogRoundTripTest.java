@@ -63,7 +63,7 @@ class LogRoundTripTest {
         addFacts(season, seed, 1 + new Random(seed).nextInt(MOST_FACTS));
         byte[] before = Files.readAllBytes(file);
 
-        assertThat(writer(season).add(voiding(season, 1))).isInstanceOf(LogWriting.Added.class);
+        assertThat(writer(season).add(List.of(voiding(season, 1)))).isInstanceOf(LogWriting.Added.class);
 
         assertThat(Files.readAllBytes(file)).startsWith(before);
     }
@@ -75,7 +75,7 @@ class LogRoundTripTest {
         List<Entry> expected = addFacts(season, seed, count);
         int wrong = 1 + new Random(seed + 1).nextInt(count);
 
-        assertThat(writer(season).add(voiding(season, wrong))).isInstanceOf(LogWriting.Added.class);
+        assertThat(writer(season).add(List.of(voiding(season, wrong)))).isInstanceOf(LogWriting.Added.class);
 
         expected.removeIf(entry -> entry.number() == wrong);
         assertThat(read(season).standing()).containsExactlyElementsOf(expected);
@@ -114,8 +114,8 @@ class LogRoundTripTest {
             RandomFacts.Written fact = facts.next();
             Entry entry = new Entry(number, fact.at(), fact.fact(), fact.note());
             expected.add(entry);
-            LogWriting writing = writer(season).add(fact.cells());
-            assertThat(writing).isEqualTo(new LogWriting.Added(entry, new SeasonLog(expected)));
+            LogWriting writing = writer(season).add(List.of(fact.cells()));
+            assertThat(writing).isEqualTo(new LogWriting.Added(List.of(entry), new SeasonLog(expected)));
         }
         return expected;
     }

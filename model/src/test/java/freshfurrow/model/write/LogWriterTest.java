@@ -176,7 +176,7 @@ class LogWriterTest {
         List<Future<LogWriting>> writings = IntStream.range(0, writers)
                 .mapToObj(i -> pool.submit(() -> {
                     start.await();
-                    return new LogWriter(file(), LogContext.of(SEASON)).add(note("08:00", "writer " + i));
+                    return new LogWriter(file(), LogContext.of(SEASON)).add(List.of(note("08:00", "writer " + i)));
                 }))
                 .toList();
         start.countDown();
@@ -193,11 +193,12 @@ class LogWriterTest {
     }
 
     private void add(Map<Column, String> cells) throws IOException {
-        assertThat(new LogWriter(file(), LogContext.of(SEASON)).add(cells)).isInstanceOf(LogWriting.Added.class);
+        assertThat(new LogWriter(file(), LogContext.of(SEASON)).add(List.of(cells)))
+                .isInstanceOf(LogWriting.Added.class);
     }
 
     private List<String> problems(Map<Column, String> cells) throws IOException {
-        LogWriting writing = new LogWriter(file(), LogContext.of(SEASON)).add(cells);
+        LogWriting writing = new LogWriter(file(), LogContext.of(SEASON)).add(List.of(cells));
         assertThat(writing).isInstanceOf(LogWriting.Refused.class);
         return ((LogWriting.Refused) writing)
                 .problems().stream().map(Object::toString).toList();

@@ -41,7 +41,7 @@ final class RandomFacts {
                 Column.AT,
                 random.nextBoolean() ? now.toString() : now.toString().replace('T', ' '));
         Fact fact =
-                switch (random.nextInt(8)) {
+                switch (random.nextInt(9)) {
                     case 0 -> planted(cells);
                     case 1 -> batch(cells);
                     case 2 -> drawn(cells);
@@ -49,6 +49,7 @@ final class RandomFacts {
                     case 4 -> spoiled(cells);
                     case 5 -> rain(cells);
                     case 6 -> down(cells);
+                    case 7 -> judged(cells);
                     default -> noted(cells);
                 };
         if (random.nextInt(4) == 0) {
@@ -151,6 +152,19 @@ final class RandomFacts {
         cells.put(Column.MACHINE, machine);
         until.ifPresent(time -> cells.put(Column.UNTIL, time.toString()));
         return new Fact.MachineDown(machine, until);
+    }
+
+    private Fact judged(Map<Column, String> cells) {
+        String field = oneOf(season.fields()).id();
+        boolean fit = random.nextBoolean();
+        Optional<LocalDateTime> until = fit || random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(now.toLocalDate().plusDays(1 + random.nextInt(5)).atStartOfDay());
+        cells.put(Column.FACT, fit ? "fit" : "unfit");
+        cells.put(Column.PLACE, field);
+        until.ifPresent(time -> cells.put(
+                Column.UNTIL, random.nextBoolean() ? time.toLocalDate().toString() : time.toString()));
+        return new Fact.GroundJudged(field, fit, until);
     }
 
     private static Fact noted(Map<Column, String> cells) {

@@ -2,9 +2,7 @@ package freshfurrow.solver.estimate;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
-import freshfurrow.model.season.Drainage;
 import freshfurrow.model.timeline.CompiledSeason;
-import java.util.List;
 
 /**
  * About what planters' lists come to when each planter stops as in a plan before, whatever the others do, and loads are as large as
@@ -32,10 +30,10 @@ public final class ListEstimate implements KnownInPart {
     private final SeasonEstimate estimate;
     private final double[][] stopPerDm2S;
     private final double[] stopPerFillS;
-    /** By planter, drainage class and day. */
+    /** By planter, ground and day. */
     private final double[][][] plantableS;
 
-    private final int[] drainage;
+    private final int[] ground;
     private final double totalDm2;
     private final Lists kept;
     private final Lists tried;
@@ -53,16 +51,15 @@ public final class ListEstimate implements KnownInPart {
         stopPerFillS = stops.perFillS();
         int planters = season.planterCount();
         int fields = season.fieldCount();
-        drainage = new int[fields];
-        List<Drainage> drainages = List.of(Drainage.values());
-        plantableS = new double[planters][drainages.size()][];
+        ground = new int[fields];
+        plantableS = new double[planters][season.groundCount()][];
         double total = 0;
         for (int field = 0; field < fields; field++) {
-            drainage[field] = drainages.indexOf(estimate.drainage(field));
+            ground[field] = estimate.ground(field);
             total += season.areaDm2(field);
             for (int planter = 0; planter < planters; planter++) {
-                if (plantableS[planter][drainage[field]] == null) {
-                    plantableS[planter][drainage[field]] = plantableS(planter, field);
+                if (plantableS[planter][ground[field]] == null) {
+                    plantableS[planter][ground[field]] = plantableS(planter, field);
                 }
             }
         }
@@ -126,7 +123,7 @@ public final class ListEstimate implements KnownInPart {
         boolean without = season.isWithout(entry);
         double recipe = without ? states[before + RECIPE] : estimate.recipe(field);
         long areaDm2 = season.areaDm2(field);
-        double[] plantable = plantableS[planter][drainage[field]];
+        double[] plantable = plantableS[planter][ground[field]];
         double[] stopsS = stopPerDm2S[planter];
         double plantingS = estimate.plantS(planter, field) / areaDm2;
         int lastDay = estimate.closes(field);

@@ -72,6 +72,11 @@ public final class SeasonEstimate {
         return season.season().fields().get(field).drainage();
     }
 
+    /** Index of the field's ground: the same for fields that are always too wet at the same times. */
+    public int ground(int field) {
+        return season.ground(field);
+    }
+
     /** Working seconds of a planter's day. */
     public double workPerDayS(int planter) {
         return workPerDayS[planter];

@@ -43,7 +43,7 @@ public final class FreedSeason {
      */
     public static Season of(Season season, Resource free, Distances roads) {
         return season.change()
-                .fields(each(season.fields(), free == Resource.WINDOWS, field -> openFrom(season.first(), field)))
+                .fields(fields(season, free))
                 .applicators(each(season.applicators(), free == Resource.PLANTER, FreedSeason::instant))
                 .rigs(each(season.rigs(), free == Resource.RIG, FreedSeason::instant))
                 .waterPoints(each(
@@ -68,6 +68,17 @@ public final class FreedSeason {
                         .findFirst()
                         .or(() -> Optional.of(season.rigs().get(0).at())))
                 : enough;
+    }
+
+    private static List<Field> fields(Season season, Resource free) {
+        return switch (free) {
+            case WINDOWS -> each(season.fields(), true, field -> openFrom(season.first(), field));
+            case WEATHER ->
+                each(season.fields(), true, field -> field.change()
+                        .judged(List.of())
+                        .field());
+            default -> season.fields();
+        };
     }
 
     private static Field openFrom(LocalDate first, Field field) {

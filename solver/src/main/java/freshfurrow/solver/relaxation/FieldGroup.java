@@ -5,15 +5,27 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Fields that differ in nothing but area and window as far as the relaxation looks: the same planters, drainage class, recipe
+ * Fields that differ in nothing but area and window as far as the relaxation looks: the same planters, soil, recipe
  * and late weight.
  *
  * @param planters that may plant them, or more
- * @param sample one of the fields, for its drainage class
+ * @param soil which ground they have, as far as grounds are told apart
+ * @param samples of each ground that they have, one of the fields
  * @param weight what a late day counts, in thousandths, or less
  */
 public record FieldGroup(
-        CompiledSeason season, List<Integer> fields, BitSet planters, int sample, int recipe, long weight) {
+        CompiledSeason season,
+        List<Integer> fields,
+        BitSet planters,
+        int soil,
+        List<Integer> samples,
+        int recipe,
+        long weight) {
+    public FieldGroup {
+        fields = List.copyOf(fields);
+        samples = List.copyOf(samples);
+    }
+
     /** Area in whole, dm2. */
     public long area() {
         return fields.stream().mapToLong(season::areaDm2).sum();

@@ -16,12 +16,18 @@ import java.util.TreeSet;
 /**
  * The fields of a season in few groups. Only the sets of planters that hold the most area and only some late weights are told
  * apart: fields of other sets count as if any planter might plant them, fields of other weights as if they weighed as little as
- * the next weight below that is told apart. Where there are few groups then, they are told apart by the opening of their windows
+ * the next weight below that is told apart; where people judged the ground of many fields, fields of a drainage class as if each were dry
+ * when any of them is. Where there are few groups then, they are told apart by the opening of their windows
  * too. All that only eases the season, so that what bounds the eased season bounds the season.
  */
 public final class FieldGroups {
     private static final int MOST_SETS = 3;
     private static final int MOST_WEIGHTS = 6;
+    /** Rows are added for sets of them. */
+    private static final int MOST_SOILS = 5;
+
+    private static final List<Drainage> DRAINAGES = List.of(Drainage.values());
+
     private static final int MOST_GROUPS = 24;
     private static final double WEIGHT_ONE = 1000;
 
@@ -35,7 +41,7 @@ public final class FieldGroups {
         weightsToldApart = someWeights();
     }
 
-    private record Kind(BitSet planters, Drainage drainage, int recipe, long weight, int extractWeight, int opens) {}
+    private record Kind(BitSet planters, int soil, int recipe, long weight, int extractWeight, int opens) {}
 
     /** The groups of all fields that some planter may plant. */
     public static List<FieldGroup> of(CompiledSeason season) {
@@ -66,7 +72,7 @@ public final class FieldGroups {
             if (!planters.isEmpty()) {
                 Kind kind = new Kind(
                         setsToldApart.contains(planters) ? planters : allPlanters(season),
-                        field(f).drainage(),
+                        soil(f),
                         season.recipeIndex(f),
                         weightsToldApart.floor(weight(f)),
                         byOpening && season.mayGoWithout() ? season.extractWeightThousandths(f) : 0,
@@ -75,9 +81,20 @@ public final class FieldGroups {
             }
         }
         List<FieldGroup> groups = new ArrayList<>();
-        byKind.forEach((kind, fields) ->
-                groups.add(new FieldGroup(season, fields, kind.planters, fields.get(0), kind.recipe, kind.weight)));
+        byKind.forEach((kind, fields) -> groups.add(
+                new FieldGroup(season, fields, kind.planters, kind.soil, samples(fields), kind.recipe, kind.weight)));
         return groups;
+    }
+
+    private int soil(int f) {
+        int drainage = DRAINAGES.indexOf(field(f).drainage());
+        return season.groundCount() <= MOST_SOILS ? drainage * MOST_SOILS + season.ground(f) : drainage;
+    }
+
+    private List<Integer> samples(List<Integer> fields) {
+        Map<Integer, Integer> byGround = new LinkedHashMap<>();
+        fields.forEach(f -> byGround.putIfAbsent(season.ground(f), f));
+        return List.copyOf(byGround.values());
     }
 
     private List<BitSet> largestSets() {

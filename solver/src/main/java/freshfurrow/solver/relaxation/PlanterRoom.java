@@ -4,16 +4,16 @@ import static freshfurrow.model.quantity.Factors.DAY_S;
 import static freshfurrow.model.quantity.Factors.DM2_PER_M2;
 
 import freshfurrow.model.season.Applicator;
-import freshfurrow.model.season.Drainage;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
 import java.util.BitSet;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
  *
  * <p>Proof. A load of area a of recipe r that planter p plants takes it at least a / capacity to plant, the pumping of its mix at
  * the rate of the fastest rig, and a fill setup; no load is larger than {@link LargestLoads}, so the setup is at least its
- * share by area. That gives seconds(p, r) per area. On a day, what a planter plants on soils of some drainage classes, and the fills for it, lie in
+ * share by area. That gives seconds(p, r) per area. On a day, what a planter plants on some soils, and the fills for it, lie in
  * its hours up to the last moment at which one of these soils may be planted. Only a load filled before the day began may be missing
  * there, and there is at most one such load a planter, and none if its hold time is over before the planter's hours begin. What a
  * planter has in its tank when the season begins to be played out is such a load.
@@ -31,7 +31,7 @@ import java.util.stream.IntStream;
  *
  * <p>What is planted without extract counts as of a recipe of its own, of which an area takes no more than a / capacity.
  *
- * <p>Rows are added for the sets of planters that groups have and their unions, and for those sets of drainage classes that a wet
+ * <p>Rows are added for the sets of planters that groups have and their unions, and for those sets of soils that a wet
  * day tells apart. By the theorem of Hall on flows these say as much as areas by planter would, were all recipes alike.
  */
 final class PlanterRoom {
@@ -48,7 +48,7 @@ final class PlanterRoom {
     private final double[] dm2PerS;
     private final double[] carriedFillS;
     private final OvernightLoads overnight;
-    private final Map<Drainage, Integer> samplesOfAll;
+    private final Map<Integer, Set<Integer>> samplesOfAll;
 
     PlanterRoom(CompiledSeason season, WorkingTime time, Relaxation relaxation) {
         this.season = season;
@@ -86,23 +86,22 @@ final class PlanterRoom {
     void addRows() {
         for (BitSet planters : setsOfPlanters()) {
             List<Integer> groups = relaxation.groupsWithin(planters);
-            Map<Drainage, Integer> samples = samples(groups);
+            Map<Integer, Set<Integer>> samples = samples(groups);
             for (int day = 0; day < relaxation.days(); day++) {
                 addRows(planters, groups, samples, day);
             }
         }
     }
 
-    private void addRows(BitSet planters, List<Integer> groups, Map<Drainage, Integer> samples, int day) {
+    private void addRows(BitSet planters, List<Integer> groups, Map<Integer, Set<Integer>> samples, int day) {
         double all = room(planters, samples, samples.keySet(), day);
-        for (Set<Drainage> drainages : Subsets.of(samples.keySet())) {
-            double room = room(planters, samples, drainages, day);
-            if (room < all || drainages.size() == samples.size()) {
+        for (Set<Integer> soils : Subsets.of(samples.keySet())) {
+            double room = room(planters, samples, soils, day);
+            if (room < all || soils.size() == samples.size()) {
                 LinearProgram.Sum planted = new LinearProgram.Sum();
                 for (int g : groups) {
                     FieldGroup group = relaxation.groups().get(g);
-                    if (drainages.contains(
-                            season.season().fields().get(group.sample()).drainage())) {
+                    if (soils.contains(group.soil())) {
                         relaxation.addPlantedFromTo(planted, factor[group.recipe()], factorWithout, g, day, day);
                     }
                 }
@@ -140,28 +139,29 @@ final class PlanterRoom {
         return dm2PerS[planter];
     }
 
-    /** Of each drainage class that the groups have, a field. */
-    private Map<Drainage, Integer> samples(List<Integer> groups) {
-        Map<Drainage, Integer> samples = new EnumMap<>(Drainage.class);
+    /** Of each soil that the groups have, a field of each ground. */
+    private Map<Integer, Set<Integer>> samples(List<Integer> groups) {
+        Map<Integer, Set<Integer>> samples = new TreeMap<>();
         groups.forEach(g -> {
-            int sample = relaxation.groups().get(g).sample();
-            samples.put(season.season().fields().get(sample).drainage(), sample);
+            FieldGroup group = relaxation.groups().get(g);
+            samples.computeIfAbsent(group.soil(), none -> new TreeSet<>()).addAll(group.samples());
         });
         return samples;
     }
 
-    private int plantableUntil(int p, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
-        return drainages.stream()
-                .mapToInt(drainage -> time.plantableUntil(p, samples.get(drainage), day))
+    private int plantableUntil(int p, Map<Integer, Set<Integer>> samples, Set<Integer> soils, int day) {
+        return soils.stream()
+                .flatMap(soil -> samples.getOrDefault(soil, Set.of()).stream())
+                .mapToInt(field -> time.plantableUntil(p, field, day))
                 .max()
                 .orElse(day * DAY_S);
     }
 
-    private double room(BitSet planters, Map<Drainage, Integer> samples, Set<Drainage> drainages, int day) {
+    private double room(BitSet planters, Map<Integer, Set<Integer>> samples, Set<Integer> soils, int day) {
         int start = day * DAY_S;
         return planters.stream()
                 .mapToDouble(p -> {
-                    double hoursS = time.planterS(p, start, plantableUntil(p, samples, drainages, day));
+                    double hoursS = time.planterS(p, start, plantableUntil(p, samples, soils, day));
                     return hoursS == 0
                             ? 0
                             : dm2PerS[p] * (hoursS + (overnight.mayBeKept(p, day) ? carriedFillS[p] : 0));

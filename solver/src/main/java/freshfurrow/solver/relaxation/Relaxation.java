@@ -151,7 +151,8 @@ public final class Relaxation {
     /** The first moment of a day at which a planter may plant anything; the end of the day when there is none. */
     int plantableFrom(int day, WorkingTime time) {
         return groups.stream()
-                .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableFrom(p, group.sample(), day)))
+                .flatMapToInt(group -> group.planters().stream()
+                        .flatMap(p -> group.samples().stream().mapToInt(f -> time.plantableFrom(p, f, day))))
                 .min()
                 .orElse((day + 1) * DAY_S);
     }
@@ -159,7 +160,8 @@ public final class Relaxation {
     /** The end of the last time of a day at which a planter may plant anything; the start of the day when there is none. */
     int plantableUntil(int day, WorkingTime time) {
         return groups.stream()
-                .flatMapToInt(group -> group.planters().stream().map(p -> time.plantableUntil(p, group.sample(), day)))
+                .flatMapToInt(group -> group.planters().stream()
+                        .flatMap(p -> group.samples().stream().mapToInt(f -> time.plantableUntil(p, f, day))))
                 .max()
                 .orElse(day * DAY_S);
     }
@@ -219,7 +221,8 @@ public final class Relaxation {
     }
 
     private static boolean plantable(FieldGroup group, int day, WorkingTime time) {
-        return group.planters().stream().anyMatch(p -> time.plantableS(p, group.sample(), day) > 0);
+        return group.planters().stream()
+                .anyMatch(p -> group.samples().stream().anyMatch(f -> time.plantableS(p, f, day) > 0));
     }
 
     private void addLate(int g, double costPerDay) {

@@ -46,6 +46,17 @@ class PlansKeepToTheBoundsTest {
         }
     }
 
+    @Property(tries = 150)
+    void noPlanBeatsABoundWherePeopleJudgedTheGround(@ForAll long seed) {
+        CompiledSeason compiled =
+                CompiledSeason.of(RandomSeasons.withJudgedGround(RandomSeasons.season(seed, MOST_FIELDS), seed));
+        SeasonBounds bounds = SeasonBounds.of(compiled);
+
+        for (Plan plan : RandomPlans.of(compiled, seed)) {
+            assertKeeps(plan, bounds.forPlan(plan));
+        }
+    }
+
     @Property(tries = 8)
     void noSearchedPlanBeatsABound(@ForAll long seed) {
         CompiledSeason compiled = CompiledSeason.of(RandomSeasons.season(seed, MOST_FIELDS));

@@ -3,18 +3,15 @@ package freshfurrow.model.timeline.calendar;
 import freshfurrow.model.quantity.Factors;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.DaySpan;
-import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.FieldGround;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Outage;
-import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +25,11 @@ import java.util.OptionalInt;
 public final class Calendars {
     public static final int DAY_S = Factors.DAY_S;
 
-    /** Whole days closed are rounded up; this much less than a whole day more is taken for rounding of units. */
-    private static final double WHOLE_DAY_TOLERANCE = 1e-9;
-
     private final Season season;
     private final int horizonS;
     private final Map<Work, MachineHours> machines = new HashMap<>();
-    private final Map<Calendar, Map<Drainage, Calendar>> plantings = new HashMap<>();
+    private final Map<Calendar, Map<FieldGround, Calendar>> plantings = new HashMap<>();
+    private final Closures closures;
 
     private record Work(
             WorkHours hours,
@@ -46,6 +41,7 @@ public final class Calendars {
     public Calendars(Season season) {
         this.season = season;
         this.horizonS = season.days() * DAY_S;
+        closures = new Closures(season);
     }
 
     /**
@@ -115,15 +111,15 @@ public final class Calendars {
         return Calendar.of(periods(hours, false), horizonS).without(Calendar.joined(clockChanges()), horizonS);
     }
 
-    /** A machine's periods less the times at which fields of a drainage class are too wet. */
-    public Calendar planting(Calendar machine, Drainage drainage) {
+    /** A machine's periods less the times at which a field of such ground is too wet. */
+    public Calendar planting(Calendar machine, FieldGround ground) {
         return plantings
-                .computeIfAbsent(machine, same -> new EnumMap<>(Drainage.class))
-                .computeIfAbsent(drainage, same -> machine.without(closures(same), horizonS));
+                .computeIfAbsent(machine, same -> new HashMap<>())
+                .computeIfAbsent(ground, same -> machine.without(closures(same), horizonS));
     }
 
-    /** How long a machine may go on in its planting periods of a drainage class. */
-    public Overtime overtime(Applicator machine, Calendar planting, Drainage drainage) {
+    /** How long a machine may go on in its planting periods of such ground. */
+    public Overtime overtime(Applicator machine, Calendar planting, FieldGround ground) {
         if (machine.overtimeS() == 0) {
             return Overtime.none(planting);
         }
@@ -132,7 +128,7 @@ public final class Calendars {
                         .filter(outage -> outage.machine().equals(machine.id()))
                         .toList(),
                 season.standing().map(Standing::now));
-        out.addAll(closures(drainage));
+        out.addAll(closures(ground));
         Calendar possible =
                 Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(Calendar.joined(out), horizonS);
         int nowS = season.standing().map(standing -> seconds(standing.now())).orElse(0);
@@ -140,9 +136,9 @@ public final class Calendars {
         return Overtime.of(machine, planting, possible, worksToday ? nowS : 0);
     }
 
-    /** When the ground of a drainage class is not too wet, day and night. */
-    public Calendar openGround(Drainage drainage) {
-        return Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(closures(drainage), horizonS);
+    /** When such ground is not too wet, day and night. */
+    public Calendar open(FieldGround ground) {
+        return Calendar.of(List.of(new int[] {0, horizonS}), horizonS).without(closures(ground), horizonS);
     }
 
     private List<int[]> periods(WorkHours hours, boolean mindClosedDays) {
@@ -158,27 +154,8 @@ public final class Calendars {
         return periods;
     }
 
-    /** Times at which fields of a drainage class are too wet, joined, in order. */
-    public List<int[]> closures(Drainage drainage) {
-        List<int[]> closures = new ArrayList<>();
-        for (Rain rain : season.rain()) {
-            if (rain.mm() < season.drying().ignoreBelowMm()) {
-                continue;
-            }
-            long day = ChronoUnit.DAYS.between(season.first(), rain.date());
-            double days = Math.ceil(rain.mm() * season.drying().daysPerMm(drainage) - WHOLE_DAY_TOLERANCE);
-            long from = day * DAY_S + rain.fromS();
-            long to = (day + (long) days) * DAY_S;
-            if (to > Math.max(0, from) && from < horizonS) {
-                closures.add(new int[] {(int) Math.max(0, from), (int) Math.min(horizonS, to)});
-            }
-        }
-        season.ground().ifPresent(ground -> ground.wetDays(drainage).forEach(wet -> {
-            long from = ChronoUnit.DAYS.between(season.first(), wet.date()) * DAY_S;
-            if (from >= 0 && from < horizonS) {
-                closures.add(new int[] {(int) from + wet.fromS(), (int) from + DAY_S});
-            }
-        }));
-        return Calendar.joined(closures);
+    /** Times at which a field of such ground is too wet, joined, in order. */
+    public List<int[]> closures(FieldGround ground) {
+        return closures.of(ground);
     }
 }

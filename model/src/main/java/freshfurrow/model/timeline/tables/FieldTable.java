@@ -2,8 +2,8 @@ package freshfurrow.model.timeline.tables;
 
 import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
-import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.FieldGround;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Fields: area, recipe, window, weights, drainage. By index in the season's order, which is their place as well. Where fields may be planted
+ * Fields: area, recipe, window, weights, ground. By index in the season's order, which is their place as well. Where fields may be planted
  * without extract, a list names one that is to be planted so by its index plus the number of fields.
  */
 public final class FieldTable {
@@ -24,8 +24,10 @@ public final class FieldTable {
     private final int[] lateWeight;
     private final int[] extractWeight;
     private final boolean mayGoWithout;
-    private final byte[] drainage;
-    /** By drainage class, when the ground is not too wet. */
+    private final short[] ground;
+    /** Those that differ, in the order of the fields. */
+    private final List<FieldGround> grounds;
+    /** By ground, when it is not too wet. */
     private final Calendar[] openGround;
     /** Places from this one on are open all season: fields too, where no rain closes any. */
     private final int firstAlwaysOpen;
@@ -54,14 +56,14 @@ public final class FieldTable {
                 .mapToInt(field -> (int) Math.round(field.extractWeight() * Scale.WEIGHT_ONE))
                 .toArray();
         mayGoWithout = season.goals().untreatedDays().isPresent();
-        drainage = new byte[fields.size()];
-        List<Drainage> drainages = List.of(Drainage.values());
-        for (int f = 0; f < drainage.length; f++) {
-            drainage[f] = (byte) drainages.indexOf(fields.get(f).drainage());
+        grounds = fields.stream().map(Field::ground).distinct().toList();
+        ground = new short[fields.size()];
+        for (int f = 0; f < ground.length; f++) {
+            ground[f] = (short) grounds.indexOf(fields.get(f).ground());
         }
-        openGround = drainages.stream().map(calendars::openGround).toArray(Calendar[]::new);
-        boolean neverWet = drainages.stream()
-                .allMatch(drainage -> calendars.closures(drainage).isEmpty());
+        openGround = grounds.stream().map(calendars::open).toArray(Calendar[]::new);
+        boolean neverWet =
+                grounds.stream().allMatch(its -> calendars.closures(its).isEmpty());
         firstAlwaysOpen = neverWet ? 0 : fields.size();
     }
 
@@ -138,32 +140,42 @@ public final class FieldTable {
     }
 
     private int setOffOnceOpen(Calendar hours, int place, int t, int driveS) {
-        Calendar ground = openGround[drainage[place]];
+        Calendar open = openGround[ground[place]];
         int s = t;
-        while (s < NEVER && !ground.holds(s + driveS)) {
-            int open = ground.next(s + driveS);
-            s = open >= NEVER ? NEVER : hours.earliest(open - driveS, driveS);
+        while (s < NEVER && !open.holds(s + driveS)) {
+            int next = open.next(s + driveS);
+            s = next >= NEVER ? NEVER : hours.earliest(next - driveS, driveS);
         }
         return s;
     }
 
     /** Whether a place is not too wet to be driven to. */
     private boolean isOpen(int place, int t) {
-        return place >= firstAlwaysOpen || openGround[drainage[place]].holds(t);
+        return place >= firstAlwaysOpen || openGround[ground[place]].holds(t);
     }
 
     /** The last moment at or before {@code t} at which a machine may be at a place after such a drive; -1 when there is none. */
     public int latestArrival(Calendar hours, int place, int t, int driveS) {
         int arrival = hours.latest(t, driveS);
         while (arrival >= 0 && !isOpen(place, arrival)) {
-            int lastOpen = openGround[drainage[place]].latest(arrival, 1) - 1;
+            int lastOpen = openGround[ground[place]].latest(arrival, 1) - 1;
             arrival = lastOpen < 0 ? -1 : hours.latest(lastOpen, driveS);
         }
         return arrival;
     }
 
-    /** Index of its {@link Drainage}. */
-    int drainage(int field) {
-        return drainage[field];
+    /** Index of its ground: the same for fields that are always too wet at the same times. */
+    public int ground(int field) {
+        return ground[field];
+    }
+
+    /** How many grounds differ. */
+    public int groundCount() {
+        return grounds.size();
+    }
+
+    /** A ground by its index. */
+    FieldGround groundOf(int index) {
+        return grounds.get(index);
     }
 }

@@ -1,7 +1,6 @@
 package freshfurrow.model.timeline.tables;
 
 import freshfurrow.model.season.Applicator;
-import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
@@ -22,10 +21,10 @@ public final class PlanterTable {
     private final double[] sPerM;
     private final MachineHours[] machineHours;
     private final Calendar[] hours;
-    /** By planter and drainage class: few, so that they stay in the cache. */
+    /** By planter and ground: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
 
-    /** By planter and drainage class. */
+    /** By planter and ground. */
     private final Overtime[][] overtime;
 
     private final boolean[][] allowed;
@@ -50,16 +49,15 @@ public final class PlanterTable {
                 .toArray();
         machineHours = planters.stream().map(calendars::machine).toArray(MachineHours[]::new);
         hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
-        List<Drainage> drainages = List.of(Drainage.values());
-        plantable = new Calendar[planters.size()][drainages.size()];
-        overtime = new Overtime[planters.size()][drainages.size()];
+        plantable = new Calendar[planters.size()][fields.groundCount()];
+        overtime = new Overtime[planters.size()][fields.groundCount()];
         allowed = new boolean[planters.size()][fields.count()];
         tankDm2 = new long[planters.size()][recipes.count()];
         for (int p = 0; p < planters.size(); p++) {
             Applicator planter = planters.get(p);
-            for (int d = 0; d < drainages.size(); d++) {
-                plantable[p][d] = calendars.planting(hours[p], drainages.get(d));
-                overtime[p][d] = calendars.overtime(planter, plantable[p][d], drainages.get(d));
+            for (int g = 0; g < fields.groundCount(); g++) {
+                plantable[p][g] = calendars.planting(hours[p], fields.groundOf(g));
+                overtime[p][g] = calendars.overtime(planter, plantable[p][g], fields.groundOf(g));
             }
             for (int f = 0; f < fields.count(); f++) {
                 allowed[p][f] = season.fields().get(f).allows(planter.id());
@@ -121,12 +119,12 @@ public final class PlanterTable {
 
     /** When it may plant a field, window apart. */
     public Calendar plantable(int planter, int field) {
-        return plantable[planter][fields.drainage(field)];
+        return plantable[planter][fields.ground(field)];
     }
 
     /** How long it may go on planting a field past its hours. */
     public Overtime overtime(int planter, int field) {
-        return overtime[planter][fields.drainage(field)];
+        return overtime[planter][fields.ground(field)];
     }
 
     /** Whether it may plant a field. */

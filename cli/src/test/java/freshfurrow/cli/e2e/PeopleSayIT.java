@@ -1,0 +1,111 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlanFile;
+import freshfurrow.model.progress.Promises;
+import freshfurrow.model.season.Standing;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What people say of a season under way, from the log through every door that shows it. */
+final class PeopleSayIT {
+    private static final LocalDate TUESDAY = LocalDate.of(2027, 4, 20);
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String season = "";
+    private String planned = "";
+
+    @BeforeEach
+    void plan() throws Exception {
+        season = SeasonOnDisk.in(folder).toString();
+        planned = folder.resolve("plan").toString();
+        run("plan", season, "--steps", "300", "--no-page");
+    }
+
+    @Test
+    void aFieldThatIsFoundUnfitIsPlantedOnceItIsFit() throws Exception {
+        String next = firstFieldFrom(TUESDAY);
+
+        assertThat(run("log", season, "unfit", next, "--until", "2027-04-23", "--at", "2027-04-20T06:00"))
+                .contains(next, "unfit until Fri 2027-04-23 00:00", "open from Fri 2027-04-23 00:00 on");
+        String replanned = run("replan", season, "--plan", planned, "--now", "2027-04-20T06:00", "--steps", "300");
+
+        assertThat(replanned).containsPattern(next + " .*too wet until 2027-04-23");
+        assertThat(begun(next)).isAfterOrEqualTo(LocalDate.of(2027, 4, 23));
+        assertThat(run("audit", season, planned)).startsWith("No problems found.");
+        assertThat(run("why", planned, next))
+                .contains("It was found unfit on Tue 2027-04-20 6:00 am, until Fri 2027-04-23");
+        assertThat(run("trace", season, "--field", next)).contains("unfit until Fri 2027-04-23 00:00 (entry 1)");
+        assertThat(Files.readString(folder.resolve("plan/plan.html"))).contains("found unfit on Tue 2027-04-20");
+
+        run("log", season, "void", "1", "--because", "that was the neighbour's", "--at", "2027-04-20T07:00");
+        run("replan", season, "--plan", planned, "--now", "2027-04-20T06:00", "--steps", "300");
+
+        assertThat(begun(next)).isBefore(LocalDate.of(2027, 4, 23));
+        assertThat(run("why", planned, next)).doesNotContain("found unfit");
+    }
+
+    @Test
+    void fieldsThatAreFoundFitAreOpenOverTheRain() throws Exception {
+        run("log", season, "rain", "2in", "--at", "2027-04-20T05:00");
+        run("replan", season, "--plan", planned, "--now", "2027-04-20T06:00", "--steps", "100");
+        assertThat(begun("N40")).isAfterOrEqualTo(LocalDate.of(2027, 4, 24));
+
+        run("log", season, "fit", "N40", "W60", "--at", "2027-04-21T08:00");
+        run("replan", season, "--plan", planned, "--now", "2027-04-21T08:00", "--steps", "300");
+
+        assertThat(List.of(begun("N40"), begun("W60"))).contains(LocalDate.of(2027, 4, 21));
+        assertThat(begun("S80")).isAfterOrEqualTo(LocalDate.of(2027, 4, 24));
+        assertThat(run("audit", season, planned)).startsWith("No problems found.");
+    }
+
+    @Test
+    void ofSeveralFieldsAllAreLoggedOrNone() throws Exception {
+        Launcher.Result wrong = InProcess.run("log", season, "fit", "N40", "N41", "--at", "2027-04-21T08:00");
+
+        assertThat(wrong.exitCode()).isEqualTo(1);
+        assertThat(wrong.err())
+                .contains("new line 2 of 2: place: there is no field N41; did you mean N40?")
+                .hasLineCount(1);
+        assertThat(folder.resolve("log.csv")).doesNotExist();
+    }
+
+    private String firstFieldFrom(LocalDate day) throws Exception {
+        return promises().entrySet().stream()
+                .filter(promise -> promise.getValue().day().equals(day))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
+    private LocalDate begun(String field) throws Exception {
+        return promises().get(field).day();
+    }
+
+    private Map<String, Standing.Promise> promises() throws Exception {
+        Plan plan = PlanFile.read(folder.resolve("plan/plan.json"));
+        return Promises.of(
+                plan,
+                plan.start()
+                        .map(start -> start.now())
+                        .orElse(LocalDate.of(2027, 4, 19).atStartOfDay()),
+                100);
+    }
+
+    private static String run(String... arguments) throws Exception {
+        Launcher.Result result = InProcess.run(arguments);
+        assertThat(result.err()).isEmpty();
+        assertThat(result.exitCode()).isZero();
+        return result.out();
+    }
+}
