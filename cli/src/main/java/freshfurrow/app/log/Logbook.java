@@ -6,6 +6,7 @@ import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.KnownLoads;
 import freshfurrow.app.input.PlanOrigin;
 import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.refusal.FileFailure;
 import freshfurrow.app.refusal.InputRefusal;
 import freshfurrow.app.refusal.LogRefusal;
@@ -115,6 +116,25 @@ public final class Logbook {
         }
     }
 
+    /**
+     * Adds all that the plan says was done up to some moment and the log lacks, all of it or nothing.
+     *
+     * @param until without it, now
+     * @param except ids of fields and machines that it is not meant for
+     * @throws Refused as {@link #add}, when there is no plan of the season, when it is not yet so late, or a name is unknown
+     */
+    public AddedEntries addAsPlanned(Optional<LocalDateTime> until, List<String> except) {
+        Reading.Valid read = order.season().read();
+        Plan followed = plan.read();
+        PlanOrigin.mustBeOf(read, plan.file(), followed);
+        SeasonOfPlan.checked(plan.file(), followed, read.season());
+        LogContext context = context(read, true);
+        SeasonLog before = log.read(context).log();
+        List<Map<Column, String>> lines =
+                PlanAsLines.of(context, before, followed, until.orElseGet(() -> now(read.season())), except);
+        return lines.isEmpty() ? new AddedEntries(read.season(), before, List.of()) : add(lines);
+    }
+
     private Map<Column, String> timed(Season season, Map<Column, String> line) {
         Map<Column, String> cells = new EnumMap<>(line);
         cells.computeIfAbsent(Column.AT, column -> time(season, cells).toString());
@@ -155,6 +175,10 @@ public final class Logbook {
         if (FactKind.VOID.word().equals(cells.get(Column.FACT))) {
             return clock.now(season);
         }
+        return now(season);
+    }
+
+    private LocalDateTime now(Season season) {
         return order.now()
                 .or(() -> clock.inSeason(season))
                 .orElseThrow(() -> new Refused(new LogRefusal.NoTimeOfEntry(season.first(), season.last())));

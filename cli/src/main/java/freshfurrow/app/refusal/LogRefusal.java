@@ -3,6 +3,8 @@ package freshfurrow.app.refusal;
 import freshfurrow.model.files.Obstacle;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
 
 /** Nothing is added to a log. */
 public sealed interface LogRefusal extends Refusal {
@@ -21,6 +23,10 @@ public sealed interface LogRefusal extends Refusal {
     interface Visitor<T> {
         T visit(NoTimeOfEntry refusal);
 
+        T visit(UnknownException refusal);
+
+        T visit(NotYet refusal);
+
         T visit(ObstructedLog refusal);
 
         T visit(UnwritableLog refusal);
@@ -33,6 +39,30 @@ public sealed interface LogRefusal extends Refusal {
      * @param last day of the season
      */
     record NoTimeOfEntry(LocalDate first, LocalDate last) implements LogRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * What is to be left out is no field and no machine of the season.
+     *
+     * @param known ids of those that it has
+     */
+    record UnknownException(String id, List<String> known) implements LogRefusal {
+        public UnknownException {
+            known = List.copyOf(known);
+        }
+
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** What is to be done by then may still be done otherwise. */
+    record NotYet(LocalDateTime until, LocalDateTime now) implements LogRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

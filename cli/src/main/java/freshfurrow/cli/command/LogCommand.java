@@ -4,8 +4,10 @@ import freshfurrow.app.log.AddedEntries;
 import freshfurrow.app.log.LoggedSeason;
 import freshfurrow.cli.text.LogReport;
 import freshfurrow.model.log.Column;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,6 +53,13 @@ final class LogCommand extends LogSayings implements Callable<Integer> {
     int add(List<Map<Column, String>> lines) {
         AddedEntries added = log.logbook().add(lines);
         Output.print(spec, LogReport.added(added.season(), added.log(), added.entries()));
+        return Freshfurrow.OK;
+    }
+
+    @Override
+    int addAsPlanned(Optional<LocalDateTime> until, List<String> except) {
+        AddedEntries added = log.logbook().addAsPlanned(until, except);
+        Output.print(spec, LogReport.addedTogether(added.season(), added.log(), added.entries()));
         return Freshfurrow.OK;
     }
 }

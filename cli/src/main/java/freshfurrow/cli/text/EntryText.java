@@ -70,6 +70,12 @@ final class EntryText {
         if (fact instanceof Fact.MachineDown down) {
             return down.machine() + " down until " + until(down.until());
         }
+        if (fact instanceof Fact.MachineBehind behind) {
+            return behind.machine()
+                    + (behind.by().isZero()
+                            ? " as far as the plan says"
+                            : " " + Figures.toTheSecond(behind.by().toSeconds()) + " behind the plan");
+        }
         if (fact instanceof Fact.GroundJudged judged) {
             return label(judged.field())
                     + (judged.fit() ? " fit for machines" : " unfit until " + until(judged.until()));

@@ -26,9 +26,25 @@ public final class LogReport {
                 .toList();
     }
 
+    /** New entries one below the other, and what the log now adds up to. */
+    public static List<String> addedTogether(Season season, SeasonLog log, List<Entry> entries) {
+        if (entries.isEmpty()) {
+            return List.of("Nothing to add: the log has all that the plan says was done by then.");
+        }
+        EntryText text = new EntryText(season);
+        List<String> lines = new ArrayList<>();
+        entries.forEach(entry -> lines.add(line(text, entry)));
+        lines.add("");
+        lines.addAll(sums(season, log));
+        return lines;
+    }
+
+    private static String line(EntryText text, Entry entry) {
+        return "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": " + text.words(entry);
+    }
+
     private static List<String> added(Season season, SeasonLog log, Entry entry) {
-        String line = "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": "
-                + new EntryText(season).words(entry);
+        String line = line(new EntryText(season), entry);
         Entry about = entry.fact() instanceof Fact.Voided voided
                 ? log.entries().stream()
                         .filter(one -> one.number() == voided.entry())

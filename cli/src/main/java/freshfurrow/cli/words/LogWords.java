@@ -11,6 +11,18 @@ final class LogWords implements LogRefusal.Visitor<String> {
     }
 
     @Override
+    public String visit(LogRefusal.UnknownException refusal) {
+        return "--except: the season has no field and no machine " + refusal.id() + "; it has "
+                + String.join(", ", refusal.known());
+    }
+
+    @Override
+    public String visit(LogRefusal.NotYet refusal) {
+        return "--until " + refusal.until() + " is in the future: it is " + refusal.now()
+                + " now; a log tells what has happened";
+    }
+
+    @Override
     public String visit(LogRefusal.ObstructedLog refusal) {
         return refusal.log() + ": " + refusal.obstacle().words()
                 + ", so nothing was added; name the log itself with --log FILE";

@@ -26,6 +26,9 @@ final class SoFarReport {
                     + figures.moment(soFar.followedUntil())
                     + ", when something happened that it did not know of; after that the machines stood still.");
         }
+        soFar.behind()
+                .forEach((machine, by) -> lines.add(machine + " is behind: it begins after "
+                        + Figures.toTheSecond(by.toSeconds()) + " more of its hours."));
         return lines;
     }
 

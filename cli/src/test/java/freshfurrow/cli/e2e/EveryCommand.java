@@ -19,6 +19,8 @@ final class EveryCommand {
             "log season planted N40 10ac --at 2027-04-21T15:10",
             "log season batch R1 --lot windrow --compost 30lb --load L0001 --at 2027-04-21T15:20",
             "log season unfit S80 --until 2027-04-24 --at 2027-04-21T15:30",
+            "log season behind R1 20min --at 2027-04-21T15:40",
+            "log season asplanned --until 2027-04-21T16:00 --except N40",
             "log season list",
             "replan season --plan season/plan --now 2027-04-22T06:00 --rain 2027-04-22T06:00=0.8in --steps 50",
             "replan season --plan season/plan --now 2027-04-23T06:00 --steps 50",

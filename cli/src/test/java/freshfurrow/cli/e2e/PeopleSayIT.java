@@ -70,6 +70,48 @@ final class PeopleSayIT {
     }
 
     @Test
+    void aMachineThatIsBehindBeginsThatMuchLater() throws Exception {
+        assertThat(run("log", season, "behind", "P1", "50min", "--at", "2027-04-20T10:00"))
+                .contains("P1 50 min behind the plan");
+
+        String replanned = run("replan", season, "--plan", planned, "--now", "2027-04-20T10:00", "--steps", "100");
+
+        assertThat(replanned).contains("P1 is behind: it begins after 50 min more of its hours.");
+        assertThat(run("audit", season, planned)).startsWith("No problems found.");
+        String again = run("replan", season, "--plan", planned, "--now", "2027-04-20T14:00", "--steps", "100");
+        assertThat(again).doesNotContain("is behind");
+    }
+
+    @Test
+    void whatWasDoneAsPlannedIsLoggedAtOnceAndOnlyOnce() throws Exception {
+        String added = run("log", season, "asplanned", "--until", "2027-04-21T18:00");
+
+        assertThat(added).contains("drawn at well", "batch by R1 at ", " of windrow, for load L0001", "planted ");
+        assertThat(run("replan", season, "--plan", planned, "--now", "2027-04-21T18:00", "--steps", "100"))
+                .contains(" logged, 0.0 ac assumed done as planned)");
+        assertThat(run("audit", season, planned)).startsWith("No problems found.");
+        assertThat(run("log", season, "asplanned", "--until", "2027-04-21T18:00"))
+                .startsWith("Nothing to add: ");
+
+        String next = firstFieldFrom(LocalDate.of(2027, 4, 22));
+        String later = run("log", season, "asplanned", "--until", "2027-04-23T20:00", "--except", next + ",R1");
+        assertThat(later).contains("planted ").doesNotContain("planted " + next, " by R1");
+    }
+
+    @Test
+    void nothingIsLoggedAsPlannedOfTheFutureOrOfWhatTheSeasonDoesNotHave() throws Exception {
+        Launcher.Result future =
+                InProcess.run("log", season, "--now", "2027-04-21T12:00", "asplanned", "--until", "2027-04-21T18:00");
+        Launcher.Result unknown =
+                InProcess.run("log", season, "asplanned", "--until", "2027-04-21T18:00", "--except", "X1");
+
+        assertThat(future.err()).contains("--until 2027-04-21T18:00 is in the future: it is 2027-04-21T12:00 now");
+        assertThat(unknown.err()).contains("--except: the season has no field and no machine X1; it has P1, R1, N40");
+        assertThat(List.of(future.exitCode(), unknown.exitCode())).containsOnly(1);
+        assertThat(folder.resolve("log.csv")).doesNotExist();
+    }
+
+    @Test
     void ofSeveralFieldsAllAreLoggedOrNone() throws Exception {
         Launcher.Result wrong = InProcess.run("log", season, "fit", "N40", "N41", "--at", "2027-04-21T08:00");
 

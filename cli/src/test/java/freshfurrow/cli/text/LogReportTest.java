@@ -6,6 +6,7 @@ import freshfurrow.cli.example.ExampleLog;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.season.Season;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -90,6 +91,14 @@ class LogReportTest {
                 .containsExactly(
                         "Entry 3, Tue 2027-04-20 10:00: N40 fit for machines",
                         "N40: open from Tue 2027-04-20 10:00 on; rain that begins after Tue 2027-04-20 10:00 counts again.");
+    }
+
+    @Test
+    void aMachineIsSoFarBehindOrHasCaughtUp() {
+        log.add("09:10", new Fact.MachineBehind("P1", Duration.ofMinutes(50)));
+        assertThat(added()).containsExactly("Entry 1, Tue 2027-04-20 09:10: P1 50 min behind the plan");
+        log.add("10:10", new Fact.MachineBehind("P1", Duration.ZERO));
+        assertThat(added()).containsExactly("Entry 2, Tue 2027-04-20 10:10: P1 as far as the plan says");
     }
 
     @Test

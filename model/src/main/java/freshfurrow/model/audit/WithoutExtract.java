@@ -100,7 +100,7 @@ final class WithoutExtract {
         return field != null
                 && evidence.days.work(planter).stream()
                         .filter(work -> work.overlap(start, end) > leastS)
-                        .anyMatch(work -> evidence.calendar.wet(field.drainage()).stream()
+                        .anyMatch(work -> evidence.calendar.wet(field).stream()
                                 .noneMatch(wet ->
                                         wet.overlap(Math.max(start, work.start()), Math.min(end, work.end())) > 0));
     }

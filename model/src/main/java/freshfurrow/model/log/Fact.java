@@ -1,5 +1,6 @@
 package freshfurrow.model.log;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -98,6 +99,19 @@ public sealed interface Fact {
      * @param until when it works again, maybe in the future; empty when nobody knows
      */
     record MachineDown(String machine, Optional<LocalDateTime> until) implements Fact {}
+
+    /**
+     * A machine is behind what the plan of that time says.
+     *
+     * @param by how much of its working time, 0 or more; 0 when it has caught up
+     */
+    record MachineBehind(String machine, Duration by) implements Fact {
+        public MachineBehind {
+            if (by.isNegative()) {
+                throw new IllegalArgumentException(machine + " is " + by + " behind, expected 0 or more");
+            }
+        }
+    }
 
     /**
      * Somebody who looked at a field judged its ground.

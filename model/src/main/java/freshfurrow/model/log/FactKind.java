@@ -22,6 +22,7 @@ public enum FactKind {
     SPOILED("spoiled", LOT, AMOUNT),
     RAIN("rain", AMOUNT),
     DOWN("down", MACHINE, UNTIL),
+    BEHIND("behind", MACHINE, AMOUNT),
     FIT("fit", PLACE),
     UNFIT("unfit", PLACE, UNTIL),
     NOTE_ONLY("note", NOTE),

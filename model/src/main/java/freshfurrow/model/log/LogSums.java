@@ -4,6 +4,7 @@ import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -114,6 +115,23 @@ public final class LogSums {
             }
         }
         return List.copyOf(rains);
+    }
+
+    /**
+     * By how much machines are behind, by id, as it was said last.
+     *
+     * @param since what was said up to then does not count; empty when all does
+     */
+    public Map<String, Duration> behind(Optional<LocalDateTime> since) {
+        Map<String, Duration> behind = new LinkedHashMap<>();
+        for (Entry entry : standing) {
+            if (entry.fact() instanceof Fact.MachineBehind said
+                    && since.filter(time -> !entry.at().isAfter(time)).isEmpty()) {
+                behind.put(said.machine(), said.by());
+            }
+        }
+        behind.values().removeIf(Duration::isZero);
+        return Collections.unmodifiableMap(behind);
     }
 
     /** What people said of the ground of fields, by id, by time. Ground that is unfit until nobody knows when is so until the season ends. */

@@ -16,8 +16,10 @@ import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -66,10 +68,13 @@ public final class SoFar {
      * @param start where a plan of what is left begins
      * @param followedUntil until when the plan is taken as carried out where the log does not say
      * @param loggedFields ids of fields whose area comes from the log
+     * @param behind by id, machines that begin so much of their working time later, as they are behind the plan
      */
-    public record Result(PlanStart start, LocalDateTime followedUntil, Set<String> loggedFields) {
+    public record Result(
+            PlanStart start, LocalDateTime followedUntil, Set<String> loggedFields, Map<String, Duration> behind) {
         public Result {
             loggedFields = Set.copyOf(loggedFields);
+            behind = Collections.unmodifiableMap(new LinkedHashMap<>(behind));
         }
     }
 
@@ -102,7 +107,14 @@ public final class SoFar {
         LocalDateTime until = onlyLogged ? now : followedUntil(planned, rain, outages);
         PlanStart done = until.equals(now) ? atNow : StandingAt.of(planned, plan, until);
         Set<String> logged = loggedFields();
-        Standing standing = standing(done.standing(), atNow.standing(), until);
+        Map<String, Duration> behind = onlyLogged
+                ? Map.of()
+                : new Delays(plan, until, logged).of(sums.behind(plan.start().map(PlanStart::now)));
+        Season lasting = planned.change()
+                .outages(outages)
+                .standing(Optional.of(Standing.at(now)))
+                .season();
+        Standing standing = Delays.added(lasting, standing(done.standing(), atNow.standing(), until), behind);
         return new Result(
                 new PlanStart(
                         standing,
@@ -116,7 +128,8 @@ public final class SoFar {
                         onlyLogged ? List.of() : loads.batches(done.batches(), standing),
                         Optional.empty()),
                 until,
-                logged);
+                logged,
+                behind);
     }
 
     private List<Rain> rain(Season planned) {

@@ -102,7 +102,8 @@ final class FieldReader {
                 drainage,
                 lateWeight.orElse(crop.orElseThrow().lateWeight()),
                 extractWeight.orElse(crop.orElseThrow().extractWeight()),
-                allowed));
+                allowed,
+                List.of()));
     }
 
     private Optional<Crop> crop(Keys keys) {

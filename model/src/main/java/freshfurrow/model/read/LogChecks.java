@@ -142,6 +142,8 @@ final class LogChecks {
             subject = spoiled.lot();
         } else if (fact instanceof Fact.MachineDown down) {
             subject = down.machine();
+        } else if (fact instanceof Fact.MachineBehind behind) {
+            subject = behind.machine();
         } else if (fact instanceof Fact.GroundJudged judged) {
             subject = judged.field();
         } else if (fact instanceof Fact.Noted) {

@@ -11,6 +11,7 @@ import static freshfurrow.model.log.Column.NOTE;
 import static freshfurrow.model.log.Column.PLACE;
 import static freshfurrow.model.log.Column.UNTIL;
 import static freshfurrow.model.log.Column.VOIDS;
+import static freshfurrow.model.quantity.Factors.DAY_S;
 
 import freshfurrow.model.log.Column;
 import freshfurrow.model.log.Entry;
@@ -19,6 +20,7 @@ import freshfurrow.model.log.FactKind;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.season.Season;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +34,7 @@ final class LogRow {
     private static final Range AREA = Range.between(0.0001, 20_000, "1 m2 to 49,000 ac (20,000 ha)");
     private static final Range VOLUME = Range.between(0.1, 200_000, "0.03 to 50,000 gal (0.1 to 200,000 L)");
     private static final Range RAIN = Range.between(0.1, 2_000, "0.004 to 78 in (0.1 to 2,000 mm)");
+    private static final Range BEHIND = Range.from0(DAY_S, "0 min to 24 h");
     private static final String ALL = "all";
 
     private final SeasonIds ids;
@@ -93,6 +96,7 @@ final class LogRow {
             case SPOILED -> both(lot(cells), spoiled(cells), Fact.CompostSpoiled::new);
             case RAIN -> cells.amount(Kind.RAIN, RAIN).map(Fact.RainMeasured::new);
             case DOWN -> down(cells);
+            case BEHIND -> behind(cells);
             case FIT -> field(cells).map(id -> new Fact.GroundJudged(id, true, Optional.empty()));
             case UNFIT -> unfit(cells);
             case NOTE_ONLY -> cells.needed(NOTE, "write the note").map(text -> new Fact.Noted());
@@ -139,6 +143,12 @@ final class LogRow {
         Optional<String> machine = cells.id(MACHINE, "machine", ids.machines());
         Optional<LocalDateTime> until = until(cells);
         return machine.map(id -> new Fact.MachineDown(id, until));
+    }
+
+    private Optional<Fact> behind(LogCells cells) {
+        Optional<String> machine = cells.id(MACHINE, "machine", ids.machines());
+        Optional<Double> seconds = cells.amount(Kind.TIME, BEHIND);
+        return both(machine, seconds, (id, s) -> new Fact.MachineBehind(id, Duration.ofSeconds(Math.round(s))));
     }
 
     private Optional<Fact> unfit(LogCells cells) {

@@ -40,22 +40,6 @@ public record Field(
         }
     }
 
-    /** A field of whose ground nobody said anything yet. */
-    public Field(
-            String id,
-            String name,
-            double areaHa,
-            Optional<GeoPoint> at,
-            List<List<GeoPoint>> outline,
-            String crop,
-            DateWindow window,
-            String recipe,
-            Drainage drainage,
-            double lateWeight,
-            Set<String> planters) {
-        this(id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, planters, List.of());
-    }
-
     /** What decides when it is too wet. */
     public FieldGround ground() {
         return new FieldGround(drainage, judged);

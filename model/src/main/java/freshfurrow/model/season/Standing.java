@@ -58,6 +58,11 @@ public record Standing(
         return new Standing(now, planters, rigs, drawnL, promises, loads, batches);
     }
 
+    /** This standing with other planters and rigs. */
+    public Standing withMachines(Map<String, OfPlanter> otherPlanters, Map<String, OfRig> otherRigs) {
+        return new Standing(now, otherPlanters, otherRigs, drawnL, promised, loads, batches);
+    }
+
     /**
      * Where a planter stands.
      *
@@ -72,7 +77,12 @@ public record Standing(
             LocalDateTime freeFrom,
             Optional<LocalDate> filledOn,
             Optional<Tank> tank,
-            Optional<Lines> lines) {}
+            Optional<Lines> lines) {
+        /** This planter, free from another moment on. */
+        public OfPlanter withFreeFrom(LocalDateTime other) {
+            return new OfPlanter(at, other, filledOn, tank, lines);
+        }
+    }
 
     /**
      * What went through a planter's lines last.
@@ -122,6 +132,11 @@ public record Standing(
             if (!(waterL >= 0)) {
                 throw new IllegalArgumentException("a rig with " + waterL + " L on board, expected 0 or more");
             }
+        }
+
+        /** This rig, free from another moment on. */
+        public OfRig withFreeFrom(LocalDateTime other) {
+            return new OfRig(at, other, waterL, mix, cleanDue, compostKg, setUpAt);
         }
 
         /** A rig with no compost on board that is not set up. */

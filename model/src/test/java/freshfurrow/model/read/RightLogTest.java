@@ -9,6 +9,7 @@ import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.season.Season;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +83,9 @@ class RightLogTest {
                         "10,2027-04-22T07:00,fit,N40,,,,,,,walked it",
                         "11,2027-04-22T07:10,unfit,S80,,,,,2027-04-24,,",
                         "12,2027-04-22T07:20,unfit,N40,,,,,2027-04-23T10:00,,",
-                        "13,2027-04-22T07:30,unfit,N40,,,,,,,")
+                        "13,2027-04-22T07:30,unfit,N40,,,,,,,",
+                        "14,2027-04-22T08:00,behind,,P1,,,50 min,,,",
+                        "15,2027-04-22T09:00,behind,,P1,,,0 min,,,")
                 .log();
 
         assertThat(log.entries().stream().map(Entry::fact))
@@ -99,9 +102,12 @@ class RightLogTest {
                         new Fact.GroundJudged("N40", true, Optional.empty()),
                         new Fact.GroundJudged("S80", false, Optional.of(LocalDateTime.of(2027, 4, 24, 0, 0))),
                         new Fact.GroundJudged("N40", false, Optional.of(LocalDateTime.of(2027, 4, 23, 10, 0))),
-                        new Fact.GroundJudged("N40", false, Optional.empty()));
-        assertThat(log.standing().stream().map(Entry::number)).containsExactly(1, 2, 3, 5, 6, 7, 8, 10, 11, 12, 13);
-        assertThat(log.nextNumber()).isEqualTo(14);
+                        new Fact.GroundJudged("N40", false, Optional.empty()),
+                        new Fact.MachineBehind("P1", Duration.ofMinutes(50)),
+                        new Fact.MachineBehind("P1", Duration.ZERO));
+        assertThat(log.standing().stream().map(Entry::number))
+                .containsExactly(1, 2, 3, 5, 6, 7, 8, 10, 11, 12, 13, 14, 15);
+        assertThat(log.nextNumber()).isEqualTo(16);
     }
 
     @Test

@@ -59,6 +59,10 @@ class WrongLogTest {
             1,2027-04-20T11:00,drawn,well,R1,,,9000 gal,,,        | amount: 9000 gal is more than R1 holds, 1240 gal in nurse tank and drum; check the amount; write one entry for each draw
             1,2027-04-20T11:00,rain,,,,,100 in,,,                 | amount: 100 in is out of range; use 0.004 to 78 in (0.1 to 2,000 mm)
             1,2027-04-20T11:00,down,,R1,,,,2027-04-20T11:00,,     | until: 2027-04-20T11:00 is not after 2027-04-20T11:00, when it started; write when the machine works again, or leave it empty
+            1,2027-04-20T11:00,behind,,P2,,,50 min,,,             | machine: there is no machine P2; did you mean P1?
+            1,2027-04-20T11:00,behind,,P1,,,50,,,                 | amount: 50 has no unit; write a time like 20 min
+            1,2027-04-20T11:00,behind,,P1,,,2 d,,,                | amount: 2 d is out of range; use 0 min to 24 h
+            1,2027-04-20T11:00,behind,,P1,,,-5 min,,,             | amount: -5 min is out of range; use 0 min to 24 h
             1,2027-04-20T11:00,fit,well,,,,,,,                    | place: there is no field well; known are N40, S80
             1,2027-04-20T11:00,fit,N40,,,,,2027-04-21,,           | until: says '2027-04-21', which does not go with fit; leave the cell empty
             1,2027-04-20T11:00,unfit,,,,,,,,                      | place: is missing; write the id of a field of the season

@@ -105,6 +105,7 @@ public final class WithDefaults {
             Drainage drainage,
             double lateWeight,
             Set<String> planters) {
-        return new Field(id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, 1, planters);
+        return new Field(
+                id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, 1, planters, List.of());
     }
 }

@@ -6,6 +6,7 @@ import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -41,7 +42,7 @@ final class RandomFacts {
                 Column.AT,
                 random.nextBoolean() ? now.toString() : now.toString().replace('T', ' '));
         Fact fact =
-                switch (random.nextInt(9)) {
+                switch (random.nextInt(10)) {
                     case 0 -> planted(cells);
                     case 1 -> batch(cells);
                     case 2 -> drawn(cells);
@@ -50,6 +51,7 @@ final class RandomFacts {
                     case 5 -> rain(cells);
                     case 6 -> down(cells);
                     case 7 -> judged(cells);
+                    case 8 -> behind(cells);
                     default -> noted(cells);
                 };
         if (random.nextInt(4) == 0) {
@@ -152,6 +154,15 @@ final class RandomFacts {
         cells.put(Column.MACHINE, machine);
         until.ifPresent(time -> cells.put(Column.UNTIL, time.toString()));
         return new Fact.MachineDown(machine, until);
+    }
+
+    private Fact behind(Map<Column, String> cells) {
+        String machine = oneOf(season.rigs()).id();
+        int minutes = random.nextInt(300);
+        cells.put(Column.FACT, "behind");
+        cells.put(Column.MACHINE, machine);
+        cells.put(Column.AMOUNT, minutes + " min");
+        return new Fact.MachineBehind(machine, Duration.ofMinutes(minutes));
     }
 
     private Fact judged(Map<Column, String> cells) {
