@@ -90,7 +90,7 @@ class FewestLoadsTest {
         season.fields().forEach(field -> {
             List<Literal> choices = new ArrayList<>();
             for (int p = 0; p < PLANTERS; p++) {
-                if (field.allows(season.applicators().get(p).id())) {
+                if (field.allows(season.applicators().get(p))) {
                     Literal plants = model.newBoolVar(field.id() + " by " + p);
                     choices.add(plants);
                     areaOf[p].addTerm(plants, Math.round(field.areaHa() * 10));

@@ -43,8 +43,7 @@ class SeasonPlannerTest {
         assertThat(SEASON.fields()).allSatisfy(field -> {
             for (int planter = 0; planter < lists.size(); planter++) {
                 if (lists.get(planter).contains(field.id())) {
-                    assertThat(field.allows(SEASON.applicators().get(planter).id()))
-                            .isTrue();
+                    assertThat(field.allows(SEASON.applicators().get(planter))).isTrue();
                 }
             }
         });

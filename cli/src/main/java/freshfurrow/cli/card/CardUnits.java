@@ -35,6 +35,7 @@ public record CardUnits(DisplayUnits units) {
             case MASS_PER_AREA -> units.mass().symbol() + "/" + area;
             case SPEED -> units.distance() == DistanceUnit.MILE ? "mph" : "km/h";
             case LENGTH -> us() ? "ft" : "m";
+            case AREA_PER_TIME -> area + "/h";
             case FLOW -> us() ? "gal/min" : "L/min";
             case CAUGHT_VOLUME -> us() ? "floz" : "mL";
             case PRESSURE -> us() ? "psi" : "kPa";

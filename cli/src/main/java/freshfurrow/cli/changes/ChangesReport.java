@@ -2,6 +2,7 @@ package freshfurrow.cli.changes;
 
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Table;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
@@ -21,6 +22,7 @@ public final class ChangesReport {
     private final RestOfPlan before;
     private final RestOfPlan after;
     private final Figures figures;
+    private final WorkWords words;
     private final List<String> lines = new ArrayList<>();
 
     private ChangesReport(Season left, RestOfPlan before, RestOfPlan after) {
@@ -28,6 +30,7 @@ public final class ChangesReport {
         this.before = before;
         this.after = after;
         figures = new Figures(left.units());
+        words = WorkWords.of(left);
     }
 
     /**
@@ -61,7 +64,10 @@ public final class ChangesReport {
         crops.forEach(crop -> rows.add(List.of(
                 crop + " finished", day(Optional.ofNullable(was.get(crop))), day(Optional.ofNullable(is.get(crop))))));
         rows.add(List.of("Late", figures.areaDays(before.lateHaDays()), figures.areaDays(after.lateHaDays())));
-        rows.add(List.of("Unplanted", figures.area(before.unservedHa()), figures.area(after.unservedHa())));
+        rows.add(List.of(
+                WorkWords.capital(words.undone()),
+                figures.area(before.unservedHa()),
+                figures.area(after.unservedHa())));
         rows.add(List.of("Fills", Integer.toString(before.fills()), Integer.toString(after.fills())));
         rows.add(List.of("Compost", figures.mass(before.compostKg()), figures.mass(after.compostKg())));
         rows.add(List.of("Dumped", figures.volume(before.dumpedL()), figures.volume(after.dumpedL())));
@@ -99,17 +105,20 @@ public final class ChangesReport {
         }
         if (kept == all) {
             return all == 1
-                    ? "The field " + due + " keeps its planter and day."
-                    : (all == 2 ? "Both" : "All " + all) + " fields " + due + " keep their planter and day.";
+                    ? "The field " + due + " keeps its " + words.machine() + " and day."
+                    : (all == 2 ? "Both" : "All " + all) + " fields " + due + " keep their " + words.machine()
+                            + " and day.";
         }
         if (all == 1) {
-            return "The field " + due + " does not keep its planter and day" + (wet > 0 ? ": it is too wet." : ".");
+            return "The field " + due + " does not keep its " + words.machine() + " and day"
+                    + (wet > 0 ? ": it is too wet." : ".");
         }
         String some = kept == 0 ? "none keeps its" : kept == 1 ? "1 keeps its" : kept + " keep their";
         String ground = wet == all
                 ? (all == 2 ? ": both" : ": all " + all) + " are too wet"
                 : ": " + wet + (wet == 1 ? " is" : " are") + " too wet";
-        return "Of the " + all + " fields " + due + ", " + some + " planter and day" + (wet > 0 ? ground : "") + ".";
+        return "Of the " + all + " fields " + due + ", " + some + " " + words.machine() + " and day"
+                + (wet > 0 ? ground : "") + ".";
     }
 
     private void moved() {

@@ -1,5 +1,6 @@
 package freshfurrow.cli.changes;
 
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Season;
@@ -43,7 +44,7 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
             Map<String, Standing.Promise> after) {
         Standing.Promise from = before.get(field.id());
         if (to.isEmpty()) {
-            return "no longer planted";
+            return "no longer " + WorkWords.of(field.work()).done();
         }
         LocalDate day = from.day();
         Optional<LocalDate> wetUntil = wetUntil(left, field, day);
@@ -68,7 +69,9 @@ record MovedField(Field field, Standing.Promise from, Optional<Standing.Promise>
                     .isPresent();
             return foundFit ? "found fit" : "moved up into free time";
         }
-        return to.get().day().equals(day) ? "moved to another planter" : pushedBack(left, from, before, after);
+        return to.get().day().equals(day)
+                ? "moved to another " + WorkWords.of(field.work()).machine()
+                : pushedBack(left, from, before, after);
     }
 
     /** By the fields that its planter now starts on its day, and did not before. */

@@ -1,6 +1,7 @@
 package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Work;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -56,6 +57,15 @@ public final class PlanIndex {
      */
     public Plan.Batch batch(String id) {
         return known(batches, id);
+    }
+
+    /**
+     * What a planter or sprayer does to fields.
+     *
+     * @throws IllegalArgumentException when the plan has no such machine
+     */
+    public Work workOf(String machine) {
+        return known(plan.planters(), machine).work();
     }
 
     /**

@@ -2,6 +2,7 @@ package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Work;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Stream;
@@ -14,14 +15,27 @@ import java.util.stream.Stream;
 public record PlannedMachine(Kind kind, String id, List<Activity> activities) {
     public enum Kind {
         RIG,
-        PLANTER
+        PLANTER,
+        SPRAYER;
+
+        static Kind of(Work work) {
+            return switch (work) {
+                case PLANT -> PLANTER;
+                case SPRAY -> SPRAYER;
+            };
+        }
+
+        /** Whether it fills others, and is not filled. */
+        public boolean isRig() {
+            return this == RIG;
+        }
     }
 
     public PlannedMachine {
         activities = List.copyOf(activities);
     }
 
-    /** Rigs, then planters, each in the season's order. */
+    /** Rigs, then planters and sprayers, each in the season's order. */
     public static List<PlannedMachine> of(Plan plan) {
         LocalDateTime until = WorkDates.of(plan)
                 .map(dates -> dates.last().plusDays(2).atStartOfDay())
@@ -34,7 +48,7 @@ public record PlannedMachine(Kind kind, String id, List<Activity> activities) {
                                         Idle.filled(rig.getValue().activities(), until))),
                         plan.planters().entrySet().stream()
                                 .map(planter -> new PlannedMachine(
-                                        Kind.PLANTER,
+                                        Kind.of(planter.getValue().work()),
                                         planter.getKey(),
                                         Idle.filled(planter.getValue().activities(), until))))
                 .toList();

@@ -2,7 +2,6 @@ package freshfurrow.cli.export;
 
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.PlanIndex;
-import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.CrewClock;
 import freshfurrow.cli.text.Figures;
@@ -124,7 +123,7 @@ public final class CalendarFile {
 
     private String summary(MachineDay day) {
         List<String> parts = new ArrayList<>();
-        if (day.machine().kind() == PlannedMachine.Kind.PLANTER) {
+        if (!day.machine().kind().isRig()) {
             Map<String, Double> areas = day.each(Activity.Planting.class).stream()
                     .collect(Collectors.groupingBy(
                             Activity.Planting::field,

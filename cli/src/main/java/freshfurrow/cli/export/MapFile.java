@@ -13,6 +13,7 @@ import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.PlaceIndex;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.Work;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
@@ -78,6 +79,9 @@ public final class MapFile {
                 .put("area", area(field.areaHa()))
                 .put("windowFirst", field.window().first().toString())
                 .put("windowLast", field.window().last().toString());
+        if (field.work() != Work.PLANT) {
+            properties.put("work", field.work().key());
+        }
         work.start()
                 .ifPresent(
                         start -> properties.put("planted", start.toLocalDate().toString()));

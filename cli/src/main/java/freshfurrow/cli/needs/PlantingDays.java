@@ -17,9 +17,15 @@ import java.util.stream.Collectors;
 public final class PlantingDays {
     private PlantingDays() {}
 
-    /** A planter's working hours on a day that is not closed, without what the day ends with. */
+    /** The hours in which a planter plants, or a sprayer sprays, on a day that is not closed, without what the day ends with. */
     public static Duration hoursADay(Applicator planter) {
-        return Duration.ofSeconds(planter.hours().without(planter.kept()).orElseThrow().spans().stream()
+        return Duration.ofSeconds(planter
+                .hours()
+                .without(planter.kept())
+                .flatMap(hours -> hours.within(planter.applyHours()))
+                .orElseThrow()
+                .spans()
+                .stream()
                 .mapToLong(span -> (long) span.endS() - span.startS())
                 .sum());
     }
@@ -66,8 +72,8 @@ public final class PlantingDays {
 
     private static Set<String> allowed(Season season, Field field) {
         return season.applicators().stream()
-                .map(Applicator::id)
                 .filter(field::allows)
+                .map(Applicator::id)
                 .collect(Collectors.toUnmodifiableSet());
     }
 

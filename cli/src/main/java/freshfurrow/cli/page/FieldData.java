@@ -38,6 +38,7 @@ final class FieldData {
                     .put("name", field.name())
                     .put("ha", rounded(field.areaHa()))
                     .put("crop", crops.indexOf(field.crop()))
+                    .put("work", field.work().key())
                     .put("opens", time.day(field.window().first()))
                     .put("closes", time.day(field.window().last()))
                     .put("drainage", SeasonData.name(field.drainage()));

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.BoundText;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.CompostLot;
@@ -26,6 +27,7 @@ final class Ledger {
     private final Plan plan;
     private final Figures figures;
     private final BoundText bounds;
+    private final WorkWords words;
     private final ArrayNode entries;
 
     private Ledger(Season season, Plan plan, ArrayNode entries) {
@@ -33,6 +35,7 @@ final class Ledger {
         this.plan = plan;
         this.figures = new Figures(season.units());
         this.bounds = new BoundText(plan, figures);
+        this.words = WorkWords.of(plan);
         this.entries = entries;
     }
 
@@ -52,7 +55,7 @@ final class Ledger {
         Plan.Totals totals = plan.totals();
         double all = totals.areaHa() + totals.unservedHa();
         entry(
-                "planted",
+                words.done(),
                 figures.area(totals.areaHa()),
                 "of " + figures.area(all) + " in "
                         + Figures.count(season.fields().size(), "field", "fields"));
@@ -98,7 +101,7 @@ final class Ledger {
     private void late() {
         Plan.Totals totals = plan.totals();
         entry(
-                "unplanted",
+                words.undone(),
                 figures.area(totals.unservedHa()),
                 bounds.unserved().orElse(Figures.count(plan.unserved().size(), "field", "fields")));
         entry("late", figures.areaDays(totals.lateHaDays()), bounds.late().orElse("area times days after its window"));
@@ -107,9 +110,9 @@ final class Ledger {
     private void refills() {
         Plan.Totals totals = plan.totals();
         entry(
-                "planter fills",
+                words.machine() + " fills",
                 Integer.toString(totals.planterFills()),
-                bounds.fills().orElse("of all planters"),
+                bounds.fills().orElse("of all " + words.machines()),
                 plan.bounds()
                         .map(least -> share(totals.planterFills(), least.planterFills()))
                         .orElse(OptionalDouble.empty()));
@@ -124,7 +127,10 @@ final class Ledger {
             entry("compost trips", Integer.toString(totals.compostTrips()), "of all rigs");
         }
         if (totals.overtimeMin() > 0) {
-            entry("overtime", Figures.span(Duration.ofMinutes(Math.round(totals.overtimeMin()))), "of all planters");
+            entry(
+                    "overtime",
+                    Figures.span(Duration.ofMinutes(Math.round(totals.overtimeMin()))),
+                    "of all " + words.machines());
         }
     }
 
@@ -157,7 +163,7 @@ final class Ledger {
 
     private void waiting() {
         entry(
-                "planters wait",
+                words.machines() + " wait",
                 Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * MINUTE_S))),
                 "for a rig, water or compost, in total");
     }

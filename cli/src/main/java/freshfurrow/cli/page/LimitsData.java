@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.HeldBack;
 import freshfurrow.cli.text.TimeSpent;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
@@ -36,7 +37,9 @@ final class LimitsData {
     }
 
     private String headline() {
-        return plan.limits().isEmpty() ? "Where the planters' working hours go" : HeldBack.most(plan);
+        return plan.limits().isEmpty()
+                ? "Where the " + WorkWords.of(plan).machines() + "' working hours go"
+                : HeldBack.most(plan);
     }
 
     /** None when nothing is late and nobody waits: then there is nothing that a limit could have cost. */

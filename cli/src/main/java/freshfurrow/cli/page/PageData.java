@@ -21,6 +21,7 @@ final class PageData {
         SeasonTime time = season.time();
         ObjectNode data = JsonNodeFactory.instance.objectNode();
         SeasonData.write(data, season, plan, time);
+        WordsData.write(data, plan);
         FieldData.write(data, season, plan, time);
         machines(data, season, plan, new MachineData(positions, time));
         LoadData.write(data, plan, positions, time);
@@ -37,6 +38,7 @@ final class PageData {
             Plan.PlanterPlan planned = plan.planters().get(planter.id());
             if (planned != null) {
                 machine(planters, planter.id(), planter.hours())
+                        .put("work", planter.work().key())
                         .set("activities", machines.activities(planned.activities()));
             }
         }

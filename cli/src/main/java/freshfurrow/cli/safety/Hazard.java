@@ -73,6 +73,9 @@ public sealed interface Hazard {
     /** Pumps and hoses that hold pressure. */
     record Pressure() implements Hazard {}
 
+    /** Mist that drifts, and ground that people or animals come back to. */
+    record Spraying() implements Hazard {}
+
     /** Clocks that are changed while mix gets old. */
     record ClockChange(ClockChanges.Change change) implements Hazard {}
 

@@ -45,7 +45,7 @@ public final class Hazards {
     /** Those of a machine on a day, what is over a limit first. */
     public List<Hazard> of(MachineDay day) {
         List<Hazard> all = new ArrayList<>();
-        if (day.machine().kind() == PlannedMachine.Kind.RIG) {
+        if (day.machine().kind().isRig()) {
             ofRig(day, all);
         } else {
             ofPlanter(day, all);
@@ -118,6 +118,10 @@ public final class Hazards {
                                     OnBoard.at(plan, day.machine().id(), start).isPresent())
                             .toList(),
                     all);
+        }
+        if (day.machine().kind() == PlannedMachine.Kind.SPRAYER
+                && !day.each(Activity.Plant.class).isEmpty()) {
+            all.add(new Hazard.Spraying());
         }
         atAnyMachine(exposed, all);
     }

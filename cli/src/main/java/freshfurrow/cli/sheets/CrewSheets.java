@@ -5,15 +5,16 @@ import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.MixOrder;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
-import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.safety.Hazard;
 import freshfurrow.cli.safety.Hazards;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.LoadingText;
 import freshfurrow.cli.text.OrderText;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The sheets of a plan's crews: for each day and machine a table of its steps, which begins on a page of its own. */
@@ -63,7 +64,7 @@ public final class CrewSheets {
     }
 
     private void sheet(MachineDay day) {
-        html.raw("<section class=\"sheet " + (isPlanter(day) ? "planter" : "rig") + "\">\n<table>\n")
+        html.raw("<section class=\"sheet " + (isFilled(day) ? "planter" : "rig") + "\">\n<table>\n")
                 .raw("<colgroup><col class=\"when\"><col>"
                         + "<col class=\"use-by\"><col class=\"time\"><col class=\"amount\"></colgroup>\n<thead>\n");
         heading(day);
@@ -79,13 +80,13 @@ public final class CrewSheets {
 
     private void heading(MachineDay day) {
         html.raw("<tr class=\"head\"><th colspan=\"" + COLUMNS + "\" scope=\"colgroup\"><div><h1>")
-                .text(isPlanter(day) ? "Planter " : "Rig ")
+                .text(WorkWords.capital(day.machine().kind().name().toLowerCase(Locale.ROOT)) + " ")
                 .name(day.machine().id())
                 .raw("</h1><p class=\"day\">")
                 .text(Figures.longDay(day.date()))
                 .raw("</p></div><div><p>")
                 .name(plan.season().name())
-                .text(isPlanter(day) ? ", tank " + figures.volume(tankL(day)) : "")
+                .text(isFilled(day) ? ", tank " + figures.volume(tankL(day)) : "")
                 .raw("</p><p>Crew <span class=\"rule\"></span></p></div></th></tr>\n");
     }
 
@@ -93,8 +94,7 @@ public final class CrewSheets {
         html.raw("<tr class=\"columns\">")
                 .element("th", "About")
                 .element(
-                        "th",
-                        isPlanter(day) ? "Step" : "Step (batch: compost in water; transfer: concentrate + water)");
+                        "th", isFilled(day) ? "Step" : "Step (batch: compost in water; transfer: concentrate + water)");
         html.element("th", "Use by")
                 .element("th", "Actual time")
                 .element("th", "Actual amount")
@@ -102,11 +102,11 @@ public final class CrewSheets {
     }
 
     private Optional<OnBoard> onBoard(MachineDay day) {
-        return isPlanter(day) ? OnBoard.at(plan, day.machine().id(), day.date().atStartOfDay()) : Optional.empty();
+        return isFilled(day) ? OnBoard.at(plan, day.machine().id(), day.date().atStartOfDay()) : Optional.empty();
     }
 
-    private static boolean isPlanter(MachineDay day) {
-        return day.machine().kind() == PlannedMachine.Kind.PLANTER;
+    private static boolean isFilled(MachineDay day) {
+        return !day.machine().kind().isRig();
     }
 
     private double tankL(MachineDay day) {
@@ -151,7 +151,7 @@ public final class CrewSheets {
     }
 
     private void loading(MachineDay day) {
-        if (isPlanter(day)) {
+        if (isFilled(day)) {
             return;
         }
         List<LoadingText.Item> items = new LoadingText(figures).items(Loading.of(day, index), index);

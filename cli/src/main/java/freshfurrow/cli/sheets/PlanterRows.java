@@ -5,6 +5,7 @@ import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Steps;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.List;
@@ -49,7 +50,9 @@ record PlanterRows(Words words) {
                 words.begins(plant),
                 Weight.MEASURED,
                 List.of(
-                        Part.verb("Plant"),
+                        Part.verb(WorkWords.capital(words.index()
+                                .workOf(words.index().load(plant.load()).planter())
+                                .key())),
                         Part.text(" " + words.figures().area(plant.areaHa()) + " in "),
                         words.place(plant.field()),
                         Part.text(", load " + plant.load())),

@@ -2,7 +2,6 @@ package freshfurrow.cli.sheets;
 
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.day.OnBoard;
-import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.cli.sheets.Row.Part;
 import freshfurrow.cli.sheets.Row.Weight;
 import freshfurrow.cli.text.CrewWaits;
@@ -51,7 +50,7 @@ final class Rows implements ActivityVisitor<Row> {
     private boolean isTold(Activity activity) {
         boolean waitsInTheDay = activity instanceof Activity.Wait wait && waits.kind(wait) == CrewWaits.Kind.WAIT;
         return words.clock().isTold(activity)
-                && !(waitsInTheDay && waits.machine().kind() == PlannedMachine.Kind.RIG);
+                && !(waitsInTheDay && waits.machine().kind().isRig());
     }
 
     private void add(Activity activity) {

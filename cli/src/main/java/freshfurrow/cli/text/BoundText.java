@@ -8,12 +8,14 @@ import java.util.function.DoubleFunction;
 public final class BoundText {
     private final Plan plan;
     private final Figures figures;
+    private final WorkWords words;
     private final String among;
 
     public BoundText(Plan plan, Figures figures) {
         this.plan = plan;
         this.figures = figures;
-        among = plan.totals().unservedHa() > 0 ? " for a plan that plants as much" : "";
+        words = WorkWords.of(plan);
+        among = plan.totals().unservedHa() > 0 ? " for a plan that " + words.does() + " as much" : "";
     }
 
     public Optional<String> fills() {
@@ -27,7 +29,11 @@ public final class BoundText {
     public Optional<String> unserved() {
         return plan.bounds()
                 .flatMap(bounds -> least(
-                        "", plan.totals().unservedHa(), bounds.unservedHa(), figures::area, " more could be planted"));
+                        "",
+                        plan.totals().unservedHa(),
+                        bounds.unservedHa(),
+                        figures::area,
+                        " more could be " + words.done()));
     }
 
     public Optional<String> late() {
@@ -43,8 +49,8 @@ public final class BoundText {
                 return Optional.of("Proven best: every possible plan was tried and none scores better");
             }
             if (bounds.medium() < 0 && bounds.medium() == plan.score().medium()) {
-                return Optional.of(
-                        "Proven: no plan for this season can have less late or unplanted area (as weighted by its goals)");
+                return Optional.of("Proven: no plan for this season can have less late or " + words.undone()
+                        + " area (as weighted by its goals)");
             }
             return Optional.empty();
         });

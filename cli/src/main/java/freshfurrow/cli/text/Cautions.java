@@ -20,6 +20,11 @@ public record Cautions(Figures figures) {
     public static final String PRESSURE =
             "Pumps and hoses: stop the pump and release the pressure before you open a coupling. Keep guards in place.";
 
+    /** What is said of {@link Hazard.Spraying}. */
+    public static final String SPRAYING =
+            "Spraying: labels, the law and local rules say in what wind you may spray, what to wear and when people and animals may"
+                    + " come back. Stop if mist drifts toward people, animals, water, hives or other crops.";
+
     private static final double CM_PER_INCH = 2.54;
 
     /** One sentence or a few on a hazard. */
@@ -50,6 +55,9 @@ public record Cautions(Figures figures) {
         }
         if (hazard instanceof Hazard.Pressure) {
             return PRESSURE;
+        }
+        if (hazard instanceof Hazard.Spraying) {
+            return SPRAYING;
         }
         if (hazard instanceof Hazard.OldMix) {
             return "Old mix: do not apply it after its use-by time. Heat ages it faster: shade the tanks. On hot days"

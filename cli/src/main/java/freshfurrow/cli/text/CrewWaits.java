@@ -3,6 +3,7 @@ package freshfurrow.cli.text;
 import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.season.Work;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +30,7 @@ public record CrewWaits(CrewClock clock, PlannedMachine machine) {
             boolean rest = wait.span().compareTo(LEAST_REST) >= 0;
             return !rest ? Kind.WAIT : begins(wait) && worksBefore(wait) ? Kind.DONE : Kind.PARKED;
         }
-        return wait.why() == WaitReason.HOURS && isPlanter() ? Kind.BREAK : Kind.WAIT;
+        return wait.why() == WaitReason.HOURS && isFilled() ? Kind.BREAK : Kind.WAIT;
     }
 
     /** Since when a machine is parked, as {@code " since Mon Apr 19"}; empty when it is since this date. */
@@ -56,28 +57,33 @@ public record CrewWaits(CrewClock clock, PlannedMachine machine) {
     public String reason(Activity.Wait wait) {
         return switch (wait.why()) {
             case RIG -> " for the rig";
-            case WET -> ", too wet to plant";
-            case WINDOW -> " for the planting window to open";
+            case WET -> ", too wet to " + words().verb();
+            case WINDOW -> " for the " + words().noun() + " window to open";
             case HOURS ->
-                isPlanter()
+                isFilled()
                         ? " until work resumes"
                         : then(wait).map(next -> "; " + next).orElse("");
             case COMPOST -> " for compost";
             case WATER -> " for water";
+            case SPRAY_HOURS -> " for spray hours";
         };
     }
 
-    private static String once(WaitReason why) {
+    private String once(WaitReason why) {
         return switch (why) {
-            case WINDOW -> ", once the planting window is open";
+            case WINDOW -> ", once the " + words().noun() + " window is open";
             case WET -> ", once it is dry enough";
             case COMPOST -> ", once there is compost";
-            case RIG, HOURS, WATER -> "";
+            case RIG, HOURS, WATER, SPRAY_HOURS -> "";
         };
     }
 
-    private boolean isPlanter() {
-        return machine.kind() == PlannedMachine.Kind.PLANTER;
+    private boolean isFilled() {
+        return !machine.kind().isRig();
+    }
+
+    private WorkWords words() {
+        return WorkWords.of(machine.kind() == PlannedMachine.Kind.SPRAYER ? Work.SPRAY : Work.PLANT);
     }
 
     private boolean begins(Activity.Wait wait) {

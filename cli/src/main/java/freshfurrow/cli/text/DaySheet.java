@@ -31,6 +31,7 @@ public final class DaySheet {
     private final Figures figures;
     private final CrewClock clock;
     private final PlanIndex index;
+    private final WorkWords words;
     private final String stepFormat;
     private final String indent;
     private final List<String> lines = new ArrayList<>();
@@ -41,6 +42,7 @@ public final class DaySheet {
         figures = new Figures(plan.season().units());
         clock = figures.crewClock(date);
         index = new PlanIndex(plan);
+        words = WorkWords.of(plan);
         int width = clock.face() == ClockFace.TWELVE_HOURS ? CLOCK_12 : CLOCK_24;
         stepFormat = "%s %" + width + "s  %-9s %s";
         indent = " ".repeat("[ ] ".length() + width + "  TRANSFER  ".length());
@@ -77,11 +79,11 @@ public final class DaySheet {
         orders(orders);
         Steps steps = new Steps(index, date, figures);
         for (PlannedMachine machine : PlannedMachine.of(plan)) {
-            if (machine.kind() == PlannedMachine.Kind.RIG) {
+            if (machine.kind().isRig()) {
                 machine("RIG " + machine.id(), loading(machine), steps.of(machine));
             } else {
                 machine(
-                        "PLANTER " + machine.id() + "   tank "
+                        machine.kind().name() + " " + machine.id() + "   tank "
                                 + figures.volume(
                                         plan.planters().get(machine.id()).tankL()),
                         OnBoard.at(plan, machine.id(), date.atStartOfDay()).map(this::fromTheDayBefore).stream()
@@ -97,7 +99,7 @@ public final class DaySheet {
                 .filter(day -> day.date().equals(date))
                 .findFirst()
                 .map(this::summary)
-                .orElse("No planting and no fills today.");
+                .orElse("No " + words.noun() + " and no fills today.");
     }
 
     private String summary(PlanDay day) {
@@ -105,7 +107,7 @@ public final class DaySheet {
                 day.areaHaByField().values().stream().mapToDouble(area -> area).sum();
         List<String> parts = new ArrayList<>();
         if (areaHa > 0) {
-            parts.add(figures.area(areaHa) + " to plant");
+            parts.add(figures.area(areaHa) + " to " + words.verb());
         }
         if (day.fills() > 0) {
             parts.add(Figures.count(day.fills(), "fill", "fills"));
@@ -120,7 +122,7 @@ public final class DaySheet {
         if (day.compostTrips() > 0) {
             parts.add(Figures.count(day.compostTrips(), "compost trip", "compost trips"));
         }
-        return (areaHa > 0 ? "" : "No planting today; ") + String.join(", ", parts);
+        return (areaHa > 0 ? "" : "No " + words.noun() + " today; ") + String.join(", ", parts);
     }
 
     private void orders(List<MixOrder> orders) {

@@ -4,6 +4,7 @@ import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -18,6 +19,7 @@ final class EntryText {
 
     private final Figures figures;
     private final Map<String, String> labels;
+    private final Map<String, Work> works;
 
     EntryText(Season season) {
         figures = new Figures(season.units());
@@ -25,6 +27,7 @@ final class EntryText {
                 .collect(Collectors.toMap(
                         Field::id,
                         field -> field.name().equals(field.id()) ? field.id() : field.id() + " " + field.name()));
+        works = season.fields().stream().collect(Collectors.toMap(Field::id, Field::work));
     }
 
     /** As {@code Mon 2027-05-03 15:10}. */
@@ -44,7 +47,8 @@ final class EntryText {
 
     private String fact(Fact fact) {
         if (fact instanceof Fact.Planted planted) {
-            return "planted " + label(planted.field()) + ", " + figures.area(planted.areaHa())
+            return WorkWords.of(works.getOrDefault(planted.field(), Work.PLANT)).done() + " " + label(planted.field())
+                    + ", " + figures.area(planted.areaHa())
                     + planted.planter().map(planter -> ", by " + planter).orElse("")
                     + planted.load().map(load -> ", from load " + load).orElse("");
         }

@@ -23,13 +23,15 @@ public final class HeldBack {
             return lines;
         }
         lines.add("");
+        WorkWords words = WorkWords.of(plan);
         if (!isHeldBack(plan)) {
-            lines.add("No bottleneck: every field is planted in its window and no planter waits.");
+            lines.add("No bottleneck: every field is " + words.done() + " in its window and no " + words.machine()
+                    + " waits.");
             return lines;
         }
         lines.add("Bottlenecks");
         if (isLate(plan)) {
-            lines.add("  Late or unplanted area" + shares(plan.limits(), Limit::shareOfLate));
+            lines.add("  Late or " + words.undone() + " area" + shares(plan.limits(), Limit::shareOfLate));
         }
         if (waits(plan)) {
             lines.add("  Waiting" + shares(plan.limits(), Limit::shareOfWait));
@@ -63,7 +65,8 @@ public final class HeldBack {
         return plan.limits().stream()
                 .max(Comparator.comparingDouble(share))
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
-                .map(limit -> (late ? "Late or unplanted area" : "No field is late; waiting") + " would shrink "
+                .map(limit -> (late ? "Late or " + WorkWords.of(plan).undone() + " area" : "No field is late; waiting")
+                        + " would shrink "
                         + by(limit, share))
                 .orElse("No single bottleneck");
     }

@@ -88,8 +88,9 @@ public final class LogReport {
         double left = fields.stream().mapToDouble(PlantedArea::leftHa).sum();
         long whole = fields.stream().filter(PlantedArea::isWhole).count();
         List<String> lines = new ArrayList<>();
-        lines.add("Planted " + figures.area(all - left) + " of " + figures.area(all) + "; " + whole + " of "
-                + Figures.count(fields.size(), "field", "fields") + " finished.");
+        lines.add(WorkWords.capital(WorkWords.of(season).done()) + " " + figures.area(all - left) + " of "
+                + figures.area(all) + "; " + whole + " of " + Figures.count(fields.size(), "field", "fields")
+                + " finished.");
         LogSumsText text = new LogSumsText(season, log);
         sums.lots().keySet().forEach(lot -> lines.add(text.lot(lot)));
         return lines;

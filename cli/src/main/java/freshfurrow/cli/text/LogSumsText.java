@@ -74,9 +74,13 @@ final class LogSumsText {
         PlantedArea area = known(sums.fields().get(id), id);
         String label = entries.label(id) + ": ";
         return area.isWhole()
-                ? label + "finished, " + figures.area(area.fieldHa()) + " planted."
-                : label + figures.area(area.plantedHa()) + " of " + figures.area(area.fieldHa()) + " planted, "
+                ? label + "finished, " + figures.area(area.fieldHa()) + " " + done(id) + "."
+                : label + figures.area(area.plantedHa()) + " of " + figures.area(area.fieldHa()) + " " + done(id) + ", "
                         + figures.area(area.leftHa()) + " left.";
+    }
+
+    private String done(String field) {
+        return WorkWords.of(seasonField(field).work()).done();
     }
 
     /** What became of a lot of compost. */

@@ -13,7 +13,7 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
     /** One order. */
     public String text(MixOrder order) {
         if (order instanceof MixOrder.Apply apply) {
-            return inTank(apply.load(), apply) + "plant "
+            return inTank(apply.load(), apply) + index.workOf(order.machine()).key() + " "
                     + apply.fields().stream().map(index::label).collect(Collectors.joining(", "))
                     + " with it, the last by about " + clock.lastDrop(apply.load())
                     + (apply.load().dumpedL() > 1
@@ -30,7 +30,8 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
                     + clock.about(bring.transfer().start());
         }
         if (order instanceof MixOrder.DrainRig drain) {
-            return onRig(drain.areaHa(), drain) + "drain it where it can do no harm; no planter can use it in time";
+            return onRig(drain.areaHa(), drain) + "drain it where it can do no harm; no "
+                    + WorkWords.of(index.plan()).machine() + " can use it in time";
         }
         throw new IllegalArgumentException("no words for " + order);
     }

@@ -12,15 +12,19 @@ import java.util.Optional;
 
 /** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
 public final class PlanReport {
+    private static final int LEAST_NAME_WIDTH = 12;
+
     private final Season season;
     private final Plan plan;
     private final Figures figures;
+    private final int nameWidth;
     private final List<String> lines = new ArrayList<>();
 
     private PlanReport(Season season, Plan plan) {
         this.season = season;
         this.plan = plan;
         this.figures = new Figures(season.units());
+        this.nameWidth = Math.max(LEAST_NAME_WIDTH, WorkWords.of(plan).undone().length());
     }
 
     /** The report, a line an entry. */
@@ -39,9 +43,10 @@ public final class PlanReport {
 
     private void totals() {
         Plan.Totals totals = plan.totals();
+        WorkWords words = WorkWords.of(plan);
         BoundText bounds = new BoundText(plan, figures);
         total(
-                "Planted",
+                WorkWords.capital(words.done()),
                 figures.area(totals.areaHa())
                         + (totals.areaHa() > 0
                                 ? ", finished on "
@@ -49,20 +54,30 @@ public final class PlanReport {
                                         + " at "
                                         + figures.clock(totals.finish())
                                 : ""));
-        total("Unplanted", figures.area(totals.unservedHa()) + behind(bounds.unserved()));
+        total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()) + behind(bounds.unserved()));
         total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
-        total("Fills", Figures.count(totals.planterFills(), "planter fill", "planter fills") + behind(bounds.fills()));
+        total(
+                "Fills",
+                Figures.count(totals.planterFills(), words.machine() + " fill", words.machine() + " fills")
+                        + behind(bounds.fills()));
         total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
         if (totals.compostTrips() > 0) {
             total("Compost trips", Integer.toString(totals.compostTrips()));
         }
         total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
         total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
-        total("Waiting", "planters wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");
+        total(
+                "Waiting",
+                words.machines() + " wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");
         if (totals.overtimeMin() > 0) {
-            total("Overtime", Figures.span(minutes(totals.overtimeMin())) + " planted past the hours of the day");
+            total(
+                    "Overtime",
+                    Figures.span(minutes(totals.overtimeMin())) + " " + words.done() + " past the hours of the day");
         }
-        total("Driving", figures.distance(totals.driveKm()) + ", planters and rigs together");
+        total(
+                "Driving",
+                figures.distance(totals.driveKm()) + ", " + words.machines().replace(" and ", ", ")
+                        + " and rigs together");
         if (!plan.loads().isEmpty()) {
             total(
                     "Freshness",
@@ -83,7 +98,7 @@ public final class PlanReport {
             return;
         }
         lines.add("");
-        lines.add("Planted after their window");
+        lines.add(WorkWords.capital(WorkWords.of(plan).done()) + " after their window");
         for (LateField field : late) {
             lines.add("  " + field.field().id() + ": " + figures.area(field.areaHa()) + " after "
                     + Figures.day(field.field().window().last()) + ", the last on "
@@ -97,7 +112,7 @@ public final class PlanReport {
             return;
         }
         lines.add("");
-        lines.add("Unplanted");
+        lines.add(WorkWords.capital(WorkWords.of(plan).undone()));
         for (Plan.Unserved field : plan.unserved()) {
             lines.add("  " + field.field() + ": " + figures.area(field.areaHa()));
             lines.add("    Why: " + field.why());
@@ -105,7 +120,7 @@ public final class PlanReport {
     }
 
     private void total(String name, String what) {
-        lines.add(String.format(Locale.ROOT, "%-12s %s", name, what));
+        lines.add(String.format(Locale.ROOT, "%-" + nameWidth + "s %s", name, what));
     }
 
     private static Duration minutes(double minutes) {

@@ -19,7 +19,7 @@ final class SeasonTable {
                         Table.Column.right("Batches"),
                         Table.Column.right("Compost"),
                         Table.Column.right("Water trips"),
-                        Table.Column.right("Last planting"),
+                        Table.Column.right("Last " + WorkWords.of(plan).noun()),
                         Table.Column.right("Tightest margin")),
                 "Fields");
         for (PlanDay day : PlanDay.of(plan)) {

@@ -125,7 +125,7 @@ public final class Steps {
         public Step visit(Activity.Plant plant) {
             return step(
                     plant,
-                    "PLANT",
+                    plan.workOf(machine.id()).name(),
                     figures.area(plant.areaHa()) + " in " + plan.label(plant.field()) + ", load " + plant.load());
         }
 

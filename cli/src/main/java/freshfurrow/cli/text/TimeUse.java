@@ -47,7 +47,8 @@ public record TimeUse(List<Part> parts) {
 
     /** All planting as one. */
     static TimeUse of(Plan.PlanterPlan planter, DateWindow window, WorkHours hours, ClosedDays closed) {
-        return of(planter, window, hours, closed, planting -> "planting");
+        String doing = WorkWords.of(planter.work()).noun();
+        return of(planter, window, hours, closed, planting -> doing);
     }
 
     private static TimeUse of(
@@ -136,6 +137,7 @@ public record TimeUse(List<Part> parts) {
             case HOURS -> "stopped until work resumes";
             case COMPOST -> "waiting for compost";
             case WATER -> "waiting for water";
+            case SPRAY_HOURS -> "waiting for spray hours";
         };
     }
 }

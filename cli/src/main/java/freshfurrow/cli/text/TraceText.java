@@ -59,18 +59,18 @@ public final class TraceText {
                 + Figures.span(Duration.ofSeconds(recipe.holdS())) + " from the end of extraction.");
         lines.add("");
         int before = lines.size();
-        boolean planted = false;
+        boolean worked = false;
         for (Entry entry : standing) {
             if (entry.fact() instanceof Fact.Planted piece && piece.field().equals(id)) {
                 piece(lines, entry, piece);
-                planted = true;
+                worked = true;
             } else if (entry.fact() instanceof Fact.GroundJudged judged
                     && judged.field().equals(id)) {
                 lines.add(line(entry));
             }
         }
-        if (!planted) {
-            lines.add(before, "No planting of it is logged.");
+        if (!worked) {
+            lines.add(before, "No " + WorkWords.of(season.field(id).work()).noun() + " of it is logged.");
         }
         lines.addAll(FOOTER);
         return lines;
@@ -149,7 +149,7 @@ public final class TraceText {
                     + " old");
         }
         if (load.planted().isEmpty()) {
-            lines.add(INDENT + "no planting from load " + id + " is logged");
+            lines.add(INDENT + "no " + WorkWords.of(season).noun() + " from load " + id + " is logged");
         }
     }
 

@@ -4,6 +4,7 @@ import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.GroundText;
 import freshfurrow.cli.text.TimeUse;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
@@ -27,6 +28,7 @@ final class WhyNotSooner {
     private final FieldExplanation why;
     private final Season season;
     private final Figures figures;
+    private final WorkWords words;
     private final Field field;
     private final LocalDateTime opens;
     /** When its planting begins, or the season's end when none of it is planted. */
@@ -43,6 +45,7 @@ final class WhyNotSooner {
         this.season = why.season();
         this.figures = new Figures(season.units());
         this.field = why.field();
+        this.words = WorkWords.of(field.work());
         LocalDate first = field.window().first();
         this.opens = (first.isBefore(season.first()) ? season.first() : first).atStartOfDay();
         this.planted = work.start().isPresent();
@@ -70,10 +73,11 @@ final class WhyNotSooner {
 
     private void window() {
         if (planted && begins.toLocalDate().equals(opens.toLocalDate())) {
-            lines.add("Its window opens on " + Figures.day(opens.toLocalDate()) + ", and planting starts that day.");
+            lines.add("Its window opens on " + Figures.day(opens.toLocalDate()) + ", and " + words.noun()
+                    + " starts that day.");
         } else {
             lines.add("Its window opens on " + Figures.day(opens.toLocalDate())
-                    + (planted ? "; planting starts on " + Figures.day(begins.toLocalDate()) + "." : "."));
+                    + (planted ? "; " + words.noun() + " starts on " + Figures.day(begins.toLocalDate()) + "." : "."));
         }
     }
 
@@ -95,8 +99,8 @@ final class WhyNotSooner {
         for (CompostLot lot : season.compost()) {
             LocalDateTime there = lot.from().atStartOfDay();
             if (waited && there.isAfter(opens) && !there.isAfter(ends)) {
-                lines.add("Planters wait for compost until lot " + lot.id() + " is on hand on "
-                        + Figures.day(lot.from()) + ".");
+                lines.add(WorkWords.capital(words.machines()) + " wait for compost until lot " + lot.id()
+                        + " is on hand on " + Figures.day(lot.from()) + ".");
             }
         }
     }
@@ -116,7 +120,8 @@ final class WhyNotSooner {
                 .map(part -> Figures.span(part.howLong()) + " " + part.what())
                 .toList();
         if (!parts.isEmpty()) {
-            lines.add((planted ? "From then until planting starts " : "From then on ") + planter.id() + " spends "
+            lines.add((planted ? "From then until " + words.noun() + " starts " : "From then on ") + planter.id()
+                    + " spends "
                     + String.join(", ", parts)
                     + ".");
         }
@@ -149,8 +154,8 @@ final class WhyNotSooner {
             }
         }
         for (Activity step : steps) {
-            lines.add(figures.fromTo(step.start(), step.end()) + ": " + planter.id() + " " + step.accept(new Doing())
-                    + ".");
+            lines.add(figures.fromTo(step.start(), step.end()) + ": " + planter.id() + " "
+                    + step.accept(new Doing(words)) + ".");
         }
     }
 
@@ -161,14 +166,14 @@ final class WhyNotSooner {
                     && activity.start().isAfter(begins)
                     && activity.end().isBefore(ends)
                     && activity.span().toMinutes() > 0) {
-                lines.add("During planting, " + figures.fromTo(activity.start(), activity.end()) + ": " + planter.id()
-                        + " " + activity.accept(new Doing()) + ".");
+                lines.add("During " + words.noun() + ", " + figures.fromTo(activity.start(), activity.end()) + ": "
+                        + planter.id() + " " + activity.accept(new Doing(words)) + ".");
             }
         }
     }
 
     /** What a planter does besides planting. */
-    private record Doing() implements ActivityVisitor.OfPlanter<String> {
+    private record Doing(WorkWords words) implements ActivityVisitor.OfPlanter<String> {
         @Override
         public String visit(Activity.Move move) {
             return "drives from " + move.from() + " to " + move.to();
@@ -186,7 +191,7 @@ final class WhyNotSooner {
 
         @Override
         public String visit(Activity.Plant plant) {
-            return "plants " + plant.field();
+            return words.does() + " " + plant.field();
         }
 
         @Override
@@ -208,16 +213,13 @@ final class WhyNotSooner {
             case HOURS -> "stops until work resumes";
             case COMPOST -> "waits for compost";
             case WATER -> "waits for water";
+            case SPRAY_HOURS -> "waits for its spray hours";
         };
     }
 
     private static Plan.PlanterPlan until(LocalDateTime end, Plan.PlanterPlan plan) {
-        return new Plan.PlanterPlan(
-                plan.tankL(),
-                plan.fields(),
-                plan.withoutExtract(),
-                plan.activities().stream()
-                        .filter(activity -> !activity.end().isAfter(end))
-                        .toList());
+        return plan.withActivities(plan.activities().stream()
+                .filter(activity -> !activity.end().isAfter(end))
+                .toList());
     }
 }

@@ -2,6 +2,7 @@ package freshfurrow.cli.why;
 
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
 import freshfurrow.solver.why.FieldExplanation;
@@ -15,12 +16,14 @@ public final class WhyReport {
     private final FieldExplanation why;
     private final Field field;
     private final Figures figures;
+    private final WorkWords words;
     private final List<String> lines = new ArrayList<>();
 
     private WhyReport(FieldExplanation why) {
         this.why = why;
         this.field = why.field();
         this.figures = new Figures(why.season().units());
+        this.words = WorkWords.of(field.work());
     }
 
     /** The answer, a line an entry. */
@@ -37,11 +40,12 @@ public final class WhyReport {
         why.positions()
                 .own()
                 .ifPresent(own -> section(
-                        "Before it in " + planter(own) + "'s planting order", new ListBefore(why, own).lines()));
+                        "Before it in " + planter(own) + "'s " + words.noun() + " order",
+                        new ListBefore(why, own).lines()));
         section("Other positions", new OtherPositions(why, figures).lines());
         why.reliefs()
-                .ifPresent(reliefs ->
-                        section("What would get it planted in time", new ReliefText(why, figures).lines(reliefs)));
+                .ifPresent(reliefs -> section(
+                        "What would get it " + words.done() + " in time", new ReliefText(why, figures).lines(reliefs)));
     }
 
     private void inShort(FieldWork work) {
@@ -50,15 +54,19 @@ public final class WhyReport {
                 + Figures.day(field.window().first()) + " to "
                 + Figures.day(field.window().last()));
         work.start()
-                .ifPresent(start -> lines.add("Planted by " + String.join(", ", work.planters()) + " "
-                        + figures.fromTo(start, work.end().orElse(start)) + ": " + spare(work)));
+                .ifPresent(
+                        start -> lines.add(WorkWords.capital(words.done()) + " by " + String.join(", ", work.planters())
+                                + " " + figures.fromTo(start, work.end().orElse(start)) + ": " + spare(work)));
         why.positions()
                 .own()
                 .ifPresentOrElse(
                         own -> lines.add("Position " + (own.index() + 1) + " of "
-                                + own.lists().of(own.planter()).size() + " in " + planter(own) + "'s planting order"),
-                        () -> lines.add("Not in any planting order"));
-        work.unserved().ifPresent(left -> lines.add("Unplanted: " + figures.area(left.areaHa()) + "; " + left.why()));
+                                + own.lists().of(own.planter()).size() + " in " + planter(own) + "'s " + words.noun()
+                                + " order"),
+                        () -> lines.add("Not in any " + words.noun() + " order"));
+        work.unserved()
+                .ifPresent(left -> lines.add(
+                        WorkWords.capital(words.undone()) + ": " + figures.area(left.areaHa()) + "; " + left.why()));
     }
 
     private String spare(FieldWork work) {

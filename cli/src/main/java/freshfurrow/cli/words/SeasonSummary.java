@@ -11,6 +11,7 @@ import freshfurrow.cli.needs.RigWeight;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Table;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
@@ -27,6 +28,7 @@ public final class SeasonSummary {
     private final Season season;
     private final List<LargestLoad> largestLoads;
     private final Figures figures;
+    private final WorkWords words;
     private final List<String> lines = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
 
@@ -34,6 +36,7 @@ public final class SeasonSummary {
         this.season = checked.season();
         this.largestLoads = checked.largestLoads();
         this.figures = new Figures(season.units());
+        this.words = WorkWords.of(season);
     }
 
     /** The summary, a line an entry. */
@@ -58,8 +61,8 @@ public final class SeasonSummary {
             cautions.forEach(this::entry);
         }
         lines.add("");
-        lines.add(
-                "Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting");
+        lines.add("Days needed: area / (effective field capacity x hours a day), all " + words.machines()
+                + " at work. Fills, driving, waiting");
         lines.add("and rain are not included here; `plan` works them in.");
         lines.add("Safety: " + Cautions.FIRST_WITH_SOURCES);
     }
@@ -98,15 +101,16 @@ public final class SeasonSummary {
         if (crop.daysNeeded() > crop.daysThere()) {
             cautions.add(String.format(
                     Locale.ROOT,
-                    "%s: nonstop planting takes %.1f days, but its windows have only %d working days.",
+                    "%s: nonstop %s takes %.1f days, but its windows have only %d working days.",
                     crop.crop(),
+                    words.noun(),
                     crop.daysNeeded(),
                     crop.daysThere()));
         }
     }
 
     private void planters() {
-        heading("Planters");
+        heading(WorkWords.capital(words.machines()));
         for (Applicator planter : season.applicators()) {
             Duration hours = PlantingDays.hoursADay(planter);
             double aDay = PlantingDays.areaHaADay(planter);

@@ -2,6 +2,7 @@ package freshfurrow.cli.words;
 
 import freshfurrow.app.planning.PlanningMoment;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.progress.SoFar;
 import freshfurrow.model.season.Season;
@@ -19,8 +20,8 @@ final class SoFarReport {
         lines.add("Replanned from " + figures.moment(moment.now()) + " (" + source(moment) + ")");
         double plannedHa = sum(soFar, false);
         double loggedHa = sum(soFar, true);
-        lines.add("Planted so far: " + figures.area(plannedHa + loggedHa) + " (" + figures.area(loggedHa) + " logged, "
-                + figures.area(plannedHa) + " assumed done as planned)");
+        lines.add(WorkWords.capital(WorkWords.of(whole).done()) + " so far: " + figures.area(plannedHa + loggedHa)
+                + " (" + figures.area(loggedHa) + " logged, " + figures.area(plannedHa) + " assumed done as planned)");
         if (soFar.followedUntil().isBefore(moment.now())) {
             lines.add("The old plan is assumed to have been followed until "
                     + figures.moment(soFar.followedUntil())

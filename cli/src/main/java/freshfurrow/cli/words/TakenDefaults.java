@@ -3,8 +3,9 @@ package freshfurrow.cli.words;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
@@ -70,7 +71,7 @@ final class TakenDefaults {
 
     private void planters() {
         season.applicators().stream()
-                .filter(planter -> planter.leastFill() == Planter.USUAL_LEAST_FILL)
+                .filter(planter -> planter.leastFill() == Applicator.USUAL_LEAST_FILL)
                 .forEach(planter -> entries.add(planter.id() + ": no fill of less than "
                         + String.format(Locale.ROOT, "%.0f %%", PER_CENT * planter.leastFill())
                         + " of the tank, but to finish something (`leastFill`)"));
@@ -82,7 +83,7 @@ final class TakenDefaults {
             entries.add("Setting rigs up and closing them up takes no time (`setUp`, `closeUp`)");
         }
         if (season.applicators().stream().allMatch(planter -> planter.flushS() == 0)) {
-            entries.add("Planters are not flushed (`flush`)");
+            entries.add(WorkWords.capital(WorkWords.of(season).machines()) + " are not flushed (`flush`)");
         }
         if (season.waterPoints().stream().allMatch(point -> point.hookUpS() == 0)) {
             entries.add("Hooking up for a draw takes no time (`hookUp`)");
@@ -94,7 +95,8 @@ final class TakenDefaults {
         Goals usual = Goals.DEFAULT;
         if (goals.scrapMin() == usual.scrapMin() && goals.leastPieceHa() == usual.leastPieceHa()) {
             entries.add("A day on which less than " + figures.area(goals.leastPieceHa())
-                    + " of a larger field is planted weighs as much as " + minutes(goals.scrapMin())
+                    + " of a larger field is " + WorkWords.of(season).done() + " weighs as much as "
+                    + minutes(goals.scrapMin())
                     + " of work (`scrap`, `leastPiece`)");
         }
         if (goals.callOutMin() == usual.callOutMin()) {

@@ -92,6 +92,7 @@ const controls = (() => {
 
   const waits = {
     rig: "for a rig", wet: "on wet ground", window: "for its planting window to open", hours: "until work resumes", compost: "for compost", water: "for water",
+    sprayHours: "for its spray hours",
   };
 
   /** What is in a batch, and for which loads. */

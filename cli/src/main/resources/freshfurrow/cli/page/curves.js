@@ -129,8 +129,8 @@ const curves = (() => {
     }));
     const areas = crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`);
     const reached = (curve, day) => figures.area(d3.max(curve.filter((point) => point.at <= (day + 1) * DAY_S), (point) => point.value));
-    const say = (day) => `${figures.day(day)}, at its end: ${crops.map((crop) => `${reached(crop.done, day)} of ${crop.name} planted, windows of ${reached(crop.due, day)} closed`).join("; ")}`;
-    const view = frames.panel("curve-progress", "Area planted, and windows closing",
+    const say = (day) => `${figures.day(day)}, at its end: ${crops.map((crop) => `${reached(crop.done, day)} of ${crop.name} ${plan.words.all.done}, windows of ${reached(crop.due, day)} closed`).join("; ")}`;
+    const view = frames.panel("curve-progress", `Area ${plan.words.all.done}, and windows closing`,
       `Where a solid line runs below its dashed line, area is late. ${areas.join("; ")}.`);
     controls.drawToWidth(view.box.node(), (width) => {
       const { svg, x } = frames.frame(view, width);
@@ -146,7 +146,7 @@ const curves = (() => {
       controls.rove([frames.days(view, svg, x, MARGIN.top, HEIGHT - MARGIN.bottom, say)]);
     });
     view.legend(crops.flatMap((crop) => [
-      { text: `${crop.name} planted`, draw: (svg) => svg.append("path").attr("class", "line done").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
+      { text: `${crop.name} ${plan.words.all.done}`, draw: (svg) => svg.append("path").attr("class", "line done").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
       { text: `${crop.name} windows closed`, draw: (svg) => svg.append("path").attr("class", "line due").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
     ]));
   }

@@ -129,7 +129,7 @@ const dayChart = (() => {
     d3.select("#day-before").property("disabled", before() === undefined);
     d3.select("#day-after").property("disabled", after() === undefined);
     const sums = [
-      `${figures.area(d3.sum(plantings, (a) => a.ha))} planted`,
+      `${figures.area(d3.sum(plantings, (a) => a.ha))} ${plan.words.all.done}`,
       figures.count(of("fill").length, "fill", "fills"),
       `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "water trip", "water trips")}`,

@@ -18,9 +18,9 @@ const kinds = (() => {
   return {
     plant: {
       keys: ["at", "load", "ha"],
-      name: "planting, colored by field", letter: "", label: (activity) => spot(activity.at),
+      name: "work on fields, colored by field", letter: "", label: (activity) => spot(activity.at),
       y: 10, height: 34, fill: (activity) => looks.field(activity.at), swatch: () => looks.field(0),
-      says: (a) => `plants ${figures.area(a.ha)} in ${spot(a.at)}, ${plan.fields[a.at].name}, with load ${loadOf(a).id}`,
+      says: (a) => `${plan.words[plan.fields[a.at].work].does} ${figures.area(a.ha)} in ${spot(a.at)}, ${plan.fields[a.at].name}, with load ${loadOf(a).id}`,
       belongs: (a, chosen) => (chosen.kind === "field" ? a.at === chosen.index : ofLoad(a, chosen)),
       chooses: chooseLoad,
     },

@@ -25,7 +25,7 @@ const ledger = (() => {
 
   function evidence(parent) {
     const table = parent.append("table").attr("class", "evidence").attr("aria-describedby", "limits-how");
-    const heads = ["if...", "late", "unplanted", "planters wait", "lateness saved", "waiting saved"];
+    const heads = ["if...", "late", plan.words.all.undone, `${plan.words.all.machines} wait`, "lateness saved", "waiting saved"];
     table.append("thead").append("tr").selectAll("th").data(heads)
       .join("th").attr("scope", "col").text((d) => d);
     const row = table.append("tbody").selectAll("tr").data(plan.limits).join("tr");
@@ -40,7 +40,7 @@ const ledger = (() => {
 
   function hours(parent) {
     const all = d3.sum(plan.hours, (d) => d.minutes);
-    parent.append("p").attr("class", "aside").text("Where the planters' working hours go, up to the end of planting:");
+    parent.append("p").attr("class", "aside").text(`Where the ${plan.words.all.machines}' working hours go, up to the end of ${plan.words.all.noun}:`);
     const list = parent.append("ol").attr("class", "hours").selectAll("li").data(plan.hours).join("li");
     list.append("span").attr("class", "what").text((d) => d.what);
     list.append("span").attr("class", "bar").attr("aria-hidden", "true").append("span")

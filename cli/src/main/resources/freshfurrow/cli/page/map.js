@@ -12,9 +12,11 @@ const groundMap = (() => {
   const date = d3.scaleSequential(d3.extent(dated, (field) => dayOf(field.from)), d3.interpolateCividis);
   const fieldFill = (field) => (field.from === undefined ? looks.wait : date(dayOf(field.from)));
 
+  const words = (field) => plan.words[field.work];
+
   function sayField(field) {
     const until = field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : "";
-    const planted = field.from === undefined ? "unplanted" : `planted ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
+    const planted = field.from === undefined ? words(field).undone : `${words(field).done} ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
     return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
       + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`
       + (field.said ? `; ${field.said}` : "");
@@ -98,7 +100,7 @@ const groundMap = (() => {
     const free = (box) => taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
     fields.forEach(({ field, index }) => {
       const [centre, y] = labelAt(field, to, scale);
-      const when = field.from === undefined ? "unplanted" : figures.shortDay(dayOf(field.from));
+      const when = field.from === undefined ? words(field).undone : figures.shortDay(dayOf(field.from));
       const half = Math.max(field.id.length * 4.2, when.length * 3.1);
       const x = centre < 0 || centre > width ? centre : Math.max(half + 2, Math.min(width - half - 2, centre));
       const box = [x - half, y - 11, x + half, y + 14];
@@ -167,9 +169,9 @@ const groundMap = (() => {
     const stops = Array.from(new Set(d3.range(5).map((i) => Math.round(extent[0] + ((extent[1] - extent[0]) * i) / 4))));
     controls.legend("#map-legend", [
       ...(dated.length > 0 ? stops.map((day) => ({ text: figures.shortDay(day), draw: controls.swatch(date(day)) })) : []),
-      ...(dated.length < plan.fields.length ? [{ text: "unplanted", draw: controls.swatch(looks.wait) }] : []),
-      { text: "planted on the day shown above", draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
-      { text: "planter's route that day", draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
+      ...(dated.length < plan.fields.length ? [{ text: plan.words.all.undone, draw: controls.swatch(looks.wait) }] : []),
+      { text: `${plan.words.all.done} on the day shown above`, draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
+      { text: `${plan.words.all.machine}'s route that day`, draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
       { text: "rig's route", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
       { text: "water", draw: (svg) => svg.append("g").attr("class", "water").append("path").attr("transform", "translate(13,8) scale(.6)").attr("d", DROP) },
       { text: "place", draw: (svg) => svg.append("g").attr("class", "place").append("path").attr("transform", "translate(13,7) scale(.8)").attr("d", "M-7,7V-2L0,-8L7,-2V7z") },
@@ -182,7 +184,7 @@ const groundMap = (() => {
       return;
     }
     const shape = plan.fields.some((field) => field.rings) ? "Fields are drawn with their outlines" : "Each field is drawn as a circle of the right area";
-    d3.select("#map-lead").text(`${shape}, colored by the day its planting starts. Routes are straight lines, not roads.`);
+    d3.select("#map-lead").text(`${shape}, colored by the day its ${plan.words.all.noun} starts. Routes are straight lines, not roads.`);
     const tools = d3.select("#map-tools");
     const zoom = (factor) => {
       const svg = document.querySelector("#map-chart svg");

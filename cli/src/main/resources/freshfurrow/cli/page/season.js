@@ -44,7 +44,7 @@ const seasonChart = (() => {
     const closed = plan.closed.includes(day) ? "; closed" : "";
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `; rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`).join("");
     const wet = plan.wet.filter((ground) => ground.why[day]).map((ground) => `; ${ground.why[day]}`).join("");
-    return `${figures.day(day)}: ${parts.join(", ") || "nothing planted or transferred"}${late > 0 ? `; ${figures.area(late)} of it late` : ""}${rain}${wet}${closed}`;
+    return `${figures.day(day)}: ${parts.join(", ") || `nothing ${plan.words.all.done} or transferred`}${late > 0 ? `; ${figures.area(late)} of it late` : ""}${rain}${wet}${closed}`;
   }
 
   function segments(machine, width, left, height) {
@@ -149,8 +149,8 @@ const seasonChart = (() => {
     controls.legend("#season-legend", [
       ...(by === "crop" ? crops : [{ text: "each field has its own color and texture; point at a day for names", draw: controls.swatch(looks.field(0)) }]),
       { text: "closed", draw: controls.swatch(looks.closed) },
-      ...(hasWeather() ? [{ text: "too wet to plant", draw: controls.swatch(looks.wet) }] : []),
-      { text: "some planted late", draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },
+      ...(hasWeather() ? [{ text: `too wet to ${plan.words.all.verb}`, draw: controls.swatch(looks.wet) }] : []),
+      { text: `some ${plan.words.all.done} late`, draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },
       { text: "day shown below", draw: (svg) => svg.append("rect").attr("class", "day-swatch").attr("x", 6).attr("y", 1).attr("width", 12).attr("height", 12) },
     ]);
   }

@@ -76,7 +76,7 @@ const tables = (() => {
   const numbered = (rows) => rows.map((row, index) => ({ ...row, index }));
 
   function slack(field) {
-    if (field.leftHa !== undefined) return `${figures.area(field.leftHa)} unplanted`;
+    if (field.leftHa !== undefined) return `${figures.area(field.leftHa)} ${plan.words[field.work].undone}`;
     const days = field.closes - field.lastDay;
     if (days < 0) return `${figures.count(-days, "day", "days")} late`;
     return days === 0 ? "on the last day" : `${figures.count(days, "day", "days")} to spare`;
@@ -94,7 +94,7 @@ const tables = (() => {
       { name: "name", text: (d) => d.name, sort: (d) => d.name },
       { name: "crop", text: (d) => plan.crops[d.crop], sort: (d) => plan.crops[d.crop] },
       { name: "area", text: (d) => figures.area(d.ha), sort: (d) => d.ha, number: true },
-      { name: "planted", text: planted, sort: (d) => (d.from === undefined ? Infinity : d.from) },
+      { name: plan.words.all.done, text: planted, sort: (d) => (d.from === undefined ? Infinity : d.from) },
       { name: "by", text: (d) => d.planter || "-", sort: (d) => d.planter || "" },
       { name: "window", text: (d) => `${figures.shortDay(d.opens)} to ${figures.shortDay(d.closes)}`, sort: (d) => d.closes },
       { name: "days to spare or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
@@ -113,7 +113,7 @@ const tables = (() => {
     table("#loads", "loads", [
       { name: "load", text: (d) => d.id, sort: (d) => d.index, choose: "load" },
       { name: "filled", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
-      { name: "planter", text: (d) => d.planter, sort: (d) => d.planter },
+      { name: plan.words.all.machine, text: (d) => d.planter, sort: (d) => d.planter },
       { name: "rig", text: (d) => d.rig, sort: (d) => d.rig },
       { name: "recipe", text: (d) => d.recipe, sort: (d) => d.recipe },
       { name: "mix", text: (d) => figures.volume(d.litres), sort: (d) => d.litres, number: true },

@@ -6,6 +6,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -139,12 +140,11 @@ final class PlanOfAnotherSeasonTest {
         Season spring = read.season();
         List<List<String>> lists = new ArrayList<>();
         for (int p = 0; p < spring.applicators().size(); p++) {
-            String planter = spring.applicators().get(p).id();
+            Applicator planter = spring.applicators().get(p);
             boolean first = p == 0;
             lists.add(spring.fields().stream()
                     .filter(field -> field.allows(planter)
-                            && (first
-                                    || !field.allows(spring.applicators().get(0).id())))
+                            && (first || !field.allows(spring.applicators().get(0))))
                     .map(Field::id)
                     .toList());
         }

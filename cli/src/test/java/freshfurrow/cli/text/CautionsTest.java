@@ -59,6 +59,7 @@ final class CautionsTest {
                 new Hazard.Lifting(OptionalDouble.empty(), 1),
                 new Hazard.DustAndMist(),
                 new Hazard.Pressure(),
+                new Hazard.Spraying(),
                 new Hazard.ClockChange(new ClockChanges.Change(
                         LocalDateTime.parse("2027-11-07T02:00"), LocalDateTime.parse("2027-11-07T01:00"))),
                 new Hazard.OldMix(),

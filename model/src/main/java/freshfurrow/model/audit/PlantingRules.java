@@ -6,6 +6,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.ActivityVisitor;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Sprayer;
 import freshfurrow.model.season.Standing;
 import java.util.List;
 
@@ -35,6 +36,7 @@ final class PlantingRules {
             if (field != null) {
                 allowed(done, field);
                 workable(done, field);
+                sprayHours(done);
             }
             capacity(done);
         }
@@ -63,16 +65,21 @@ final class PlantingRules {
     private void listedFieldsAllowed(String planter, Plan.PlanterPlan its) {
         for (String id : its.fields()) {
             Field field = evidence.fields.get(id);
-            if (field != null && !field.allows(planter)) {
+            if (field != null && !mayWorkOn(planter, field)) {
                 evidence.report(Rule.ALLOWED_PLANTER, "planting order of " + planter, "it may not plant " + id);
             }
         }
     }
 
     private void allowed(Evidence.Done<Activity.Planting> done, Field field) {
-        if (!field.allows(done.machine())) {
+        if (!mayWorkOn(done.machine(), field)) {
             evidence.report(Rule.ALLOWED_PLANTER, done.where(), "it may not plant " + field.id());
         }
+    }
+
+    private boolean mayWorkOn(String machine, Field field) {
+        var planter = evidence.planters.get(machine);
+        return planter != null && field.allows(planter);
     }
 
     private void onBoard(String planter, List<Activity> activities, String toBeginWith) {
@@ -149,6 +156,16 @@ final class PlantingRules {
                                 + evidence.season.time().at(wet.start()) + " to "
                                 + evidence.season.time().at(wet.end()));
             }
+        }
+    }
+
+    private void sprayHours(Evidence.Done<Activity.Planting> done) {
+        var machine = evidence.planters.get(done.machine());
+        if (machine instanceof Sprayer sprayer
+                && evidence.calendar.open(sprayer.sprayHours()).stream()
+                        .noneMatch(open ->
+                                open.contains(evidence.start(done.activity()), evidence.end(done.activity())))) {
+            evidence.report(Rule.SPRAY_HOURS, done.where(), "it sprays outside its spray hours");
         }
     }
 

@@ -11,7 +11,7 @@ public enum Rule {
             "Every load has one fill and one transfer and every batch one extraction, by the machines they name, and every batch is used in a load."),
     FIGURES("Every figure is finite and not below zero."),
     MACHINE_WORK(
-            "Planters drive, wait, fill, plant with extract or without and are flushed; rigs drive, draw, load compost, extract, clean, transfer, dump, and are set up and closed up."),
+            "Planters and sprayers drive, wait, fill, plant with extract or without or spray, and are flushed; rigs drive, draw, load compost, extract, clean, transfer, dump, and are set up and closed up."),
 
     START("A plan for the rest of a season starts where its machines are, with what is in their tanks."),
     DONE_BEFORE(
@@ -42,16 +42,18 @@ public enum Rule {
     FIELD_AREA("The planted and unplanted areas of a field add up to its area."),
     UNPLANTED_REASON("An unplanted field has an area above zero and a reason."),
     PLANTING_ORDER("A planter plants only fields of its planting order, in that order."),
-    ALLOWED_PLANTER("A field is assigned to and planted by a planter that may plant it."),
+    ALLOWED_PLANTER("A field is assigned to and planted or sprayed by a machine that may do it."),
     WITHOUT_EXTRACT(
             "A field is planted without extract only where the season allows that, and one that is to be planted without gets no load."),
     LONGEST_WAIT(
             "Where fields may be planted without extract, a planter that could plant on where it stands waits for no rig longer than its longest wait."),
     WINDOW_OPENING("No field is planted before its window opens."),
     RAIN_CLOSURE("No field is planted while rain, wet ground or what people said of it keeps it closed."),
+    SPRAY_HOURS("A sprayer sprays only in its spray hours."),
     WAIT_REASON(
-            "A wait for dry ground starts while rain or wet ground closes the field that is planted next, a wait for a window before it opens, and after a wait for hours the fill fits the hours of both machines no earlier."),
-    WAIT_START("A wait for a rig, water, compost or hours starts when the field that is planted next is open and dry."),
+            "A wait for dry ground starts while rain or wet ground closes the field that is planted next, a wait for a window before it opens, a wait for spray hours outside them, and after a wait for hours the fill fits the hours of both machines no earlier."),
+    WAIT_START(
+            "A wait for a rig, water, compost or hours starts when the field that is planted next is open and dry, and may be sprayed."),
     WAIT_END(
             "A wait for the field that is planted next ends when that is open and dry or the planter is filled, any other when it is"
                     + " filled; or the planter sets off for that field, in which it goes on waiting."),

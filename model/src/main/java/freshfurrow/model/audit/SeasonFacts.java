@@ -33,6 +33,12 @@ final class SeasonFacts {
         if (its == null) {
             report(id, "the plan has no such planter");
         } else {
+            if (its.work() != planter.work()) {
+                report(
+                        id,
+                        "the season has it to " + planter.work().key() + ", the plan to "
+                                + its.work().key());
+            }
             same(id, "its tank holds", " L", OptionalDouble.of(planter.tankL()), OptionalDouble.of(its.tankL()));
         }
     }

@@ -4,6 +4,7 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Sprayer;
 import java.util.List;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
@@ -39,7 +40,7 @@ final class Waits {
     }
 
     private static boolean isForField(Activity.Wait wait) {
-        return wait.why() == WaitReason.WET || wait.why() == WaitReason.WINDOW;
+        return wait.why() == WaitReason.WET || wait.why() == WaitReason.WINDOW || wait.why() == WaitReason.SPRAY_HOURS;
     }
 
     private boolean isFilledAt(@Nullable Activity after, long time) {
@@ -68,11 +69,12 @@ final class Waits {
         long start = evidence.start(done.activity());
         long opens = evidence.calendar.midnight(field.window().first());
         boolean wet = evidence.calendar.isWet(field, start);
+        boolean calm = maySpray(done.machine(), start);
         long end = evidence.end(done.activity());
         if (isForField(done.activity())
                 && !isFilledAt(after, end)
                 && !setsOffAt(after, end)
-                && (end < opens || evidence.calendar.isWet(field, end))) {
+                && (end < opens || evidence.calendar.isWet(field, end) || !maySpray(done.machine(), end))) {
             evidence.report(
                     Rule.WAIT_END,
                     done.where(),
@@ -89,15 +91,30 @@ final class Waits {
                     reason(done, "it waits for a window, but that of " + field.id() + " is open");
                 }
             }
+            case SPRAY_HOURS -> {
+                if (calm) {
+                    reason(done, "it waits for its spray hours, but is in them");
+                }
+            }
             default -> {
-                if (start < opens || wet) {
+                if (start < opens || wet || !calm) {
                     evidence.report(
                             Rule.WAIT_START,
                             done.where(),
-                            "it waits with its field, but " + field.id() + (wet ? " is wet" : " is not open yet"));
+                            "it waits with its field, but "
+                                    + (wet || start < opens
+                                            ? field.id() + (wet ? " is wet" : " is not open yet")
+                                            : "may not spray then"));
                 }
             }
         }
+    }
+
+    /** Whether it is a planter, or in its spray hours. */
+    private boolean maySpray(String machine, long time) {
+        return !(evidence.planters.get(machine) instanceof Sprayer sprayer)
+                || evidence.calendar.open(sprayer.sprayHours()).stream()
+                        .anyMatch(open -> open.start() <= time && time < open.end());
     }
 
     private void hours(Evidence.Done<Activity.Wait> done, Activity.Fill fill) {

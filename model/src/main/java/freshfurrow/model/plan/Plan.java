@@ -5,6 +5,7 @@ import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Collections;
@@ -20,7 +21,7 @@ import java.util.stream.Collectors;
  * A season played out: what every machine does, every load and every batch. All figures are SI, all times local.
  *
  * @param season which season file it was made from
- * @param planters by id, in the season's order; likewise {@code rigs}
+ * @param planters and sprayers, by id, in the season's order; likewise {@code rigs}
  * @param loads in the order in which they are transferred, ids L0001 and on, or on from those made before; loads that are in
  *     tanks to begin with come first, with what is left of them, and keep their names
  * @param batches in the order in which they were recorded, ids B0001 and on, or on from those made before; batches made before of
@@ -177,19 +178,31 @@ public record Plan(
             LocalDateTime finish) {}
 
     /**
-     * What a planter does.
+     * What a planter or a sprayer does.
      *
+     * @param work what it does to fields: its {@link Activity.Plant}s are of that work
      * @param tankL its tank, L
      * @param fields ids in the order of its list
      * @param withoutExtract those of them that are planted without extract by decision, in the same order
      * @param activities in time order; gaps are idle time
      */
     public record PlanterPlan(
-            double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
+            Work work, double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
         public PlanterPlan {
             fields = List.copyOf(fields);
             withoutExtract = List.copyOf(withoutExtract);
             activities = List.copyOf(activities);
+        }
+
+        /** What a planter does. */
+        public PlanterPlan(
+                double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
+            this(Work.PLANT, tankL, fields, withoutExtract, activities);
+        }
+
+        /** The same machine with other activities. */
+        public PlanterPlan withActivities(List<Activity> others) {
+            return new PlanterPlan(work, tankL, fields, withoutExtract, others);
         }
     }
 

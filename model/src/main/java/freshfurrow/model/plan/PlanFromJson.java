@@ -15,6 +15,7 @@ import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
 import freshfurrow.model.season.ClockChanges;
+import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -48,6 +49,7 @@ final class PlanFromJson {
     private static final Map<String, VolumeUnit> VOLUMES = byName(VolumeUnit.values(), VolumeUnit::symbol);
     private static final Map<String, MassUnit> MASSES = byName(MassUnit.values(), MassUnit::symbol);
     private static final Map<String, DistanceUnit> DISTANCES = byName(DistanceUnit.values(), DistanceUnit::symbol);
+    private static final Map<String, Work> WORKS = byName(Work.values(), Work::key);
     private static final Map<String, ClockFace> CLOCKS = byName(ClockFace.values(), ClockFace::symbol);
 
     private PlanFromJson() {}
@@ -171,8 +173,9 @@ final class PlanFromJson {
     }
 
     private static Plan.PlanterPlan planter(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("withoutExtract"), "tankL", "fields", "activities");
+        place.withAndPerhaps(List.of("work", "withoutExtract"), "tankL", "fields", "activities");
         return new Plan.PlanterPlan(
+                place.has("work") ? place.oneOf("work", WORKS) : Work.PLANT,
                 place.number("tankL"),
                 place.list("fields", JsonPlace::asText),
                 place.listIfAny("withoutExtract", JsonPlace::asText),

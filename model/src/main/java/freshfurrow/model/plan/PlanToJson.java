@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Work;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDateTime;
@@ -76,7 +77,11 @@ final class PlanToJson {
     }
 
     private static ObjectNode planter(Plan.PlanterPlan planter) {
-        ObjectNode tree = JSON.objectNode().put("tankL", figure(planter.tankL()));
+        ObjectNode tree = JSON.objectNode();
+        if (planter.work() != Work.PLANT) {
+            tree.put("work", planter.work().key());
+        }
+        tree.put("tankL", figure(planter.tankL()));
         tree.set("fields", ids(planter.fields()));
         if (!planter.withoutExtract().isEmpty()) {
             tree.set("withoutExtract", ids(planter.withoutExtract()));

@@ -9,10 +9,12 @@ public enum WaitReason {
     WINDOW,
     HOURS,
     COMPOST,
-    WATER;
+    WATER,
+    /** A sprayer waits for the hours in which it may spray. */
+    SPRAY_HOURS;
 
     /** Its name in a plan file. */
     public String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return this == SPRAY_HOURS ? "sprayHours" : name().toLowerCase(Locale.ROOT);
     }
 }

@@ -100,6 +100,13 @@ public enum Kind {
             in("kg/ha", KILOGRAM.divide(HECTARE)),
             in("kg/ac", KILOGRAM.divide(ACRE)),
             in("lb/ha", POUND.divide(HECTARE))),
+    /** Kept in square metres per second. */
+    AREA_PER_TIME(
+            "an area per time",
+            "12 ac/h",
+            SQUARE_METRE.divide(SECOND),
+            in("ac/h", ACRE.divide(HOUR)),
+            in("ha/h", HECTARE.divide(HOUR))),
     /** Kept in litres per second. */
     FLOW(
             "a flow",

@@ -4,10 +4,10 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.read.FieldReader.FieldSource;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import java.time.DayOfWeek;
@@ -166,9 +166,9 @@ final class Consistency {
         }
     }
 
-    private void checkPlanter(Planter planter) {
+    private void checkPlanter(Applicator planter) {
         Keys keys = parts.planterKeys().get(planter.id());
-        List<Recipe> recipes = recipesOf(field -> field.allows(planter.id()));
+        List<Recipe> recipes = recipesOf(field -> field.allows(planter));
         for (Rig rig : parts.rigs()) {
             for (Recipe recipe : recipes) {
                 double batchMixL = rig.batchCompostKg() / recipe.compostKgPerHa() * recipe.mixLPerHa();

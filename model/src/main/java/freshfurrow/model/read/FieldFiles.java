@@ -30,7 +30,9 @@ final class FieldFiles {
             "drainage",
             "lateWeight",
             "extractWeight",
-            "planters");
+            "work",
+            "planters",
+            "sprayers");
 
     /** Of which a plan is still found, written and shown in less than a minute, with the memory of an ordinary machine. */
     private static final int MOST_FIELDS = 10_000;

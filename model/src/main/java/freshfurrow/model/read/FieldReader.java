@@ -7,7 +7,9 @@ import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
+import freshfurrow.model.season.Work;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,12 +31,13 @@ final class FieldReader {
     private final Map<String, Crop> crops;
     private final Set<String> windowless;
     private final Set<String> recipes;
-    private final Set<String> planters;
+    private final Map<Work, Set<String>> machines;
 
     /**
      * @param crops those that are right
      * @param windowless crops that have no window of their own
-     * @param recipes ids of all recipes, right or wrong; likewise planters
+     * @param recipes ids of all recipes, right or wrong
+     * @param machines ids of all machines, right or wrong, by what they do to fields
      */
     FieldReader(
             Problems problems,
@@ -43,14 +46,14 @@ final class FieldReader {
             Map<String, Crop> crops,
             Set<String> windowless,
             Set<String> recipes,
-            Set<String> planters) {
+            Map<Work, Set<String>> machines) {
         this.problems = problems;
         this.units = units;
         this.places = places;
         this.crops = crops;
         this.windowless = windowless;
         this.recipes = recipes;
-        this.planters = planters;
+        this.machines = machines;
     }
 
     List<Field> read(List<FieldSource> sources) {
@@ -85,7 +88,8 @@ final class FieldReader {
         Drainage drainage = drainage(keys);
         Optional<Double> lateWeight = keys.number("lateWeight", SeasonBinder.LATE_WEIGHT);
         Optional<Double> extractWeight = keys.number("extractWeight", SeasonBinder.LATE_WEIGHT);
-        Set<String> allowed = allowed(keys);
+        Work work = work(keys).or(() -> crop.map(Crop::work)).orElse(Work.PLANT);
+        Set<String> allowed = allowed(keys, work);
         keys.refuseOthers();
         if (problems.count() > before || area.isEmpty() || window.isEmpty() || recipe.isEmpty()) {
             return Optional.empty();
@@ -103,6 +107,7 @@ final class FieldReader {
                 lateWeight.orElse(crop.orElseThrow().lateWeight()),
                 extractWeight.orElse(crop.orElseThrow().extractWeight()),
                 allowed,
+                work,
                 List.of()));
     }
 
@@ -147,24 +152,72 @@ final class FieldReader {
         return Drainage.MODERATE;
     }
 
+    /** What is said to be done; empty when nothing is said. */
+    static Optional<Work> work(Keys keys) {
+        Optional<String> text = keys.text("work");
+        Optional<Work> work = text.flatMap(said -> Arrays.stream(Work.values())
+                .filter(one -> one.key().equals(said.toLowerCase(Locale.ROOT)))
+                .findFirst());
+        if (text.isPresent() && work.isEmpty()) {
+            keys.problem("work", "'" + text.get() + "' is not done to fields", "write plant or spray");
+        }
+        return work;
+    }
+
+    private Set<String> allowed(Keys keys, Work work) {
+        for (Work other : Work.values()) {
+            if (keys.has(key(other)) && other != work) {
+                keys.problem(
+                        key(other),
+                        "is for fields with work: " + other.key() + ", but this one has work: " + work.key(),
+                        "write " + key(work) + ", or work: " + other.key());
+            }
+        }
+        if (ids(work).isEmpty() && !(machines.values().stream().allMatch(Set::isEmpty))) {
+            keys.problem(
+                    "work",
+                    "the season has no " + noun(work) + " to " + work.key() + " this field",
+                    "add a " + noun(work) + " under " + key(work) + ", or leave the field out");
+            return Set.of();
+        }
+        return named(keys, work);
+    }
+
+    private Set<String> ids(Work work) {
+        return machines.getOrDefault(work, Set.of());
+    }
+
+    private static String noun(Work work) {
+        return work.key() + "er";
+    }
+
+    private static String key(Work work) {
+        return noun(work) + "s";
+    }
+
     /** Ids in a list, or in one text parted by spaces, commas or semicolons. */
-    private Set<String> allowed(Keys keys) {
+    private Set<String> named(Keys keys, Work work) {
         Set<String> allowed = new LinkedHashSet<>();
+        Set<String> known = ids(work);
         int before = problems.count();
-        for (Node.Text text : keys.texts("planters")) {
+        for (Node.Text text : keys.texts(key(work))) {
             for (String id : text.text().split("[\\s,;]+", -1)) {
                 if (id.isEmpty()) {
                     continue;
                 }
-                if (planters.contains(id)) {
+                if (known.contains(id)) {
                     allowed.add(id);
                 } else {
-                    problems.add(text.place(), "there is no planter " + id, unknown(id, planters));
+                    problems.add(text.place(), "there is no " + noun(work) + " " + id, unknown(id, known));
                 }
             }
         }
-        if (keys.has("planters") && allowed.isEmpty() && problems.count() == before) {
-            keys.problem("planters", "is empty", "name a planter, or leave it out if all planters may plant the field");
+        if (keys.has(key(work)) && allowed.isEmpty() && problems.count() == before) {
+            keys.problem(
+                    key(work),
+                    "is empty",
+                    "name a " + noun(work) + ", or leave it out if all " + key(work) + " may " + work.key()
+                            + " the field");
         }
         return allowed;
     }

@@ -19,9 +19,12 @@ import java.util.OptionalInt;
 
 /** Planters, rigs, water points, compost lots and recipes, each from its keys. A figure that is wrong leaves the thing out. */
 final class Machines {
-    private static final Range TANK = Range.between(1, 200_000, "0.3 to 50,000 gal (1 to 200,000 L)");
-    private static final Range ROAD_SPEED = Range.between(0.4, 40, "1 to 80 mph (1.5 to 140 km/h)");
-    private static final Range SHORT_TIME = Range.from0(DAY_S, "0 to 24 h");
+    static final Range TANK = Range.between(1, 200_000, "0.3 to 50,000 gal (1 to 200,000 L)");
+    static final Range ROAD_SPEED = Range.between(0.4, 40, "1 to 80 mph (1.5 to 140 km/h)");
+    static final Range SHORT_TIME = Range.from0(DAY_S, "0 to 24 h");
+    static final Range WIDTH = Range.between(0.1, 61, "0.4 to 200 ft (0.1 to 61 m)");
+    static final Range SPEED = Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)");
+    static final Range LEAST_FILL = new Range(0, 1, "a share from 0 to 1, like 0.1", "0.1");
     private static final Range OVERTIME = Range.from0(DAY_S / 4, "0 to 6 h");
     private static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
@@ -34,17 +37,13 @@ final class Machines {
 
     static Optional<Planter> planter(String id, Keys keys, WorkHours seasonHours) {
         int before = keys.problems().count();
-        Optional<Double> width =
-                keys.quantity("width", Kind.LENGTH, Range.between(0.1, 61, "0.4 to 200 ft (0.1 to 61 m)"));
+        Optional<Double> width = keys.quantity("width", Kind.LENGTH, WIDTH);
         Optional<Double> spacing =
                 keys.quantity("rowSpacing", Kind.LENGTH, Range.between(0.05, 5, "2 in to 16 ft (0.05 to 5 m)"));
-        Optional<Double> speed =
-                keys.quantity("speed", Kind.SPEED, Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)"));
-        keys.needed("fieldEfficiency", "write a share from 0.01 to 1, like fieldEfficiency: 0.65");
-        Optional<Double> efficiency =
-                keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
+        Optional<Double> speed = keys.quantity("speed", Kind.SPEED, SPEED);
+        Optional<Double> efficiency = fieldEfficiency(keys);
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, TANK);
-        Optional<Double> leastFill = keys.number("leastFill", new Range(0, 1, "a share from 0 to 1, like 0.1", "0.1"));
+        Optional<Double> leastFill = keys.number("leastFill", LEAST_FILL);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, ROAD_SPEED);
         Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, SHORT_TIME);
         Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, SHORT_TIME);
@@ -76,6 +75,11 @@ final class Machines {
                 longestWait.isPresent() ? OptionalInt.of(seconds(longestWait)) : OptionalInt.empty(),
                 at.orElseThrow(),
                 hours));
+    }
+
+    static Optional<Double> fieldEfficiency(Keys keys) {
+        keys.needed("fieldEfficiency", "write a share from 0.01 to 1, like fieldEfficiency: 0.65");
+        return keys.number("fieldEfficiency", new Range(0.01, 1, "a share from 0.01 to 1, like 0.65", "0.65"));
     }
 
     static Optional<Rig> rig(String id, Keys keys, WorkHours seasonHours) {
@@ -213,7 +217,7 @@ final class Machines {
         return time.isPresent() ? OptionalInt.of(seconds(time)) : OptionalInt.empty();
     }
 
-    private static int seconds(Optional<Double> time) {
+    static int seconds(Optional<Double> time) {
         return (int) Math.round(time.orElse(0.0));
     }
 }

@@ -1,11 +1,11 @@
 package freshfurrow.model.read;
 
 import freshfurrow.model.read.FieldReader.FieldSource;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Crop;
 import freshfurrow.model.season.Field;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import java.time.LocalDate;
@@ -28,7 +28,7 @@ record Parts(
         List<FieldSource> sources,
         List<Field> fields,
         Map<String, Keys> planterKeys,
-        List<Planter> planters,
+        List<Applicator> planters,
         Map<String, Keys> rigKeys,
         List<Rig> rigs,
         Map<String, Keys> lotKeys,

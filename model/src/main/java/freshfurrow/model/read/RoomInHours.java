@@ -87,9 +87,19 @@ final class RoomInHours {
             planters.get(planter.id())
                     .problem(
                             "flush",
-                            "flushing leaves nothing of a day of the planter's hours",
+                            "flushing leaves nothing of a day of the " + noun(planter) + "'s hours",
                             "give longer hours, or less time for flush");
+        } else if (work(planter).within(planter.applyHours()).isEmpty()) {
+            planters.get(planter.id())
+                    .problem(
+                            "sprayHours",
+                            "lie outside the sprayer's hours",
+                            "give spray hours that begin and end within its hours");
         }
+    }
+
+    private static String noun(Applicator machine) {
+        return machine.work().key() + "er";
     }
 
     private void checkBatches(Rig rig) {
@@ -161,7 +171,7 @@ final class RoomInHours {
             planters.get(planter.id())
                     .problem(
                             "tank",
-                            "filling it does not fit in any hours that the planter shares with a rig",
+                            "filling it does not fit in any hours that the " + noun(planter) + " shares with a rig",
                             "give longer hours, a smaller tank or a higher transfer rate");
         }
     }
@@ -185,18 +195,19 @@ final class RoomInHours {
                 planters.get(planter.id())
                         .problem(
                                 "roadSpeed",
-                                "a drive to any field does not fit in any of the planter's hours",
+                                "a drive to any field does not fit in any of the " + noun(planter) + "'s hours",
                                 CHECK_WAYS);
             }
         }
         for (int i = 0; i < sources.size(); i++) {
             Field field = season.fields().get(i);
             boolean allowed = season.applicators().stream()
-                    .anyMatch(planter -> field.allows(planter.id()) && !stuck.contains(planter.id()));
+                    .anyMatch(planter -> field.allows(planter) && !stuck.contains(planter.id()));
             if (allowed && !reached.contains(field.id())) {
                 problems.add(
                         sources.get(i).keys().place(),
-                        "is too far away: a drive to it does not fit in any planter's hours",
+                        "is too far away: a drive to it does not fit in any "
+                                + field.work().key() + "er's hours",
                         CHECK_WAYS);
             }
         }
@@ -208,7 +219,7 @@ final class RoomInHours {
     private BitSet own(Applicator planter) {
         BitSet own = new BitSet();
         for (int i = 0; i < season.fields().size(); i++) {
-            own.set(i, season.fields().get(i).allows(planter.id()));
+            own.set(i, season.fields().get(i).allows(planter));
         }
         return own;
     }

@@ -7,6 +7,7 @@ import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.read.tree.Node;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Costs;
@@ -17,12 +18,12 @@ import freshfurrow.model.season.Drying;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Goals;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
+import freshfurrow.model.season.Work;
 import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.weather.SeasonWeather;
 import java.time.LocalDate;
@@ -107,8 +108,13 @@ final class SeasonBinder {
         Map<String, Crop> crops = crops(cropKeys, recipeKeys.keySet());
         Set<String> windowless = new HashSet<>(cropKeys.keySet());
         windowless.removeIf(id -> cropKeys.get(id).has("window"));
-        Map<String, Keys> planterKeys = keys.things("planters", "planter", true);
-        List<Planter> planters = each(planterKeys, (id, own) -> Machines.planter(id, own, hours));
+        Map<String, Keys> planterKeys = keys.things("planters", "planter", !keys.has("sprayers"));
+        Map<String, Keys> sprayerKeys = keys.things("sprayers", "sprayer", false);
+        List<Applicator> applicators = new ArrayList<>();
+        applicators.addAll(each(planterKeys, (id, own) -> Machines.planter(id, own, hours)));
+        applicators.addAll(each(sprayerKeys, (id, own) -> Sprayers.sprayer(id, own, hours)));
+        Map<String, Keys> applicatorKeys = new LinkedHashMap<>(planterKeys);
+        sprayerKeys.forEach(applicatorKeys::putIfAbsent);
         Map<String, Keys> rigKeys = keys.things("rigs", "rig", true);
         List<Rig> rigs = each(rigKeys, (id, own) -> Machines.rig(id, own, hours));
         Map<String, Keys> lotKeys = keys.things("compost", "compost lot", true);
@@ -117,25 +123,28 @@ final class SeasonBinder {
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
         boolean fieldsKnown = problems.count() == beforeFields;
         List<Field> fields = new FieldReader(
-                        problems, units, places, crops, windowless, recipeKeys.keySet(), planterKeys.keySet())
+                        problems,
+                        units,
+                        places,
+                        crops,
+                        windowless,
+                        recipeKeys.keySet(),
+                        Map.of(Work.PLANT, planterKeys.keySet(), Work.SPRAY, sprayerKeys.keySet()))
                 .read(sources);
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);
         Optional<Costs> costs = CostsReader.read(
                 keys,
-                Stream.concat(planterKeys.keySet().stream(), rigKeys.keySet().stream())
+                Stream.concat(applicatorKeys.keySet().stream(), rigKeys.keySet().stream())
                         .toList());
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         Optional<WeatherReader.SeasonGround> ground =
                 new WeatherReader(folder, problems).read(keys, places, first, last);
         keys.refuseOthers();
-        rigKeys.keySet().stream().filter(planterKeys::containsKey).forEach(id -> rigKeys.get(id)
-                .problems()
-                .add(
-                        rigKeys.get(id).place(),
-                        "the id " + id + " is a planter's already",
-                        "give every machine its own id"));
+        refuseSharedIds(sprayerKeys, planterKeys, "planter");
+        refuseSharedIds(rigKeys, planterKeys, "planter");
+        refuseSharedIds(rigKeys, sprayerKeys, "sprayer");
         Parts parts = new Parts(
                 first,
                 last,
@@ -145,8 +154,8 @@ final class SeasonBinder {
                 recipes,
                 sources,
                 fields,
-                planterKeys,
-                List.copyOf(planters),
+                applicatorKeys,
+                applicators,
                 rigKeys,
                 rigs,
                 lotKeys,
@@ -166,7 +175,7 @@ final class SeasonBinder {
                 named,
                 recipes,
                 fields,
-                List.copyOf(planters),
+                applicators,
                 rigs,
                 points,
                 compost,
@@ -178,10 +187,22 @@ final class SeasonBinder {
                 shown,
                 List.of(),
                 Optional.empty());
-        new RoomInHours(season, keys, planterKeys, rigKeys, lotKeys, sources, problems).check();
+        new RoomInHours(season, keys, applicatorKeys, rigKeys, lotKeys, sources, problems).check();
         return problems.none()
                 ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))
                 : Optional.empty();
+    }
+
+    private static void refuseSharedIds(Map<String, Keys> machines, Map<String, Keys> others, String noun) {
+        machines.forEach((id, keys) -> {
+            if (others.containsKey(id)) {
+                keys.problems()
+                        .add(
+                                keys.place(),
+                                "the id " + id + " is a " + noun + "'s already",
+                                "give every machine its own id");
+            }
+        });
     }
 
     private static <T> List<T> each(Map<String, Keys> things, BiFunction<String, Keys, Optional<T>> read) {
@@ -231,8 +252,17 @@ final class SeasonBinder {
             }
             Optional<Double> weight = keys.number("lateWeight", LATE_WEIGHT);
             Optional<Double> extractWeight = keys.number("extractWeight", LATE_WEIGHT);
+            Optional<Work> work = FieldReader.work(keys);
             keys.refuseOthers();
-            crops.put(id, new Crop(id, window, recipe, weight.orElse(1.0), extractWeight.orElse(1.0)));
+            crops.put(
+                    id,
+                    new Crop(
+                            id,
+                            window,
+                            recipe,
+                            weight.orElse(1.0),
+                            extractWeight.orElse(1.0),
+                            work.orElse(Work.PLANT)));
         });
         return crops;
     }

@@ -118,16 +118,21 @@ final class Times {
 
     /** The hours of a machine or water point, or those given when it has none of its own. */
     static WorkHours hours(Keys keys, WorkHours otherwise) {
-        List<Node.Text> texts = keys.texts("hours");
-        if (texts.isEmpty() && keys.has("hours")) {
-            keys.problem("hours", "is empty", "write working hours, like hours: [\"07:00/12:00\", \"12:30/20:00\"]");
+        return hours(keys, "hours", otherwise);
+    }
+
+    /** The hours that stand under a key, or those given when none do. */
+    static WorkHours hours(Keys keys, String key, WorkHours otherwise) {
+        List<Node.Text> texts = keys.texts(key);
+        if (texts.isEmpty() && keys.has(key)) {
+            keys.problem(key, "is empty", "write working hours, like " + key + ": [\"07:00/12:00\", \"12:30/20:00\"]");
         }
         List<DaySpan> spans = new ArrayList<>();
         texts.forEach(text -> span(text, keys.problems()).ifPresent(spans::add));
         spans.sort(Comparator.comparingInt(DaySpan::startS));
         for (int i = 1; i < spans.size(); i++) {
             if (spans.get(i).startS() < spans.get(i - 1).endS()) {
-                keys.problem("hours", "two spans overlap", "make each start when or after the one before it ends");
+                keys.problem(key, "two spans overlap", "make each start when or after the one before it ends");
                 return otherwise;
             }
         }

@@ -3,7 +3,13 @@ package freshfurrow.model.season;
 import java.util.OptionalInt;
 
 /** A machine that puts finished mix on fields, out of a tank that a rig fills. */
-public sealed interface Applicator extends Machine permits Planter {
+public sealed interface Applicator extends Machine permits Planter, Sprayer {
+    /** Share of the tank below which a fill has to finish something, where nothing is said: ours, no source. */
+    double USUAL_LEAST_FILL = 0.1;
+
+    /** What it does to fields. */
+    Work work();
+
     /** What its tank takes, L, above 0. */
     double tankL();
 
@@ -33,6 +39,9 @@ public sealed interface Applicator extends Machine permits Planter {
 
     /** Effective field capacity, m2/s, above 0. */
     double fieldCapacityM2PerS();
+
+    /** When, in its hours, mix may be put on fields. */
+    WorkHours applyHours();
 
     /** This one with other hours. */
     Applicator withHours(WorkHours other);

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A field to plant, with all it inherits from its crop already filled in.
+ * A field to plant or to spray, with all it inherits from its crop already filled in.
  *
  * @param areaHa hectares, above 0
  * @param at where machines enter it; may be absent when distances come from a matrix
@@ -14,7 +14,8 @@ import java.util.Set;
  * @param recipe id of a recipe of the season
  * @param lateWeight what a late day of this field counts against others, 0 or more
  * @param extractWeight what planting it without extract counts against others, 0 or more
- * @param planters ids of the planters that may plant it; empty when all may
+ * @param planters ids of the machines that may plant or spray it; empty when all that do such work may
+ * @param work what is done to it
  * @param judged what people said of its ground, in a season under way
  */
 public record Field(
@@ -30,6 +31,7 @@ public record Field(
         double lateWeight,
         double extractWeight,
         Set<String> planters,
+        Work work,
         List<Judgement> judged) {
     public Field {
         outline = outline.stream().map(List::copyOf).toList();
@@ -50,7 +52,8 @@ public record Field(
         return new FieldChange(this);
     }
 
-    public boolean allows(String planter) {
-        return planters.isEmpty() || planters.contains(planter);
+    /** Whether a machine may plant or spray it. */
+    public boolean allows(Applicator machine) {
+        return machine.work() == work && (planters.isEmpty() || planters.contains(machine.id()));
     }
 }

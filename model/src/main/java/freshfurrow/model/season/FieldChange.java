@@ -18,6 +18,7 @@ public final class FieldChange {
     private double lateWeight;
     private double extractWeight;
     private Set<String> planters;
+    private Work work;
     private List<Judgement> judged;
 
     FieldChange(Field from) {
@@ -33,6 +34,7 @@ public final class FieldChange {
         lateWeight = from.lateWeight();
         extractWeight = from.extractWeight();
         planters = from.planters();
+        work = from.work();
         judged = from.judged();
     }
 
@@ -96,6 +98,11 @@ public final class FieldChange {
         return this;
     }
 
+    public FieldChange work(Work other) {
+        work = other;
+        return this;
+    }
+
     public FieldChange judged(List<Judgement> other) {
         judged = other;
         return this;
@@ -120,6 +127,7 @@ public final class FieldChange {
                 lateWeight,
                 extractWeight,
                 planters,
+                work,
                 judged);
     }
 }

@@ -39,9 +39,6 @@ public record Planter(
         String at,
         WorkHours hours)
         implements Applicator {
-    /** Where nothing is said: ours, no source. */
-    public static final double USUAL_LEAST_FILL = 0.1;
-
     public Planter {
         if (!(widthM > 0 && rowSpacingM > 0 && speedMPerS > 0 && tankL > 0 && roadSpeedMPerS > 0)
                 || !(fieldEfficiency > 0 && fieldEfficiency <= 1)
@@ -62,6 +59,16 @@ public record Planter(
     @Override
     public double fieldCapacityM2PerS() {
         return widthM * speedMPerS * fieldEfficiency;
+    }
+
+    @Override
+    public Work work() {
+        return Work.PLANT;
+    }
+
+    @Override
+    public WorkHours applyHours() {
+        return WorkHours.ALWAYS;
     }
 
     @Override

@@ -119,10 +119,16 @@ public record Season(
 
     /** Of the machines that put mix on fields, those that plant. */
     public List<Planter> planters() {
-        return applicators.stream()
-                .filter(Planter.class::isInstance)
-                .map(Planter.class::cast)
-                .toList();
+        return applicators(Planter.class);
+    }
+
+    /** Of the machines that put mix on fields, those that spray. */
+    public List<Sprayer> sprayers() {
+        return applicators(Sprayer.class);
+    }
+
+    private <A extends Applicator> List<A> applicators(Class<A> kind) {
+        return applicators.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     /** All machines, those that put mix on fields first. */

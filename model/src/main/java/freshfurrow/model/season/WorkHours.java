@@ -76,6 +76,21 @@ public record WorkHours(List<DaySpan> spans) {
         return left.isEmpty() ? Optional.empty() : Optional.of(new WorkHours(left));
     }
 
+    /** What lies in these hours and in others; empty when nothing does. */
+    public Optional<WorkHours> within(WorkHours others) {
+        List<DaySpan> both = new ArrayList<>();
+        for (DaySpan span : spans) {
+            for (DaySpan other : others.spans) {
+                int start = Math.max(span.startS(), other.startS());
+                int end = Math.min(span.endS(), other.endS());
+                if (start < end) {
+                    both.add(new DaySpan(start, end));
+                }
+            }
+        }
+        return both.isEmpty() ? Optional.empty() : Optional.of(new WorkHours(both));
+    }
+
     private static int[] shifted(DaySpan span, int s) {
         return new int[] {span.startS() + s, span.endS() + s};
     }

@@ -9,6 +9,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.PlantingOrders;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
@@ -96,10 +97,12 @@ public final class PlanRecorder {
 
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
         for (int p = 0; p < compiled.planterCount(); p++) {
+            Applicator planter = season.applicators().get(p);
             planters.put(
-                    season.applicators().get(p).id(),
+                    planter.id(),
                     new Plan.PlanterPlan(
-                            season.applicators().get(p).tankL(),
+                            planter.work(),
+                            planter.tankL(),
                             orders.byPlanter().get(p),
                             orders.byPlanter().get(p).stream()
                                     .filter(orders.withoutExtract()::contains)

@@ -43,6 +43,13 @@ class PlayedSeasonsTest {
         assertThat(Audit.check(season, played(season, seed))).isEmpty();
     }
 
+    @Property(tries = 200)
+    void aSeasonOfPlantersAndSprayersHolds(@ForAll long seed) throws Exception {
+        Season season = RandomSeasons.mixed(seed, 12);
+        assertThat(Audit.check(season, read(PlanFile.toJson(played(season, seed)))))
+                .isEmpty();
+    }
+
     /** A field that awaited compost is given up, the planter moves on and awaits it at the next. */
     @Example
     void aWaitForCompostBeginsWhenThePlanterStandsWhereItWaits() {

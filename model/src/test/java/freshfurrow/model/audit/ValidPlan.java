@@ -77,7 +77,7 @@ record ValidPlan(String name, Season whole, Plan plan) {
         for (Field field : season.fields()) {
             do {
                 next = (next + 1) % lists.size();
-            } while (!field.allows(season.applicators().get(next).id()));
+            } while (!field.allows(season.applicators().get(next)));
             lists.get(next).add(field.id());
         }
         return lists;

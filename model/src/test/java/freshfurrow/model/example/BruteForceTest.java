@@ -73,7 +73,7 @@ class BruteForceTest {
         List<List<String>> lists = List.of(new ArrayList<>(), new ArrayList<>());
         for (Field field : fields) {
             int planter = random.nextInt(2);
-            boolean allowed = field.allows(season.applicators().get(planter).id());
+            boolean allowed = field.allows(season.applicators().get(planter));
             lists.get(allowed ? planter : 1 - planter).add(field.id());
         }
         return lists;

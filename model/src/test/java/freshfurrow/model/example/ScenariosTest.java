@@ -118,7 +118,7 @@ class ScenariosTest {
         season.fields().stream()
                 .sorted(Comparator.comparing(field -> field.window().last()))
                 .forEach(field -> Stream.iterate(0, p -> p < lists.size(), p -> p + 1)
-                        .filter(p -> field.allows(season.applicators().get(p).id()))
+                        .filter(p -> field.allows(season.applicators().get(p)))
                         .map(lists::get)
                         .min(Comparator.comparingInt(List::size))
                         .orElseThrow()

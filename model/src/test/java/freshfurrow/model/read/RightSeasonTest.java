@@ -73,7 +73,14 @@ final class RightSeasonTest {
 
     @Test
     void everyKindOfMachineIsRead() {
-        assertThat(WrittenSeason.in(folder).season().machines().map(Object::getClass))
+        assertThat(WrittenSeason.in(folder)
+                        .with(
+                                "rigs:\n",
+                                "sprayers:\n  H1: {rate: 2 ac/h, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min,"
+                                        + " moveTime: 12 min, at: yard}\nrigs:\n")
+                        .season()
+                        .machines()
+                        .map(Object::getClass))
                 .containsExactlyInAnyOrderElementsOf(KindsOfMachine.all());
     }
 
@@ -154,11 +161,10 @@ final class RightSeasonTest {
 
     @Test
     void aFieldTakesFromItsCropWhatItLeavesOut() {
-        Field field = WrittenSeason.in(folder)
+        Season season = WrittenSeason.in(folder)
                 .with("lateWeight: 1.0", "lateWeight: 1.5, recipe: standard")
-                .season()
-                .fields()
-                .get(1);
+                .season();
+        Field field = season.fields().get(1);
         assertThat(field.id()).isEqualTo("S80");
         assertThat(field.name()).as("without a name it is called by its id").isEqualTo("S80");
         assertThat(field.areaHa()).isCloseTo(80 * HECTARES_AN_ACRE, within(CLOSE));
@@ -167,7 +173,7 @@ final class RightSeasonTest {
         assertThat(field.recipe()).isEqualTo("standard");
         assertThat(field.lateWeight()).isEqualTo(1.5);
         assertThat(field.drainage()).isEqualTo(Drainage.MODERATE);
-        assertThat(field.allows("P1")).isTrue();
+        assertThat(field.allows(season.applicator("P1"))).isTrue();
         assertThat(field.outline()).isEmpty();
     }
 

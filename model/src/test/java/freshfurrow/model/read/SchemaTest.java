@@ -84,6 +84,9 @@ final class SchemaTest {
                     closed: [SUNDAY, 2027-05-31] | closed: sunday
                     closed: [SUNDAY, 2027-05-31] | closed: []
                     `from: "14:00"`    | `from: 14:00`
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard, sprayHours: "07:00/10:00"}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  S1: {width: 30 ft, speed: 2 m/s, fieldEfficiency: 0.6, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 0 s, leastFill: 0, flush: 5 min, hours: "07:00/10:00", at: yard}\\nrigs:`
+                    crop: corn}\\n  S80 | crop: corn, work: Plant}\\n  S80
                     `["07:00/12:00", "12:30/20:00"]` | `07:00/24:00`
                     `["07:00/12:00", "12:30/20:00"]` | `["07:00:30 / 12:00"]`
                     North forty        | 1984
@@ -111,6 +114,11 @@ final class SchemaTest {
                     fieldEfficiency: 0.65 | fieldEfficiency: 65
                     fieldEfficiency: 0.65 | fieldEfficiency: 65 %
                     fieldEfficiency: 0.65 | fieldEfficiency: 0
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, width: 3 ft, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {speed: 2 mph, width: 3 ft, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
+                    crop: corn}\\n  S80 | crop: corn, work: mow}\\n  S80
                     hoses: 1           | hoses: 1.5
                     hoses: 1           | hoses: 0
                     hoses: 1           | hoses: "101"
@@ -190,6 +198,7 @@ final class SchemaTest {
                     corn: {            | corn: {qqqqqqqq: 1,        | /$defs/crop
                     N40: {             | N40: {qqqqqqqq: 1,         | /$defs/field
                     P1:                | P1:\\n    qqqqqqqq: 1      | /$defs/planter
+                    `rigs:`            | `sprayers:\\n  H1: {qqqqqqqq: 1, rate: 2 ac/h, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:` | /$defs/sprayer
                     R1:                | R1:\\n    qqqqqqqq: 1      | /$defs/rig
                     well: {            | well: {qqqqqqqq: 1,        | /$defs/waterPoint
                     windrow: {         | windrow: {qqqqqqqq: 1,     | /$defs/lot

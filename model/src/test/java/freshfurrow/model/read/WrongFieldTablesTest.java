@@ -37,7 +37,7 @@ final class WrongFieldTablesTest {
                     id,        | ident,    | fields.csv:1: has no column id; start it with a header row like id,name,area (ac),lat,lon,crop
                     ,crop      | ,crops    | fields.csv:1: has no column crop; start it with a header row like id,name,area (ac),lat,lon,crop
                     id,name    | id,nmae   | fields.csv:1: the column 'nmae' is not known; did you mean name?
-                    id,name    | id,colour | fields.csv:1: the column 'colour' is not known; known are id, name, area, lat, lon, crop, window, recipe, drainage, lateWeight, extractWeight, planters
+                    id,name    | id,colour | fields.csv:1: the column 'colour' is not known; known are id, name, area, lat, lon, crop, window, recipe, drainage, lateWeight, extractWeight, work, planters, sprayers
                     id,name    | id,lat    | fields.csv:1: lat: is a column twice; keep one of the two
                     N40,       | ,         | fields.csv:2: the row has no id; give every field an id
                     N40,       | S80,      | fields.csv:3: the id S80 is taken by fields.csv:2 already; give fields, places and water points ids of their own

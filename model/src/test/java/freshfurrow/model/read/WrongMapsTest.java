@@ -37,7 +37,7 @@ final class WrongMapsTest {
                     `, "crop": "corn"`| ``         | map.geojson:2: N40.crop: is missing; write it like crop: corn
                     "crop": "corn"    | "crop": "oats" | map.geojson:2: features[1].properties.crop: there is no crop oats; known are corn
                     "crop": "corn"    | "crop": "corn", "area": "0 ac" | map.geojson:2: features[1].properties.area: 0 ac is out of range; use 0.003 to 49,000 ac (0.001 to 20,000 ha)
-                    "crop": "corn"    | "crop": "corn", "fid": 7 | map.geojson:2: features[1].properties.fid: is not a known key; known here: name, area, crop, window, recipe, drainage, lateWeight, extractWeight, planters
+                    "crop": "corn"    | "crop": "corn", "fid": 7 | map.geojson:2: features[1].properties.fid: is not a known key; known here: name, area, crop, window, recipe, drainage, lateWeight, extractWeight, work, planters, sprayers
                     "crop": "corn"    | "crop": "corn", "entrance": "gate" | map.geojson:2: features[1].properties.entrance: is not a position; write [longitude, latitude] in degrees, like [-97.0, 41.0]
                     "Polygon"         | "Point"    | map.geojson:2: N40: has no polygon; give the feature a geometry of type Polygon or MultiPolygon
                     [-97.00, 41.03]   | [41.03, -97.00] | map.geojson:4: features[1].geometry.coordinates[1][3]: [41.03, -97.0] is not on the earth, or latitude comes first; write [longitude, latitude] in degrees, like [-97.0, 41.0]

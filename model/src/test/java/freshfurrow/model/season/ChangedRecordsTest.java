@@ -100,7 +100,8 @@ class ChangedRecordsTest {
 
     @Test
     void everyPartOfALargeRecordCanBeChanged() {
-        for (Class<?> type : List.of(Season.class, Field.class, Planter.class, Rig.class, WaterPoint.class)) {
+        for (Class<?> type :
+                List.of(Season.class, Field.class, Planter.class, Sprayer.class, Rig.class, WaterPoint.class)) {
             Class<?> change = method(type, "change").orElseThrow().getReturnType();
             assertThat(Arrays.stream(type.getRecordComponents()).map(RecordComponent::getName))
                     .allSatisfy(part -> assertThat(method(change, part)).isPresent());
@@ -158,7 +159,20 @@ class ChangedRecordsTest {
                         Drainage.WELL,
                         1,
                         Set.of())),
-                List.of(WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkHours.ALWAYS)),
+                List.of(
+                        WithDefaults.planter("P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 600, "yard", WorkHours.ALWAYS),
+                        new Sprayer(
+                                "S1",
+                                new Swath.Hose(2),
+                                1000,
+                                0.1,
+                                5,
+                                300,
+                                600,
+                                0,
+                                "yard",
+                                WorkHours.ALWAYS,
+                                WorkHours.ALWAYS)),
                 List.of(WithDefaults.rig(
                         "R1",
                         160,
@@ -210,14 +224,18 @@ class ChangedRecordsTest {
                         2,
                         3,
                         Set.of("P2"),
+                        Work.SPRAY,
                         List.of(Judgement.fit(NOON)))),
-                List.of(WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
-                        .change()
-                        .leastFill(0.2)
-                        .overtimeS(840)
-                        .flushS(500)
-                        .longestWaitS(OptionalInt.of(2000))
-                        .planter()),
+                List.of(
+                        WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
+                                .change()
+                                .leastFill(0.2)
+                                .overtimeS(840)
+                                .flushS(500)
+                                .longestWaitS(OptionalInt.of(2000))
+                                .planter(),
+                        new Sprayer(
+                                "S2", new Swath.Boom(9, 2, 0.6), 1200, 0.2, 6, 360, 660, 500, "barn", hours, hours)),
                 List.of(WithDefaults.rig(
                                 "R2",
                                 200,

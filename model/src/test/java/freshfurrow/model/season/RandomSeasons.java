@@ -61,6 +61,52 @@ public final class RandomSeasons {
         return withPlacesOfLots(new RandomSeasons(seed, 12, first, zone).make(), seed);
     }
 
+    /** A season with 1 to {@code mostFields} fields, some of them to be sprayed, with 1 or 2 sprayers, and planters or none. */
+    public static Season mixed(long seed, int mostFields) {
+        Random random = new Random(seed ^ 0x5eed);
+        Season season = season(seed, mostFields);
+        List<Applicator> machines = new ArrayList<>();
+        boolean plants = random.nextInt(4) > 0;
+        if (plants) {
+            machines.addAll(season.applicators());
+        }
+        int sprayers = 1 + random.nextInt(2);
+        for (int i = 0; i < sprayers; i++) {
+            machines.add(sprayer("S" + i, (Planter) season.applicators().get(0), random, seed < 0));
+        }
+        List<Field> fields = season.fields().stream()
+                .map(field -> plants && random.nextBoolean() ? field : sprayed(field, sprayers, random))
+                .toList();
+        return season.change().applicators(machines).fields(fields).season();
+    }
+
+    private static Field sprayed(Field field, int sprayers, Random random) {
+        Set<String> some = random.nextInt(4) > 0 ? Set.of() : Set.of("S" + random.nextInt(sprayers));
+        return field.change().work(Work.SPRAY).planters(some).field();
+    }
+
+    private static Sprayer sprayer(String id, Planter like, Random random, boolean takingItsTime) {
+        Swath swath = random.nextBoolean()
+                ? new Swath.Boom(4 + random.nextInt(14), 1.5 + random.nextDouble(), 0.6)
+                : new Swath.Hose(0.5 + 3 * random.nextDouble());
+        List<WorkHours> sprayHours = List.of(
+                WorkHours.ALWAYS,
+                new WorkHours(List.of(new DaySpan(6 * 3600, 9 * 3600), new DaySpan(17 * 3600, 20 * 3600))),
+                new WorkHours(List.of(new DaySpan(7 * 3600 + 1, 11 * 3600))));
+        return new Sprayer(
+                id,
+                swath,
+                List.of(200.0, 1100.5, 3000.0).get(random.nextInt(3)),
+                0.1,
+                like.roadSpeedMPerS(),
+                random.nextBoolean() ? 0 : 300,
+                random.nextBoolean() ? 0 : 400,
+                takingItsTime && random.nextBoolean() ? 900 : 0,
+                like.at(),
+                like.hours(),
+                sprayHours.get(random.nextInt(3)));
+    }
+
     /** The season with compost that rigs have wherever they make batches. */
     public static Season withoutPlacesOfLots(Season season) {
         return season.change()
@@ -165,7 +211,7 @@ public final class RandomSeasons {
         season.applicators().forEach(planter -> lists.add(new ArrayList<>()));
         for (Field field : season.fields()) {
             int p = random.nextInt(season.applicators().size());
-            if (field.allows(season.applicators().get(p).id())) {
+            if (field.allows(season.applicators().get(p))) {
                 List<String> list = lists.get(p);
                 list.add(random.nextInt(list.size() + 1), field.id());
             }

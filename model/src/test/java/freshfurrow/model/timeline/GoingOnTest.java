@@ -37,7 +37,18 @@ public class GoingOnTest {
             @ForAll long seed,
             @ForAll @IntRange(min = 1, max = 25) int fields,
             @ForAll @IntRange(max = 999) int moment) {
-        Season season = RandomSeasons.season(seed, fields);
+        goOn(RandomSeasons.season(seed, fields), seed, moment);
+    }
+
+    @Property(tries = 200)
+    void soItIsWherePlantersAndSprayersShareRigs(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 25) int fields,
+            @ForAll @IntRange(max = 999) int moment) {
+        goOn(RandomSeasons.mixed(seed, fields), seed, moment);
+    }
+
+    private static void goOn(Season season, long seed, int moment) {
         Plan whole = PlanRecorder.record(
                 CompiledSeason.of(season), RandomSeasons.orders(season, dealt(season, new Random(seed))), SOURCE);
         LocalDateTime now = season.first().atStartOfDay().plusMinutes(moment * (season.days() * 1440L - 1) / 999);
@@ -101,7 +112,7 @@ public class GoingOnTest {
         for (Field field : season.fields()) {
             List<Integer> may = new ArrayList<>();
             for (int p = 0; p < lists.size(); p++) {
-                if (field.allows(season.applicators().get(p).id())) {
+                if (field.allows(season.applicators().get(p))) {
                     may.add(p);
                 }
             }

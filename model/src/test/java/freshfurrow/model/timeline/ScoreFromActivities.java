@@ -40,7 +40,7 @@ final class ScoreFromActivities {
         int count = 0;
         for (Applicator planter : season.applicators()) {
             for (String id : plan.planters().get(planter.id()).fields()) {
-                count += field(id).allows(planter.id()) ? 0 : 1;
+                count += field(id).allows(planter) ? 0 : 1;
             }
         }
         return count;

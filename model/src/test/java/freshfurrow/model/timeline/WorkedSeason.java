@@ -6,6 +6,7 @@ import freshfurrow.model.audit.Audit;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
@@ -24,9 +25,12 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.RigChange;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Sprayer;
+import freshfurrow.model.season.Swath;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WetDay;
 import freshfurrow.model.season.WithDefaults;
+import freshfurrow.model.season.Work;
 import freshfurrow.model.season.WorkHours;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -67,7 +71,7 @@ final class WorkedSeason {
             new SeasonSource("Worked", "season.yaml", "0".repeat(64), DisplayUnits.METRIC);
 
     private final List<Recipe> recipes = new ArrayList<>(List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)));
-    private final List<Planter> planters = new ArrayList<>(List.of(planter("P1")));
+    private final List<Applicator> planters = new ArrayList<>(List.of(planter("P1")));
     private final List<Rig> rigs = new ArrayList<>(List.of(rig("R1")));
     private final List<WaterPoint> waterPoints = new ArrayList<>(List.of(well("well")));
     private final List<CompostLot> compost = new ArrayList<>(List.of(new CompostLot("heap", 10_000, FIRST)));
@@ -119,6 +123,13 @@ final class WorkedSeason {
     WorkedSeason planter(String id, UnaryOperator<PlanterChoice> choice) {
         planters.removeIf(planter -> planter.id().equals(id));
         planters.add(choice.apply(new PlanterChoice()).planter(id));
+        return this;
+    }
+
+    /** In place of planter P1, or beside the others: a boom of 10 m at 2 m/s and 0.5, or as it is said, that is else like P1. */
+    WorkedSeason sprayer(String id, UnaryOperator<SprayerChoice> choice) {
+        planters.removeIf(planter -> planter.id().equals(id) || planter.id().equals("P1"));
+        planters.add(choice.apply(new SprayerChoice()).sprayer(id));
         return this;
     }
 
@@ -302,29 +313,36 @@ final class WorkedSeason {
         return WithDefaults.waterPoint(id, Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0);
     }
 
-    record FieldChoice(DateWindow window, String recipe, Drainage drainage, double lateWeight, Set<String> planters) {
+    record FieldChoice(
+            DateWindow window, String recipe, Drainage drainage, double lateWeight, Set<String> planters, Work work) {
         static FieldChoice standard(int days) {
-            return new FieldChoice(new DateWindow(FIRST, day(days)), "standard", Drainage.MODERATE, 1, Set.of());
+            return new FieldChoice(
+                    new DateWindow(FIRST, day(days)), "standard", Drainage.MODERATE, 1, Set.of(), Work.PLANT);
         }
 
         FieldChoice window(int firstDay, int lastDay) {
-            return new FieldChoice(new DateWindow(day(firstDay), day(lastDay)), recipe, drainage, lateWeight, planters);
+            return new FieldChoice(
+                    new DateWindow(day(firstDay), day(lastDay)), recipe, drainage, lateWeight, planters, work);
         }
 
         FieldChoice recipe(String id) {
-            return new FieldChoice(window, id, drainage, lateWeight, planters);
+            return new FieldChoice(window, id, drainage, lateWeight, planters, work);
         }
 
         FieldChoice drainage(Drainage kind) {
-            return new FieldChoice(window, recipe, kind, lateWeight, planters);
+            return new FieldChoice(window, recipe, kind, lateWeight, planters, work);
         }
 
         FieldChoice lateWeight(double weight) {
-            return new FieldChoice(window, recipe, drainage, weight, planters);
+            return new FieldChoice(window, recipe, drainage, weight, planters, work);
+        }
+
+        FieldChoice sprayed() {
+            return new FieldChoice(window, recipe, drainage, lateWeight, planters, Work.SPRAY);
         }
 
         FieldChoice only(String planter) {
-            return new FieldChoice(window, recipe, drainage, lateWeight, Set.of(planter));
+            return new FieldChoice(window, recipe, drainage, lateWeight, Set.of(planter), work);
         }
 
         Field field(String id, double areaHa) {
@@ -339,7 +357,8 @@ final class WorkedSeason {
                     recipe,
                     drainage,
                     lateWeight,
-                    planters);
+                    planters,
+                    work);
         }
     }
 
@@ -397,6 +416,33 @@ final class WorkedSeason {
 
         Planter planter(String id) {
             return change.id(id).planter();
+        }
+    }
+
+    /** A sprayer of 10 m2/s with a tank of 1000 L, but for what is said. */
+    static final class SprayerChoice {
+        private Swath swath = new Swath.Boom(10, 2, 0.5);
+        private double tankL = 1000;
+        private WorkHours hours = WorkedSeason.hours("07:00/19:00");
+        private WorkHours sprayHours = WorkHours.ALWAYS;
+
+        SprayerChoice hose(double m2PerS) {
+            swath = new Swath.Hose(m2PerS);
+            return this;
+        }
+
+        SprayerChoice tank(double litres) {
+            tankL = litres;
+            return this;
+        }
+
+        SprayerChoice sprayHours(String... spans) {
+            sprayHours = WorkedSeason.hours(spans);
+            return this;
+        }
+
+        Sprayer sprayer(String id) {
+            return new Sprayer(id, swath, tankL, 0.1, 5, 300, 600, 0, "yard", hours, sprayHours);
         }
     }
 

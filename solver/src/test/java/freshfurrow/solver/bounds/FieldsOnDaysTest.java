@@ -84,7 +84,7 @@ class FieldsOnDaysTest {
             int closes = day(season, field.window().last());
             for (int p = 0; p < planters; p++) {
                 for (int day = opens;
-                        day < DAYS && field.allows(season.applicators().get(p).id());
+                        day < DAYS && field.allows(season.applicators().get(p));
                         day++) {
                     Literal choice = model.newBoolVar(field.id() + " by " + p + " on " + day);
                     choices.add(choice);

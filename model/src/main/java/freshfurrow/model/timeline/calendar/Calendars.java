@@ -28,8 +28,10 @@ public final class Calendars {
     private final Season season;
     private final int horizonS;
     private final Map<Work, MachineHours> machines = new HashMap<>();
-    private final Map<Calendar, Map<FieldGround, Calendar>> plantings = new HashMap<>();
+    private final Map<Applying, Map<FieldGround, Calendar>> plantings = new HashMap<>();
     private final Closures closures;
+
+    private record Applying(Calendar machine, WorkHours hours) {}
 
     private record Work(
             WorkHours hours,
@@ -111,11 +113,35 @@ public final class Calendars {
         return Calendar.of(periods(hours, false), horizonS).without(Calendar.joined(clockChanges()), horizonS);
     }
 
-    /** A machine's periods less the times at which a field of such ground is too wet. */
-    public Calendar planting(Calendar machine, FieldGround ground) {
+    /**
+     * A machine's periods less the times at which a field of such ground is too wet.
+     *
+     * @param applying the hours in which it may put mix on fields
+     */
+    public Calendar planting(Calendar machine, WorkHours applying, FieldGround ground) {
         return plantings
-                .computeIfAbsent(machine, same -> new HashMap<>())
-                .computeIfAbsent(ground, same -> machine.without(closures(same), horizonS));
+                .computeIfAbsent(new Applying(machine, applying), same -> new HashMap<>())
+                .computeIfAbsent(ground, same -> planting(machine, same, applying));
+    }
+
+    private Calendar planting(Calendar machine, FieldGround ground, WorkHours applying) {
+        List<int[]> closed = new ArrayList<>(outside(applying));
+        return machine.without(closures(ground), horizonS).without(Calendar.joined(closed), horizonS);
+    }
+
+    private List<int[]> outside(WorkHours hours) {
+        List<int[]> outside = new ArrayList<>();
+        int since = 0;
+        for (int[] period : periods(hours, false)) {
+            if (since < period[0]) {
+                outside.add(new int[] {since, period[0]});
+            }
+            since = period[1];
+        }
+        if (since < horizonS) {
+            outside.add(new int[] {since, horizonS});
+        }
+        return outside;
     }
 
     /** How long a machine may go on in its planting periods of such ground. */

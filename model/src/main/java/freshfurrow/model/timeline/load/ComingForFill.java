@@ -108,8 +108,7 @@ final class ComingForFill {
         int closedUntil = Math.min(turn, couldPlantFrom);
         if (state.isTold() && from < closedUntil) {
             int field = order.field(planter, state.planters().index(planter));
-            WaitReason forField = from < fields.openS(field) ? WaitReason.WINDOW : WaitReason.WET;
-            state.journal().waited(planter, place, from, closedUntil, forField);
+            state.journal().waited(planter, place, from, closedUntil, closed(planter, field, from));
         }
         if (turn >= until) {
             return;
@@ -120,6 +119,14 @@ final class ComingForFill {
         if (state.isTold()) {
             state.journal().waited(planter, place, turn, until, why);
         }
+    }
+
+    /** Why planting of a field could not start at a moment of the planter's hours. */
+    private WaitReason closed(int planter, int field, int s) {
+        if (s < fields.openS(field)) {
+            return WaitReason.WINDOW;
+        }
+        return table.isDry(planter, field, s) ? WaitReason.SPRAY_HOURS : WaitReason.WET;
     }
 
     private static WaitReason reason(int rigReady, boolean waitsForWater, int from) {

@@ -2,6 +2,7 @@ package freshfurrow.model.timeline.tables;
 
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.calendar.MachineHours;
@@ -23,6 +24,9 @@ public final class PlanterTable {
     private final Calendar[] hours;
     /** By planter and ground: few, so that they stay in the cache. */
     private final Calendar[][] plantable;
+
+    /** The same in hours in which it may not spray, too. */
+    private final Calendar[][] dry;
 
     /** By planter and ground. */
     private final Overtime[][] overtime;
@@ -50,17 +54,19 @@ public final class PlanterTable {
         machineHours = planters.stream().map(calendars::machine).toArray(MachineHours[]::new);
         hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
         plantable = new Calendar[planters.size()][fields.groundCount()];
+        dry = new Calendar[planters.size()][fields.groundCount()];
         overtime = new Overtime[planters.size()][fields.groundCount()];
         allowed = new boolean[planters.size()][fields.count()];
         tankDm2 = new long[planters.size()][recipes.count()];
         for (int p = 0; p < planters.size(); p++) {
             Applicator planter = planters.get(p);
             for (int g = 0; g < fields.groundCount(); g++) {
-                plantable[p][g] = calendars.planting(hours[p], fields.groundOf(g));
+                dry[p][g] = calendars.planting(hours[p], WorkHours.ALWAYS, fields.groundOf(g));
+                plantable[p][g] = calendars.planting(hours[p], planter.applyHours(), fields.groundOf(g));
                 overtime[p][g] = calendars.overtime(planter, plantable[p][g], fields.groundOf(g));
             }
             for (int f = 0; f < fields.count(); f++) {
-                allowed[p][f] = season.fields().get(f).allows(planter.id());
+                allowed[p][f] = season.fields().get(f).allows(planter);
             }
             for (int r = 0; r < recipes.count(); r++) {
                 tankDm2[p][r] = recipes.areaOfMix(Scale.ml(planter.tankL()), r);
@@ -120,6 +126,11 @@ public final class PlanterTable {
     /** When it may plant a field, window apart. */
     public Calendar plantable(int planter, int field) {
         return plantable[planter][fields.ground(field)];
+    }
+
+    /** Whether a field is dry enough at a moment of its hours, window and spray hours apart. */
+    public boolean isDry(int planter, int field, int s) {
+        return dry[planter][fields.ground(field)].holds(s);
     }
 
     /** How long it may go on planting a field past its hours. */

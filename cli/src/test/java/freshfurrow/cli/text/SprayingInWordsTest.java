@@ -1,0 +1,76 @@
+package freshfurrow.cli.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.cli.safety.Hazard;
+import freshfurrow.cli.safety.Hazards;
+import freshfurrow.cli.sheets.CrewSheets;
+import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Work;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The example plan as that of a sprayer: the same work, of which people read that it is sprayed. */
+final class SprayingInWordsTest {
+    private static final LocalDate TUESDAY = LocalDate.of(2027, 4, 20);
+    private static final Plan PLANTED = ExamplePlan.plan();
+    private static final Plan SPRAYED = sprayed(PLANTED);
+
+    @Test
+    void aDaySheetSaysSprayWhereAPlantersSaysPlant() {
+        String planted = String.join("\n", DaySheet.lines(PLANTED, TUESDAY));
+        String sprayed = String.join("\n", DaySheet.lines(SPRAYED, TUESDAY));
+
+        assertThat(planted).contains("PLANTER P1", "PLANT ", "to plant").doesNotContainIgnoringCase("spray");
+        assertThat(sprayed).contains("SPRAYER P1", "SPRAY ", "to spray").doesNotContainIgnoringCase("plant");
+    }
+
+    @Test
+    void aCrewSheetDoesToo() {
+        String sheets = CrewSheets.html(SPRAYED, MachineDay.allOf(SPRAYED));
+
+        assertThat(sheets).contains("Sprayer ", "<b>Spray</b>").doesNotContain("Planter ", "<b>Plant</b>");
+    }
+
+    @Test
+    void whoSpraysIsCautionedAboutDriftAndReentryAndWhoPlantsIsNot() {
+        assertThat(new Hazards(new PlanIndex(SPRAYED)).on(TUESDAY)).hasAtLeastOneElementOfType(Hazard.Spraying.class);
+        assertThat(new Hazards(new PlanIndex(PLANTED)).on(TUESDAY)).noneMatch(Hazard.Spraying.class::isInstance);
+        assertThat(Cautions.SPRAYING).contains("drifts", "wind", "labels, the law and local rules", "come back");
+    }
+
+    @Test
+    void whatIsDoneAndLeftHasTheWordsOfTheWorkOrOfBoth() {
+        WorkWords both = new WorkWords(Set.of(Work.SPRAY, Work.PLANT));
+
+        assertThat(WorkWords.of(PLANTED).done()).isEqualTo("planted");
+        assertThat(WorkWords.of(SPRAYED).undone()).isEqualTo("unsprayed");
+        assertThat(both.done()).isEqualTo("planted or sprayed");
+        assertThat(both.machines()).isEqualTo("planters and sprayers");
+        assertThat(WorkWords.capital(both.undone())).isEqualTo("Unplanted or unsprayed");
+    }
+
+    private static Plan sprayed(Plan plan) {
+        Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
+        plan.planters()
+                .forEach((id, its) -> planters.put(
+                        id, new Plan.PlanterPlan(Work.SPRAY, its.tankL(), its.fields(), its.activities())));
+        return new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                planters,
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
+    }
+}
