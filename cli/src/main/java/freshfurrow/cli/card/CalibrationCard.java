@@ -4,33 +4,29 @@ import static freshfurrow.cli.card.CardUnits.number;
 import static freshfurrow.cli.text.Figures.toTheSecond;
 
 import freshfurrow.cli.text.Cautions;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.mixing.OutletFlow;
 import freshfurrow.model.mixing.PressureLaw;
 import freshfurrow.model.mixing.SmallPlot;
 import freshfurrow.model.quantity.Kind;
-import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** What a planter's outlets are to give, how to catch it, and what to change when they give something else. */
+/** What the outlets of a planter or a boom are to give, how to catch it, and what to change when they give something else. */
 public final class CalibrationCard {
     private static final double METRIC_DISTANCE_M = 100;
     private static final int SPEEDS_EACH_SIDE = 3;
-    private static final List<String> CAUTIONS = List.of(
-            "Keep everyone clear of a planter that could roll or drop: set the brake, block the planter, shut off the engine before"
-                    + " you reach in.",
-            Cautions.PRESSURE,
-            "Stay within the pressure ratings of the pump, hoses, couplings and outlets, also with an outlet closed.",
-            "Catch with water first. With extract, wear gloves and eye protection.",
-            Cautions.FIRST_WITH_SOURCES);
+    private static final String RATINGS =
+            "Stay within the pressure ratings of the pump, hoses, couplings and outlets, also with an outlet closed.";
+    private static final String WATER_FIRST = "Catch with water first. With extract, wear gloves and eye protection.";
 
     private final Season season;
     private final CalibrationOrder order;
     private final CardUnits units;
-    private final Planter planter;
+    private final Outlets outlets;
     private final Recipe recipe;
     private final OutletFlow row;
     private final OutletFlow all;
@@ -40,10 +36,10 @@ public final class CalibrationCard {
         this.season = season;
         this.order = order;
         units = CardUnits.ofOneSystem(season.units());
-        planter = season.planters().get(order.planter());
+        outlets = order.outlets();
         recipe = season.recipes().get(order.recipe());
-        row = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), planter.rowSpacingM());
-        all = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), planter.widthM());
+        row = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), outlets.spacingM());
+        all = new OutletFlow(recipe.mixLPerHa(), order.speedMPerS(), outlets.widthM());
     }
 
     /** The card, a line an entry. */
@@ -57,17 +53,38 @@ public final class CalibrationCard {
         order.caught()
                 .ifPresent(caught -> card.section(
                         "Caught",
-                        new CaughtSums(card.row, order.jarS(), order.pressureKPa(), caught, card.units).lines()));
-        card.section("Cautions", CAUTIONS.stream().map(line -> "  " + line).toList());
+                        new CaughtSums(card.row, card.outlets, order.jarS(), order.pressureKPa(), caught, card.units)
+                                .lines()));
+        card.section(
+                "Cautions",
+                cautions(order.outlets()).stream().map(line -> "  " + line).toList());
         return card.lines;
     }
 
+    private static List<String> cautions(Outlets outlets) {
+        return outlets.isBoom()
+                ? List.of(
+                        "Keep everyone clear of a boom that could swing, fold or drop, and clear of power lines: set the brake, shut off"
+                                + " the engine before you reach in.",
+                        Cautions.PRESSURE,
+                        RATINGS,
+                        WATER_FIRST,
+                        Cautions.SPRAYING,
+                        Cautions.FIRST_WITH_SOURCES)
+                : List.of(
+                        "Keep everyone clear of a planter that could roll or drop: set the brake, block the planter, shut off the engine before"
+                                + " you reach in.",
+                        Cautions.PRESSURE,
+                        RATINGS,
+                        WATER_FIRST,
+                        Cautions.FIRST_WITH_SOURCES);
+    }
+
     private void head() {
-        lines.add(
-                "CALIBRATION CARD   planter " + planter.id() + ", recipe " + recipe.id() + ", season " + season.name());
+        lines.add("CALIBRATION CARD   " + outlets.machine() + ", recipe " + recipe.id() + ", season " + season.name());
         lines.add(rate(recipe.mixLPerHa()) + " at " + speed(order.speedMPerS()) + ", "
-                + units.show(Kind.LENGTH, planter.widthM()) + " wide, rows " + spacing() + " apart: "
-                + number(planter.widthM() / planter.rowSpacingM()) + " rows");
+                + units.show(Kind.LENGTH, outlets.widthM()) + " wide, " + outlets.many() + " " + spacing() + " apart: "
+                + number(outlets.count()) + " " + outlets.many());
     }
 
     private void flow() {
@@ -76,17 +93,20 @@ public final class CalibrationCard {
         section(
                 "Flow (for a liquid as thin as water)",
                 new Sums()
-                        .add("Each row", flow(row), rateAndSpeed + spacing() + " / " + (us ? "5,940" : "60,000"))
                         .add(
-                                "All rows",
+                                "Each " + outlets.one(),
+                                flow(row),
+                                rateAndSpeed + spacing() + " / " + (us ? "5,940" : "60,000"))
+                        .add(
+                                "All " + outlets.many(),
                                 flow(all),
-                                flow(row) + " x " + number(planter.widthM() / planter.rowSpacingM()) + " rows")
+                                flow(row) + " x " + number(outlets.count()) + " " + outlets.many())
                         .lines());
     }
 
     private void catching() {
         boolean us = units.us();
-        double distanceM = us ? SmallPlot.distanceM(planter.rowSpacingM()) : METRIC_DISTANCE_M;
+        double distanceM = us ? SmallPlot.distanceM(outlets.spacingM()) : METRIC_DISTANCE_M;
         double driveS = distanceM / order.speedMPerS();
         Sums sums = new Sums()
                 .add(
@@ -112,21 +132,21 @@ public final class CalibrationCard {
                 number(driveS) + " s",
                 units.show(Kind.LENGTH, distanceM) + " / (" + speed(order.speedMPerS())
                         + (us ? " x 1.467 ft/s/mph)" : " / 3.6)"));
-        section("Catch from each row", sums.lines());
+        section("Catch from each " + outlets.one(), sums.lines());
     }
 
     private void speeds() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 "Speed",
-                "Row flow for " + rate(recipe.mixLPerHa()),
+                WorkWords.capital(outlets.one()) + " flow for " + rate(recipe.mixLPerHa()),
                 "In " + toTheSecond(order.jarS()),
                 "Rate if the flow stays the same"));
         double step = Kind.SPEED.toSi(units.us() ? 0.5 : 1, units.symbol(Kind.SPEED));
         for (int i = -SPEEDS_EACH_SIDE; i <= SPEEDS_EACH_SIDE; i++) {
             double speed = order.speedMPerS() + i * step;
             if (speed > step / 2) {
-                OutletFlow there = new OutletFlow(recipe.mixLPerHa(), speed, planter.rowSpacingM());
+                OutletFlow there = new OutletFlow(recipe.mixLPerHa(), speed, outlets.spacingM());
                 rows.add(List.of(
                         speed(speed),
                         flow(there),
@@ -163,7 +183,7 @@ public final class CalibrationCard {
     }
 
     private String spacing() {
-        return units.spacing(planter.rowSpacingM());
+        return units.spacing(outlets.spacingM());
     }
 
     private String rate(double litresPerHa) {

@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 /**
  * What a calibration card is to be made for.
  *
- * @param planter index in the season's order; likewise {@code recipe}
+ * @param outlets of the machine to calibrate
+ * @param recipe index in the season's order
  * @param speedMPerS speed to calibrate for, above 0, m/s
  * @param jarS length of a jar test, above 0, s
  * @param pressureKPa gauge pressure that gives the recipe's rate, or at which was caught, kPa
@@ -15,7 +16,7 @@ import java.util.OptionalDouble;
  * @param caught what was caught
  */
 public record CalibrationOrder(
-        int planter,
+        Outlets outlets,
         int recipe,
         double speedMPerS,
         int jarS,
@@ -24,7 +25,7 @@ public record CalibrationOrder(
         Optional<Caught> caught) {
 
     /**
-     * What was caught from outlets, one entry a row.
+     * What was caught from outlets, one entry each.
      *
      * @param litres 0 or more, L, one above 0
      * @param distanceM over which distance, m; in the time of the jar test when absent

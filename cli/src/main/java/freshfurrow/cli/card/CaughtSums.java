@@ -3,6 +3,7 @@ package freshfurrow.cli.card;
 import static freshfurrow.cli.card.CardUnits.number;
 import static freshfurrow.cli.card.CardUnits.signedPercent;
 
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.mixing.OutletFlow;
 import freshfurrow.model.mixing.PressureLaw;
 import freshfurrow.model.mixing.RowSpread;
@@ -17,6 +18,7 @@ final class CaughtSums {
     private static final double UNEVEN = 0.05;
 
     private final OutletFlow wanted;
+    private final Outlets outlets;
     private final OptionalDouble pressureKPa;
     private final RowSpread rows;
     private final CardUnits units;
@@ -24,7 +26,13 @@ final class CaughtSums {
     private final OutletFlow measured;
 
     CaughtSums(
-            OutletFlow wanted, int jarS, OptionalDouble pressureKPa, CalibrationOrder.Caught caught, CardUnits units) {
+            OutletFlow wanted,
+            Outlets outlets,
+            int jarS,
+            OptionalDouble pressureKPa,
+            CalibrationOrder.Caught caught,
+            CardUnits units) {
+        this.outlets = outlets;
         this.wanted = wanted;
         this.pressureKPa = pressureKPa;
         this.units = units;
@@ -43,8 +51,8 @@ final class CaughtSums {
                         "Caught",
                         mean,
                         rows.litres().size() == 1
-                                ? "one row"
-                                : "average of " + rows.litres().size() + " rows")
+                                ? "one " + outlets.one()
+                                : "average of " + rows.litres().size() + " " + outlets.many())
                 .add("Rate", rate(measured.rateLPerHa()), rate(wanted.rateLPerHa()) + " x " + ratio)
                 .add("Error", signedPercent(measured.rateLPerHa() / wanted.rateLPerHa() - 1), ratio + " - 1")
                 .add(
@@ -64,17 +72,18 @@ final class CaughtSums {
 
     private void spread(List<String> lines) {
         List<List<String>> table = new ArrayList<>();
-        table.add(List.of("Row", "Caught", "Off the average", ""));
+        table.add(List.of(WorkWords.capital(outlets.one()), "Caught", "Off the average", ""));
         for (int row = 0; row < rows.litres().size(); row++) {
             double off = rows.deviation(row);
             table.add(List.of(
                     Integer.toString(row + 1),
                     caught(rows.litres().get(row)),
                     signedPercent(off),
-                    Math.abs(off) > UNEVEN ? "check this row" : ""));
+                    Math.abs(off) > UNEVEN ? "check this " + outlets.one() : ""));
         }
         lines.add("");
-        lines.add("Rows, marked if more than 5 % off the average (common practice, no source)");
+        lines.add(WorkWords.capital(outlets.many())
+                + ", marked if more than 5 % off the average (common practice, no source)");
         lines.addAll(Columns.of(table));
         lines.addAll(new Sums()
                 .add(

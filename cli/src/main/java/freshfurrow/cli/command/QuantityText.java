@@ -39,7 +39,7 @@ final class QuantityText {
                 .toList();
         if (figures.stream().anyMatch(figure -> figure < 0) || figures.stream().noneMatch(figure -> figure > 0)) {
             throw new WrongArgument(
-                    option + " '" + text + "' must be 0 or more for each row, and above 0 for at least one");
+                    option + " '" + text + "' must be 0 or more for each outlet, and above 0 for at least one");
         }
         return figures;
     }

@@ -17,7 +17,10 @@ final class CalibrationCardTest {
             OptionalDouble pressureKPa, OptionalDouble otherLPerHa, Optional<CalibrationOrder.Caught> caught) {
         return String.join(
                 "\n",
-                CalibrationCard.lines(SEASON, new CalibrationOrder(0, 0, 4, 30, pressureKPa, otherLPerHa, caught)));
+                CalibrationCard.lines(
+                        SEASON,
+                        new CalibrationOrder(
+                                Outlets.of(SEASON.planters().get(0)), 0, 4, 30, pressureKPa, otherLPerHa, caught)));
     }
 
     private static Optional<CalibrationOrder.Caught> caught(OptionalDouble distanceM, Double... litres) {

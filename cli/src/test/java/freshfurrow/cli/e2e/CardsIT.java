@@ -119,7 +119,7 @@ final class CardsIT {
                 "calibrate ; --rate|15 gal/ac ; --rate needs the pressure now; give it with --pressure, like --pressure '40 psi'",
                 "calibrate ; --pressure|40 psi ; --pressure is used with --rate or --caught; give one of them",
                 "calibrate ; --over|100 ft ; --over is the distance of a catch; give what was caught with --caught",
-                "calibrate ; --caught|0,0 ; --caught '0,0' must be 0 or more for each row, and above 0 for at least one",
+                "calibrate ; --caught|0,0 ; --caught '0,0' must be 0 or more for each outlet, and above 0 for at least one",
                 "calibrate ; --caught|1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1,1 ; --caught has 17 catches, but P1 has 16 rows"
             },
             quoteCharacter = '`')
