@@ -1,10 +1,13 @@
 package freshfurrow.cli.command;
 
 import freshfurrow.model.log.Column;
+import freshfurrow.model.log.Fact;
 import freshfurrow.model.log.FactKind;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,7 +34,8 @@ abstract class LogFacts {
             footer = {
                 "  freshfurrow log season.yaml planted N80 41ac",
                 "  freshfurrow log season.yaml planted N80 41ac --planter P1 --load L0001",
-                "  freshfurrow log season.yaml planted N80 41ac --at 2027-04-23T15:10"
+                "  freshfurrow log season.yaml planted N80 41ac --at 2027-04-23T15:10",
+                "  freshfurrow log season.yaml planted N80 41ac --without-extract"
             })
     int planted(
             @Parameters(paramLabel = "FIELD", index = "0", description = "id of the field") String field,
@@ -44,15 +48,25 @@ abstract class LogFacts {
                     List<String> area,
             @Option(names = "--planter", paramLabel = "ID", description = "which planter planted it")
                     Optional<String> planter,
-            @Option(names = "--load", paramLabel = "ID", description = "the load that was used, as named in the plan")
-                    Optional<String> load,
+            @ArgGroup @Nullable OutOf outOf,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.PLANTED);
         cells.put(Column.PLACE, field);
         cells.put(Column.AMOUNT, String.join(" ", area));
         planter.ifPresent(id -> cells.put(Column.MACHINE, id));
-        load.ifPresent(id -> cells.put(Column.LOAD, id));
+        if (outOf != null) {
+            cells.put(Column.LOAD, outOf.load.orElse(Fact.Planted.NO_LOAD));
+        }
         return add(cells);
+    }
+
+    /** What a field was planted with. */
+    static final class OutOf {
+        @Option(names = "--load", paramLabel = "ID", description = "the load that was used, as named in the plan")
+        Optional<String> load = Optional.empty();
+
+        @Option(names = "--without-extract", description = "it was planted without extract")
+        boolean withoutExtract;
     }
 
     @Command(

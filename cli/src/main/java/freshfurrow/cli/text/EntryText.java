@@ -50,7 +50,8 @@ final class EntryText {
             return WorkWords.of(works.getOrDefault(planted.field(), Work.PLANT)).done() + " " + label(planted.field())
                     + ", " + figures.area(planted.areaHa())
                     + planted.planter().map(planter -> ", by " + planter).orElse("")
-                    + planted.load().map(load -> ", from load " + load).orElse("");
+                    + planted.load().map(load -> ", from load " + load).orElse("")
+                    + (planted.withoutExtract() ? ", without extract" : "");
         }
         if (fact instanceof Fact.BatchMade batch) {
             return "batch by " + batch.rig()

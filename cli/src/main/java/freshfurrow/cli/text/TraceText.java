@@ -114,6 +114,9 @@ public final class TraceText {
 
     private void piece(List<String> lines, Entry entry, Fact.Planted planted) {
         lines.add(line(entry));
+        if (planted.withoutExtract()) {
+            return;
+        }
         planned.planter(planted).ifPresent(by -> lines.add(INDENT + by));
         if (planted.load().isEmpty()) {
             lines.add(INDENT + "its load was not logged");

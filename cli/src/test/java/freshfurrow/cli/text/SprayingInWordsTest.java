@@ -12,6 +12,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,7 @@ final class SprayingInWordsTest {
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
         plan.planters()
                 .forEach((id, its) -> planters.put(
-                        id, new Plan.PlanterPlan(Work.SPRAY, its.tankL(), its.fields(), its.activities())));
+                        id, new Plan.PlanterPlan(Work.SPRAY, its.tankL(), its.fields(), List.of(), its.activities())));
         return new Plan(
                 plan.season(),
                 plan.score(),

@@ -33,24 +33,27 @@ final class WithoutExtract {
                 waits(planter, its.activities());
             }
         });
-        if (!isAllowed) {
-            evidence.all(Activity.PlantWithout.class)
-                    .forEach(done -> evidence.report(
-                            Rule.WITHOUT_EXTRACT,
-                            done.where(),
-                            "it plants " + done.activity().field()
-                                    + " without extract, which the season does not allow"));
-        }
+        evidence.all(Activity.PlantWithout.class).stream()
+                .filter(done -> !mayGoWithout(done.activity().field()))
+                .forEach(done -> evidence.report(
+                        Rule.WITHOUT_EXTRACT,
+                        done.where(),
+                        "it plants " + done.activity().field() + " without extract, which the season does not allow"));
+    }
+
+    private boolean mayGoWithout(String id) {
+        Field field = evidence.fields.get(id);
+        return field == null || evidence.season.mayGoWithout(field);
     }
 
     private void decided(String planter, Plan.PlanterPlan its) {
         for (String field : its.withoutExtract()) {
-            if (!isAllowed || !its.fields().contains(field)) {
+            if (!mayGoWithout(field) || !its.fields().contains(field)) {
                 evidence.report(
                         Rule.WITHOUT_EXTRACT,
                         "planting order of " + planter,
                         field + " is to be planted without extract, but "
-                                + (isAllowed ? "is not in the order" : "the season does not allow that"));
+                                + (mayGoWithout(field) ? "is not in the order" : "the season does not allow that"));
             }
         }
         its.activities().stream()

@@ -17,10 +17,23 @@ public sealed interface Fact {
      * @param areaHa ha, above 0
      * @param planter id, where it is known
      * @param load what people call the planter fill it was planted from, where it is known
+     * @param withoutExtract whether it was planted without any
      */
-    record Planted(String field, double areaHa, Optional<String> planter, Optional<String> load) implements Fact {
+    record Planted(String field, double areaHa, Optional<String> planter, Optional<String> load, boolean withoutExtract)
+            implements Fact {
+        /** In place of a load in the log: planted without extract. */
+        public static final String NO_LOAD = "none";
+
         public Planted {
             aboveZero("area planted", areaHa);
+            if (withoutExtract && load.isPresent()) {
+                throw new IllegalArgumentException("planted without extract and from load " + load.get());
+            }
+        }
+
+        /** Planted with extract, from a load that is known or not. */
+        public Planted(String field, double areaHa, Optional<String> planter, Optional<String> load) {
+            this(field, areaHa, planter, load, false);
         }
     }
 

@@ -195,8 +195,7 @@ public record Plan(
         }
 
         /** What a planter does. */
-        public PlanterPlan(
-                double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
+        public PlanterPlan(double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
             this(Work.PLANT, tankL, fields, withoutExtract, activities);
         }
 

@@ -51,7 +51,8 @@ final class AlreadyLogged {
         if (fact instanceof Fact.Planted planted
                 && planted.load().filter(knownLoads::contains).isPresent()) {
             plantings(planted.field())
-                    .filter(plant -> plant.load().equals(planted.load().get()))
+                    .filter(planting -> planting instanceof Activity.Plant plant
+                            && plant.load().equals(planted.load().get()))
                     .forEach(found::add);
             return true;
         }
@@ -72,6 +73,7 @@ final class AlreadyLogged {
     private void findByTime(Entry entry) {
         if (entry.fact() instanceof Fact.Planted planted) {
             plantings(planted.field())
+                    .filter(plant -> !planted.withoutExtract() || plant instanceof Activity.PlantWithout)
                     .filter(plant -> !middle(plant).isAfter(entry.at()))
                     .forEach(found::add);
         } else if (entry.fact() instanceof Fact.BatchMade batch) {
@@ -102,16 +104,16 @@ final class AlreadyLogged {
                 .toList();
     }
 
-    private Stream<Activity.Plant> plantings(String field) {
+    private Stream<Activity.Planting> plantings(String field) {
         return plan.planters().values().stream()
                 .map(Plan.PlanterPlan::activities)
                 .flatMap(Collection::stream)
-                .filter(Activity.Plant.class::isInstance)
-                .map(Activity.Plant.class::cast)
+                .filter(Activity.Planting.class::isInstance)
+                .map(Activity.Planting.class::cast)
                 .filter(plant -> plant.field().equals(field));
     }
 
-    private static LocalDateTime middle(Activity.Plant plant) {
+    private static LocalDateTime middle(Activity.Planting plant) {
         return plant.start().plus(plant.span().dividedBy(2));
     }
 }

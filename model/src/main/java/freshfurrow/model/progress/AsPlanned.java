@@ -91,7 +91,7 @@ public final class AsPlanned {
     }
 
     private void planterWork(String planter, Activity activity) {
-        if (activity instanceof Activity.Plant plant
+        if (activity instanceof Activity.Planting plant
                 && plant.start().isBefore(until)
                 && !except.contains(plant.field())
                 && !logged.has(plant)) {
@@ -99,10 +99,13 @@ public final class AsPlanned {
             double ha = Math.min(PlanterSoFar.plantedHa(plant, until), left);
             if (ha >= LEAST_HA) {
                 leftHa.put(plant.field(), left - ha);
-                done.add(new Done(
-                        plant.end().isAfter(until) ? until : plant.end(),
-                        new Fact.Planted(plant.field(), ha, Optional.of(planter), Optional.of(plant.load()))));
+                done.add(new Done(plant.end().isAfter(until) ? until : plant.end(), planted(planter, plant, ha)));
             }
         }
+    }
+
+    private static Fact planted(String planter, Activity.Planting planting, double ha) {
+        Optional<String> load = planting instanceof Activity.Plant plant ? Optional.of(plant.load()) : Optional.empty();
+        return new Fact.Planted(planting.field(), ha, Optional.of(planter), load, load.isEmpty());
     }
 }

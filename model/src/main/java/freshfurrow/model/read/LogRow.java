@@ -116,10 +116,9 @@ final class LogRow {
         if (loads.size() > 1) {
             cells.problem(LOAD, "names " + loads.size() + " loads", "write one line for each load");
         }
-        return both(
-                field,
-                area,
-                (id, ha) -> new Fact.Planted(id, ha, planter, loads.stream().findFirst()));
+        boolean without = loads.contains(Fact.Planted.NO_LOAD);
+        Optional<String> load = loads.stream().findFirst().filter(id -> !without);
+        return both(field, area, (id, ha) -> new Fact.Planted(id, ha, planter, load, without));
     }
 
     private Optional<Fact> batch(LogCells cells, Keys keys) {

@@ -79,6 +79,11 @@ public record Season(
         return new SeasonChange(this);
     }
 
+    /** Whether a field may be planted without extract; what is not sprayed is not done. */
+    public boolean mayGoWithout(Field field) {
+        return goals.untreatedDays().isPresent() && field.work() == Work.PLANT;
+    }
+
     /** Changes of the clock that hold times of this season may cross: those in its days, and in the longest hold time after them. */
     public ClockChanges clockChanges() {
         return ClockChanges.of(timezone, start(), end().plusSeconds(longestHoldS()));

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.OptionalInt;
+
 /**
  * A machine, or a person with a hose, that sprays mix out of a tank that rigs fill.
  *
@@ -40,6 +42,12 @@ public record Sprayer(
     @Override
     public Work work() {
         return Work.SPRAY;
+    }
+
+    /** What is not sprayed is not done, so that it waits. */
+    @Override
+    public OptionalInt longestWaitS() {
+        return OptionalInt.empty();
     }
 
     @Override

@@ -39,6 +39,11 @@ public final class CompiledSeason {
         return tables.fields().mayGoWithout();
     }
 
+    /** Whether a field may be planted without extract. */
+    public boolean mayGoWithout(int field) {
+        return tables.fields().mayGoWithout(field);
+    }
+
     /** Whether all compost there is, or will be, is less than all fields need. */
     public boolean isShortOfCompost() {
         return tables.compost().totalMg()

@@ -79,7 +79,7 @@ public final class LineOfFact {
         cells.put(Column.PLACE, planted.field());
         cells.put(Column.AMOUNT, area(planted.areaHa()));
         put(cells, Column.MACHINE, planted.planter());
-        put(cells, Column.LOAD, planted.load());
+        put(cells, Column.LOAD, planted.withoutExtract() ? Optional.of(Fact.Planted.NO_LOAD) : planted.load());
         return cells;
     }
 

@@ -151,7 +151,7 @@ public final class RandomSeasons {
                         lists,
                         lists.stream()
                                 .flatMap(List::stream)
-                                .filter(field -> random.nextInt(4) == 0)
+                                .filter(field -> random.nextInt(4) == 0 && season.mayGoWithout(season.field(field)))
                                 .collect(Collectors.toSet()));
     }
 

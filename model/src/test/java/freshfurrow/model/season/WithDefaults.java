@@ -106,6 +106,19 @@ public final class WithDefaults {
             double lateWeight,
             Set<String> planters) {
         return new Field(
-                id, name, areaHa, at, outline, crop, window, recipe, drainage, lateWeight, 1, planters, List.of());
+                id,
+                name,
+                areaHa,
+                at,
+                outline,
+                crop,
+                window,
+                recipe,
+                drainage,
+                lateWeight,
+                1,
+                planters,
+                Work.PLANT,
+                List.of());
     }
 }

@@ -346,7 +346,7 @@ final class WorkedSeason {
         }
 
         Field field(String id, double areaHa) {
-            return WithDefaults.field(
+            Field planted = WithDefaults.field(
                     id,
                     id,
                     areaHa,
@@ -357,8 +357,8 @@ final class WorkedSeason {
                     recipe,
                     drainage,
                     lateWeight,
-                    planters,
-                    work);
+                    planters);
+            return planted.change().work(work).field();
         }
     }
 

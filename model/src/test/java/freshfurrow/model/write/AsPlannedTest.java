@@ -120,7 +120,13 @@ class AsPlannedTest {
         LocalDateTime at = done.at().plusSeconds(random.nextInt(120));
         if (done.fact() instanceof Fact.Planted planted) {
             return new AsPlanned.Done(
-                    at, new Fact.Planted(planted.field(), planted.areaHa() * 0.9, planted.planter(), planted.load()));
+                    at,
+                    new Fact.Planted(
+                            planted.field(),
+                            planted.areaHa() * 0.9,
+                            planted.planter(),
+                            planted.load(),
+                            planted.withoutExtract()));
         }
         if (done.fact() instanceof Fact.BatchMade batch) {
             return new AsPlanned.Done(

@@ -75,8 +75,9 @@ final class RandomFacts {
         cells.put(Column.PLACE, field.id());
         cells.put(Column.AMOUNT, ha + " ha");
         planter.ifPresent(id -> cells.put(Column.MACHINE, id));
-        load.ifPresent(id -> cells.put(Column.LOAD, id));
-        return new Fact.Planted(field.id(), ha, planter, load);
+        boolean without = load.isEmpty() && random.nextBoolean();
+        load.or(() -> without ? Optional.of("none") : Optional.empty()).ifPresent(id -> cells.put(Column.LOAD, id));
+        return new Fact.Planted(field.id(), ha, planter, load, without);
     }
 
     private Fact batch(Map<Column, String> cells) {

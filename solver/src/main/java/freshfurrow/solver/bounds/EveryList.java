@@ -79,7 +79,7 @@ final class EveryList {
             int index = sizes[planter]++;
             lists[planter][index] = field;
             extend(planter);
-            if (season.mayGoWithout()) {
+            if (season.mayGoWithout(field)) {
                 lists[planter][index] = season.without(field);
                 extend(planter);
             }

@@ -26,6 +26,7 @@ final class WhoGoesWithout {
             season.season().compost().stream().mapToDouble(CompostLot::massKg).sum() * MG_PER_KG
         };
         return IntStream.range(0, season.fieldCount())
+                .filter(season::mayGoWithout)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
                         field -> -season.extractWeightThousandths(field) / mgPerDm2(season, field)))

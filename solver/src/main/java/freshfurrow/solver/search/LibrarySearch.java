@@ -119,7 +119,7 @@ final class LibrarySearch {
         }
     }
 
-    /** Refuses moves that put a visit into a list while the other one of its field stands in one. */
+    /** Refuses moves that put a visit into a list while the other one of its field stands in one, or that must not stand there. */
     public static final class EachFieldOnce implements SelectionFilter<Schedule, Move<Schedule>> {
         @Override
         public boolean accept(ScoreDirector<Schedule> director, Move<Schedule> move) {
@@ -127,7 +127,10 @@ final class LibrarySearch {
             return move.getPlanningValues().stream()
                     .filter(Visit.class::isInstance)
                     .map(Visit.class::cast)
-                    .allMatch(visit -> inside.listOf(visit) != null || inside.listOf(inside.otherOf(visit)) == null);
+                    .allMatch(visit -> inside.listOf(visit) != null
+                            || (inside.listOf(inside.otherOf(visit)) == null
+                                    && (!visit.isWithoutExtract()
+                                            || inside.schedule().season().mayGoWithout(visit.field()))));
         }
     }
 

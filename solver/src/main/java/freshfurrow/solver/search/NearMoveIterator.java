@@ -26,7 +26,7 @@ final class NearMoveIterator<M> implements Iterator<M> {
     private final ListMoves<M> moves;
     private final Random random;
     private final int fields;
-    private final boolean mayGoWithout;
+    private final boolean anyMayGoWithout;
     private final SeasonEstimate estimate;
     private final NearFields near;
 
@@ -35,14 +35,14 @@ final class NearMoveIterator<M> implements Iterator<M> {
         this.moves = moves;
         this.random = random;
         this.fields = positions.schedule().season().fieldCount();
-        this.mayGoWithout = positions.schedule().season().mayGoWithout();
+        this.anyMayGoWithout = positions.schedule().season().mayGoWithout();
         this.estimate = positions.schedule().estimate();
         this.near = positions.schedule().near();
     }
 
     @Override
     public boolean hasNext() {
-        return fields > 1 || mayGoWithout;
+        return fields > 1 || anyMayGoWithout;
     }
 
     @Override
@@ -58,7 +58,7 @@ final class NearMoveIterator<M> implements Iterator<M> {
 
     private @Nullable M attempt() {
         Visit visit = positions.standing(random.nextInt(fields));
-        if (mayGoWithout && random.nextInt(ONE_IN_GOES_WITHOUT) == 0) {
+        if (anyMayGoWithout && random.nextInt(ONE_IN_GOES_WITHOUT) == 0) {
             return changeExtract(visit);
         }
         if (fields == 1) {
@@ -72,7 +72,7 @@ final class NearMoveIterator<M> implements Iterator<M> {
         PlanterList from = positions.listOf(visit);
         int toIndex = positions.indexOf(nearOne);
         if (from == null) {
-            Visit assigned = mayGoWithout && random.nextBoolean() ? positions.otherOf(visit) : visit;
+            Visit assigned = mayGoWithout(visit) && random.nextBoolean() ? positions.otherOf(visit) : visit;
             return positions.allows(to, assigned) ? moves.assign(assigned, to, toIndex + random.nextInt(2)) : null;
         }
         int fromIndex = positions.indexOf(visit);
@@ -106,9 +106,15 @@ final class NearMoveIterator<M> implements Iterator<M> {
         return positions.standing(others[(int) (nearestMoreOften * others.length)]);
     }
 
+    private boolean mayGoWithout(Visit visit) {
+        return positions.schedule().season().mayGoWithout(visit.field());
+    }
+
     private @Nullable M changeExtract(Visit visit) {
         PlanterList list = positions.listOf(visit);
-        return list == null ? null : moves.replace(list, positions.indexOf(visit), positions.otherOf(visit));
+        return list == null || !mayGoWithout(visit)
+                ? null
+                : moves.replace(list, positions.indexOf(visit), positions.otherOf(visit));
     }
 
     private @Nullable M putBeside(PlanterList from, int fromIndex, int run, PlanterList to, int toIndex) {

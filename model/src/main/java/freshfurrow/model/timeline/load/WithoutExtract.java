@@ -8,12 +8,13 @@ import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
 import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
 /** A planter that asks for a load goes on without extract: for the rest of the field, or until a load is to be had. */
 final class WithoutExtract {
-    private final SeasonTables tables;
+    private final FieldTable fields;
     private final PlanterTable table;
     private final State state;
     private final LoadRequest request;
@@ -30,7 +31,7 @@ final class WithoutExtract {
             Requests requests,
             Planting planting,
             ComingForFill coming) {
-        this.tables = tables;
+        this.fields = tables.fields();
         this.table = tables.planters();
         this.state = state;
         this.request = request;
@@ -40,9 +41,9 @@ final class WithoutExtract {
         this.coming = coming;
     }
 
-    /** Whether the season allows it. */
+    /** Whether that is allowed in its next field. */
     boolean mayPlant() {
-        return tables.fields().mayGoWithout();
+        return fields.mayGoWithout() && fields.mayGoWithout(field());
     }
 
     /**
@@ -75,9 +76,12 @@ final class WithoutExtract {
         if (requests.isHopelessOncePostponed(planter)) {
             return plant(NEVER);
         }
-        Calendar plantable =
-                table.plantable(planter, order.field(planter, state.planters().index(planter)));
+        Calendar plantable = table.plantable(planter, field());
         int end = plantable.endOf(plantable.periodAt(request.needS()));
         return end - request.needS() > table.longestWaitS(planter) && plant(end);
+    }
+
+    private int field() {
+        return order.field(request.planter(), state.planters().index(request.planter()));
     }
 }

@@ -23,7 +23,8 @@ public final class FieldTable {
     private final int[] lastDay;
     private final int[] lateWeight;
     private final int[] extractWeight;
-    private final boolean mayGoWithout;
+    private final boolean[] mayGoWithout;
+    private final boolean mayAnyGoWithout;
     private final short[] ground;
     /** Those that differ, in the order of the fields. */
     private final List<FieldGround> grounds;
@@ -55,7 +56,13 @@ public final class FieldTable {
         extractWeight = fields.stream()
                 .mapToInt(field -> (int) Math.round(field.extractWeight() * Scale.WEIGHT_ONE))
                 .toArray();
-        mayGoWithout = season.goals().untreatedDays().isPresent();
+        mayGoWithout = new boolean[fields.size()];
+        boolean any = false;
+        for (int f = 0; f < mayGoWithout.length; f++) {
+            mayGoWithout[f] = season.mayGoWithout(fields.get(f));
+            any |= mayGoWithout[f];
+        }
+        mayAnyGoWithout = any;
         grounds = fields.stream().map(Field::ground).distinct().toList();
         ground = new short[fields.size()];
         for (int f = 0; f < ground.length; f++) {
@@ -112,7 +119,12 @@ public final class FieldTable {
 
     /** Whether any field may be planted without extract. */
     public boolean mayGoWithout() {
-        return mayGoWithout;
+        return mayAnyGoWithout;
+    }
+
+    /** Whether a field may be planted without extract. */
+    public boolean mayGoWithout(int field) {
+        return mayGoWithout[field];
     }
 
     /** Of an entry of a list: the field that it names. */
