@@ -1,6 +1,7 @@
 package freshfurrow.cli.changes;
 
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.PlanReport;
 import freshfurrow.cli.text.Table;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
@@ -52,6 +53,7 @@ public final class ChangesReport {
             report.lines.add("What to do now");
             advice.forEach(line -> report.lines.add("  " + line));
         }
+        report.lines.addAll(PlanReport.brokenPromises(left, plan));
         return report.lines;
     }
 

@@ -41,6 +41,11 @@ public final class PlanIndex {
         return name == null ? place : place + " " + name;
     }
 
+    /** Whether a field is fixed to a planter or a day. */
+    public boolean isFixed(String field) {
+        return plan.season().fixed().contains(field);
+    }
+
     /**
      * The load of that id.
      *

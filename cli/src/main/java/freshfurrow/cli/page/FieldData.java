@@ -6,10 +6,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.FieldReasons;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.FixedField;
 import freshfurrow.cli.text.GroundText;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.SeasonTime;
 import java.util.ArrayList;
@@ -42,6 +44,9 @@ final class FieldData {
                     .put("opens", time.day(field.window().first()))
                     .put("closes", time.day(field.window().last()))
                     .put("drainage", SeasonData.name(field.drainage()));
+            if (!field.fixed().equals(Fixed.NOT)) {
+                node.put("fixed", FixedField.words(field.fixed()));
+            }
             if (!field.judged().isEmpty()) {
                 node.put(
                         "said",

@@ -55,7 +55,7 @@ record PlanterRows(Words words) {
                                 .key())),
                         Part.text(" " + words.figures().area(plant.areaHa()) + " in "),
                         words.place(plant.field()),
-                        Part.text(", load " + plant.load())),
+                        Part.text((words.index().isFixed(plant.field()) ? " (fixed)" : "") + ", load " + plant.load())),
                 words.useBy(words.index().load(plant.load()).deadline()),
                 List.of(words.area()));
     }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
 public final class PlanReport {
@@ -38,7 +39,19 @@ public final class PlanReport {
         report.lines.addAll(HeldBack.lines(plan));
         report.late();
         report.unserved();
+        report.lines.addAll(brokenPromises(season, plan));
         return report.lines;
+    }
+
+    /** Fields that are not begun on the day that they are fixed to, with a heading; nothing when all are. */
+    public static List<String> brokenPromises(Season season, Plan plan) {
+        List<String> broken = FixedField.of(season, plan).stream()
+                .flatMap(fixed -> fixed.broken().map(why -> "  " + fixed.field().id() + " " + why).stream())
+                .toList();
+        return broken.isEmpty()
+                ? List.of()
+                : Stream.concat(Stream.of("", "Fixed, and not to be kept"), broken.stream())
+                        .toList();
     }
 
     private void totals() {

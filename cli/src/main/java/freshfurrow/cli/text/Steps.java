@@ -126,7 +126,12 @@ public final class Steps {
             return step(
                     plant,
                     plan.workOf(machine.id()).name(),
-                    figures.area(plant.areaHa()) + " in " + plan.label(plant.field()) + ", load " + plant.load());
+                    figures.area(plant.areaHa()) + " in " + plan.label(plant.field()) + fixed(plant) + ", load "
+                            + plant.load());
+        }
+
+        private String fixed(Activity.Planting planting) {
+            return plan.isFixed(planting.field()) ? " (fixed)" : "";
         }
 
         @Override
@@ -134,7 +139,7 @@ public final class Steps {
             return step(
                     planting,
                     "PLANT",
-                    figures.area(planting.areaHa()) + " in " + plan.label(planting.field()) + " without extract");
+                    figures.area(planting.areaHa()) + " in " + plan.label(planting.field()) + fixed(planting) + " without extract");
         }
 
         @Override

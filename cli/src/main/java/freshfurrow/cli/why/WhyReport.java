@@ -1,10 +1,12 @@
 package freshfurrow.cli.why;
 
 import freshfurrow.cli.day.FieldWork;
+import freshfurrow.cli.text.FieldReasons;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Position;
 import java.util.ArrayList;
@@ -53,6 +55,9 @@ public final class WhyReport {
         lines.add(name + ": " + figures.area(field.areaHa()) + " of " + field.crop() + ", window "
                 + Figures.day(field.window().first()) + " to "
                 + Figures.day(field.window().last()));
+        if (!field.fixed().equals(Fixed.NOT)) {
+            lines.add(FieldReasons.fixed(why.season(), why.plan(), field));
+        }
         work.start()
                 .ifPresent(
                         start -> lines.add(WorkWords.capital(words.done()) + " by " + String.join(", ", work.planters())

@@ -19,6 +19,7 @@ const groundMap = (() => {
     const planted = field.from === undefined ? words(field).undone : `${words(field).done} ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
     return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
       + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`
+      + (field.fixed ? `; ${field.fixed}` : "")
       + (field.said ? `; ${field.said}` : "");
   }
 

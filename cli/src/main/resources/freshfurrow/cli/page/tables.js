@@ -88,6 +88,9 @@ const tables = (() => {
     return `${figures.day(dayOf(field.from))}${until}`;
   }
 
+  // a broken promise says itself what was fixed
+  const why = (field) => [...(field.fixed && !(field.why || "").includes(field.fixed) ? [field.fixed] : []), ...(field.why ? [field.why] : [])].join("; ");
+
   function fields() {
     table("#fields", "fields", [
       { name: "field", text: (d) => d.id, sort: (d) => d.id, choose: "field" },
@@ -98,7 +101,7 @@ const tables = (() => {
       { name: "by", text: (d) => d.planter || "-", sort: (d) => d.planter || "" },
       { name: "window", text: (d) => `${figures.shortDay(d.opens)} to ${figures.shortDay(d.closes)}`, sort: (d) => d.closes },
       { name: "days to spare or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
-      { name: "why", text: (d) => d.why || "", sort: (d) => d.why || "", words: true },
+      { name: "why", text: why, sort: why, words: true },
     ], numbered(plan.fields));
   }
 

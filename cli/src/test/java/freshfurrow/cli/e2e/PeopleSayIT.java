@@ -84,16 +84,16 @@ final class PeopleSayIT {
 
     @Test
     void whatWasDoneAsPlannedIsLoggedAtOnceAndOnlyOnce() throws Exception {
-        String added = run("log", season, "asplanned", "--until", "2027-04-21T18:00");
+        String added = run("log", season, "asplanned", "--until", "2027-04-20T13:00");
 
         assertThat(added).contains("drawn at well", "batch by R1 at ", " of windrow, for load L0001", "planted ");
-        assertThat(run("replan", season, "--plan", planned, "--now", "2027-04-21T18:00", "--steps", "100"))
+        assertThat(run("replan", season, "--plan", planned, "--now", "2027-04-20T13:00", "--steps", "100"))
                 .contains(" logged, 0.0 ac assumed done as planned)");
         assertThat(run("audit", season, planned)).startsWith("No problems found.");
-        assertThat(run("log", season, "asplanned", "--until", "2027-04-21T18:00"))
+        assertThat(run("log", season, "asplanned", "--until", "2027-04-20T13:00"))
                 .startsWith("Nothing to add: ");
 
-        String next = firstFieldFrom(LocalDate.of(2027, 4, 22));
+        String next = promises().keySet().iterator().next();
         String later = run("log", season, "asplanned", "--until", "2027-04-23T20:00", "--except", next + ",R1");
         assertThat(later).contains("planted ").doesNotContain("planted " + next, " by R1");
     }
@@ -109,6 +109,53 @@ final class PeopleSayIT {
         assertThat(unknown.err()).contains("--except: the season has no field and no machine X1; it has P1, R1, N40");
         assertThat(List.of(future.exitCode(), unknown.exitCode())).containsOnly(1);
         assertThat(folder.resolve("log.csv")).doesNotExist();
+    }
+
+    @Test
+    void aPromiseIsKeptAndShown() throws Exception {
+        fix("fixed: {N40: {planter: P1, on: 2027-04-27}}");
+        String fixed = folder.resolve("fixed").toString();
+
+        assertThat(run("plan", season, "--steps", "300", "--out", fixed)).doesNotContain("not to be kept");
+
+        assertThat(run("why", fixed, "N40"))
+                .contains("Planted by P1 Tue 2027-04-27", "Fixed to P1, to begin on Tue 2027-04-27");
+        assertThat(run("audit", season, fixed)).startsWith("No problems found.");
+        assertThat(run("day", fixed, "2027-04-27")).contains("in N40 North (fixed), load ");
+        run("sheets", fixed, "--out", folder.resolve("sheets.html").toString());
+        assertThat(Files.readString(folder.resolve("sheets.html"))).contains(" (fixed), load ");
+        assertThat(Files.readString(folder.resolve("fixed/plan.html")))
+                .contains("fixed to P1, to begin on Tue 2027-04-27");
+    }
+
+    @Test
+    void aPromiseThatCannotBeKeptIsSaidSoWithItsReason() throws Exception {
+        fix("fixed: {N40: {on: 2027-04-27}}");
+        String fixed = folder.resolve("fixed").toString();
+        run("plan", season, "--steps", "300", "--out", fixed, "--no-page");
+
+        String replanned = run("replan", season, "--plan", fixed, "--rain", "2027-04-26T20:00=1.5in", "--steps", "300");
+
+        assertThat(replanned)
+                .contains("Fixed, and not to be kept", "N40 fixed to begin on Tue 2027-04-27, begins on ")
+                .containsPattern("N40 .*: its ground is too wet until ");
+        assertThat(run("audit", season, fixed)).startsWith("No problems found.");
+        assertThat(run("why", fixed, "N40")).contains("Fixed to begin on Tue 2027-04-27, begins on ");
+    }
+
+    @Test
+    void aPromiseThatNoPlanCouldKeepIsAProblemOfTheSeason() throws Exception {
+        fix("fixed: {N40: {planter: P2, on: 2027-04-25}}");
+
+        assertThat(InProcess.run("check", season).err())
+                .contains("fixed.N40.planter: there is no planter P2; did you mean P1?")
+                .contains("fixed.N40.on: no machine works on 2027-04-25; choose an open day, or open this one")
+                .hasLineCount(2);
+    }
+
+    private void fix(String fixed) throws Exception {
+        Path file = folder.resolve("season.yaml");
+        Files.writeString(file, Files.readString(file) + fixed + "\n");
     }
 
     @Test

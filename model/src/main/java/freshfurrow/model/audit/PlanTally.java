@@ -8,6 +8,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Recipe;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -84,6 +85,20 @@ final class PlanTally {
     /** Planted area times the days since the season's first day. */
     double haDaysSinceStart() {
         return haDaysSinceStart;
+    }
+
+    /** Fields fixed to a day that are not begun on it. */
+    long brokenPromises() {
+        return evidence.season.fields().stream()
+                .filter(field -> field.fixed().on().isPresent())
+                .filter(field -> evidence.all(Activity.Plant.class).stream()
+                        .map(Evidence.Done::activity)
+                        .filter(plant -> plant.field().equals(field.id()))
+                        .map(plant -> plant.start().toLocalDate())
+                        .min(LocalDate::compareTo)
+                        .filter(field.fixed().on().get()::equals)
+                        .isEmpty())
+                .count();
     }
 
     /** Promised fields that are begun by another planter or on another day. */

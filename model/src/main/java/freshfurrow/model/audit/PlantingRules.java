@@ -147,6 +147,11 @@ final class PlantingRules {
                     "the window of " + field.id() + " opens on "
                             + field.window().first());
         }
+        field.fixed()
+                .on()
+                .filter(on -> start < evidence.calendar.midnight(on))
+                .ifPresent(on ->
+                        evidence.report(Rule.FIXED_DAY, done.where(), field.id() + " is fixed to begin on " + on));
         for (WorkCalendar.Period wet : evidence.calendar.wet(field)) {
             if (wet.overlap(start, end) > 0) {
                 evidence.report(

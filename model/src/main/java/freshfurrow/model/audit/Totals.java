@@ -79,8 +79,12 @@ final class Totals {
     }
 
     private void score(Plan.Score score) {
-        if (score.hard() != 0) {
-            evidence.report(Rule.SCORE, "hard", "it is " + score.hard() + ", a plan without faults has 0");
+        long hard = -tally.brokenPromises();
+        if (score.hard() != hard) {
+            evidence.report(
+                    Rule.SCORE,
+                    "hard",
+                    "it is " + score.hard() + ", fields that are not begun on their fixed day make " + hard);
         }
         double largestWeight =
                 evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);

@@ -67,7 +67,7 @@ final class Waits {
     /** A planter may wait where it stands for the field to which it then takes its load. */
     private void field(Evidence.Done<Activity.Wait> done, @Nullable Activity after, Field field) {
         long start = evidence.start(done.activity());
-        long opens = evidence.calendar.midnight(field.window().first());
+        long opens = evidence.calendar.midnight(field.opens());
         boolean wet = evidence.calendar.isWet(field, start);
         boolean calm = maySpray(done.machine(), start);
         long end = evidence.end(done.activity());

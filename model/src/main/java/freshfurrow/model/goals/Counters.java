@@ -5,6 +5,9 @@ public interface Counters {
     /** Fields that stand in the list of a planter that may not plant them. */
     int forbiddenFields();
 
+    /** Fields that are fixed to a day and begun on another one, or never. */
+    int brokenPromises();
+
     /** Area of all fields of the season that is not planted by its end, dm2. */
     long unservedDm2();
 

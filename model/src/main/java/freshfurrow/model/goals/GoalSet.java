@@ -39,6 +39,13 @@ public final class GoalSet {
                         Counters::forbiddenFields,
                         1),
                 new Goal(
+                        "fixed",
+                        Level.HARD,
+                        "fields",
+                        "Fields fixed to a day that are begun on another one, or never.",
+                        Counters::brokenPromises,
+                        1),
+                new Goal(
                         "unplanted",
                         Level.MEDIUM,
                         "ha",

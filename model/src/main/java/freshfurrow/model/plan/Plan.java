@@ -3,6 +3,7 @@ package freshfurrow.model.plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Work;
@@ -101,6 +102,7 @@ public record Plan(
      * @param units in which people want to see the plan's figures
      * @param names what people call fields by their ids, in the season's order; only those that are called otherwise
      * @param clockChanges those that its hold times may cross, in order
+     * @param fixed ids of fields that are fixed to a planter or a day, in the season's order
      */
     public record SeasonSource(
             String name,
@@ -108,8 +110,10 @@ public record Plan(
             String sha256,
             DisplayUnits units,
             Map<String, String> names,
-            List<ClockChanges.Change> clockChanges) {
+            List<ClockChanges.Change> clockChanges,
+            List<String> fixed) {
         public SeasonSource {
+            fixed = List.copyOf(fixed);
             clockChanges = List.copyOf(clockChanges);
             names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
         }
@@ -117,6 +121,17 @@ public record Plan(
         /** A season whose fields are called by their ids, and whose clock is not changed. */
         public SeasonSource(String name, String file, String sha256, DisplayUnits units) {
             this(name, file, sha256, units, Map.of(), List.of());
+        }
+
+        /** A season in which nothing is fixed. */
+        public SeasonSource(
+                String name,
+                String file,
+                String sha256,
+                DisplayUnits units,
+                Map<String, String> names,
+                List<ClockChanges.Change> clockChanges) {
+            this(name, file, sha256, units, names, clockChanges, List.of());
         }
 
         /** What a plan tells of the season that was read from a file of that name and with that checksum. */
@@ -133,7 +148,11 @@ public record Plan(
                     sha256,
                     season.units(),
                     names,
-                    season.clockChanges().all());
+                    season.clockChanges().all(),
+                    season.fields().stream()
+                            .filter(field -> !field.fixed().equals(Fixed.NOT))
+                            .map(Field::id)
+                            .toList());
         }
     }
 

@@ -148,14 +148,15 @@ final class PlanFromJson {
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("clock", "names", "clockChanges"), "name", "file", "sha256", "units");
+        place.withAndPerhaps(List.of("clock", "names", "fixed", "clockChanges"), "name", "file", "sha256", "units");
         return new Plan.SeasonSource(
                 place.text("name"),
                 place.fileName("file"),
                 place.text("sha256"),
                 place.has("clock") ? units(place).withClock(place.oneOf("clock", CLOCKS)) : units(place),
                 place.has("names") ? place.map("names", JsonPlace::asText) : Map.of(),
-                place.has("clockChanges") ? place.list("clockChanges", PlanFromJson::clockChange) : List.of());
+                place.has("clockChanges") ? place.list("clockChanges", PlanFromJson::clockChange) : List.of(),
+                place.has("fixed") ? place.list("fixed", JsonPlace::asText) : List.of());
     }
 
     private static DisplayUnits units(JsonPlace place) throws PlanFileException {

@@ -133,7 +133,10 @@ public record PlanStart(
 
     private Field left(Field field, Map<String, Double> done) {
         Field left = done.containsKey(field.id())
-                ? field.change().areaHa(leftHa(field, done)).field()
+                ? field.change()
+                        .areaHa(leftHa(field, done))
+                        .fixed(field.fixed().onAnyDay())
+                        .field()
                 : field;
         List<Judgement> said = judged.getOrDefault(field.id(), List.of());
         return said.isEmpty() ? left : left.change().judged(said).field();

@@ -67,6 +67,9 @@ final class PlanToJson {
             ObjectNode names = tree.putObject("names");
             season.names().forEach(names::put);
         }
+        if (!season.fixed().isEmpty()) {
+            tree.set("fixed", ids(season.fixed()));
+        }
         if (!season.clockChanges().isEmpty()) {
             ArrayNode changes = tree.putArray("clockChanges");
             season.clockChanges()

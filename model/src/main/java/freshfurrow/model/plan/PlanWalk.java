@@ -18,6 +18,9 @@ final class PlanWalk {
 
     static void through(Plan plan, PlanVisitor visitor) throws PlanFileException {
         var walk = new PlanWalk(visitor);
+        for (String field : plan.season().fixed()) {
+            visitor.name(Named.FIELD, field, () -> "season.fixed");
+        }
         for (String field : plan.season().names().keySet()) {
             visitor.name(Named.FIELD, field, () -> "season.names");
         }

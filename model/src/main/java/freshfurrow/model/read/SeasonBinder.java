@@ -131,6 +131,15 @@ final class SeasonBinder {
                         recipeKeys.keySet(),
                         Map.of(Work.PLANT, planterKeys.keySet(), Work.SPRAY, sprayerKeys.keySet()))
                 .read(sources);
+        fields = new FixedReader(planterKeys.keySet(), first, last, closed, compost)
+                .read(
+                        keys.things("fixed", "fixed field", false),
+                        fields,
+                        fieldsKnown
+                                ? Optional.of(sources.stream()
+                                        .map(FieldReader.FieldSource::id)
+                                        .toList())
+                                : Optional.empty());
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
         Goals goals = goals(keys);

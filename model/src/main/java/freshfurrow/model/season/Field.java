@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +18,7 @@ import java.util.Set;
  * @param planters ids of the machines that may plant or spray it; empty when all that do such work may
  * @param work what is done to it
  * @param judged what people said of its ground, in a season under way
+ * @param fixed what somebody promised of it
  */
 public record Field(
         String id,
@@ -32,7 +34,8 @@ public record Field(
         double extractWeight,
         Set<String> planters,
         Work work,
-        List<Judgement> judged) {
+        List<Judgement> judged,
+        Fixed fixed) {
     public Field {
         outline = outline.stream().map(List::copyOf).toList();
         planters = Set.copyOf(planters);
@@ -54,6 +57,14 @@ public record Field(
 
     /** Whether a machine may plant or spray it. */
     public boolean allows(Applicator machine) {
-        return machine.work() == work && (planters.isEmpty() || planters.contains(machine.id()));
+        return machine.work() == work
+                && fixed.planter()
+                        .map(machine.id()::equals)
+                        .orElse(planters.isEmpty() || planters.contains(machine.id()));
+    }
+
+    /** The first day on which it may be begun: of its window, or the day that it is fixed to. */
+    public LocalDate opens() {
+        return fixed.on().filter(window.first()::isBefore).orElse(window.first());
     }
 }

@@ -20,6 +20,7 @@ public final class FieldChange {
     private Set<String> planters;
     private Work work;
     private List<Judgement> judged;
+    private Fixed fixed;
 
     FieldChange(Field from) {
         id = from.id();
@@ -36,6 +37,7 @@ public final class FieldChange {
         planters = from.planters();
         work = from.work();
         judged = from.judged();
+        fixed = from.fixed();
     }
 
     public FieldChange id(String other) {
@@ -108,6 +110,11 @@ public final class FieldChange {
         return this;
     }
 
+    public FieldChange fixed(Fixed other) {
+        fixed = other;
+        return this;
+    }
+
     /**
      * The field as it now is.
      *
@@ -128,6 +135,7 @@ public final class FieldChange {
                 extractWeight,
                 planters,
                 work,
-                judged);
+                judged,
+                fixed);
     }
 }

@@ -4,6 +4,7 @@ import freshfurrow.model.season.Distances;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.tables.SeasonTables;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -124,6 +125,21 @@ public final class CompiledSeason {
     /** A planter's working time between two times in which a field, its window apart, may be planted, s. */
     public int plantableS(int planter, int field, int fromS, int untilS) {
         return tables.planters().plantable(planter, field).work(fromS, untilS);
+    }
+
+    /** Whether a field that is begun on a day is begun on the one that it is fixed to. */
+    public boolean isFixedTo(int field, int day) {
+        return tables.fields().isFixedTo(field, day * Calendars.DAY_S);
+    }
+
+    /** The day that a field is fixed to be begun on, counted from the season's first; empty when that is not so. */
+    public OptionalInt fixedDay(int field) {
+        return tables.fields().fixedDay(field);
+    }
+
+    /** How many fields are fixed to a day. */
+    public int fixedDays() {
+        return tables.fields().fixedDays();
     }
 
     /** Index of a field's ground: the same for fields that are always too wet at the same times. */

@@ -26,6 +26,7 @@ public final class Timeline implements Counters {
     private final FillService service;
     private final Checkpoints checkpoints;
     private final GoalSet goals;
+    private final int fixedDays;
 
     public Timeline(CompiledSeason season) {
         SeasonTables tables = season.tables();
@@ -38,6 +39,7 @@ public final class Timeline implements Counters {
         service = new FillService(tables, state, order, walk, planting, requests, flushing);
         checkpoints = new Checkpoints(tables, state);
         goals = GoalSet.of(season.season());
+        fixedDays = tables.fields().fixedDays();
     }
 
     /**
@@ -144,6 +146,11 @@ public final class Timeline implements Counters {
     @Override
     public int forbiddenFields() {
         return order.misplacedFields();
+    }
+
+    @Override
+    public int brokenPromises() {
+        return fixedDays - (int) count(Tally.FIXED_KEPT);
     }
 
     @Override

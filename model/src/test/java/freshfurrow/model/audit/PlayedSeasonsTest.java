@@ -50,6 +50,18 @@ class PlayedSeasonsTest {
                 .isEmpty();
     }
 
+    @Property(tries = 300)
+    void aSeasonPlayedOutHoldsWhereFieldsAreFixed(@ForAll long seed) throws Exception {
+        Season season = RandomSeasons.withFixedFields(RandomSeasons.season(seed), seed);
+        Plan plan = PlanRecorder.record(
+                CompiledSeason.of(season),
+                RandomSeasons.orders(season, RandomSeasons.lists(season, seed)),
+                SeasonSource.of(season, "season.yaml", "00"));
+        assertThat(Audit.check(season, plan)).isEmpty();
+        assertThat(read(PlanFile.toJson(plan)).season().fixed())
+                .isEqualTo(plan.season().fixed());
+    }
+
     /** A field that awaited compost is given up, the planter moves on and awaits it at the next. */
     @Example
     void aWaitForCompostBeginsWhenThePlanterStandsWhereItWaits() {

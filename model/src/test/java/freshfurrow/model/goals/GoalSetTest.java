@@ -267,5 +267,10 @@ class GoalSetTest {
             int callOuts,
             long overtimeS,
             long untreatedMilliDm2)
-            implements Counters {}
+            implements Counters {
+        @Override
+        public int brokenPromises() {
+            return 0;
+        }
+    }
 }

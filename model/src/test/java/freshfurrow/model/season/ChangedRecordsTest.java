@@ -225,7 +225,8 @@ class ChangedRecordsTest {
                         3,
                         Set.of("P2"),
                         Work.SPRAY,
-                        List.of(Judgement.fit(NOON)))),
+                        List.of(Judgement.fit(NOON)),
+                        new Fixed(Optional.of("P2"), Optional.of(DAY)))),
                 List.of(
                         WithDefaults.planter("P2", 12, 0.5, 3, 0.6, 1200, 6, 360, 660, "barn", hours)
                                 .change()

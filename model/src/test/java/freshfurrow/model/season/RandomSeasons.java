@@ -196,6 +196,39 @@ public final class RandomSeasons {
                 .season();
     }
 
+    /** The season in which every third field is fixed to a planter, a day or both, as it may be. */
+    public static Season withFixedFields(Season season, long seed) {
+        Random random = new Random(seed);
+        return season.change()
+                .fields(season.fields().stream()
+                        .map(field -> random.nextInt(3) > 0
+                                ? field
+                                : field.change()
+                                        .fixed(fixed(season, field, random))
+                                        .field())
+                        .toList())
+                .season();
+    }
+
+    private static Fixed fixed(Season season, Field field, Random random) {
+        List<String> planters = season.applicators().stream()
+                .map(Applicator::id)
+                .filter(field::allows)
+                .toList();
+        List<LocalDate> days = season.first()
+                .datesUntil(season.last().plusDays(1))
+                .filter(day -> !season.closed().contains(day)
+                        && !day.isBefore(field.window().first()))
+                .toList();
+        return new Fixed(
+                random.nextBoolean() && !planters.isEmpty()
+                        ? Optional.of(planters.get(random.nextInt(planters.size())))
+                        : Optional.empty(),
+                random.nextBoolean() && !days.isEmpty()
+                        ? Optional.of(days.get(random.nextInt(days.size())))
+                        : Optional.empty());
+    }
+
     /** What somebody says at a moment, at random. */
     public static Judgement judgement(Season season, LocalDateTime said, Random random) {
         LocalDateTime until = random.nextInt(5) == 0 ? season.end() : said.plusMinutes(random.nextInt(5_000));

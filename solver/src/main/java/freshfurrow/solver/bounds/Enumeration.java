@@ -22,7 +22,7 @@ public final class Enumeration {
      *
      * <p>Proof: a plan is a set of fields and, for each planter, a part of them in an order. All with all fields are played out. One
      * that leaves fields out leaves their area unserved, and is played out unless that alone is worse than the best so
-     * far. Fields in the list of a planter that may not plant them break a rule, and are worse than any plan that breaks none.
+     * far and that breaks no rule. Fields in the list of a planter that may not plant them break a rule, and are worse than any plan that breaks none.
      *
      * @param stop once set, the result is empty
      */
@@ -32,7 +32,8 @@ public final class Enumeration {
         }
         LeavingOut leavingOut = new LeavingOut(season);
         Best best = search(season, leavingOut, false, Best.NONE, stop);
-        if (best.score().mediumScore() <= leavingOut.bestMediumWithout(leavingOut.smallestDm2())) {
+        if (best.score().hardScore() < 0
+                || best.score().mediumScore() <= leavingOut.bestMediumWithout(leavingOut.smallestDm2())) {
             best = search(season, leavingOut, true, best, stop);
         }
         return stop.isSet() ? Optional.empty() : best.lists();

@@ -94,6 +94,7 @@ final class EveryList {
         boolean leavesOut = toPlace > 0;
         if (leavesOut != leaveOut
                 || (leavesOut
+                        && best.score().hardScore() == 0
                         && leavingOut.bestMediumWithout(leftOutDm2)
                                 < best.score().mediumScore())) {
             return;

@@ -76,11 +76,15 @@ final class Dispatch {
     }
 
     private int next(NextField rule, int planter, int from, double clockS, int[] left, int count) {
+        FixedFirst fixed = new FixedFirst(season, estimate, slowness, planter, from, clockS);
+        for (int i = 0; i < count; i++) {
+            fixed.look(left[i]);
+        }
         int best = NONE;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < count; i++) {
             if (season.allows(planter, left[i])) {
-                double pressure = rule.pressure(planter, from, left[i], clockS);
+                double pressure = fixed.pressure(rule.pressure(planter, from, left[i], clockS), left[i]);
                 if (best == NONE || pressure > most) {
                     best = i;
                     most = pressure;

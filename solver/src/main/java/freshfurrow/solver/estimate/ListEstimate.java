@@ -24,7 +24,8 @@ public final class ListEstimate implements KnownInPart {
     private static final int MOVED_FIELDS = 8;
     private static final int FORBIDDEN_FIELDS = 9;
     private static final int UNTREATED_MILLI_DM2 = 10;
-    private static final int SIZE = 11;
+    private static final int FIXED_KEPT = 11;
+    private static final int SIZE = 12;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -176,8 +177,15 @@ public final class ListEstimate implements KnownInPart {
                 + (without ? (areaDm2 - left) * season.extractWeightThousandths(field) : 0);
         boolean moved = begun >= 0 && season.breaksPromise(planter, field, begun);
         states[after + MOVED_FIELDS] = states[before + MOVED_FIELDS] + (moved ? 1 : 0);
+        boolean kept = begun >= 0 && season.isFixedTo(field, begun);
+        states[after + FIXED_KEPT] = states[before + FIXED_KEPT] + (kept ? 1 : 0);
         boolean forbidden = !season.allows(planter, field);
         states[after + FORBIDDEN_FIELDS] = states[before + FORBIDDEN_FIELDS] + (forbidden ? 1 : 0);
+    }
+
+    @Override
+    public int brokenPromises() {
+        return season.fixedDays() - (int) sum(FIXED_KEPT);
     }
 
     private double sum(int figure) {

@@ -49,6 +49,11 @@ public final class UnknownGoals {
         }
 
         @Override
+        public int brokenPromises() {
+            return 0;
+        }
+
+        @Override
         public long unservedDm2() {
             return 0;
         }

@@ -2,9 +2,9 @@ package freshfurrow.solver.lived;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
 
-import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,17 +42,17 @@ final class PassOver {
     /** The next time after {@code now} at which one of the fields left opens its window; the season's end when none does. */
     int nextOpening(List<Field> left, int now) {
         return left.stream()
-                .mapToInt(field -> opensS(field.window()))
+                .mapToInt(field -> opensS(field.opens()))
                 .filter(opens -> opens > now)
                 .min()
                 .orElse(season.days() * DAY_S);
     }
 
     private int fitFrom(Field field, int now) {
-        return ground.knownDryFrom(field.drainage(), now, Math.max(now, opensS(field.window())));
+        return ground.knownDryFrom(field.drainage(), now, Math.max(now, opensS(field.opens())));
     }
 
-    private int opensS(DateWindow window) {
-        return (int) Math.max(0, ChronoUnit.DAYS.between(season.first(), window.first())) * DAY_S;
+    private int opensS(LocalDate opens) {
+        return (int) Math.max(0, ChronoUnit.DAYS.between(season.first(), opens)) * DAY_S;
     }
 }

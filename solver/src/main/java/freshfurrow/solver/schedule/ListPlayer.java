@@ -19,6 +19,7 @@ public final class ListPlayer implements ListScorer {
     private long leastMedium = Long.MIN_VALUE;
 
     private long mediumScored;
+    private long hardScored;
 
     /** A player of lists that are worth what the goals of the season say. */
     public ListPlayer(CompiledSeason season) {
@@ -58,6 +59,7 @@ public final class ListPlayer implements ListScorer {
         timeline.rerun(lists, sizes, leastMedium);
         HardMediumSoftLongScore score = scoring.of(timeline);
         mediumScored = score.mediumScore();
+        hardScored = score.hardScore();
         return score;
     }
 
@@ -74,7 +76,10 @@ public final class ListPlayer implements ListScorer {
     public void stepTaken(long mediumWorse) {
         timeline.adopt();
         boolean byGoals = scoring.equals(Scoring.BY_GOALS);
-        leastMedium = byGoals && mediumWorse < Long.MAX_VALUE ? mediumScored - mediumWorse : Long.MIN_VALUE;
+        // where a promise is broken, lists that keep it may be later
+        leastMedium = byGoals && hardScored == 0 && mediumWorse < Long.MAX_VALUE
+                ? mediumScored - mediumWorse
+                : Long.MIN_VALUE;
     }
 
     private void take(Schedule schedule) {

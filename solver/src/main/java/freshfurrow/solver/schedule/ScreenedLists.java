@@ -61,8 +61,9 @@ public final class ScreenedLists implements ListScorer {
     /** The soft level tells only where the medium level does not look better. */
     private boolean isHopeless() {
         HardMediumSoftLongScore worse = stepEstimated.subtract(estimated);
-        return worse.mediumScore() > margin.mediumScore()
-                || (tellsEffort && worse.mediumScore() >= 0 && worse.softScore() > margin.softScore());
+        return worse.hardScore() >= 0
+                && (worse.mediumScore() > margin.mediumScore()
+                        || (tellsEffort && worse.mediumScore() >= 0 && worse.softScore() > margin.softScore()));
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.Comparator;
 /** What a timeline counted in one run, kept after the next one. */
 public record Outcome(
         int forbiddenFields,
+        int brokenPromises,
         long unservedDm2,
         long lateMilliDm2Days,
         long untreatedMilliDm2,
@@ -35,6 +36,7 @@ public record Outcome(
     static Outcome of(Timeline played) {
         return new Outcome(
                 played.forbiddenFields(),
+                played.brokenPromises(),
                 played.unservedDm2(),
                 played.lateMilliDm2Days(),
                 played.untreatedMilliDm2(),

@@ -57,6 +57,17 @@ class PlansKeepToTheBoundsTest {
         }
     }
 
+    @Property(tries = 150)
+    void noPlanBeatsABoundWhereFieldsAreFixed(@ForAll long seed) {
+        CompiledSeason compiled =
+                CompiledSeason.of(RandomSeasons.withFixedFields(RandomSeasons.season(seed, MOST_FIELDS), seed));
+        SeasonBounds bounds = SeasonBounds.of(compiled);
+
+        for (Plan plan : RandomPlans.of(compiled, seed)) {
+            assertKeeps(plan, bounds.forPlan(plan));
+        }
+    }
+
     @Property(tries = 8)
     void noSearchedPlanBeatsABound(@ForAll long seed) {
         CompiledSeason compiled = CompiledSeason.of(RandomSeasons.season(seed, MOST_FIELDS));

@@ -247,6 +247,9 @@ public final class Walk {
         if (begins && promised.isBrokenBy(planter, field, start)) {
             tally.moved();
         }
+        if (begins && fields.isFixedTo(field, start)) {
+            tally.kept();
+        }
         time = end;
         tally.planted(field, start, end, dm2);
         steps.planted(field, start, dm2);

@@ -16,6 +16,7 @@ final class WalkTally {
     private long weightedLateDm2Days;
     private int finishS;
     private int movedFields;
+    private int fixedKept;
     private int overtimeS;
     private long untreatedDm2;
     private long weightedUntreatedDm2;
@@ -33,6 +34,7 @@ final class WalkTally {
         weightedLateDm2Days = 0;
         finishS = 0;
         movedFields = 0;
+        fixedKept = 0;
         overtimeS = 0;
         untreatedDm2 = 0;
         weightedUntreatedDm2 = 0;
@@ -46,6 +48,11 @@ final class WalkTally {
     /** A field is begun otherwise than it was promised to be. */
     void moved() {
         movedFields++;
+    }
+
+    /** A field is begun on the day that it is fixed to. */
+    void kept() {
+        fixedKept++;
     }
 
     /** What is told next of was planted past the day's last hours for so long. */
@@ -77,6 +84,7 @@ final class WalkTally {
         tally.add(Tally.DRIVE_S, driveS);
         tally.add(Tally.DRIVE_M, driveM);
         tally.add(Tally.MOVED_FIELDS, movedFields);
+        tally.add(Tally.FIXED_KEPT, fixedKept);
         tally.add(Tally.PLANTED_DM2, plantedDm2);
         tally.add(Tally.EARLY_DM2_DAYS, earlyDm2Days);
         tally.add(Tally.LATE_DM2_DAYS, lateDm2Days);

@@ -27,7 +27,10 @@ public final class Tally {
     public static final int COMPOST_TRIPS = 20;
     public static final int UNTREATED_DM2 = 21;
     public static final int WEIGHTED_UNTREATED_DM2 = 22;
-    public static final int SIZE = 23;
+    /** Fields begun on the day that they are fixed to. */
+    public static final int FIXED_KEPT = 23;
+
+    public static final int SIZE = 24;
 
     private final long[] v;
 

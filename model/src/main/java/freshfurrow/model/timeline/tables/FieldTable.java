@@ -11,16 +11,21 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Fields: area, recipe, window, weights, ground. By index in the season's order, which is their place as well. Where fields may be planted
  * without extract, a list names one that is to be planted so by its index plus the number of fields.
  */
 public final class FieldTable {
+    private static final int ANY_DAY = Integer.MIN_VALUE;
+
     private final long[] areaDm2;
     private final int[] recipe;
     private final int[] openS;
     private final int[] lastDay;
+    private final int[] fixedDay;
+    private final int fixedDays;
     private final int[] lateWeight;
     private final int[] extractWeight;
     private final boolean[] mayGoWithout;
@@ -45,11 +50,15 @@ public final class FieldTable {
                 .mapToInt(field -> recipes.indexOf(field.recipe()))
                 .toArray();
         openS = fields.stream()
-                .mapToInt(field -> Math.max(0, day(season, field.window().first()) * Calendars.DAY_S))
+                .mapToInt(field -> Math.max(0, day(season, field.opens()) * Calendars.DAY_S))
                 .toArray();
         lastDay = fields.stream()
                 .mapToInt(field -> day(season, field.window().last()))
                 .toArray();
+        fixedDay = fields.stream()
+                .mapToInt(field -> field.fixed().on().map(on -> day(season, on)).orElse(ANY_DAY))
+                .toArray();
+        fixedDays = (int) Arrays.stream(fixedDay).filter(day -> day != ANY_DAY).count();
         lateWeight = fields.stream()
                 .mapToInt(field -> (int) Math.round(field.lateWeight() * Scale.WEIGHT_ONE))
                 .toArray();
@@ -97,7 +106,22 @@ public final class FieldTable {
         return recipe[field];
     }
 
-    /** When its window opens, 0 or more, s. */
+    /** The day that a field is fixed to be begun on; empty when that is not so. */
+    public OptionalInt fixedDay(int field) {
+        return fixedDay[field] == ANY_DAY ? OptionalInt.empty() : OptionalInt.of(fixedDay[field]);
+    }
+
+    /** Whether a field that is begun at {@code s} is begun on the day that it is fixed to. */
+    public boolean isFixedTo(int field, int s) {
+        return fixedDay[field] == s / Calendars.DAY_S;
+    }
+
+    /** How many fields are fixed to a day. */
+    public int fixedDays() {
+        return fixedDays;
+    }
+
+    /** When it may be begun, 0 or more, s. */
     public int openS(int field) {
         return openS[field];
     }
