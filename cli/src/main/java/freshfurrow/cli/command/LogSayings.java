@@ -29,7 +29,8 @@ abstract class LogSayings extends LogFacts {
                     "%nAdds a line for all that the newest plan says was drawn, extracted and planted by --until and the log lacks: all of them or none. Of planting that goes on then, the share by time.%n",
             footer = {
                 "  freshfurrow log season.yaml asplanned --until 2027-05-04T18:00",
-                "  freshfurrow log season.yaml asplanned --until 2027-05-04T18:00 --except S110,R1"
+                "  freshfurrow log season.yaml asplanned --until 2027-05-04T18:00 \\",
+                "      --except S110,R1"
             })
     int asPlanned(
             @Option(

@@ -29,18 +29,18 @@ public record FixedField(Field field, Optional<LocalDate> begun, Optional<String
                 .toList();
     }
 
-    /** As {@code fixed to P1, to begin on Tue 2027-05-04}. */
+    /** As {@code fixed to P1, to start on Tue 2027-05-04}. */
     public static String words(Fixed fixed) {
         return "fixed"
                 + fixed.planter().map(planter -> " to " + planter).orElse("")
                 + (fixed.planter().isPresent() && fixed.on().isPresent() ? "," : "")
-                + fixed.on().map(day -> " to begin on " + Figures.day(day)).orElse("");
+                + fixed.on().map(day -> " to start on " + Figures.day(day)).orElse("");
     }
 
     /** The promise that is not kept, with its reason, in one clause. */
     public Optional<String> broken() {
         return whyNot.map(why -> words(field.fixed())
-                + begun.map(day -> ", begins on " + Figures.day(day)).orElse(", is not planted") + ": " + why);
+                + begun.map(day -> ", starts on " + Figures.day(day)).orElse(", is unplanted") + ": " + why);
     }
 
     private static FixedField of(Season season, Plan plan, FieldWork work) {

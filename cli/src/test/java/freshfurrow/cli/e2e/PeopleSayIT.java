@@ -119,13 +119,13 @@ final class PeopleSayIT {
         assertThat(run("plan", season, "--steps", "300", "--out", fixed)).doesNotContain("not to be kept");
 
         assertThat(run("why", fixed, "N40"))
-                .contains("Planted by P1 Tue 2027-04-27", "Fixed to P1, to begin on Tue 2027-04-27");
+                .contains("Planted by P1 Tue 2027-04-27", "Fixed to P1, to start on Tue 2027-04-27");
         assertThat(run("audit", season, fixed)).startsWith("No problems found.");
         assertThat(run("day", fixed, "2027-04-27")).contains("in N40 North (fixed), load ");
         run("sheets", fixed, "--out", folder.resolve("sheets.html").toString());
         assertThat(Files.readString(folder.resolve("sheets.html"))).contains(" (fixed), load ");
         assertThat(Files.readString(folder.resolve("fixed/plan.html")))
-                .contains("fixed to P1, to begin on Tue 2027-04-27");
+                .contains("fixed to P1, to start on Tue 2027-04-27");
     }
 
     @Test
@@ -137,10 +137,10 @@ final class PeopleSayIT {
         String replanned = run("replan", season, "--plan", fixed, "--rain", "2027-04-26T20:00=1.5in", "--steps", "300");
 
         assertThat(replanned)
-                .contains("Fixed, and not to be kept", "N40 fixed to begin on Tue 2027-04-27, begins on ")
+                .contains("Fixed, and not to be kept", "N40 fixed to start on Tue 2027-04-27, starts on ")
                 .containsPattern("N40 .*: its ground is too wet until ");
         assertThat(run("audit", season, fixed)).startsWith("No problems found.");
-        assertThat(run("why", fixed, "N40")).contains("Fixed to begin on Tue 2027-04-27, begins on ");
+        assertThat(run("why", fixed, "N40")).contains("Fixed to start on Tue 2027-04-27, starts on ");
     }
 
     @Test

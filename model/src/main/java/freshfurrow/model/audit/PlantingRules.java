@@ -151,7 +151,7 @@ final class PlantingRules {
                 .on()
                 .filter(on -> start < evidence.calendar.midnight(on))
                 .ifPresent(on ->
-                        evidence.report(Rule.FIXED_DAY, done.where(), field.id() + " is fixed to begin on " + on));
+                        evidence.report(Rule.FIXED_DAY, done.where(), field.id() + " is fixed to start on " + on));
         for (WorkCalendar.Period wet : evidence.calendar.wet(field)) {
             if (wet.overlap(start, end) > 0) {
                 evidence.report(

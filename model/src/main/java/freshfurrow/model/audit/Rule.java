@@ -48,7 +48,7 @@ public enum Rule {
     LONGEST_WAIT(
             "Where fields may be planted without extract, a planter that could plant on where it stands waits for no rig longer than its longest wait."),
     WINDOW_OPENING("No field is planted before its window opens."),
-    FIXED_DAY("No field is begun before the day that it is fixed to."),
+    FIXED_DAY("No field is started before the day that it is fixed to."),
     RAIN_CLOSURE("No field is planted while rain, wet ground or what people said of it keeps it closed."),
     SPRAY_HOURS("A sprayer sprays only in its spray hours."),
     WAIT_REASON(

@@ -3,7 +3,10 @@ package freshfurrow.model.audit;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Applicator;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.Rig;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -23,6 +26,7 @@ final class SeasonFacts {
         evidence.planters.forEach(this::planter);
         evidence.rigs.forEach(this::rig);
         names();
+        fixed();
         if (!evidence.plan.start().map(PlanStart::standing).equals(evidence.season.standing())) {
             evidence.report(Rule.START, "start", "machines are not where the plan says when it starts");
         }
@@ -59,6 +63,19 @@ final class SeasonFacts {
                     .filter(field -> !field.name().equals(field.id()) && !names.containsKey(field.id()))
                     .forEach(field -> report(
                             "field " + field.id(), "the season calls it '" + field.name() + "', the plan does not"));
+        }
+    }
+
+    private void fixed() {
+        List<String> fixed = evidence.season.fields().stream()
+                .filter(field -> !field.fixed().equals(Fixed.NOT))
+                .map(Field::id)
+                .toList();
+        if (!fixed.equals(evidence.plan.season().fixed())) {
+            report(
+                    "fixed",
+                    "the season fixes " + fixed + ", the plan says "
+                            + evidence.plan.season().fixed());
         }
     }
 

@@ -141,6 +141,12 @@ final class StartRecords {
                 || new HashSet<>(start.rain()).size() < start.rain().size()) {
             report(Rule.UNIQUE_NAMES, "start", "a rain or an outage is there more than once");
         }
+        start.judged().forEach((field, judged) -> judged.stream()
+                .filter(judgement -> judgement.said().isAfter(start.now()))
+                .forEach(judgement -> report(
+                        Rule.DONE_BEFORE,
+                        "field " + field,
+                        "its ground was judged at " + judgement.said() + ", the plan starts at " + start.now())));
         start.rain().stream()
                 .filter(rain -> rain.date().isAfter(evidence.season.last()))
                 .forEach(rain -> report(Rule.DONE_BEFORE, "rain", "it falls on " + rain.date() + ", after the season"));

@@ -84,7 +84,7 @@ final class Totals {
             evidence.report(
                     Rule.SCORE,
                     "hard",
-                    "it is " + score.hard() + ", fields that are not begun on their fixed day make " + hard);
+                    "it is " + score.hard() + ", fields that are not started on their fixed day make " + hard);
         }
         double largestWeight =
                 evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);

@@ -42,7 +42,7 @@ public final class GoalSet {
                         "fixed",
                         Level.HARD,
                         "fields",
-                        "Fields fixed to a day that are begun on another one, or never.",
+                        "Fields fixed to a day that are started on another one, or never.",
                         Counters::brokenPromises,
                         1),
                 new Goal(

@@ -8,6 +8,7 @@ import freshfurrow.model.plan.PlanFile;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Drainage;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Season;
@@ -61,6 +62,7 @@ class AuditTest {
                 "SEASON | \"rigs\": {\"R1\": { | \"rigs\": {\"R1\": {\"bucketKg\": 14, ",
                 "SEASON | \"distance\": \"km\"} | \"distance\": \"km\"}, \"names\": {\"A\": \"Acre\"}",
                 "SEASON | \"distance\": \"km\"} | \"distance\": \"km\"}, \"names\": {\"Z\": \"Zero\"}",
+                "SEASON | \"distance\": \"km\"} | \"distance\": \"km\"}, \"fixed\": [\"A\"]",
                 "KNOWN_NAMES | \"rigs\": {\"R1\" | \"rigs\": {\"R2\"",
                 "KNOWN_NAMES | \"fields\": [\"A\", \"B\"] | \"fields\": [\"A\", \"B\", \"Z\"]",
                 "KNOWN_NAMES | \"from\": \"yard\", \"to\": \"A\" | \"from\": \"yard\", \"to\": \"Z\"",
@@ -263,6 +265,38 @@ class AuditTest {
     }
 
     @Test
+    void beginningAFieldBeforeTheDayThatItIsFixedToIsCaught() throws Exception {
+        // A is begun on 20 April
+        assertThat(rulesBroken(fixedTo(LocalDate.of(2027, 4, 20)), fixed(0))).isEmpty();
+        assertThat(rulesBroken(fixedTo(LocalDate.of(2027, 4, 21)), fixed(-1))).containsOnly(Rule.FIXED_DAY);
+        assertThat(rulesBroken(fixedTo(LocalDate.of(2027, 4, 19)), fixed(0))).containsOnly(Rule.SCORE);
+        assertThat(rulesBroken(fixedTo(LocalDate.of(2027, 4, 19)), fixed(-1))).isEmpty();
+    }
+
+    private static Season fixedTo(LocalDate day) {
+        Season season = WorkedDay.season(setup -> {});
+        return season.change()
+                .fields(season.fields().stream()
+                        .map(field -> field.id().equals("A")
+                                ? field.change()
+                                        .fixed(new Fixed(Optional.empty(), Optional.of(day)))
+                                        .field()
+                                : field)
+                        .toList())
+                .season();
+    }
+
+    private static String fixed(int hard) {
+        return edited(
+                edited(
+                        WorkedDay.PLAN_AT_THE_FIELD,
+                        "\"distance\": \"km\"}",
+                        "\"distance\": \"km\"}, \"fixed\": [\"A\"]"),
+                "\"hard\": 0",
+                "\"hard\": " + hard);
+    }
+
+    @Test
     void plantingOnAFieldThatIsStillWetIsCaught() throws Exception {
         // 20 mm x 0.05 days per mm close until midnight, 20.1 mm for one more day
         assertThat(rulesBrokenIf(day -> day.rainOnThe19thMm = 20)).isEmpty();
@@ -393,6 +427,7 @@ class AuditTest {
     void everyRuleIsBrokenByATest() {
         Set<Rule> broken =
                 EnumSet.of(Rule.ALLOWED_PLANTER, Rule.WINDOW_OPENING, Rule.RAIN_CLOSURE, Rule.START, Rule.WAIT_START);
+        broken.add(Rule.FIXED_DAY);
         broken.addAll(List.of(Rule.OPEN_ON_ARRIVAL, Rule.COMING_OUT));
         broken.addAll(List.of(Rule.OVERTIME, Rule.LEAST_FILL)); // OvertimeTest, LeastFillTest
         broken.addAll(List.of(Rule.SET_UP, Rule.CLOSE_UP, Rule.FLUSH)); // DayRoutinesTest

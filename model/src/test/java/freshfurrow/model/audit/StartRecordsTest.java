@@ -98,6 +98,21 @@ class StartRecordsTest {
                 .containsOnly(Rule.NUMBERS);
     }
 
+    @Test
+    void groundThatIsJudgedAfterThePlanBeginsIsCaught() throws Exception {
+        assertThat(rulesBrokenIf(plan -> judged(plan, "2027-04-20T10:00:00"))).isEmpty();
+        assertThat(rulesBrokenIf(plan -> judged(plan, "2027-04-30T10:00:00"))).containsOnly(Rule.DONE_BEFORE);
+    }
+
+    private static void judged(JsonNode plan, String said) {
+        object(plan, "/start")
+                .putArray("judged")
+                .addObject()
+                .put("field", UNDER_WAY.whole().fields().get(0).id())
+                .put("said", said)
+                .put("fitFrom", said);
+    }
+
     private Set<Rule> rulesBrokenIf(Consumer<JsonNode> change) throws Exception {
         JsonNode tree = JSON.readTree(PlanFile.toJson(UNDER_WAY.plan()));
         // a start of before there was a checksum: otherwise each change would be refused for that
