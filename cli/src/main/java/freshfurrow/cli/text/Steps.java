@@ -139,7 +139,8 @@ public final class Steps {
             return step(
                     planting,
                     "PLANT",
-                    figures.area(planting.areaHa()) + " in " + plan.label(planting.field()) + fixed(planting) + " without extract");
+                    figures.area(planting.areaHa()) + " in " + plan.label(planting.field()) + fixed(planting)
+                            + " without extract");
         }
 
         @Override

@@ -6,6 +6,7 @@ import freshfurrow.model.season.Crop;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.GeoPoint;
 import freshfurrow.model.season.Work;
 import java.util.ArrayList;
@@ -108,7 +109,8 @@ final class FieldReader {
                 extractWeight.orElse(crop.orElseThrow().extractWeight()),
                 allowed,
                 work,
-                List.of()));
+                List.of(),
+                Fixed.NOT));
     }
 
     private Optional<Crop> crop(Keys keys) {

@@ -4,28 +4,30 @@ import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Fixed;
+import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is fixed of fields: by whom each is planted, and when it is begun. What no plan could keep is a problem. */
 final class FixedReader {
-    private final Collection<String> planters;
+    private final Map<Work, Set<String>> machines;
     private final Optional<LocalDate> first;
     private final Optional<LocalDate> last;
     private final ClosedDays closed;
     private final List<CompostLot> compost;
 
-    /** @param planters ids of all planters, right or wrong */
+    /** @param machines ids of all machines that do a work, right or wrong */
     FixedReader(
-            Collection<String> planters,
+            Map<Work, Set<String>> machines,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             ClosedDays closed,
             List<CompostLot> compost) {
-        this.planters = planters;
+        this.machines = machines;
         this.first = first;
         this.last = last;
         this.closed = closed;
@@ -43,7 +45,7 @@ final class FixedReader {
             if (known.isPresent() && !known.get().contains(id)) {
                 keys.problems().add(keys.place(), "there is no field " + id, FieldReader.unknown(id, known.get()));
             }
-            if (!keys.has("planter") && !keys.has("on")) {
+            if (!keys.has("planter") && !keys.has("sprayer") && !keys.has("on")) {
                 keys.problems()
                         .add(
                                 keys.place(),
@@ -61,17 +63,20 @@ final class FixedReader {
     }
 
     private Fixed fixed(Keys keys, Field field) {
-        Optional<String> planter = keys.text("planter");
+        String machine = field.work() == Work.SPRAY ? "sprayer" : "planter";
+        Collection<String> known = machines.getOrDefault(field.work(), Set.of());
+        Optional<String> planter = keys.text(machine);
         planter.ifPresent(id -> {
-            if (!planters.contains(id)) {
-                keys.problem("planter", "there is no planter " + id, FieldReader.unknown(id, planters));
-            } else if (!field.allows(id)) {
+            if (!known.contains(id)) {
+                keys.problem(machine, "there is no " + machine + " " + id, FieldReader.unknown(id, known));
+            } else if (!field.planters().isEmpty() && !field.planters().contains(id)) {
                 keys.problem(
-                        "planter",
-                        id + " may not plant " + field.id() + ", which is for "
+                        machine,
+                        id + " may not " + (field.work() == Work.SPRAY ? "spray " : "plant ") + field.id()
+                                + ", which is for "
                                 + String.join(
                                         ", ", field.planters().stream().sorted().toList()),
-                        "name one of those, or let " + id + " plant the field");
+                        "name one of those, or let " + id + " do it");
             }
         });
         Optional<LocalDate> on = keys.node("on").flatMap(node -> Times.date(node, keys.problems()));

@@ -122,16 +122,11 @@ final class SeasonBinder {
         int beforeFields = problems.count();
         List<FieldReader.FieldSource> sources = new FieldFiles(folder, problems).read(keys);
         boolean fieldsKnown = problems.count() == beforeFields;
+        Map<Work, Set<String>> machineIds = Map.of(Work.PLANT, planterKeys.keySet(), Work.SPRAY, sprayerKeys.keySet());
         List<Field> fields = new FieldReader(
-                        problems,
-                        units,
-                        places,
-                        crops,
-                        windowless,
-                        recipeKeys.keySet(),
-                        Map.of(Work.PLANT, planterKeys.keySet(), Work.SPRAY, sprayerKeys.keySet()))
+                        problems, units, places, crops, windowless, recipeKeys.keySet(), machineIds)
                 .read(sources);
-        fields = new FixedReader(planterKeys.keySet(), first, last, closed, compost)
+        fields = new FixedReader(machineIds, first, last, closed, compost)
                 .read(
                         keys.things("fixed", "fixed field", false),
                         fields,

@@ -65,7 +65,7 @@ class FixedReaderTest {
         assertThat(season.problems())
                 .singleElement()
                 .asString()
-                .contains("P1 may not plant S80, which is for P2; name one of those, or let P1 plant the field");
+                .contains("P1 may not plant S80, which is for P2; name one of those, or let P1 do it");
     }
 
     @Test

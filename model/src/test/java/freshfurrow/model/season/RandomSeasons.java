@@ -212,8 +212,8 @@ public final class RandomSeasons {
 
     private static Fixed fixed(Season season, Field field, Random random) {
         List<String> planters = season.applicators().stream()
-                .map(Applicator::id)
                 .filter(field::allows)
+                .map(Applicator::id)
                 .toList();
         List<LocalDate> days = season.first()
                 .datesUntil(season.last().plusDays(1))

@@ -119,6 +119,7 @@ public final class WithDefaults {
                 1,
                 planters,
                 Work.PLANT,
-                List.of());
+                List.of(),
+                Fixed.NOT);
     }
 }
