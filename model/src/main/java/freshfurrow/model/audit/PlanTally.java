@@ -91,7 +91,7 @@ final class PlanTally {
     long brokenPromises() {
         return evidence.season.fields().stream()
                 .filter(field -> field.fixed().on().isPresent())
-                .filter(field -> evidence.all(Activity.Plant.class).stream()
+                .filter(field -> evidence.all(Activity.Planting.class).stream()
                         .map(Evidence.Done::activity)
                         .filter(plant -> plant.field().equals(field.id()))
                         .map(plant -> plant.start().toLocalDate())

@@ -73,8 +73,9 @@ final class AlreadyLogged {
     private void findByTime(Entry entry) {
         if (entry.fact() instanceof Fact.Planted planted) {
             plantings(planted.field())
-                    .filter(plant -> !planted.withoutExtract() || plant instanceof Activity.PlantWithout)
-                    .filter(plant -> !middle(plant).isAfter(entry.at()))
+                    .filter(planting -> planted.withoutExtract()
+                            ? planting instanceof Activity.PlantWithout && planting.start().isBefore(entry.at())
+                            : !middle(planting).isAfter(entry.at()))
                     .forEach(found::add);
         } else if (entry.fact() instanceof Fact.BatchMade batch) {
             nearest(open(batch.rig(), Activity.Extract.class::isInstance), entry.at());

@@ -50,7 +50,7 @@ final class Delays {
                 && planter.activities().stream()
                         .filter(activity -> activity.start().isBefore(until))
                         .flatMap(activity ->
-                                activity instanceof Activity.Plant plant ? Stream.of(plant.field()) : Stream.empty())
+                                activity instanceof Activity.Planting plant ? Stream.of(plant.field()) : Stream.empty())
                         .reduce((before, after) -> after)
                         .filter(loggedFields::contains)
                         .isPresent();
