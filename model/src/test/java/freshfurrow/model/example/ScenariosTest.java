@@ -11,6 +11,7 @@ import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.CrewDays;
 import freshfurrow.model.timeline.PlanRecorder;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ class ScenariosTest {
 
         assertThat(Audit.check(season, plan)).isEmpty();
         assertThat(plan.totals().areaHa()).isPositive();
+        new CrewDays(season, plan).areSound();
     }
 
     @Test

@@ -38,7 +38,7 @@ final class CompostTrips {
         trip.none(t);
         long onBoardMg = lots.onBoardMg(rig);
         long lacksMg = wholeGrams(lackMg + MG_PER_G - 1);
-        long fairMg = Math.min(lots.wantedMg(rig), lots.shareMg(rig, t));
+        long fairMg = Math.min(lots.wantedMg(rig), lots.shareMg(rig, Math.max(t, lots.loadableFromS())));
         long wantedMg = wholeGrams(Math.min(rigs.mostCompostMg(rig) - onBoardMg, Math.max(lacksMg, fairMg)));
         int place = from;
         for (int lot = 0; lot < compost.count() && trip.mg() < wantedMg; lot++) {

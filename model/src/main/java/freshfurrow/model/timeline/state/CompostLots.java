@@ -204,6 +204,16 @@ public final class CompostLots {
         return Calendar.NEVER;
     }
 
+    /** From when on the first lot that has some can be loaded, s; {@link Calendar#NEVER} when none has. */
+    public int loadableFromS() {
+        for (int lot = 0; lot < compost.count(); lot++) {
+            if (inLotMg(lot) > 0) {
+                return compost.fromS(lot);
+            }
+        }
+        return Calendar.NEVER;
+    }
+
     /** A rig loads compost of a lot, no more than {@link #inLotMg}. */
     public void load(int rig, int lot, long mg) {
         v[first + lot] -= mg;
