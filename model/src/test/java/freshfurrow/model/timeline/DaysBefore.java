@@ -39,7 +39,8 @@ final class DaysBefore {
         }
         for (int r = 0; r < season.rigs().size(); r++) {
             int rig = r;
-            List<Activity> done = done(plan.rigs().get(season.rigs().get(r).id()).activities());
+            List<Activity> done =
+                    done(plan.rigs().get(season.rigs().get(r).id()).activities());
             eachDayOut(done, DaysBefore::isForALoad, (first, work) -> rigIsNeeded(rig, done, first, work));
         }
     }
@@ -70,7 +71,8 @@ final class DaysBefore {
     }
 
     private static boolean touches(Activity activity, LocalDate day) {
-        return activity.start().toLocalDate().equals(day) || activity.end().toLocalDate().equals(day);
+        return activity.start().toLocalDate().equals(day)
+                || activity.end().toLocalDate().equals(day);
     }
 
     private static boolean isForPlanting(Activity activity) {
