@@ -19,6 +19,7 @@ public final class Audit {
         new StartRecords(evidence).check();
         new NumberRules(evidence).check();
         new MachineRules(evidence).check();
+        new Mounted(evidence).check();
         new DayRoutines(evidence).check();
         new Flushes(evidence).check();
         new Fields(evidence).check();

@@ -20,7 +20,13 @@ final class DayRoutines {
         evidence.plan.rigs().forEach((id, its) -> {
             Rig rig = evidence.rigs.get(id);
             if (rig != null) {
-                days(rig, its.activities());
+                days(
+                        rig,
+                        Mounted.hasMounted(evidence, id)
+                                ? Mounted.all(evidence, id).stream()
+                                        .map(Evidence.Done::activity)
+                                        .toList()
+                                : its.activities());
             }
         });
     }

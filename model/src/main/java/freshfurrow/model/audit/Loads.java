@@ -102,7 +102,7 @@ final class Loads {
         if (planter == null || rig == null) {
             return;
         }
-        double asked = planter.fillSetupS() + transfer.litres() / rig.transferLPerS();
+        double asked = planter.fillSetupS() + (planter.on().isPresent() ? 0 : transfer.litres() / rig.transferLPerS());
         long taken = evidence.lasts(transfer);
         if (!(taken >= asked - Evidence.SECOND_ROUNDING && taken <= asked + 1 + Evidence.SECOND_ROUNDING)) {
             report(

@@ -33,11 +33,14 @@ final class MachineRules {
             order(id, its.activities(), standing.map(Standing.OfPlanter::freeFrom));
             var planter = evidence.planters.get(id);
             if (planter != null) {
-                hours(id, inHours(id, its.activities()), planter.hours());
-                places(
-                        id,
-                        its.activities(),
-                        standing.map(Standing.OfPlanter::at).orElse(planter.at()));
+                hours(id, id, inHours(id, its.activities()), planter.hours());
+                planter.on().ifPresent(rig -> hours(id, rig, its.activities(), planter.hours()));
+                if (planter.on().isEmpty()) {
+                    places(
+                            id,
+                            its.activities(),
+                            standing.map(Standing.OfPlanter::at).orElse(planter.at()));
+                }
                 roads(id, its.activities(), planter.roadSpeedMPerS(), planter.moveTimeS());
             }
         });
@@ -47,8 +50,13 @@ final class MachineRules {
             order(id, its.activities(), standing.map(Standing.OfRig::freeFrom));
             var rig = evidence.rigs.get(id);
             if (rig != null) {
-                hours(id, its.activities(), rig.hours());
-                places(id, its.activities(), standing.map(Standing.OfRig::at).orElse(rig.at()));
+                hours(id, id, its.activities(), rig.hours());
+                if (!Mounted.hasMounted(evidence, id)) {
+                    places(
+                            id,
+                            its.activities(),
+                            standing.map(Standing.OfRig::at).orElse(rig.at()));
+                }
                 roads(id, its.activities(), rig.roadSpeedMPerS(), 0);
             }
         });
@@ -88,8 +96,9 @@ final class MachineRules {
         }
     }
 
-    private void hours(String machine, List<Activity> activities, WorkHours hours) {
-        List<WorkCalendar.Period> periods = evidence.calendar.work(machine, hours);
+    /** @param up the machine that has to be up: itself, or the one that it is mounted on */
+    private void hours(String machine, String up, List<Activity> activities, WorkHours hours) {
+        List<WorkCalendar.Period> periods = evidence.calendar.work(up, hours);
         for (Activity activity : activities) {
             long start = evidence.start(activity);
             long end = evidence.end(activity);

@@ -36,6 +36,8 @@ public enum Rule {
     OPEN_ON_ARRIVAL("No machine drives to a field that rain or wet ground keeps closed when it arrives."),
     COMING_OUT(
             "A planter drives to a field at the earliest on its last working day before it is filled or plants there."),
+    MOUNTED(
+            "A sprayer that is mounted on a rig is that rig: no other rig fills it, and what both do is one thing at a time and where the last drive of either ended."),
     ROAD_DISTANCE("A drive is as long as the road between its places."),
     ROAD_TIME("A drive takes at least distance over road speed, and for a planter its move time as well."),
 
@@ -68,7 +70,7 @@ public enum Rule {
             "A fill of less than the planter's least fill finishes a field, a mix or the compost, or is the first since the planter's hours began or the ground dried."),
     TANK_CAPACITY("A load is above zero and at most the planter's tank plus 0.1 %."),
     FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
-    TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate."),
+    TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate; into a sprayer that is mounted on the rig, the fill setup alone."),
     USE_BY(
             "The use-by time of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also where clocks are changed."),
     RESERVE(

@@ -8,6 +8,7 @@ import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** That no small part of a tank is filled but to finish something, or because nothing more could be had since work began. */
 final class SmallFills {
@@ -110,7 +111,9 @@ final class SmallFills {
                 .filter(other -> other < start)
                 .max()
                 .orElse(Long.MIN_VALUE);
-        return evidence.calendar.work(planter.id(), planter.hours()).stream()
+        return Stream.concat(
+                                evidence.calendar.work(planter.id(), planter.hours()).stream(),
+                                evidence.calendar.open(planter.applyHours()).stream())
                         .anyMatch(hours -> hours.start() > before && hours.start() <= start)
                 || evidence.season.fields().stream()
                         .flatMap(field -> evidence.calendar.wet(field).stream())

@@ -311,7 +311,10 @@ public final class SoFar {
 
     /** Where the log saw a machine later than the plan was followed. */
     private Optional<LastSeen> seen(String machine, LocalDateTime until) {
-        return sums.lastSeen(machine).filter(last -> onlyLogged || last.at().isAfter(until));
+        return whole.oneWith(machine).stream()
+                .flatMap(id -> sums.lastSeen(id).stream())
+                .max(Comparator.comparing(LastSeen::at))
+                .filter(last -> onlyLogged || last.at().isAfter(until));
     }
 
     private LocalDateTime notBeforeNow(LocalDateTime time) {

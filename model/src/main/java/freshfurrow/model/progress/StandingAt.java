@@ -66,6 +66,7 @@ public final class StandingAt {
         plan.planters().forEach((id, its) -> planters.put(id, planter(id, its)));
         Map<String, Standing.OfRig> rigs = new LinkedHashMap<>();
         plan.rigs().forEach((id, its) -> rigs.put(id, rig(id, its)));
+        OneMachine.unite(season, plan, now, planters, rigs);
         Standing standing = new Standing(
                 now,
                 planters,

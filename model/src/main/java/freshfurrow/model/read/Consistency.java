@@ -53,7 +53,8 @@ final class Consistency {
         }
         parts.rigs().forEach(this::checkRig);
         checkPlacesOfLots();
-        parts.planters().forEach(this::checkPlanter);
+        parts.planters().stream().filter(planter -> planter.on().isEmpty()).forEach(this::checkPlanter);
+        parts.planters().forEach(this::checkMounted);
     }
 
     private void checkOpenDays(LocalDate first, LocalDate last) {
@@ -164,6 +165,15 @@ final class Consistency {
                         "use more compost per batch, a smaller drum, less compost per area or more mix per area");
             }
         }
+    }
+
+    private void checkMounted(Applicator planter) {
+        planter.on().filter(id -> !parts.rigKeys().containsKey(id)).ifPresent(id -> parts.planterKeys()
+                .get(planter.id())
+                .problem(
+                        "on",
+                        "there is no rig " + id,
+                        FieldReader.unknown(id, parts.rigKeys().keySet())));
     }
 
     private void checkPlanter(Applicator planter) {

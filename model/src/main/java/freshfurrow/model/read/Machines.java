@@ -26,7 +26,7 @@ final class Machines {
     static final Range SPEED = Range.between(0.1, 10, "0.3 to 22 mph (0.4 to 36 km/h)");
     static final Range LEAST_FILL = new Range(0, 1, "a share from 0 to 1, like 0.1", "0.1");
     private static final Range OVERTIME = Range.from0(DAY_S / 4, "0 to 6 h");
-    private static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
+    static final Range WORK_TIME = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range FLOW = Range.between(0.01, 1_000, "0.2 to 15,000 gal/min (0.01 to 1,000 L/s)");
     private static final Range COMPOST = Range.between(0.1, 10_000_000, "0.3 lb (0.1 kg) to 10,000 t");
     private static final Range WEIGHT = Range.from0(10_000_000, "0 to 10,000 t");

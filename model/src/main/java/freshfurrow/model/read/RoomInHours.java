@@ -165,9 +165,14 @@ final class RoomInHours {
     }
 
     private void checkTransfers(Applicator planter) {
-        boolean fits =
-                season.rigs().stream().anyMatch(rig -> transferS(planter, rig) <= longest(work(planter), work(rig)));
-        if (!fits) {
+        boolean fits = planter.on().isPresent()
+                ? planter.fillSetupS() <= longest(work(planter), work(planter))
+                : season.rigs().stream()
+                        .anyMatch(rig -> transferS(planter, rig) <= longest(work(planter), work(rig)));
+        if (!fits && planter.on().isPresent()) {
+            planters.get(planter.id())
+                    .problem("fillSetup", "does not fit in any hours of the rig", "give longer hours or less time");
+        } else if (!fits) {
             planters.get(planter.id())
                     .problem(
                             "tank",

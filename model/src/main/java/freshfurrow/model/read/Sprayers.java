@@ -11,6 +11,7 @@ import java.util.Optional;
 /** Sprayers, each from its keys. A figure that is wrong leaves the sprayer out. */
 final class Sprayers {
     private static final Range RATE = Range.between(0.01, 2_800, "0.01 to 2,500 ac/h (0.004 to 1,000 ha/h)");
+    private static final List<String> OF_THE_RIG = List.of("tank", "roadSpeed", "flush", "at", "hours");
     private static final List<String> BOOM = List.of("width", "speed", "fieldEfficiency");
 
     private Sprayers() {}
@@ -18,6 +19,9 @@ final class Sprayers {
     static Optional<Sprayer> sprayer(String id, Keys keys, WorkHours seasonHours) {
         int before = keys.problems().count();
         Optional<? extends Swath> swath = swath(keys);
+        if (keys.has("on")) {
+            return mounted(id, keys, swath, seasonHours, before);
+        }
         Optional<Double> tank = keys.quantity("tank", Kind.VOLUME, Machines.TANK);
         Optional<Double> leastFill = keys.number("leastFill", Machines.LEAST_FILL);
         Optional<Double> roadSpeed = keys.quantity("roadSpeed", Kind.SPEED, Machines.ROAD_SPEED);
@@ -43,6 +47,39 @@ final class Sprayers {
                 at.orElseThrow(),
                 hours,
                 sprayHours));
+    }
+
+    /** Of what is its rig's it says nothing: {@link freshfurrow.model.season.Season} has it from the rig. */
+    private static Optional<Sprayer> mounted(
+            String id, Keys keys, Optional<? extends Swath> swath, WorkHours hours, int before) {
+        Optional<String> on = keys.neededText("on", "R1");
+        Optional<Double> leastFill = keys.number("leastFill", Machines.LEAST_FILL);
+        Optional<Double> fillSetup = keys.quantity("fillSetup", Kind.TIME, Machines.WORK_TIME);
+        Optional<Double> moveTime = keys.quantity("moveTime", Kind.TIME, Machines.SHORT_TIME);
+        WorkHours sprayHours = Times.hours(keys, "sprayHours", WorkHours.ALWAYS);
+        OF_THE_RIG.stream()
+                .filter(keys::has)
+                .forEach(key -> keys.problem(
+                        key,
+                        "is that of the rig that the sprayer is mounted on",
+                        "leave it out, or leave out on if the sprayer is a machine of its own"));
+        keys.refuseOthers();
+        if (keys.problems().count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new Sprayer(
+                id,
+                swath.orElseThrow(),
+                1,
+                leastFill.orElse(Applicator.USUAL_LEAST_FILL),
+                1,
+                Machines.seconds(fillSetup),
+                Machines.seconds(moveTime),
+                0,
+                "",
+                hours,
+                sprayHours,
+                on));
     }
 
     /** A rate for a hose in somebody's hand, else the three figures of a boom. */

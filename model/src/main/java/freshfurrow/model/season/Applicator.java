@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** A machine that puts finished mix on fields, out of a tank that a rig fills. */
@@ -42,6 +43,9 @@ public sealed interface Applicator extends Machine permits Planter, Sprayer {
 
     /** When, in its hours, mix may be put on fields. */
     WorkHours applyHours();
+
+    /** Id of the rig that it is mounted on, so that it is that rig; empty when it is a machine of its own. */
+    Optional<String> on();
 
     /** This one with other hours. */
     Applicator withHours(WorkHours other);

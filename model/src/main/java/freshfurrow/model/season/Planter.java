@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -69,6 +70,11 @@ public record Planter(
     @Override
     public WorkHours applyHours() {
         return WorkHours.ALWAYS;
+    }
+
+    @Override
+    public Optional<String> on() {
+        return Optional.empty();
     }
 
     @Override

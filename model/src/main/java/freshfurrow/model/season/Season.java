@@ -8,9 +8,11 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -58,8 +60,8 @@ public record Season(
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
         recipes = List.copyOf(recipes);
         fields = List.copyOf(fields);
-        applicators = List.copyOf(applicators);
         rigs = List.copyOf(rigs);
+        applicators = mounted(applicators, rigs);
         waterPoints = List.copyOf(waterPoints);
         compost = List.copyOf(compost);
         rain = List.copyOf(rain);
@@ -132,8 +134,34 @@ public record Season(
         return applicators(Sprayer.class);
     }
 
+    /** Those that are mounted on a rig have what is that rig's, whatever was said. */
+    private static List<Applicator> mounted(List<Applicator> all, List<Rig> rigs) {
+        return all.stream()
+                .map(one -> one instanceof Sprayer sprayer
+                        ? sprayer.on()
+                                .flatMap(id -> named(rigs, Rig::id, id))
+                                .<Applicator>map(sprayer::asOn)
+                                .orElse(sprayer)
+                        : one)
+                .toList();
+    }
+
     private <A extends Applicator> List<A> applicators(Class<A> kind) {
         return applicators.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** Ids of the machines that are one with that of an id, itself among them: a rig and the sprayers that are mounted on it. */
+    public Set<String> oneWith(String id) {
+        String rig = applicators.stream()
+                .filter(machine -> machine.id().equals(id))
+                .findFirst()
+                .flatMap(Applicator::on)
+                .orElse(id);
+        Set<String> all = new LinkedHashSet<>(List.of(rig, id));
+        applicators.stream()
+                .filter(machine -> machine.on().filter(rig::equals).isPresent())
+                .forEach(machine -> all.add(machine.id()));
+        return all;
     }
 
     /** All machines, those that put mix on fields first. */

@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -14,6 +15,7 @@ import java.util.OptionalInt;
  * @param flushS to flush its lines after the last mix of a day and before mix of another recipe, s, 0 or more
  * @param at id of the place where it stands when the season begins
  * @param sprayHours when spraying is allowed, as in hours of little wind; it drives and is filled in all of its hours
+ * @param on id of the rig that it is mounted on: it is that rig, and has the tank, the speed, the place and the hours of that
  */
 public record Sprayer(
         String id,
@@ -26,7 +28,8 @@ public record Sprayer(
         int flushS,
         String at,
         WorkHours hours,
-        WorkHours sprayHours)
+        WorkHours sprayHours,
+        Optional<String> on)
         implements Applicator {
 
     public Sprayer {
@@ -37,6 +40,44 @@ public record Sprayer(
                 || flushS < 0) {
             throw new IllegalArgumentException("sprayer " + id + " has a figure out of range");
         }
+    }
+
+    /** A sprayer of its own, which rigs fill. */
+    public Sprayer(
+            String id,
+            Swath swath,
+            double tankL,
+            double leastFill,
+            double roadSpeedMPerS,
+            int fillSetupS,
+            int moveTimeS,
+            int flushS,
+            String at,
+            WorkHours hours,
+            WorkHours sprayHours) {
+        this(
+                id,
+                swath,
+                tankL,
+                leastFill,
+                roadSpeedMPerS,
+                fillSetupS,
+                moveTimeS,
+                flushS,
+                at,
+                hours,
+                sprayHours,
+                Optional.empty());
+    }
+
+    /** This one as it is when it is mounted on a rig. */
+    Sprayer asOn(Rig rig) {
+        return change().tankL(rig.nurseTankL())
+                .roadSpeedMPerS(rig.roadSpeedMPerS())
+                .flushS(0)
+                .at(rig.at())
+                .hours(rig.hours())
+                .sprayer();
     }
 
     @Override

@@ -1,5 +1,7 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
+
 /** A sprayer to be made out of another one, of which all stays as it was but for what is said. */
 public final class SprayerChange {
     private String id;
@@ -13,6 +15,7 @@ public final class SprayerChange {
     private String at;
     private WorkHours hours;
     private WorkHours sprayHours;
+    private Optional<String> on;
 
     SprayerChange(Sprayer from) {
         id = from.id();
@@ -26,6 +29,7 @@ public final class SprayerChange {
         at = from.at();
         hours = from.hours();
         sprayHours = from.sprayHours();
+        on = from.on();
     }
 
     public SprayerChange id(String other) {
@@ -83,6 +87,11 @@ public final class SprayerChange {
         return this;
     }
 
+    public SprayerChange on(Optional<String> other) {
+        on = other;
+        return this;
+    }
+
     /**
      * The sprayer as it now is.
      *
@@ -90,6 +99,17 @@ public final class SprayerChange {
      */
     public Sprayer sprayer() {
         return new Sprayer(
-                id, swath, tankL, leastFill, roadSpeedMPerS, fillSetupS, moveTimeS, flushS, at, hours, sprayHours);
+                id,
+                swath,
+                tankL,
+                leastFill,
+                roadSpeedMPerS,
+                fillSetupS,
+                moveTimeS,
+                flushS,
+                at,
+                hours,
+                sprayHours,
+                on);
     }
 }

@@ -80,7 +80,12 @@ public record Standing(
             Optional<Lines> lines) {
         /** This planter, free from another moment on. */
         public OfPlanter withFreeFrom(LocalDateTime other) {
-            return new OfPlanter(at, other, filledOn, tank, lines);
+            return standing(at, other);
+        }
+
+        /** This planter at another place, and free from another time on. */
+        public OfPlanter standing(String place, LocalDateTime free) {
+            return new OfPlanter(place, free, filledOn, tank, lines);
         }
     }
 
@@ -136,7 +141,12 @@ public record Standing(
 
         /** This rig, free from another moment on. */
         public OfRig withFreeFrom(LocalDateTime other) {
-            return new OfRig(at, other, waterL, mix, cleanDue, compostKg, setUpAt);
+            return standing(at, other);
+        }
+
+        /** This rig at another place, and free from another time on. */
+        public OfRig standing(String place, LocalDateTime free) {
+            return new OfRig(place, free, waterL, mix, cleanDue, compostKg, setUpAt);
         }
 
         /** A rig with no compost on board that is not set up. */

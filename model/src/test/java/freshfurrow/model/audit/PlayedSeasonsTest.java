@@ -62,6 +62,13 @@ class PlayedSeasonsTest {
                 .isEqualTo(plan.season().fixed());
     }
 
+    @Property(tries = 300)
+    void aSeasonWithSprayersMountedOnRigsHolds(@ForAll long seed) throws Exception {
+        Season season = RandomSeasons.withMounted(seed, 12);
+        assertThat(Audit.check(season, read(PlanFile.toJson(played(season, seed)))))
+                .isEmpty();
+    }
+
     /** A field that awaited compost is given up, the planter moves on and awaits it at the next. */
     @Example
     void aWaitForCompostBeginsWhenThePlanterStandsWhereItWaits() {

@@ -80,6 +80,25 @@ public final class RandomSeasons {
         return season.change().applicators(machines).fields(fields).season();
     }
 
+    /** The season with a sprayer or two that are mounted on rigs, beside its planters, or instead. */
+    public static Season withMounted(long seed, int mostFields) {
+        Season mixed = mixed(seed, mostFields);
+        Random random = new Random(seed ^ 0xb00);
+        List<Applicator> machines = new ArrayList<>();
+        for (Applicator machine : mixed.applicators()) {
+            machines.add(
+                    machine instanceof Sprayer sprayer && (sprayer.id().equals("S0") || random.nextBoolean())
+                            ? sprayer.change()
+                                    .fillSetupS(Math.max(60, sprayer.fillSetupS()))
+                                    .on(Optional.of(mixed.rigs()
+                                            .get(random.nextInt(mixed.rigs().size()))
+                                            .id()))
+                                    .sprayer()
+                            : machine);
+        }
+        return mixed.change().applicators(machines).season();
+    }
+
     private static Field sprayed(Field field, int sprayers, Random random) {
         Set<String> some = random.nextInt(4) > 0 ? Set.of() : Set.of("S" + random.nextInt(sprayers));
         return field.change().work(Work.SPRAY).planters(some).field();

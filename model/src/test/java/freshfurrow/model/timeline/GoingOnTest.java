@@ -48,6 +48,14 @@ public class GoingOnTest {
         goOn(RandomSeasons.mixed(seed, fields), seed, moment);
     }
 
+    @Property(tries = 200)
+    void soItIsWhereSprayersAreMountedOnRigs(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 25) int fields,
+            @ForAll @IntRange(max = 999) int moment) {
+        goOn(RandomSeasons.withMounted(seed, fields), seed, moment);
+    }
+
     private static void goOn(Season season, long seed, int moment) {
         Plan whole = PlanRecorder.record(
                 CompiledSeason.of(season), RandomSeasons.orders(season, dealt(season, new Random(seed))), SOURCE);

@@ -29,6 +29,11 @@ class RerunTest {
         compare(CompiledSeason.of(RandomSeasons.mixed(seed, fields)), new Random(seed), 60);
     }
 
+    @Property(tries = 50)
+    void seasonsWithSprayersMountedOnRigsDoToo(@ForAll long seed, @ForAll @IntRange(min = 1, max = 25) int fields) {
+        compare(CompiledSeason.of(RandomSeasons.withMounted(seed, fields)), new Random(seed), 60);
+    }
+
     @Property(tries = 100)
     void seasonsThatAreUnderWayDoToo(
             @ForAll long seed, @ForAll @IntRange(min = 2, max = 25) int fields, @ForAll @IntRange(max = 60) int share) {

@@ -133,6 +133,12 @@ final class WorkedSeason {
         return this;
     }
 
+    /** Beside the planters, mounted on rig R1. */
+    WorkedSeason mounted(String id) {
+        planters.add(new SprayerChoice().on("R1").sprayer(id));
+        return this;
+    }
+
     WorkedSeason rig(String id, UnaryOperator<RigChoice> choice) {
         rigs.removeIf(rig -> rig.id().equals(id));
         rigs.add(choice.apply(new RigChoice()).rig(id));
@@ -425,9 +431,15 @@ final class WorkedSeason {
         private double tankL = 1000;
         private WorkHours hours = WorkedSeason.hours("07:00/19:00");
         private WorkHours sprayHours = WorkHours.ALWAYS;
+        private Optional<String> on = Optional.empty();
 
         SprayerChoice hose(double m2PerS) {
             swath = new Swath.Hose(m2PerS);
+            return this;
+        }
+
+        SprayerChoice on(String rig) {
+            on = Optional.of(rig);
             return this;
         }
 
@@ -442,7 +454,7 @@ final class WorkedSeason {
         }
 
         Sprayer sprayer(String id) {
-            return new Sprayer(id, swath, tankL, 0.1, 5, 300, 600, 0, "yard", hours, sprayHours);
+            return new Sprayer(id, swath, tankL, 0.1, 5, 300, 600, 0, "yard", hours, sprayHours, on);
         }
     }
 

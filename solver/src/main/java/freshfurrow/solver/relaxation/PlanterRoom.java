@@ -78,7 +78,7 @@ final class PlanterRoom {
                 dm2PerS[p] = Math.max(dm2PerS[p], ROUNDING * factor[r] / secondsPerDm2(p, r));
                 carriedFillS[p] = Math.max(
                         carriedFillS[p],
-                        planter(p).fillSetupS() + largest.mixLPerDm2(r) * largest.dm2(p, r) * fastestSPerL);
+                        planter(p).fillSetupS() + largest.mixLPerDm2(r) * largest.dm2(p, r) * pumpSPerL(p));
             }
         }
     }
@@ -171,8 +171,13 @@ final class PlanterRoom {
 
     private double secondsPerDm2(int p, int recipe) {
         return plantingSPerDm2(p)
-                + largest.mixLPerDm2(recipe) * fastestSPerL
+                + largest.mixLPerDm2(recipe) * pumpSPerL(p)
                 + planter(p).fillSetupS() / largest.dm2(p, recipe);
+    }
+
+    /** A machine that is mounted on a rig pumps nothing over. */
+    private double pumpSPerL(int p) {
+        return planter(p).on().isPresent() ? 0 : fastestSPerL;
     }
 
     private double plantingSPerDm2(int p) {

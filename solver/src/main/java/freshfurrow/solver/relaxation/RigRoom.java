@@ -1,6 +1,7 @@
 package freshfurrow.solver.relaxation;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
+import static freshfurrow.model.quantity.Factors.DM2_PER_M2;
 import static freshfurrow.model.quantity.Factors.MG_PER_KG;
 
 import freshfurrow.model.season.Applicator;
@@ -190,11 +191,19 @@ final class RigRoom {
                         / MG_PER_KG
                         / (rig.batchCompostKg() + GRAM_KG)
                         * (rig.batchTimeS() + rig.cleanTimeS())
-                + mixL / rig.transferLPerS()
+                + passOnS(rig, mixL)
                 + shortestSetupS / largest;
         return trips.counted()
                 ? seconds + LargestLoads.LEAST_SHARE * mixL * (trips.sPerL() + leastBeforeDrawS / rig.nurseTankL())
                 : seconds;
+    }
+
+    /** Of a dm2: to pump it over, or to spray it by what is mounted on the rig. */
+    private double passOnS(Rig rig, double mixL) {
+        return season.season().applicators().stream()
+                .filter(machine -> machine.on().filter(rig.id()::equals).isPresent())
+                .mapToDouble(machine -> 1 / (machine.fieldCapacityM2PerS() * DM2_PER_M2))
+                .reduce(mixL / rig.transferLPerS(), Math::min);
     }
 
     private double missingS(Rig rig, Trips trips) {

@@ -58,6 +58,19 @@ class PlansKeepToTheBoundsTest {
     }
 
     @Property(tries = 150)
+    void noPlanOfPlantersAndSprayersOfAnyKindBeatsABound(
+            @ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.withMounted(seed, MOST_FIELDS), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+        CompiledSeason compiled = CompiledSeason.of(left);
+        SeasonBounds bounds = SeasonBounds.of(compiled);
+
+        for (Plan plan : RandomPlans.of(compiled, seed)) {
+            assertKeeps(plan, bounds.forPlan(plan));
+        }
+    }
+
+    @Property(tries = 150)
     void noPlanBeatsABoundWhereFieldsAreFixed(@ForAll long seed) {
         CompiledSeason compiled =
                 CompiledSeason.of(RandomSeasons.withFixedFields(RandomSeasons.season(seed, MOST_FIELDS), seed));

@@ -7,6 +7,7 @@ import freshfurrow.model.season.FieldGround;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.WorkHours;
@@ -56,6 +57,16 @@ public final class Calendars {
                 .toList();
         return machines.computeIfAbsent(
                 new Work(machine.hours(), outages, machine.kept(), begun(machine), from(machine)), this::working);
+    }
+
+    /** The same of a machine that is mounted on a rig: that rig's, without the times in which the machine itself is out of order. */
+    public MachineHours mounted(Machine machine, Rig rig) {
+        List<Outage> outages = season.outages().stream()
+                .filter(outage -> outage.machine().equals(machine.id())
+                        || outage.machine().equals(rig.id()))
+                .toList();
+        return machines.computeIfAbsent(
+                new Work(rig.hours(), outages, rig.kept(), begun(rig), from(rig)), this::working);
     }
 
     private MachineHours working(Work work) {

@@ -118,7 +118,30 @@ public final class ActivityJournal implements Journal {
     }
 
     public List<Activity> rigActivities(int rig) {
-        return DaysOfRig.with(tables, rig, told(rigs.get(rig)));
+        List<Activity> own = told(rigs.get(rig));
+        List<Activity> mounted = mountedOn(rig);
+        if (mounted.isEmpty()) {
+            return DaysOfRig.with(tables, rig, own);
+        }
+        List<Activity> both = new ArrayList<>(own);
+        both.addAll(mounted);
+        both.sort(Comparator.comparing(Activity::start));
+        List<Activity> withDays = new ArrayList<>(DaysOfRig.with(tables, rig, both));
+        withDays.removeAll(mounted);
+        return withDays;
+    }
+
+    /** What a rig does as the machines that are mounted on it; a fill is the rig's transfer. */
+    private List<Activity> mountedOn(int rig) {
+        List<Activity> all = new ArrayList<>();
+        for (int p = 0; p < tables.planters().count(); p++) {
+            if (tables.planters().isMounted(p) && tables.planters().rig(p) == rig) {
+                planterActivities(p).stream()
+                        .filter(activity -> !(activity instanceof Activity.Fill))
+                        .forEach(all::add);
+            }
+        }
+        return all;
     }
 
     private static List<List<Supplier<Activity>>> empty(int machines) {

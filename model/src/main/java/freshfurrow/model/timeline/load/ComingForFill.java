@@ -14,7 +14,7 @@ import freshfurrow.model.timeline.tables.SeasonTables;
 
 /**
  * What a planter does before a fill that it is served, or before it plants without one: it stands where its work ended, drives to its next field
- * if it asks there, and waits.
+ * if it asks there, and waits. One that is mounted on a rig does nothing then: what the rig does is told of the rig.
  */
 final class ComingForFill {
     private final SeasonTables tables;
@@ -61,6 +61,11 @@ final class ComingForFill {
 
     private void come(int start, int rigReady, boolean waitsForWater) {
         int planter = request.planter();
+        if (table.isMounted(planter)) {
+            state.planters().awaitCompostNoMore(planter);
+            state.planters().stand(planter, request.place(), start);
+            return;
+        }
         boolean compost = state.planters().awaitsCompost(planter);
         int since = compost ? state.planters().waitFromS(planter) : request.needS();
         state.planters().awaitCompostNoMore(planter);

@@ -88,7 +88,7 @@ public final class FillService {
             return;
         }
         int lotFrom = state.lots().availableFrom();
-        if (lotFrom > need && !sources.hasMix(recipe, need)) {
+        if (lotFrom > need && !sources.hasMix(planter, recipe, need)) {
             if (without.mayPlant() && without.plant(lotFrom)) {
                 return;
             }
@@ -139,10 +139,17 @@ public final class FillService {
             long ml = tables.recipes().mixMl(loadDm2, recipe);
             state.journal().filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy());
         }
-        rigWork.passOn(delivery);
+        boolean mounted = tables.planters().isMounted(planter);
+        if (!mounted) {
+            rigWork.passOn(delivery, end);
+        }
         long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy(), delivery.useBy());
         if (planted < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
+        }
+        if (mounted) {
+            state.rigs().moveTo(delivery.rig(), state.planters().place(planter));
+            rigWork.passOn(delivery, state.planters().timeS(planter));
         }
         state.planters().filledOn(planter, start / Calendars.DAY_S);
     }

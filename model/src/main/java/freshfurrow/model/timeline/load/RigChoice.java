@@ -13,6 +13,7 @@ import freshfurrow.model.timeline.rigs.WaterPoints;
 import freshfurrow.model.timeline.state.RigStates;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.tables.LoadLimits;
+import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * comes.
  */
 final class RigChoice {
+    private final PlanterTable planters;
     private final LoadLimits limits;
     private final RigTable rigs;
     private final RigStates states;
@@ -61,6 +63,7 @@ final class RigChoice {
             MixSources sources,
             LoadCeiling ceilings,
             Quote[] quotes) {
+        this.planters = tables.planters();
         this.limits = tables.loadLimits();
         this.rigs = tables.rigs();
         this.states = state.rigs();
@@ -91,10 +94,8 @@ final class RigChoice {
 
     private void askAll(boolean forOneBatch) {
         oneBatch = forOneBatch;
-        if (quotes.length == 1) {
-            findSource(quotes[0]);
-            dm2[0] = largest(quotes[0]);
-            ask(quotes[0]);
+        if (quotes.length == 1 || planters.isMounted(request.planter())) {
+            askOnly(quotes.length == 1 ? quotes[0] : quotes[planters.rig(request.planter())]);
             return;
         }
         fresh.workOut(oneBatch);
@@ -117,6 +118,12 @@ final class RigChoice {
             floor[r] = dm2[r] > 0 ? quotes[r].source().soonest(r, fresh.of(r)) : Rank.OUT;
             reckonedAfter[r] = asked;
         }
+    }
+
+    private void askOnly(Quote quote) {
+        findSource(quote);
+        dm2[quote.rig()] = largest(quote);
+        ask(quote);
     }
 
     private int next() {
@@ -168,6 +175,9 @@ final class RigChoice {
 
     /** Whether age may hold down less what another rig brings: not when it makes a load anew like the first, and comes later. */
     boolean mayBringMore(int rig, Quote first) {
+        if (!planters.isServedBy(request.planter(), rig)) {
+            return false;
+        }
         return rigs.firstAlike(rig) != rigs.firstAlike(first.rig())
                 || !first.source().isFresh()
                 || sources.hasMade(rig);

@@ -7,12 +7,14 @@ import freshfurrow.model.timeline.rigs.WaterPoints;
 import freshfurrow.model.timeline.state.RigStates;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.tables.Leeway;
+import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
 /** Where each rig takes mix from: made anew, or from what it has made before. */
 public final class MixSources {
     private final FreshMix[] fresh;
     private final MixSource[] made;
+    private final PlanterTable planters;
     private final LoadRequest request;
     private final RigStates states;
 
@@ -23,6 +25,7 @@ public final class MixSources {
             Preparation preparation,
             RigTimes times,
             WaterPoints points) {
+        this.planters = tables.planters();
         this.request = request;
         this.states = state.rigs();
         FreshMix beside = new BatchesBesidePlanter(tables, request, state, preparation, times, points);
@@ -54,10 +57,13 @@ public final class MixSources {
         return isWorthAFill(rig) && states.mixRecipe(rig) == request.recipe();
     }
 
-    /** Whether any rig has mix of a recipe that is not too old when it is asked for, so that no compost is needed. */
-    public boolean hasMix(int recipe, int when) {
+    /** Whether any rig that may serve a planter has mix of a recipe that is not too old when it is asked for, so that no compost is needed. */
+    public boolean hasMix(int planter, int recipe, int when) {
         for (int r = 0; r < made.length; r++) {
-            if (isWorthAFill(r) && states.mixRecipe(r) == recipe && states.mixPlantByS(r) > when) {
+            if (planters.isServedBy(planter, r)
+                    && isWorthAFill(r)
+                    && states.mixRecipe(r) == recipe
+                    && states.mixPlantByS(r) > when) {
                 return true;
             }
         }

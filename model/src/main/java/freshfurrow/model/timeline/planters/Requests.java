@@ -47,6 +47,10 @@ public final class Requests {
             flushing.open(p);
             if (tables.beginning().tankDm2(p) > 0) {
                 planting.plantTank(p);
+                if (table.isMounted(p)) {
+                    state.rigs().moveTo(table.rig(p), planters.place(p));
+                    state.rigs().freeFrom(table.rig(p), Math.max(state.rigs().freeS(table.rig(p)), planters.timeS(p)));
+                }
             }
             ask(p);
         }
@@ -83,7 +87,7 @@ public final class Requests {
         }
         for (p = 0; p < table.count(); p++) {
             need = planters.needS(p);
-            if (need < NEVER && planters.place(p) != place(p) && setOff(p, need) < time) {
+            if (need < NEVER && !table.isMounted(p) && planters.place(p) != place(p) && setOff(p, need) < time) {
                 return true;
             }
         }
@@ -119,7 +123,7 @@ public final class Requests {
         flushing.before(p, order.recipe(p, planters.index(p)));
         int need = table.hours(p).next(planters.timeS(p));
         boolean getsExtract = order.recipe(p, planters.index(p)) != FieldOrder.WITHOUT_EXTRACT;
-        if (getsExtract && planters.fillDay(p) == need / Calendars.DAY_S) {
+        if (getsExtract && planters.fillDay(p) == need / Calendars.DAY_S && !table.isMounted(p)) {
             planters.askOn(p, need);
         } else {
             askAfresh(p, -1, -1);
@@ -157,8 +161,9 @@ public final class Requests {
             Calendar plantable = table.plantable(p, field);
             int open = fields.openS(field);
             int metres = tables.places().metres(place, field);
-            int duration = place == field ? 0 : table.moveS(p, metres);
-            int there = place == field ? t : fields.setOff(table.hours(p), field, t, duration) + duration;
+            boolean isThere = place == field || table.isMounted(p);
+            int duration = isThere ? 0 : table.moveS(p, metres);
+            int there = isThere ? t : fields.setOff(table.hours(p), field, t, duration) + duration;
             int soonest = Math.max(Math.max(there, open), from);
             if (after >= 0 && open <= after) {
                 soonest = Math.max(soonest, plantable.nextStart(after));

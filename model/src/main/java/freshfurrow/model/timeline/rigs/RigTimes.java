@@ -58,9 +58,10 @@ public final class RigTimes {
         return rigs.pumpS(rig, recipes.mixMl(states.mixDm2(rig), states.mixRecipe(rig)));
     }
 
-    /** Setup and pumping of a load, s. */
+    /** Setup and pumping of a load, s; a machine that is mounted on the rig takes no pumping. */
     public int transferS(int planter, int rig, int recipe, long dm2) {
-        return planters.fillSetupS(planter) + rigs.pumpS(rig, recipes.mixMl(dm2, recipe));
+        int pumpS = planters.isMounted(planter) ? 0 : rigs.pumpS(rig, recipes.mixMl(dm2, recipe));
+        return planters.fillSetupS(planter) + pumpS;
     }
 
     /** The first moment at or after {@code t} at which a transfer of {@code duration} fits both machines' hours. */

@@ -124,10 +124,14 @@ public final class RigWork {
         return trip.drawEnd();
     }
 
-    /** Passes the load on, and is free again: after the clean that the load's last batch still wants. */
-    public void passOn(Delivery delivery) {
+    /**
+     * Passes the load on, and is free again: after the clean that the load's last batch still wants.
+     *
+     * @param end when it is done with the load, s: at the end of the transfer, or, if the planter is mounted on it, with all that the
+     *     planter does out of the load
+     */
+    public void passOn(Delivery delivery, int end) {
         int rig = delivery.rig();
-        int end = delivery.transferEnd();
         states.passOn(rig, delivery.loadDm2);
         states.filledAPlanter(rig, delivery.transferStart());
         states.freeFrom(rig, end);
@@ -139,7 +143,7 @@ public final class RigWork {
         int start = tables.rigs().hours(rig).earliest(end, clean);
         states.freeFrom(rig, start + clean);
         if (state.isTold() && start < NEVER) {
-            state.journal().cleaned(rig, request.place(), start, start + clean);
+            state.journal().cleaned(rig, states.place(rig), start, start + clean);
         }
     }
 

@@ -81,6 +81,17 @@ public final class Beginning {
             rigPlace[r] = places.positionOf(season.rigs().get(r).at());
         }
         season.standing().ifPresent(standing -> take(standing));
+        for (int p = 0; p < planters; p++) {
+            int planter = p;
+            season.applicators().get(p).on().ifPresent(rig -> mounted(planter, season.rigs()
+                    .indexOf(season.rig(rig))));
+        }
+    }
+
+    /** A machine that is mounted on a rig is where that is. */
+    private void mounted(int planter, int rig) {
+        planterPlace[planter] = rigPlace[rig];
+        planterFreeS[planter] = rigFreeS[rig];
     }
 
     /** By recipe, whether a rig has mix of it to begin with. */

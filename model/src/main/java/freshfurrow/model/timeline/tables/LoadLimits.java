@@ -13,10 +13,15 @@ public final class LoadLimits {
         for (int p = 0; p < withinHold.length; p++) {
             for (int r = 0; r < made.length; r++) {
                 double secondsPerDm2 =
-                        1 / planters.capacityDm2PerS(p) + recipes.mlPerDm2(r) * rigs.fastestTransferSPerMl();
+                        1 / planters.capacityDm2PerS(p) + recipes.mlPerDm2(r) * pumpSPerMl(planters, rigs, p);
                 withinHold[p][r] = withinHold(planters.fillSetupS(p), holdS(recipes, r, made[r]), secondsPerDm2);
             }
         }
+    }
+
+    /** A machine that is mounted on a rig has its mix where it wants it. */
+    private static double pumpSPerMl(PlanterTable planters, RigTable rigs, int planter) {
+        return planters.isMounted(planter) ? 0 : rigs.fastestTransferSPerMl();
     }
 
     /** But for the reserve where all mix is still to be made, s: a rig's first mix may be planted up to its use-by. */

@@ -12,7 +12,12 @@ import java.util.List;
 
 /** Planters: how fast they plant and drive, what their tanks hold, when and where they may plant. By index in the season's order. */
 public final class PlanterTable {
+    private static final int OWN = -1;
+
     private final FieldTable fields;
+    /** By planter, the rig that it is mounted on. */
+    private final int[] on;
+
     private final double[] capacityDm2PerS;
     private final double[] leastFill;
     private final int[] fillSetupS;
@@ -51,7 +56,13 @@ public final class PlanterTable {
         sPerM = planters.stream()
                 .mapToDouble(planter -> 1 / planter.roadSpeedMPerS())
                 .toArray();
-        machineHours = planters.stream().map(calendars::machine).toArray(MachineHours[]::new);
+        on = planters.stream().mapToInt(planter -> on(season, planter)).toArray();
+        machineHours = new MachineHours[planters.size()];
+        for (int p = 0; p < machineHours.length; p++) {
+            machineHours[p] = on[p] == OWN
+                    ? calendars.machine(planters.get(p))
+                    : calendars.mounted(planters.get(p), season.rigs().get(on[p]));
+        }
         hours = Arrays.stream(machineHours).map(MachineHours::work).toArray(Calendar[]::new);
         plantable = new Calendar[planters.size()][fields.groundCount()];
         dry = new Calendar[planters.size()][fields.groundCount()];
@@ -72,6 +83,27 @@ public final class PlanterTable {
                 tankDm2[p][r] = recipes.areaOfMix(Scale.ml(planter.tankL()), r);
             }
         }
+    }
+
+    private static int on(Season season, Applicator planter) {
+        return planter.on()
+                .map(id -> season.rigs().indexOf(season.rig(id)))
+                .orElse(OWN);
+    }
+
+    /** Whether it is mounted on a rig: then it is that rig. */
+    public boolean isMounted(int planter) {
+        return on[planter] != OWN;
+    }
+
+    /** The rig that it is mounted on; meaningless when it is not. */
+    public int rig(int planter) {
+        return on[planter];
+    }
+
+    /** Whether a rig may serve it. */
+    public boolean isServedBy(int planter, int rig) {
+        return on[planter] == OWN || on[planter] == rig;
     }
 
     public int count() {
