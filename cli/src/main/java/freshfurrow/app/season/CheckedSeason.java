@@ -32,12 +32,21 @@ public record CheckedSeason(Season season, List<LargestLoad> largestLoads) {
         List<LargestLoad> largest = new ArrayList<>();
         for (int planter = 0; planter < season.applicators().size(); planter++) {
             for (int recipe = 0; recipe < season.recipes().size(); recipe++) {
-                largest.add(new LargestLoad(
-                        season.applicators().get(planter),
-                        season.recipes().get(recipe),
-                        LoadRoom.hectares(compiled.largestLoadDm2(planter, recipe))));
+                if (season.sprayers().isEmpty() || isFor(season, planter, recipe)) {
+                    largest.add(new LargestLoad(
+                            season.applicators().get(planter),
+                            season.recipes().get(recipe),
+                            LoadRoom.hectares(compiled.largestLoadDm2(planter, recipe))));
+                }
             }
         }
         return new CheckedSeason(season, largest);
+    }
+
+    /** What is planted is not sprayed: of their recipes only those that a machine ever takes. */
+    private static boolean isFor(Season season, int planter, int recipe) {
+        return season.fields().stream()
+                .anyMatch(field -> field.allows(season.applicators().get(planter))
+                        && field.recipe().equals(season.recipes().get(recipe).id()));
     }
 }

@@ -108,7 +108,9 @@ public sealed interface MixOrder {
                 .distinct()
                 .toList();
         return load(plan, tank.load())
-                .map(load -> fields.isEmpty() ? new DrainTank(planter, load) : new Apply(planter, load, fields));
+                .map(load -> fields.isEmpty()
+                        ? new DrainTank(PlanIndex.crewOf(plan, planter), load)
+                        : new Apply(PlanIndex.crewOf(plan, planter), load, fields));
     }
 
     private static Optional<MixOrder> onRig(Plan plan, String rig, Mix mix) {

@@ -1,31 +1,37 @@
 package freshfurrow.cli.day;
 
-import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Standing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 
-/** How much water and mix a rig has on board: what it began with and drew, less what it passed on or let out. */
+/**
+ * How much water and mix a rig has on board: what it began with and drew, less what it passed on or let out. What it sprays itself is on board
+ * until it is sprayed.
+ */
 public final class NurseTank {
     private final double atStartL;
     /** What was on board when that had ended which ends by then. */
     private final NavigableMap<LocalDateTime, Double> litresFrom = new TreeMap<>();
 
-    private NurseTank(double atStartL, List<Activity> activities) {
+    /** What is more on board when something has ended, L; less where it is below 0. */
+    private record Change(LocalDateTime end, double litres) {}
+
+    private NurseTank(double atStartL, List<Change> changes) {
         this.atStartL = atStartL;
         double litres = atStartL;
-        for (Activity activity :
-                activities.stream().sorted(Comparator.comparing(Activity::end)).toList()) {
-            litres += activity.onRigL();
-            litresFrom.put(activity.end(), litres);
+        for (Change change :
+                changes.stream().sorted(Comparator.comparing(Change::end)).toList()) {
+            litres += change.litres;
+            litresFrom.put(change.end, litres);
         }
     }
 
@@ -42,7 +48,13 @@ public final class NurseTank {
         }
         double atStartL =
                 plan.start().stream().mapToDouble(start -> atStartL(start, rig)).sum();
-        return new NurseTank(atStartL, planned.activities());
+        SprayedLoads sprayed = SprayedLoads.of(plan, rig);
+        List<Change> changes = new ArrayList<>();
+        planned.activities()
+                .forEach(activity -> changes.add(
+                        new Change(activity.end(), sprayed.isTransferOf(activity) ? 0 : activity.onRigL())));
+        sprayed.pieces().forEach((piece, litres) -> changes.add(new Change(piece.end(), -litres)));
+        return new NurseTank(atStartL + sprayed.carriedL(), changes);
     }
 
     private static double atStartL(PlanStart start, String rig) {

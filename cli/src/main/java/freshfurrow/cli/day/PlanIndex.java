@@ -73,6 +73,17 @@ public final class PlanIndex {
         return known(plan.planters(), machine).work();
     }
 
+    /** The machine on whose sheet the work of a machine stands: the rig that it is mounted on, or itself. */
+    public static String crewOf(Plan plan, String machine) {
+        Plan.PlanterPlan planter = plan.planters().get(machine);
+        return planter == null ? machine : planter.on().orElse(machine);
+    }
+
+    /** Whether a load is for a sprayer that is mounted on the rig that made it. */
+    public boolean isForItself(Plan.Load load) {
+        return crewOf(plan, load.planter()).equals(load.rig());
+    }
+
     /**
      * How full a load makes its planter's tank, a share of one.
      *

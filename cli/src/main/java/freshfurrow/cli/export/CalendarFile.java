@@ -123,14 +123,15 @@ public final class CalendarFile {
 
     private String summary(MachineDay day) {
         List<String> parts = new ArrayList<>();
-        if (!day.machine().kind().isRig()) {
+        if (!day.each(Activity.Planting.class).isEmpty()) {
             Map<String, Double> areas = day.each(Activity.Planting.class).stream()
                     .collect(Collectors.groupingBy(
                             Activity.Planting::field,
                             LinkedHashMap::new,
                             Collectors.summingDouble(Activity.Planting::areaHa)));
             areas.forEach((field, areaHa) -> parts.add(index.label(field) + " " + figures.area(areaHa)));
-        } else {
+        }
+        if (day.machine().kind().isRig()) {
             int batches = day.each(Activity.Extract.class).size();
             int draws = day.each(Activity.Draw.class).size();
             if (batches > 0) {

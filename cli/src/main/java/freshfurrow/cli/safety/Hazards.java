@@ -9,6 +9,7 @@ import freshfurrow.cli.day.PlannedMachine;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.ClockChanges;
+import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -50,8 +51,16 @@ public final class Hazards {
         } else {
             ofPlanter(day, all);
         }
+        if (sprays(day)) {
+            all.add(new Hazard.Spraying());
+        }
         clockChanges(day, all);
         return worstFirst(all);
+    }
+
+    private boolean sprays(MachineDay day) {
+        return day.each(Activity.Plant.class).stream()
+                .anyMatch(plant -> index.workOf(index.load(plant.load()).planter()) == Work.SPRAY);
     }
 
     private void ofRig(MachineDay day, List<Hazard> all) {
@@ -118,10 +127,6 @@ public final class Hazards {
                                     OnBoard.at(plan, day.machine().id(), start).isPresent())
                             .toList(),
                     all);
-        }
-        if (day.machine().kind() == PlannedMachine.Kind.SPRAYER
-                && !day.each(Activity.Plant.class).isEmpty()) {
-            all.add(new Hazard.Spraying());
         }
         atAnyMachine(exposed, all);
     }

@@ -102,7 +102,10 @@ public final class CrewSheets {
     }
 
     private Optional<OnBoard> onBoard(MachineDay day) {
-        return isFilled(day) ? OnBoard.at(plan, day.machine().id(), day.date().atStartOfDay()) : Optional.empty();
+        return plan.planters().keySet().stream()
+                .filter(id -> PlanIndex.crewOf(plan, id).equals(day.machine().id()))
+                .flatMap(id -> OnBoard.at(plan, id, day.date().atStartOfDay()).stream())
+                .findFirst();
     }
 
     private static boolean isFilled(MachineDay day) {

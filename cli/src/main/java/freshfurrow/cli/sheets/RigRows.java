@@ -73,14 +73,15 @@ record RigRows(Words words, String id, boolean severalLots) {
                 .findFirst()
                 .orElseGet(() -> " from " + String.join(", ", load.batches()) + ", mixed together with load "
                         + String.join(", ", words.index().sharers(load)));
+        boolean sprays = words.index().isForItself(load);
         return new Row(
                 words.begins(transfer),
                 Weight.TICKED,
                 words.at(
                         known,
                         transfer.at(),
-                        Part.verb("Transfer"),
-                        Part.text(" " + load.id() + " to "),
+                        Part.verb(sprays ? "Get ready to spray" : "Transfer"),
+                        Part.text(" " + load.id() + (sprays ? " with " : " to ")),
                         Part.name(load.planter()),
                         Part.text(mixed)),
                 words.useBy(load.deadline()),

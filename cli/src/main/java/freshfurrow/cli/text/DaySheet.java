@@ -80,14 +80,15 @@ public final class DaySheet {
         Steps steps = new Steps(index, date, figures);
         for (PlannedMachine machine : PlannedMachine.of(plan)) {
             if (machine.kind().isRig()) {
-                machine("RIG " + machine.id(), loading(machine), steps.of(machine));
+                List<String> first = new ArrayList<>(loading(machine));
+                first.addAll(fromTheDayBefore(machine));
+                machine("RIG " + machine.id(), first, steps.of(machine));
             } else {
                 machine(
                         machine.kind().name() + " " + machine.id() + "   tank "
                                 + figures.volume(
                                         plan.planters().get(machine.id()).tankL()),
-                        OnBoard.at(plan, machine.id(), date.atStartOfDay()).map(this::fromTheDayBefore).stream()
-                                .toList(),
+                        fromTheDayBefore(machine),
                         steps.of(machine));
             }
         }
@@ -163,6 +164,14 @@ public final class DaySheet {
                         step.text())
                 .stripTrailing());
         step.note().ifPresent(note -> lines.add(indent + note));
+    }
+
+    private List<String> fromTheDayBefore(PlannedMachine machine) {
+        return plan.planters().keySet().stream()
+                .filter(id -> PlanIndex.crewOf(plan, id).equals(machine.id()))
+                .flatMap(id -> OnBoard.at(plan, id, date.atStartOfDay()).stream())
+                .map(this::fromTheDayBefore)
+                .toList();
     }
 
     private String fromTheDayBefore(OnBoard left) {

@@ -13,7 +13,8 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
     /** One order. */
     public String text(MixOrder order) {
         if (order instanceof MixOrder.Apply apply) {
-            return inTank(apply.load(), apply) + index.workOf(order.machine()).key() + " "
+            return inTank(apply.load(), apply)
+                    + index.workOf(apply.load().planter()).key() + " "
                     + apply.fields().stream().map(index::label).collect(Collectors.joining(", "))
                     + " with it, the last by about " + clock.lastDrop(apply.load())
                     + (apply.load().dumpedL() > 1

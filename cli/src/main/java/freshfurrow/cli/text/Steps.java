@@ -125,7 +125,7 @@ public final class Steps {
         public Step visit(Activity.Plant plant) {
             return step(
                     plant,
-                    plan.workOf(machine.id()).name(),
+                    plan.workOf(plan.load(plant.load()).planter()).name(),
                     figures.area(plant.areaHa()) + " in " + plan.label(plant.field()) + fixed(plant) + ", load "
                             + plant.load());
         }
@@ -181,6 +181,15 @@ public final class Steps {
     }
 
     private Step transfer(Activity.Transfer transfer, Plan.Load load) {
+        if (plan.isForItself(load)) {
+            return ticked(
+                            transfer,
+                            "READY",
+                            figures.volume(transfer.litres()) + " to spray with " + load.planter() + " at "
+                                    + plan.label(transfer.at()) + ", load " + load.id())
+                    .noting(from(load) + "; " + lasts(plan, load, figures, date) + "; USE BY "
+                            + clock.by(load.deadline()));
+        }
         Step step = ticked(
                 transfer,
                 "TRANSFER",

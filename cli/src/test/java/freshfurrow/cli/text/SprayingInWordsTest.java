@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -61,7 +62,14 @@ final class SprayingInWordsTest {
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
         plan.planters()
                 .forEach((id, its) -> planters.put(
-                        id, new Plan.PlanterPlan(Work.SPRAY, its.tankL(), its.fields(), List.of(), its.activities())));
+                        id,
+                        new Plan.PlanterPlan(
+                                Work.SPRAY,
+                                Optional.empty(),
+                                its.tankL(),
+                                its.fields(),
+                                List.of(),
+                                its.activities())));
         return new Plan(
                 plan.season(),
                 plan.score(),

@@ -70,7 +70,8 @@ public enum Rule {
             "A fill of less than the planter's least fill finishes a field, a mix or the compost, or is the first since the planter's hours began or the ground dried."),
     TANK_CAPACITY("A load is above zero and at most the planter's tank plus 0.1 %."),
     FILL_AND_TRANSFER("The fill and the transfer of a load are one event: same place, same start, same end."),
-    TRANSFER_TIME("A transfer takes the planter's fill setup plus the litres over the rig's transfer rate; into a sprayer that is mounted on the rig, the fill setup alone."),
+    TRANSFER_TIME(
+            "A transfer takes the planter's fill setup plus the litres over the rig's transfer rate; into a sprayer that is mounted on the rig, the fill setup alone."),
     USE_BY(
             "The use-by time of a load is the end of its oldest batch plus the hold time of its recipe, in seconds that pass, also where clocks are changed."),
     RESERVE(

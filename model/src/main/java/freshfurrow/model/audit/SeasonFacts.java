@@ -43,6 +43,12 @@ final class SeasonFacts {
                         "the season has it to " + planter.work().key() + ", the plan to "
                                 + its.work().key());
             }
+            if (!its.on().equals(planter.on())) {
+                report(
+                        id,
+                        "the season has it on " + planter.on().orElse("no rig") + ", the plan on "
+                                + its.on().orElse("no rig"));
+            }
             same(id, "its tank holds", " L", OptionalDouble.of(planter.tankL()), OptionalDouble.of(its.tankL()));
         }
     }

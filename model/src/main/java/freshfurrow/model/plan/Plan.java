@@ -200,13 +200,19 @@ public record Plan(
      * What a planter or a sprayer does.
      *
      * @param work what it does to fields: its {@link Activity.Plant}s are of that work
+     * @param on id of the rig that it is mounted on: what it does, that rig does
      * @param tankL its tank, L
      * @param fields ids in the order of its list
      * @param withoutExtract those of them that are planted without extract by decision, in the same order
      * @param activities in time order; gaps are idle time
      */
     public record PlanterPlan(
-            Work work, double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
+            Work work,
+            Optional<String> on,
+            double tankL,
+            List<String> fields,
+            List<String> withoutExtract,
+            List<Activity> activities) {
         public PlanterPlan {
             fields = List.copyOf(fields);
             withoutExtract = List.copyOf(withoutExtract);
@@ -215,12 +221,12 @@ public record Plan(
 
         /** What a planter does. */
         public PlanterPlan(double tankL, List<String> fields, List<String> withoutExtract, List<Activity> activities) {
-            this(Work.PLANT, tankL, fields, withoutExtract, activities);
+            this(Work.PLANT, Optional.empty(), tankL, fields, withoutExtract, activities);
         }
 
         /** The same machine with other activities. */
         public PlanterPlan withActivities(List<Activity> others) {
-            return new PlanterPlan(work, tankL, fields, withoutExtract, others);
+            return new PlanterPlan(work, on, tankL, fields, withoutExtract, others);
         }
     }
 

@@ -174,9 +174,10 @@ final class PlanFromJson {
     }
 
     private static Plan.PlanterPlan planter(JsonPlace place) throws PlanFileException {
-        place.withAndPerhaps(List.of("work", "withoutExtract"), "tankL", "fields", "activities");
+        place.withAndPerhaps(List.of("work", "on", "withoutExtract"), "tankL", "fields", "activities");
         return new Plan.PlanterPlan(
                 place.has("work") ? place.oneOf("work", WORKS) : Work.PLANT,
+                place.has("on") ? Optional.of(place.text("on")) : Optional.empty(),
                 place.number("tankL"),
                 place.list("fields", JsonPlace::asText),
                 place.listIfAny("withoutExtract", JsonPlace::asText),

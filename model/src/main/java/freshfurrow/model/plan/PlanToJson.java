@@ -84,6 +84,7 @@ final class PlanToJson {
         if (planter.work() != Work.PLANT) {
             tree.put("work", planter.work().key());
         }
+        planter.on().ifPresent(rig -> tree.put("on", rig));
         tree.put("tankL", figure(planter.tankL()));
         tree.set("fields", ids(planter.fields()));
         if (!planter.withoutExtract().isEmpty()) {

@@ -50,9 +50,8 @@ final class OneMachine {
                         all.stream().map(planters::get).filter(Objects::nonNull).map(Standing.OfPlanter::freeFrom))
                 .max(Comparator.naturalOrder())
                 .orElse(now);
-        Optional<String> place = last.map(id -> rigs.containsKey(id)
-                ? rigs.get(id).at()
-                : planters.get(id).at());
+        Optional<String> place = last.map(id ->
+                rigs.containsKey(id) ? rigs.get(id).at() : planters.get(id).at());
         for (String id : all) {
             rigs.computeIfPresent(id, (any, its) -> its.standing(place.orElse(its.at()), free));
             planters.computeIfPresent(id, (any, its) -> its.standing(place.orElse(its.at()), free));

@@ -167,8 +167,7 @@ final class RoomInHours {
     private void checkTransfers(Applicator planter) {
         boolean fits = planter.on().isPresent()
                 ? planter.fillSetupS() <= longest(work(planter), work(planter))
-                : season.rigs().stream()
-                        .anyMatch(rig -> transferS(planter, rig) <= longest(work(planter), work(rig)));
+                : season.rigs().stream().anyMatch(rig -> transferS(planter, rig) <= longest(work(planter), work(rig)));
         if (!fits && planter.on().isPresent()) {
             planters.get(planter.id())
                     .problem("fillSetup", "does not fit in any hours of the rig", "give longer hours or less time");

@@ -99,17 +99,6 @@ public final class SprayerChange {
      */
     public Sprayer sprayer() {
         return new Sprayer(
-                id,
-                swath,
-                tankL,
-                leastFill,
-                roadSpeedMPerS,
-                fillSetupS,
-                moveTimeS,
-                flushS,
-                at,
-                hours,
-                sprayHours,
-                on);
+                id, swath, tankL, leastFill, roadSpeedMPerS, fillSetupS, moveTimeS, flushS, at, hours, sprayHours, on);
     }
 }

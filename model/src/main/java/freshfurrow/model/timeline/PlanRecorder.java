@@ -102,6 +102,7 @@ public final class PlanRecorder {
                     planter.id(),
                     new Plan.PlanterPlan(
                             planter.work(),
+                            planter.on(),
                             planter.tankL(),
                             orders.byPlanter().get(p),
                             orders.byPlanter().get(p).stream()

@@ -13,6 +13,7 @@ import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Standing;
+import freshfurrow.model.season.Work;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -50,7 +51,13 @@ final class RandomPlans {
                 new Plan.Totals(
                         area(), area(), area(), area(), count(), count(), count(), count(), figure(), figure(),
                         figure(), figure(), figure(), figure(), time()),
-                map(() -> new Plan.PlanterPlan(figure(), list(this::id), list(this::id), list(this::activity))),
+                map(() -> new Plan.PlanterPlan(
+                        oneOf(Work.values()),
+                        random.nextBoolean() ? Optional.empty() : Optional.of(id()),
+                        figure(),
+                        list(this::id),
+                        list(this::id),
+                        list(this::activity))),
                 map(() -> new Plan.RigPlan(perhaps(), perhaps(), perhaps(), list(this::activity))),
                 list(() -> new Plan.Load(
                         id(),

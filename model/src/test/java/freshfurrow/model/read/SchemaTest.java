@@ -86,6 +86,7 @@ final class SchemaTest {
                     `from: "14:00"`    | `from: 14:00`
                     `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard, sprayHours: "07:00/10:00"}\\nrigs:`
                     `rigs:`            | `sprayers:\\n  S1: {width: 30 ft, speed: 2 m/s, fieldEfficiency: 0.6, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 0 s, leastFill: 0, flush: 5 min, hours: "07:00/10:00", at: yard}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, on: R1, fillSetup: 6 min, moveTime: 12 min, sprayHours: "07:00/10:00"}\\nrigs:`
                     crop: corn}\\n  S80 | crop: corn, work: Plant}\\n  S80
                     `["07:00/12:00", "12:30/20:00"]` | `07:00/24:00`
                     `["07:00/12:00", "12:30/20:00"]` | `["07:00:30 / 12:00"]`
@@ -118,6 +119,8 @@ final class SchemaTest {
                     `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, width: 3 ft, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
                     `rigs:`            | `sprayers:\\n  H1: {speed: 2 mph, width: 3 ft, tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
                     `rigs:`            | `sprayers:\\n  H1: {tank: 300 gal, roadSpeed: 15 mph, fillSetup: 6 min, moveTime: 12 min, at: yard}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, on: R1, fillSetup: 6 min, moveTime: 12 min, tank: 300 gal}\\nrigs:`
+                    `rigs:`            | `sprayers:\\n  H1: {rate: 2 ac/h, fillSetup: 6 min, moveTime: 12 min}\\nrigs:`
                     crop: corn}\\n  S80 | crop: corn, work: mow}\\n  S80
                     hoses: 1           | hoses: 1.5
                     hoses: 1           | hoses: 0

@@ -93,6 +93,51 @@ final class SprayersInSeasonFilesTest {
     }
 
     @Test
+    void aMountedSprayerHasWhatItsRigHas() {
+        Season season = mounted("on: R1, fillSetup: 2 min, moveTime: 5 min").season();
+        Sprayer sprayer = season.sprayers().get(0);
+
+        assertThat(sprayer.on()).contains("R1");
+        assertThat(sprayer.tankL()).isEqualTo(season.rig("R1").nurseTankL());
+        assertThat(sprayer.roadSpeedMPerS()).isEqualTo(season.rig("R1").roadSpeedMPerS());
+        assertThat(sprayer.at()).isEqualTo("yard");
+        assertThat(sprayer.hours()).isEqualTo(season.rig("R1").hours());
+    }
+
+    @Test
+    void whatIsTheRigsIsNotSaidOfAMountedSprayer() {
+        assertThat(mounted("on: R1, fillSetup: 2 min, moveTime: 5 min, tank: 300 gal, at: yard")
+                        .problems())
+                .containsExactly(
+                        "season.yaml:25: sprayers.S1.tank: is that of the rig that the sprayer is mounted on;"
+                                + " leave it out, or leave out on if the sprayer is a machine of its own",
+                        "season.yaml:25: sprayers.S1.at: is that of the rig that the sprayer is mounted on;"
+                                + " leave it out, or leave out on if the sprayer is a machine of its own");
+    }
+
+    @Test
+    void aSprayerIsMountedOnARigThatThereIs() {
+        assertThat(mounted("on: R9, fillSetup: 2 min, moveTime: 5 min").problems())
+                .containsExactly("season.yaml:25: sprayers.S1.on: there is no rig R9; did you mean R1?");
+    }
+
+    @Test
+    void toGetReadyToSprayTakesSomeTime() {
+        assertThat(mounted("on: R1, fillSetup: 0 min, moveTime: 5 min").problems())
+                .containsExactly("season.yaml:25: sprayers.S1.fillSetup: 0 min is out of range; use 1 s to 24 h");
+        assertThat(mounted("on: R1, fillSetup: 8 h, moveTime: 5 min").problems())
+                .containsExactly("season.yaml:25: sprayers.S1.fillSetup: does not fit in any hours of the rig;"
+                        + " give longer hours or less time");
+    }
+
+    private WrittenSeason mounted(String keys) {
+        return WrittenSeason.in(folder)
+                .with(
+                        "rigs:\n",
+                        "sprayers:\n  S1: {width: 30 ft, speed: 6 mph, fieldEfficiency: 0.6, " + keys + "}\nrigs:\n");
+    }
+
+    @Test
     void aFieldThatNobodyCanSprayIsOneLine() {
         assertThat(WrittenSeason.in(folder)
                         .with("lon: -97.0, crop: corn}", "lon: -97.0, crop: corn, work: spray}")

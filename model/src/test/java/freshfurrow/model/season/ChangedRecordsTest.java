@@ -236,7 +236,18 @@ class ChangedRecordsTest {
                                 .longestWaitS(OptionalInt.of(2000))
                                 .planter(),
                         new Sprayer(
-                                "S2", new Swath.Boom(9, 2, 0.6), 1200, 0.2, 6, 360, 660, 500, "barn", hours, hours)),
+                                "S2",
+                                new Swath.Boom(9, 2, 0.6),
+                                1200,
+                                0.2,
+                                6,
+                                360,
+                                660,
+                                500,
+                                "barn",
+                                hours,
+                                hours,
+                                Optional.of("R3"))),
                 List.of(WithDefaults.rig(
                                 "R2",
                                 200,

@@ -28,7 +28,8 @@ import org.junit.jupiter.api.Test;
 class MountedSprayersTest {
     @Test
     void aRigSpraysOutOfItsOwnTankWithoutATransfer() {
-        // 5 ha: 1,000 L, one batch of 900 s to 06:26:40, ready at 06:31:40, sprayed in 5,000 s; then the drum is cleaned
+        // 5 ha: 1,000 L, one batch of 900 s to 06:26:40, ready at 06:31:40, sprayed in 5,000 s; then the drum is
+        // cleaned
         WorkedPlan plan = sprayed("A", 5).plan("", "A");
 
         assertThat(plan.rig("R1"))
@@ -47,7 +48,8 @@ class MountedSprayersTest {
 
     @Test
     void itDrivesFromFieldToFieldOutOfOneLoadAndTheRigIsWhereItEnds() {
-        // 1,000 L are drawn in 200 s: in A at 06:08:20, ready to spray at 06:28:20; 2 ha until 07:01:40, in B at 07:13:20
+        // 1,000 L are drawn in 200 s: in A at 06:08:20, ready to spray at 06:28:20; 2 ha until 07:01:40, in B at
+        // 07:13:20
         // (600 s + 100 s), 3 ha until 08:03:20; then R1 is in B, drives to the well, draws, and makes a batch in C
         WorkedPlan plan = sprayed("A", 2)
                 .rig("R1", rig -> rig.nurseTank(1000))
@@ -75,7 +77,8 @@ class MountedSprayersTest {
 
     @Test
     void aPlanterThatTheRigServesTooWaitsUntilItHasSprayed() {
-        // S1 asks first, at 06:00:00, and is done at 07:55:00, the clean at 07:58:00; R1 is in F at 07:59:40, its batch at 08:14:40
+        // S1 asks first, at 06:00:00, and is done at 07:55:00, the clean at 07:58:00; R1 is in F at 07:59:40, its batch
+        // at 08:14:40
         WorkedPlan plan = sprayed("A", 5).field("F", 5).plan("F", "A");
 
         assertThat(plan.planter("P1", "fill")).containsExactly("1 08:14:40 - 1 08:28:00 fill F");
@@ -84,18 +87,15 @@ class MountedSprayersTest {
 
     @Test
     void noOtherRigFillsIt() {
-        WorkedPlan plan = sprayed("A", 20)
-                .rig("R2", rig -> rig.nurseTank(9000))
-                .plan("", "A");
+        WorkedPlan plan = sprayed("A", 20).rig("R2", rig -> rig.nurseTank(9000)).plan("", "A");
 
         assertThat(plan.plan().loads()).isNotEmpty().allMatch(load -> load.rig().equals("R1"));
     }
 
     @Test
     void itsSetUpAndCloseUpLieAroundTheSprayingToo() {
-        WorkedPlan plan = sprayed("A", 5)
-                .rig("R1", rig -> rig.setUp(600).closeUp(900))
-                .plan("", "A");
+        WorkedPlan plan =
+                sprayed("A", 5).rig("R1", rig -> rig.setUp(600).closeUp(900)).plan("", "A");
 
         assertThat(plan.rig("R1", "setUp", "clean", "closeUp"))
                 .containsExactly(
@@ -112,7 +112,10 @@ class MountedSprayersTest {
         PlanStart start = StandingAt.of(plan.season(), plan.plan(), now);
         Season left = start.remaining(plan.season());
         Plan rest = PlanRecorder.record(
-                CompiledSeason.of(left), List.of(List.of("F"), List.of("A")), plan.plan().season(), start);
+                CompiledSeason.of(left),
+                List.of(List.of("F"), List.of("A")),
+                plan.plan().season(),
+                start);
         WorkedPlan replanned = new WorkedPlan(plan.season(), rest);
 
         Standing.OfRig rig = start.standing().rigs().get("R1");
@@ -131,9 +134,11 @@ class MountedSprayersTest {
 
         assertThat(Audit.check(
                         plan.season(),
-                        with(plan.plan(), activity -> activity instanceof Activity.Clean clean
-                                ? new Activity.Clean(early, early.plusMinutes(3), clean.at())
-                                : activity)))
+                        with(
+                                plan.plan(),
+                                activity -> activity instanceof Activity.Clean clean
+                                        ? new Activity.Clean(early, early.plusMinutes(3), clean.at())
+                                        : activity)))
                 .extracting(Finding::rule)
                 .containsExactly(Rule.MOUNTED);
     }
@@ -144,9 +149,11 @@ class MountedSprayersTest {
 
         assertThat(Audit.check(
                         plan.season(),
-                        with(plan.plan(), activity -> activity instanceof Activity.Clean clean
-                                ? new Activity.Clean(clean.start(), clean.end(), "well")
-                                : activity)))
+                        with(
+                                plan.plan(),
+                                activity -> activity instanceof Activity.Clean clean
+                                        ? new Activity.Clean(clean.start(), clean.end(), "well")
+                                        : activity)))
                 .extracting(Finding::rule)
                 .containsExactly(Rule.MOUNTED);
     }
@@ -158,7 +165,12 @@ class MountedSprayersTest {
                 .change()
                 .applicators(List.of(
                         plan.season().applicators().get(0),
-                        plan.season().sprayers().get(0).change().on(Optional.of("R2")).sprayer()))
+                        plan.season()
+                                .sprayers()
+                                .get(0)
+                                .change()
+                                .on(Optional.of("R2"))
+                                .sprayer()))
                 .rigs(List.of(
                         plan.season().rigs().get(0),
                         plan.season().rigs().get(0).change().id("R2").rig()))

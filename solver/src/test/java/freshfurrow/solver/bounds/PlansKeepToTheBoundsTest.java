@@ -58,8 +58,7 @@ class PlansKeepToTheBoundsTest {
     }
 
     @Property(tries = 150)
-    void noPlanOfPlantersAndSprayersOfAnyKindBeatsABound(
-            @ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+    void noPlanOfPlantersAndSprayersOfAnyKindBeatsABound(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
         Season left = GoingOnTest.left(RandomSeasons.withMounted(seed, MOST_FIELDS), seed, share / 100.0);
         Assume.that(!left.fields().isEmpty());
         CompiledSeason compiled = CompiledSeason.of(left);

@@ -83,8 +83,10 @@ public final class Beginning {
         season.standing().ifPresent(standing -> take(standing));
         for (int p = 0; p < planters; p++) {
             int planter = p;
-            season.applicators().get(p).on().ifPresent(rig -> mounted(planter, season.rigs()
-                    .indexOf(season.rig(rig))));
+            season.applicators()
+                    .get(p)
+                    .on()
+                    .ifPresent(rig -> mounted(planter, season.rigs().indexOf(season.rig(rig))));
         }
     }
 

@@ -86,9 +86,7 @@ public final class PlanterTable {
     }
 
     private static int on(Season season, Applicator planter) {
-        return planter.on()
-                .map(id -> season.rigs().indexOf(season.rig(id)))
-                .orElse(OWN);
+        return planter.on().map(id -> season.rigs().indexOf(season.rig(id))).orElse(OWN);
     }
 
     /** Whether it is mounted on a rig: then it is that rig. */
