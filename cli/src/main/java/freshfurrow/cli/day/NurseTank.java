@@ -53,7 +53,7 @@ public final class NurseTank {
         planned.activities()
                 .forEach(activity -> changes.add(
                         new Change(activity.end(), sprayed.isTransferOf(activity) ? 0 : activity.onRigL())));
-        sprayed.pieces().forEach((piece, litres) -> changes.add(new Change(piece.end(), -litres)));
+        sprayed.pieces().forEach(piece -> changes.add(new Change(piece.end(), -piece.litres())));
         return new NurseTank(atStartL + sprayed.carriedL(), changes);
     }
 

@@ -2,8 +2,8 @@ package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import java.time.LocalDateTime;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
  * @param pieces what is sprayed of them, with the litres that takes
  * @param carriedL what of them is in the tank when the plan begins
  */
-record SprayedLoads(Set<String> loads, Map<Activity.Plant, Double> pieces, double carriedL) {
+record SprayedLoads(Set<String> loads, List<Piece> pieces, double carriedL) {
+    /** A part of one, L, and when it is sprayed. */
+    record Piece(LocalDateTime end, double litres) {}
+
     static SprayedLoads of(Plan plan, String rig) {
         Map<String, Plan.Load> loads = plan.loads().stream()
                 .filter(load -> plan.planters().containsKey(load.planter()))
@@ -30,9 +33,10 @@ record SprayedLoads(Set<String> loads, Map<Activity.Plant, Double> pieces, doubl
                 .toList();
         Map<String, Double> areas = plants.stream()
                 .collect(Collectors.groupingBy(Activity.Plant::load, Collectors.summingDouble(Activity.Plant::areaHa)));
-        Map<Activity.Plant, Double> pieces = new IdentityHashMap<>();
-        plants.forEach(plant ->
-                pieces.put(plant, loads.get(plant.load()).appliedL() * plant.areaHa() / areas.get(plant.load())));
+        List<Piece> pieces = plants.stream()
+                .map(plant -> new Piece(
+                        plant.end(), loads.get(plant.load()).appliedL() * plant.areaHa() / areas.get(plant.load())))
+                .toList();
         Set<String> filled = plan.rigs().get(rig).activities().stream()
                 .filter(Activity.Transfer.class::isInstance)
                 .map(activity -> ((Activity.Transfer) activity).load())

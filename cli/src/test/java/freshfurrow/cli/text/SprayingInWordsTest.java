@@ -1,8 +1,10 @@
 package freshfurrow.cli.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.cli.day.MachineDay;
+import freshfurrow.cli.day.NurseTank;
 import freshfurrow.cli.day.PlanIndex;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.safety.Hazard;
@@ -48,6 +50,24 @@ final class SprayingInWordsTest {
     }
 
     @Test
+    void whatIsMountedOnARigStandsOnTheSheetOfTheRig() {
+        // 1,600 L are passed on at 07:00 and 8 ha sprayed until 09:15: on paper and in the tank until then
+        Plan mounted = sprayed(PLANTED, Optional.of("R1"));
+        String day = String.join("\n", DaySheet.lines(mounted, TUESDAY));
+        String sheets = CrewSheets.html(mounted, MachineDay.allOf(mounted));
+
+        assertThat(day).contains("RIG R1", "READY     1,600 L to spray with P1 at N40", "SPRAY     8.00 ha in N40");
+        assertThat(day).doesNotContain("SPRAYER", "TRANSFER", "FILL");
+        assertThat(sheets)
+                .contains("<b>Get ready to spray</b>", "<b>Spray</b>")
+                .doesNotContain("Sprayer ", "Transfer</b>");
+        NurseTank tank = NurseTank.of(mounted, "R1");
+        assertThat(tank.litresAt(TUESDAY.atTime(7, 30)) - tank.litresAt(TUESDAY.atTime(9, 16)))
+                .isCloseTo(1_600, within(0.01));
+        assertThat(new Hazards(new PlanIndex(mounted)).on(TUESDAY)).hasAtLeastOneElementOfType(Hazard.Spraying.class);
+    }
+
+    @Test
     void whatIsDoneAndLeftHasTheWordsOfTheWorkOrOfBoth() {
         WorkWords both = new WorkWords(Set.of(Work.SPRAY, Work.PLANT));
 
@@ -59,17 +79,16 @@ final class SprayingInWordsTest {
     }
 
     private static Plan sprayed(Plan plan) {
+        return sprayed(plan, Optional.empty());
+    }
+
+    private static Plan sprayed(Plan plan, Optional<String> on) {
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
         plan.planters()
                 .forEach((id, its) -> planters.put(
                         id,
                         new Plan.PlanterPlan(
-                                Work.SPRAY,
-                                Optional.empty(),
-                                its.tankL(),
-                                its.fields(),
-                                List.of(),
-                                its.activities())));
+                                Work.SPRAY, on, its.tankL(), its.fields(), List.of(), its.activities())));
         return new Plan(
                 plan.season(),
                 plan.score(),
