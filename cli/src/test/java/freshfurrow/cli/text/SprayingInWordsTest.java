@@ -87,8 +87,7 @@ final class SprayingInWordsTest {
         plan.planters()
                 .forEach((id, its) -> planters.put(
                         id,
-                        new Plan.PlanterPlan(
-                                Work.SPRAY, on, its.tankL(), its.fields(), List.of(), its.activities())));
+                        new Plan.PlanterPlan(Work.SPRAY, on, its.tankL(), its.fields(), List.of(), its.activities())));
         return new Plan(
                 plan.season(),
                 plan.score(),

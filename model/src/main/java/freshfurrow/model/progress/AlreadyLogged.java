@@ -74,7 +74,8 @@ final class AlreadyLogged {
         if (entry.fact() instanceof Fact.Planted planted) {
             plantings(planted.field())
                     .filter(planting -> planted.withoutExtract()
-                            ? planting instanceof Activity.PlantWithout && planting.start().isBefore(entry.at())
+                            ? planting instanceof Activity.PlantWithout
+                                    && planting.start().isBefore(entry.at())
                             : !middle(planting).isAfter(entry.at()))
                     .forEach(found::add);
         } else if (entry.fact() instanceof Fact.BatchMade batch) {
