@@ -3,7 +3,7 @@ package freshfurrow.model.audit;
 /** What a plan must satisfy. */
 public enum Rule {
     SEASON(
-            "The plan is of this season, has all its planters and rigs, and gives the same tanks, payloads, buckets and field names."
+            "The plan is of this season, has all its planters and rigs, and gives the same tanks, payloads, buckets, field names and fixed fields."
                     + " A bucket is compared only where the season gives one."),
     KNOWN_NAMES("Every field, place, water point, recipe, lot, planter, rig, load and batch that is named exists."),
     UNIQUE_NAMES("Every load and every batch has a name of its own, and no field is listed twice."),
