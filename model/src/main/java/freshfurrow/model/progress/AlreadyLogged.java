@@ -18,14 +18,16 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The activities of a plan that the log has a line of. A line with a load of the plan is of that load: of its next batch by that rig, or of all
- * that is planted of the field from it. Other lines of rigs are of what the plan has nearest to them on their day; other lines of a field are of
- * all that was to be planted of it by then, for the greater part.
+ * What of a plan the log has lines of. A line with a load of the plan is of that load: of its next batch by that rig, or of what is planted of the
+ * field from it. Other lines of rigs are of what the plan has nearest to them on their day; other lines of a field of all that is planted of it, or
+ * all without extract where they say so. A line of a field stands for all such pieces that were to end by then, or of which the greater part was
+ * where it names no load; what it has beyond them, it has of the next.
  */
 final class AlreadyLogged {
     private final Plan plan;
     private final PlannedLoads loads;
     private final Set<String> knownLoads = new HashSet<>();
+    private final IdentityHashMap<Activity, Double> saidHa = new IdentityHashMap<>();
     private final Set<Activity> found = Collections.newSetFromMap(new IdentityHashMap<>());
 
     /** @param entries of the log that count, since the plan began, by time */
@@ -35,25 +37,33 @@ final class AlreadyLogged {
         plan.loads().forEach(load -> knownLoads.add(load.id()));
         List<Entry> others = new ArrayList<>();
         entries.forEach(entry -> {
-            if (!findByLoad(entry.fact())) {
+            if (!findByLoad(entry)) {
                 others.add(entry);
             }
         });
         others.forEach(this::findByTime);
     }
 
+    /** Whether there is a line of a draw or an extraction. */
     boolean has(Activity activity) {
         return found.contains(activity);
     }
 
-    /** Whether the fact names a load of the plan, so that its time does not matter. */
-    private boolean findByLoad(Fact fact) {
+    /** How much of a planting lines stand for, ha. */
+    double plantedHa(Activity.Planting planting) {
+        return saidHa.getOrDefault(planting, 0.0);
+    }
+
+    /** Whether the entry names a load of the plan. */
+    private boolean findByLoad(Entry entry) {
+        Fact fact = entry.fact();
         if (fact instanceof Fact.Planted planted
                 && planted.load().filter(knownLoads::contains).isPresent()) {
-            plantings(planted.field())
-                    .filter(planting -> planting instanceof Activity.Plant plant
-                            && plant.load().equals(planted.load().get()))
-                    .forEach(found::add);
+            standFor(
+                    planted,
+                    planting -> planting instanceof Activity.Plant plant
+                            && plant.load().equals(planted.load().get()),
+                    planting -> !planting.end().isAfter(entry.at()));
             return true;
         }
         if (fact instanceof Fact.BatchMade batch && batch.loads().stream().anyMatch(knownLoads::contains)) {
@@ -72,12 +82,10 @@ final class AlreadyLogged {
 
     private void findByTime(Entry entry) {
         if (entry.fact() instanceof Fact.Planted planted) {
-            plantings(planted.field())
-                    .filter(planting -> planted.withoutExtract()
-                            ? planting instanceof Activity.PlantWithout
-                                    && planting.start().isBefore(entry.at())
-                            : !middle(planting).isAfter(entry.at()))
-                    .forEach(found::add);
+            standFor(
+                    planted,
+                    planting -> !planted.withoutExtract() || planting instanceof Activity.PlantWithout,
+                    planting -> !(planted.withoutExtract() ? planting.end() : middle(planting)).isAfter(entry.at()));
         } else if (entry.fact() instanceof Fact.BatchMade batch) {
             nearest(open(batch.rig(), Activity.Extract.class::isInstance), entry.at());
         } else if (entry.fact() instanceof Fact.WaterDrawn drawn) {
@@ -87,6 +95,19 @@ final class AlreadyLogged {
                             activity -> activity instanceof Activity.Draw draw
                                     && draw.at().equals(drawn.point())),
                     entry.at());
+        }
+    }
+
+    /** All such pieces that were done by then, whatever the area, and of the next as much as the line has beyond them. */
+    private void standFor(
+            Fact.Planted planted, Predicate<Activity.Planting> such, Predicate<Activity.Planting> doneByThen) {
+        double leftHa = planted.areaHa();
+        for (Activity.Planting planting :
+                plantings(planted.field()).filter(such).toList()) {
+            double openHa = planting.areaHa() - plantedHa(planting);
+            double ha = doneByThen.test(planting) ? openHa : Math.min(openHa, leftHa);
+            saidHa.merge(planting, ha, Double::sum);
+            leftHa = Math.max(0, leftHa - ha);
         }
     }
 

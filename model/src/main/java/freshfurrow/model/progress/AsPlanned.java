@@ -22,8 +22,8 @@ import java.util.Set;
  * that goes on the share by time. What the log has already is not said again: {@link AlreadyLogged}.
  */
 public final class AsPlanned {
-    /** The smallest area that a log holds. */
-    private static final double LEAST_HA = 0.0001;
+    /** Less is rounding of lines that are there. */
+    private static final double LEAST_HA = 0.001;
 
     private final Plan plan;
     private final LocalDateTime until;
@@ -93,10 +93,9 @@ public final class AsPlanned {
     private void planterWork(String planter, Activity activity) {
         if (activity instanceof Activity.Planting plant
                 && plant.start().isBefore(until)
-                && !except.contains(plant.field())
-                && !logged.has(plant)) {
+                && !except.contains(plant.field())) {
             double left = leftHa.getOrDefault(plant.field(), 0.0);
-            double ha = Math.min(PlanterSoFar.plantedHa(plant, until), left);
+            double ha = Math.min(PlanterSoFar.plantedHa(plant, until) - logged.plantedHa(plant), left);
             if (ha >= LEAST_HA) {
                 leftHa.put(plant.field(), left - ha);
                 done.add(new Done(plant.end().isAfter(until) ? until : plant.end(), planted(planter, plant, ha)));

@@ -63,6 +63,37 @@ class AsPlannedTest {
         assertThat(AsPlanned.facts(season, plan, log, now, Set.of())).isEmpty();
     }
 
+    /** At the end of one day, in the middle of planting, and again later. */
+    @Property(tries = 100)
+    void inTwoPartsItComesToTheSame(
+            @ForAll long seed, @ForAll @IntRange(max = 999) int one, @ForAll @IntRange(max = 999) int other)
+            throws FileProblem {
+        Season season = RandomSeasons.season(seed);
+        Plan plan = plan(season, seed);
+        LocalDateTime first = moment(season, Math.min(one, other));
+        LocalDateTime second = moment(season, Math.max(one, other));
+        List<AsPlanned.Done> before = AsPlanned.facts(season, plan, SeasonLog.EMPTY, first, Set.of());
+        SeasonLog log = read(season, lines(season, before));
+
+        List<AsPlanned.Done> rest = AsPlanned.facts(season, plan, log, second, Set.of());
+
+        Map<String, Double> inParts = plantedHa(Stream.concat(before.stream(), rest.stream()));
+        Map<String, Double> atOnce =
+                plantedHa(AsPlanned.facts(season, plan, SeasonLog.EMPTY, second, Set.of()).stream());
+        atOnce.forEach((field, ha) ->
+                assertThat(inParts.getOrDefault(field, 0.0)).as(field).isCloseTo(ha, within(ROUNDING)));
+    }
+
+    private static Map<String, Double> plantedHa(Stream<AsPlanned.Done> all) {
+        Map<String, Double> ha = new HashMap<>();
+        all.forEach(done -> {
+            if (done.fact() instanceof Fact.Planted planted) {
+                ha.merge(planted.field(), planted.areaHa(), Double::sum);
+            }
+        });
+        return ha;
+    }
+
     /** Some lines are there before, a few minutes off, of a little less, some without a load. */
     @Property(tries = 200)
     void nothingIsSaidTwice(@ForAll long seed, @ForAll @IntRange(max = 999) int moment) throws FileProblem {
