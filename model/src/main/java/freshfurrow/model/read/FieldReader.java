@@ -175,7 +175,7 @@ final class FieldReader {
                         "write " + key(work) + ", or work: " + other.key());
             }
         }
-        if (ids(work).isEmpty() && machines.values().stream().anyMatch(ids -> !ids.isEmpty())) {
+        if (ids(work).isEmpty() && !machines.values().stream().allMatch(Set::isEmpty)) {
             keys.problem(
                     "work",
                     "the season has no " + noun(work) + " to " + work.key() + " this field",
