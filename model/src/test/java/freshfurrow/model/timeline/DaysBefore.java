@@ -76,7 +76,9 @@ final class DaysBefore {
     }
 
     private static boolean isForPlanting(Activity activity) {
-        return activity instanceof Activity.Plant || activity instanceof Activity.Fill;
+        return activity instanceof Activity.Plant
+                || activity instanceof Activity.PlantWithout
+                || activity instanceof Activity.Fill;
     }
 
     private static boolean isForALoad(Activity activity) {
