@@ -45,7 +45,7 @@ final class HelpIT {
                           supply      Find how much compost and water is enough in most springs, and by
                                         when.
                           mix         Print a mixing card for one load.
-                          calibrate   Print a calibration card for a planter's outlets.
+                          calibrate   Print a calibration card for a planter, a boom or a hose.
                           completion  Print a script that completes commands and options in bash and
                                         zsh.
 

@@ -42,7 +42,7 @@ public sealed interface Relief {
     }
 
     /**
-     * Longer working days of one planter.
+     * Longer working days of one planter, and of the rig that it is mounted on.
      *
      * @param minutes by which the planter's every day is longer, above 0
      */
@@ -52,6 +52,7 @@ public sealed interface Relief {
             return season.change()
                     .applicators(
                             each(season.applicators(), own -> own.id().equals(planter) ? longer(own, minutes) : own))
+                    .rigs(each(season.rigs(), own -> season.oneWith(planter).contains(own.id()) ? longer(own, minutes) : own))
                     .season();
         }
     }
@@ -66,9 +67,7 @@ public sealed interface Relief {
         public Season addedTo(Season season) {
             return season.change()
                     .applicators(each(season.applicators(), own -> longer(own, minutes)))
-                    .rigs(each(season.rigs(), own -> own.change()
-                            .hours(LongerHours.of(own.hours(), minutes))
-                            .rig()))
+                    .rigs(each(season.rigs(), own -> longer(own, minutes)))
                     .season();
         }
     }
@@ -173,6 +172,10 @@ public sealed interface Relief {
 
     private static Applicator longer(Applicator planter, int minutes) {
         return planter.withHours(LongerHours.of(planter.hours(), minutes));
+    }
+
+    private static Rig longer(Rig rig, int minutes) {
+        return rig.change().hours(LongerHours.of(rig.hours(), minutes)).rig();
     }
 
     private static Season changed(Season season, String lot, UnaryOperator<CompostLot> change) {
