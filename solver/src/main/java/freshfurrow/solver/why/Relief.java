@@ -52,7 +52,9 @@ public sealed interface Relief {
             return season.change()
                     .applicators(
                             each(season.applicators(), own -> own.id().equals(planter) ? longer(own, minutes) : own))
-                    .rigs(each(season.rigs(), own -> season.oneWith(planter).contains(own.id()) ? longer(own, minutes) : own))
+                    .rigs(each(
+                            season.rigs(),
+                            own -> season.oneWith(planter).contains(own.id()) ? longer(own, minutes) : own))
                     .season();
         }
     }
