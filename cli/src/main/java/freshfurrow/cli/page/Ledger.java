@@ -100,6 +100,9 @@ final class Ledger {
 
     private void late() {
         Plan.Totals totals = plan.totals();
+        if (totals.untreatedHa() > 0) {
+            entry("without extract", figures.area(totals.untreatedHa()), "of all planted");
+        }
         entry(
                 words.undone(),
                 figures.area(totals.unservedHa()),

@@ -67,6 +67,9 @@ public final class PlanReport {
                                         + " at "
                                         + figures.clock(totals.finish())
                                 : ""));
+        if (totals.untreatedHa() > 0) {
+            total("Without extract", figures.area(totals.untreatedHa()) + " of that");
+        }
         total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()) + behind(bounds.unserved()));
         total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
         total(

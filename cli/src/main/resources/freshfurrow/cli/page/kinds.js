@@ -24,6 +24,14 @@ const kinds = (() => {
       belongs: (a, chosen) => (chosen.kind === "field" ? a.at === chosen.index : ofLoad(a, chosen)),
       chooses: chooseLoad,
     },
+    plantWithout: {
+      keys: ["at", "ha"],
+      name: "planting without extract", letter: "", label: (activity) => `${spot(activity.at)} without`,
+      y: 10, height: 34, look: "look-bare",
+      says: (a) => `plants ${figures.area(a.ha)} in ${spot(a.at)}, ${plan.fields[a.at].name}, without extract`,
+      belongs: (a, chosen) => chosen.kind === "field" && a.at === chosen.index,
+      chooses: (a) => ["field", a.at],
+    },
     fill: {
       keys: ["at", "load"],
       name: "fill", letter: "F",
