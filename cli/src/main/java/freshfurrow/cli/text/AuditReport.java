@@ -4,34 +4,53 @@ import freshfurrow.model.audit.Finding;
 import freshfurrow.model.audit.Rule;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What an audit found, a line each; or what it looked at when it found nothing. */
 public final class AuditReport {
+    private static final int WIDTH = 100;
+
     private AuditReport() {}
 
     /** The report, a line an entry. */
     public static List<String> lines(Season season, Plan plan, List<Finding> findings) {
         return findings.isEmpty()
-                ? List.of(
-                        String.format(
-                                Locale.ROOT,
-                                "No problems found. %d rules checked on %d of %s, %s, %s, %s and %s:",
-                                Rule.values().length,
-                                plan.planters().values().stream()
-                                        .mapToInt(planter -> planter.fields().size())
-                                        .sum(),
-                                Figures.count(season.fields().size(), "field", "fields"),
-                                Figures.count(plan.loads().size(), "load", "loads"),
-                                Figures.count(plan.batches().size(), "batch", "batches"),
-                                Figures.count(plan.planters().size(), "planter", "planters"),
-                                Figures.count(plan.rigs().size(), "rig", "rigs")),
-                        Arrays.stream(Rule.values()).map(AuditReport::name).collect(Collectors.joining(", ")) + ".")
+                ? Stream.concat(
+                                Stream.of(String.format(
+                                        Locale.ROOT,
+                                        "No problems found. %d rules checked on %d of %s, %s, %s, %s and %s:",
+                                        Rule.values().length,
+                                        plan.planters().values().stream()
+                                                .mapToInt(planter ->
+                                                        planter.fields().size())
+                                                .sum(),
+                                        Figures.count(season.fields().size(), "field", "fields"),
+                                        Figures.count(plan.loads().size(), "load", "loads"),
+                                        Figures.count(plan.batches().size(), "batch", "batches"),
+                                        Figures.count(plan.planters().size(), "planter", "planters"),
+                                        Figures.count(plan.rigs().size(), "rig", "rigs"))),
+                                rules().stream())
+                        .toList()
                 : findings.stream().map(AuditReport::line).toList();
+    }
+
+    /** All rules, in lines that fit a terminal. */
+    private static List<String> rules() {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (Rule rule : Rule.values()) {
+            String name = name(rule) + (rule.ordinal() == Rule.values().length - 1 ? "." : ",");
+            if (line.length() + 1 + name.length() > WIDTH) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(name);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /**

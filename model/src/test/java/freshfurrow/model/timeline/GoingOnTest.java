@@ -79,6 +79,12 @@ public class GoingOnTest {
         whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(-175, 21, 256);
     }
 
+    /** A load leaves just 100 m2 of a mix, which are enough for another fill. */
+    @Example
+    void aLoadThatLeavesAFillOfItsMixDoesNotUseThatUp() {
+        whatIsLeftIsAPlanThatHoldsAndNoAcreIsLostOrDoneTwice(365, 4, 26);
+    }
+
     /** The moment is in the hours, of planting that goes on past what a flush leaves of them. */
     @Example
     void plantingUnderWayMayStillGoOnPastTheHours() {

@@ -42,7 +42,7 @@ final class SmallLoad {
 
     private static boolean usesUpMix(MixSource source, Delivery delivery) {
         long made = source.extractedDm2(delivery.rig());
-        return made > 0 && delivery.loadDm2() >= made - Leeway.CRUMB_DM2;
+        return made > 0 && delivery.loadDm2() > made - Leeway.CRUMB_DM2;
     }
 
     private boolean usesUpCompost(Delivery delivery) {
