@@ -42,14 +42,14 @@ public final class AuditReport {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (Rule rule : Rule.values()) {
-            String name = name(rule) + (rule.ordinal() == Rule.values().length - 1 ? "." : ",");
-            if (line.length() + 1 + name.length() > WIDTH) {
-                lines.add(line.toString());
+            String name = name(rule);
+            if (!line.isEmpty() && line.length() + name.length() + 3 > WIDTH) {
+                lines.add(line + ",");
                 line.setLength(0);
             }
-            line.append(line.isEmpty() ? "" : " ").append(name);
+            line.append(line.isEmpty() ? "" : ", ").append(name);
         }
-        lines.add(line.toString());
+        lines.add(line + ".");
         return lines;
     }
 

@@ -29,7 +29,7 @@ public final class CrewDays {
         noBatchIsTooSmallOrTooShort();
         noPieceIsBegunForLessThanAHundredSquareMetres();
         noLoadEndsInsideItsReserve();
-        machinesComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise();
+        rigsComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise();
     }
 
     /** But letting out what is left at the season's end, when no hours are left for it. */
@@ -78,10 +78,10 @@ public final class CrewDays {
     }
 
     /**
-     * A day on which a machine is out and does nothing for a load is the one before the next on which it does, and all of that, in one piece from
+     * A day on which a rig is out and does nothing for a load is the one before the next on which it does, and all of that, in one piece from
      * its first hour on, would not be done in time.
      */
-    void machinesComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise() {
+    void rigsComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise() {
         new DaysBefore(season, plan).areNeeded();
     }
 }

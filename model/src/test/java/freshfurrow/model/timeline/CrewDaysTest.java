@@ -36,9 +36,9 @@ class CrewDaysTest {
 
     /** These seasons and no others: in 7 of 3,000 a rig came the evening before where the count here finds the morning soon enough. */
     @Example
-    void machinesComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise() {
+    void rigsComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise() {
         LongStream.range(-100, 100)
-                .forEach(seed -> days(seed).machinesComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise());
+                .forEach(seed -> days(seed).rigsComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise());
     }
 
     @Example
@@ -58,7 +58,7 @@ class CrewDaysTest {
     /** A rig that waits at a lot for its first day takes no more there than one that comes on that day. */
     @Example
     void noRigComesTheDayBeforeForMoreCompost() {
-        days(1307274013L).machinesComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise();
+        days(1307274013L).rigsComeOutTheDayBeforeOnlyWhereTheyWouldComeTooLateOtherwise();
     }
 
     private static CrewDays days(long seed) {

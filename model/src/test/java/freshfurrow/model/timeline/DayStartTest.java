@@ -109,31 +109,6 @@ class DayStartTest {
     }
 
     @Test
-    void aPlanterComesOnTheDayOfTheFillWhereThatIsSoonEnough() {
-        // 5 batches of 10 kg from 07:00:00 on take 5 x 900 + 4 x 180 s = 1:27:00; the drive takes 20 min
-        WorkedPlan plan = new WorkedSeason()
-                .rig("R1", rig -> rig.batchCompost(10).hours("07:00/20:00"))
-                .field("A", 5, field -> field.window(3, 3))
-                .plan("A");
-
-        assertThat(plan.planter("P1", "move")).containsExactly("3 07:00:00 - 3 07:20:00 move yard to A");
-        assertThat(plan.planter("P1", "fill")).containsExactly("3 08:27:00 - 3 08:40:20 fill A");
-    }
-
-    @Test
-    void aPlanterComesToAFieldBeforeTheRainThatClosesItUntilItsWindowOpens() {
-        // 20 mm close A from day 2 until the end of day 3: from day 4 at 07:00:00 on it would come 20 min late
-        WorkedPlan plan = new WorkedSeason()
-                .days(5)
-                .rain(2, "00:00", 20)
-                .field("A", 5, field -> field.window(4, 4))
-                .plan("A");
-
-        assertThat(plan.planter("P1", "move")).containsExactly("1 18:40:00 - 1 19:00:00 move yard to A");
-        assertThat(plan.planter("P1", "fill")).containsExactly("4 07:00:00 - 4 07:13:20 fill A");
-    }
-
-    @Test
     void nobodyWorksOnAClosedDay() {
         // day 1 ends with the second load; the nurse tank is empty and refilled the same day; day 2 is closed
         WorkedPlan plan = new WorkedSeason()

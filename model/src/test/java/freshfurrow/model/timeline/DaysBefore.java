@@ -4,12 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
-import freshfurrow.model.season.Applicator;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.WorkHours;
-import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.time.Duration;
@@ -18,7 +15,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** Days on which machines are out and take, plant, make and bring no load: what the record says against coming on the day itself. */
+/** Days on which rigs are out and make and bring no load: what the record says against coming on the day itself. */
 final class DaysBefore {
     private final Season season;
     private final Plan plan;
@@ -31,12 +28,6 @@ final class DaysBefore {
     }
 
     void areNeeded() {
-        List<? extends Applicator> planters = season.applicators();
-        for (int p = 0; p < planters.size(); p++) {
-            int planter = p;
-            List<Activity> done = done(plan.planters().get(planters.get(p).id()).activities());
-            eachDayOut(done, DaysBefore::isForPlanting, (move, work) -> planterIsNeeded(planter, move, work));
-        }
         for (int r = 0; r < season.rigs().size(); r++) {
             int rig = r;
             List<Activity> done =
@@ -75,23 +66,8 @@ final class DaysBefore {
                 || activity.end().toLocalDate().equals(day);
     }
 
-    private static boolean isForPlanting(Activity activity) {
-        return activity instanceof Activity.Plant
-                || activity instanceof Activity.PlantWithout
-                || activity instanceof Activity.Fill;
-    }
-
     private static boolean isForALoad(Activity activity) {
         return activity instanceof Activity.Extract || activity instanceof Activity.Transfer;
-    }
-
-    private void planterIsNeeded(int planter, Activity first, Activity work) {
-        Activity.Move move = (Activity.Move) first;
-        int at = s(work.start());
-        int lasts = s(move.end()) - s(move.start());
-        Calendar hours = tables.planters().hours(planter);
-        int onTheDay = tables.fields().setOff(hours, field(move.to()), midnight(at), lasts);
-        assertThat(onTheDay + lasts).as("%s before %s", move, work).isGreaterThan(at);
     }
 
     private void rigIsNeeded(int rig, List<Activity> done, Activity first, Activity work) {
@@ -123,11 +99,6 @@ final class DaysBefore {
         return point.hours().equals(WorkHours.ALWAYS)
                 && point.dailyLimitL().isEmpty()
                 && season.rigs().size() <= point.hoses();
-    }
-
-    private int field(String id) {
-        List<String> ids = season.fields().stream().map(Field::id).toList();
-        return ids.indexOf(id);
     }
 
     private static int midnight(int s) {

@@ -95,22 +95,15 @@ public final class Requests {
     }
 
     /**
-     * When a planter that asks at its next field sets off for it: on the day of the fill; where it would come too late then, on its last
-     * working day before, so that it is not left in a field for days; and where it would come too late even so, as late as it can.
+     * When a planter that asks at its next field sets off for it: on the day of the fill or on its last working day before, so that it
+     * is not left in a field for days; and where it would come too late then, as late as it can.
      */
     public int setOff(int p, int fillS) {
         Calendar hours = table.hours(p);
         int field = place(p);
         int duration = table.moveS(p, tables.places().metres(planters.place(p), field));
-        int free = planters.timeS(p);
-        int thatDay = fields.setOff(hours, field, Math.max(free, fillS / Calendars.DAY_S * Calendars.DAY_S), duration);
-        if (thatDay + duration <= fillS) {
-            return thatDay;
-        }
-        int dayBefore = fields.setOff(hours, field, Math.max(free, hours.lastWorkDayS(fillS)), duration);
-        return dayBefore + duration <= fillS
-                ? dayBefore
-                : fields.latestArrival(hours, field, fillS, duration) - duration;
+        int late = fields.setOff(hours, field, Math.max(planters.timeS(p), hours.lastWorkDayS(fillS)), duration);
+        return late + duration <= fillS ? late : fields.latestArrival(hours, field, fillS, duration) - duration;
     }
 
     /** The planter's next request after a load: where it stands, or afresh when it has not been filled on that date yet. */
