@@ -120,8 +120,11 @@ class BehindThePlanTest {
 
         assertThat(Audit.check(left, again)).isEmpty();
         LocalDateTime free = onTime.start().standing().freeFrom(machine.id());
-        activities(again, machine.id()).forEach(activity -> assertThat(worked(left, machine, free, activity.start()))
-                .isGreaterThanOrEqualTo(by.toSeconds()));
+        // what is on board of a machine that is behind for all that is left is let out when the season is over
+        activities(again, machine.id())
+                .filter(activity -> activity.start().isBefore(season.end()))
+                .forEach(activity -> assertThat(worked(left, machine, free, activity.start()))
+                        .isGreaterThanOrEqualTo(by.toSeconds()));
     }
 
     private static Stream<Activity> activities(Plan plan, String machine) {
