@@ -24,7 +24,7 @@ const plan = (() => {
   given.loads.forEach((load) => { load.haByField = new Map(); load.ha = 0; });
   given.batches.forEach((batch) => { batch.loads = []; });
   given.fields.forEach((field) => { field.loads = new Set(); });
-  work.filter(coversGround).forEach((planting) => {
+  work.filter((activity) => coversGround(activity) && activity.load !== undefined).forEach((planting) => {
     const load = given.loads[planting.load];
     load.ha += planting.ha;
     load.haByField.set(planting.at, (load.haByField.get(planting.at) || 0) + planting.ha);
