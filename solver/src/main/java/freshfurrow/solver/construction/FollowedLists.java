@@ -2,17 +2,13 @@ package freshfurrow.solver.construction;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.plan.PlantingOrders;
-import freshfurrow.model.season.Field;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** Lists to go on with in a season that is under way: those that were followed, without what is done. */
@@ -56,26 +52,21 @@ public final class FollowedLists {
      * @param stop once set, fields that stand in no list stay in none
      */
     public static FieldLists left(CompiledSeason season, PlantingOrders followed, StopSignal stop) {
-        List<Field> fields = season.season().fields();
-        Map<String, Integer> indices = new HashMap<>();
-        for (int field = 0; field < fields.size(); field++) {
-            indices.put(fields.get(field).id(), field);
-        }
+        FieldLists known = FieldLists.of(season.season(), followed);
         Set<Integer> missing = new HashSet<>();
-        for (int field = 0; field < fields.size(); field++) {
+        for (int field = 0; field < season.fieldCount(); field++) {
             missing.add(field);
         }
         List<List<Integer>> lists = new ArrayList<>();
         for (int p = 0; p < season.planterCount(); p++) {
             int planter = p;
-            List<Integer> list = followed.byPlanter().get(p).stream()
-                    .flatMap(id -> Optional.ofNullable(indices.get(id)).stream())
+            List<Integer> list = known.of(p).stream()
                     .filter(field -> season.allows(planter, field))
                     .toList();
             list.forEach(missing::remove);
             lists.add(list);
         }
-        FieldLists all = FieldLists.of(season.season(), followed).with(lists);
+        FieldLists all = known.with(lists);
         ListPlayer player = new ListPlayer(season);
         for (int field : missing.stream().sorted().toList()) {
             if (stop.isSet()) {

@@ -28,56 +28,29 @@ class PlansKeepToTheBoundsTest {
     void noPlanOfWhatIsLeftOfASeasonBeatsABound(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
         Season left = GoingOnTest.left(RandomSeasons.season(seed, MOST_FIELDS), seed, share / 100.0);
         Assume.that(!left.fields().isEmpty());
-        CompiledSeason compiled = CompiledSeason.of(left);
-        SeasonBounds bounds = SeasonBounds.of(compiled);
-
-        for (Plan plan : RandomPlans.of(compiled, seed)) {
-            assertKeeps(plan, bounds.forPlan(plan));
-        }
+        assertPlansKeep(left, seed);
     }
 
     @Property(tries = 150)
     void noPlanBeatsABound(@ForAll long seed) {
-        CompiledSeason compiled = CompiledSeason.of(RandomSeasons.season(seed, MOST_FIELDS));
-        SeasonBounds bounds = SeasonBounds.of(compiled);
-
-        for (Plan plan : RandomPlans.of(compiled, seed)) {
-            assertKeeps(plan, bounds.forPlan(plan));
-        }
+        assertPlansKeep(RandomSeasons.season(seed, MOST_FIELDS), seed);
     }
 
     @Property(tries = 150)
     void noPlanBeatsABoundWherePeopleJudgedTheGround(@ForAll long seed) {
-        CompiledSeason compiled =
-                CompiledSeason.of(RandomSeasons.withJudgedGround(RandomSeasons.season(seed, MOST_FIELDS), seed));
-        SeasonBounds bounds = SeasonBounds.of(compiled);
-
-        for (Plan plan : RandomPlans.of(compiled, seed)) {
-            assertKeeps(plan, bounds.forPlan(plan));
-        }
+        assertPlansKeep(RandomSeasons.withJudgedGround(RandomSeasons.season(seed, MOST_FIELDS), seed), seed);
     }
 
     @Property(tries = 150)
     void noPlanOfPlantersAndSprayersOfAnyKindBeatsABound(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
         Season left = GoingOnTest.left(RandomSeasons.withMounted(seed, MOST_FIELDS), seed, share / 100.0);
         Assume.that(!left.fields().isEmpty());
-        CompiledSeason compiled = CompiledSeason.of(left);
-        SeasonBounds bounds = SeasonBounds.of(compiled);
-
-        for (Plan plan : RandomPlans.of(compiled, seed)) {
-            assertKeeps(plan, bounds.forPlan(plan));
-        }
+        assertPlansKeep(left, seed);
     }
 
     @Property(tries = 150)
     void noPlanBeatsABoundWhereFieldsAreFixed(@ForAll long seed) {
-        CompiledSeason compiled =
-                CompiledSeason.of(RandomSeasons.withFixedFields(RandomSeasons.season(seed, MOST_FIELDS), seed));
-        SeasonBounds bounds = SeasonBounds.of(compiled);
-
-        for (Plan plan : RandomPlans.of(compiled, seed)) {
-            assertKeeps(plan, bounds.forPlan(plan));
-        }
+        assertPlansKeep(RandomSeasons.withFixedFields(RandomSeasons.season(seed, MOST_FIELDS), seed), seed);
     }
 
     @Property(tries = 8)
@@ -104,6 +77,15 @@ class PlansKeepToTheBoundsTest {
                 .count();
 
         assertThat(late).isGreaterThan(20);
+    }
+
+    private static void assertPlansKeep(Season season, long seed) {
+        CompiledSeason compiled = CompiledSeason.of(season);
+        SeasonBounds bounds = SeasonBounds.of(compiled);
+
+        for (Plan plan : RandomPlans.of(compiled, seed)) {
+            assertKeeps(plan, bounds.forPlan(plan));
+        }
     }
 
     private static void assertKeeps(Plan plan, Plan.Bounds bounds) {

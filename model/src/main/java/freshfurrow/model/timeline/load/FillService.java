@@ -89,7 +89,7 @@ public final class FillService {
         }
         int lotFrom = state.lots().availableFrom();
         if (lotFrom > need && !sources.hasMix(planter, recipe, need)) {
-            if (without.mayPlant() && without.plant(lotFrom)) {
+            if (without.plantIfAllowed(lotFrom)) {
                 return;
             }
             if (lotFrom >= NEVER) {
@@ -101,7 +101,7 @@ public final class FillService {
         }
         Quote first = rigChoice.choose();
         if (first == null) {
-            if (without.mayPlant() && without.plant(NEVER)) {
+            if (without.plantIfAllowed(NEVER)) {
                 return;
             }
             requests.giveUp(planter, lotFrom >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);
@@ -109,15 +109,13 @@ public final class FillService {
         }
         Quote chosen = loadChoice.choose(first, !planters.asksAfresh(planter));
         if (chosen == null) {
-            if (!without.mayPlant() || !without.plantRatherThanPostpone()) {
+            if (!without.plantRatherThanPostpone()) {
                 requests.postpone(planter);
             }
             return;
         }
         Delivery delivery = chosen.settled();
-        if (without.mayPlant()
-                && coming.waitS(delivery) > tables.planters().longestWaitS(planter)
-                && without.plant(delivery.transferStart())) {
+        if (without.plantRatherThanWait(delivery)) {
             return;
         }
         planters.postponeNoMore(planter);

@@ -7,6 +7,7 @@ import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
+import freshfurrow.model.timeline.rigs.Delivery;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.PlanterTable;
@@ -41,11 +42,6 @@ final class WithoutExtract {
         this.coming = coming;
     }
 
-    /** Whether that is allowed in its next field. */
-    boolean mayPlant() {
-        return fields.mayGoWithout() && fields.mayGoWithout(field());
-    }
-
     /**
      * Plants until a time at the latest, and says whether it did; it then asks again. One that asks where its last load ended asks at its next field
      * first. A field of which nothing can be planted until the season ends is given up.
@@ -70,15 +66,34 @@ final class WithoutExtract {
         return true;
     }
 
+    /** The same where that is allowed in its next field. */
+    boolean plantIfAllowed(int untilS) {
+        return isAllowed() && plant(untilS);
+    }
+
+    /** Plants until the load would come rather than to wait for that for longer than the planter waits. */
+    boolean plantRatherThanWait(Delivery delivery) {
+        return isAllowed()
+                && coming.waitS(delivery) > table.longestWaitS(request.planter())
+                && plant(delivery.transferStart());
+    }
+
     /** Plants for the rest of the planting period rather than to wait for the next one, where that is too long or was done too often. */
     boolean plantRatherThanPostpone() {
         int planter = request.planter();
+        if (!isAllowed()) {
+            return false;
+        }
         if (requests.isHopelessOncePostponed(planter)) {
             return plant(NEVER);
         }
         Calendar plantable = table.plantable(planter, field());
         int end = plantable.endOf(plantable.periodAt(request.needS()));
         return end - request.needS() > table.longestWaitS(planter) && plant(end);
+    }
+
+    private boolean isAllowed() {
+        return fields.mayGoWithout() && fields.mayGoWithout(field());
     }
 
     private int field() {

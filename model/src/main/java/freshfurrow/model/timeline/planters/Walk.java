@@ -136,8 +136,7 @@ public final class Walk {
             if (leftDm2 > 0) {
                 break;
             }
-            index++;
-            leftDm2 = index < size ? fields.areaDm2(order.field(planter, index)) : 0;
+            goToNext(planter);
         }
         states.lookedAt(planter, index);
         return planted;
@@ -155,11 +154,15 @@ public final class Walk {
         without = false;
         tally.untreated(field, planted);
         if (leftDm2 == 0) {
-            index++;
-            leftDm2 = index < order.size(planter) ? fields.areaDm2(order.field(planter, index)) : 0;
+            goToNext(planter);
         }
         states.lookedAt(planter, index);
         return planted;
+    }
+
+    private void goToNext(int planter) {
+        index++;
+        leftDm2 = index < order.size(planter) ? fields.areaDm2(order.field(planter, index)) : 0;
     }
 
     /** Drives to a field where it can be planted before the deadline, and says whether it stands there. */
