@@ -61,6 +61,7 @@ final class Commit {
             placed.push(new Placed(path, Optional.empty()));
             return;
         }
+        file.refuseChanged(path);
         Optional<Path> before = Optional.empty();
         if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
             before = Optional.of(Beside.kept(path));
@@ -68,6 +69,9 @@ final class Commit {
         }
         Files.move(ready, path, StandardCopyOption.ATOMIC_MOVE);
         placed.push(new Placed(path, before));
+        if (before.isPresent()) {
+            file.refuseChanged(before.get()); // another program may have had it open
+        }
     }
 
     /** A rename would replace what came there this very moment; a second name is refused then. */

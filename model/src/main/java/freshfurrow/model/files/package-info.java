@@ -4,7 +4,7 @@
  *
  * <ul>
  *   <li>A file that is there is replaced only when its writer was asked to; a new one is made only where there is none, even when
- *       another program makes it at the same moment.
+ *       another program makes it at the same moment. A writer that saw what is there may ask that nothing else is replaced.
  *   <li>One writer of a folder at a time; the others wait.
  *   <li>What is replaced keeps its mode, and its owner and group where the system lets it.
  *   <li>Links are not followed, and only ordinary files are written: no device, pipe or folder.

@@ -1,5 +1,7 @@
 package freshfurrow.model.read;
 
+import freshfurrow.model.read.tree.FileProblem;
+import freshfurrow.model.read.tree.Place;
 import freshfurrow.model.text.Unseen;
 import java.util.OptionalInt;
 
@@ -15,6 +17,13 @@ import java.util.OptionalInt;
 public record Problem(String file, OptionalInt line, String path, String reason, String remedy) {
     private static final int LONGEST_PATH = 120;
     private static final int LONGEST_REASON = 200;
+
+    /** A file, or a part of one, that cannot be read or used at all. */
+    public static Problem of(FileProblem problem) {
+        Place at = problem.place();
+        OptionalInt line = at.line() > 0 ? OptionalInt.of(at.line()) : OptionalInt.empty();
+        return new Problem(at.file(), line, at.path(), problem.reason(), problem.remedy());
+    }
 
     /** One line: where, what, and what would be right; what is overlong is cut, what cannot be seen is shown as "?". */
     @Override

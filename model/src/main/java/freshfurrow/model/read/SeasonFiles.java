@@ -27,6 +27,16 @@ public final class SeasonFiles {
      * @return the season, or all that is wrong with any of the files
      */
     public static Reading read(Path season, List<Path> variants) {
+        return sources(season, variants).reading();
+    }
+
+    /**
+     * Reads a season, and gives all that was read along with it.
+     *
+     * @param season as for {@link #read}
+     * @param variants as for {@link #read}
+     */
+    public static SeasonSources sources(Path season, List<Path> variants) {
         Path file = Files.isDirectory(season) ? season.resolve(USUAL_NAME) : season;
         List<Path> paths = new ArrayList<>(List.of(file));
         paths.addAll(variants);
@@ -46,14 +56,15 @@ public final class SeasonFiles {
             problems.add(e);
         }
         if (read.isEmpty() || !problems.none()) {
-            return new Reading.Invalid(problems.sorted());
+            return new SeasonSources(file, new Reading.Invalid(problems.sorted()), folder.files());
         }
-        return new Reading.Valid(
+        Reading valid = new Reading.Valid(
                 read.get().season(),
                 String.valueOf(file.getFileName()),
                 folder.sha256(),
                 read.get().weather(),
                 read.get().costs());
+        return new SeasonSources(file, valid, folder.files());
     }
 
     /** File names; of files that have the same name, the paths as they were given. */

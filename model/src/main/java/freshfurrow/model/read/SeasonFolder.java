@@ -9,7 +9,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 
 /** The folder of the season file: files that it names are read from there and from nowhere else. Remembers all that was read. */
 final class SeasonFolder {
@@ -21,6 +23,7 @@ final class SeasonFolder {
 
     private final Path folder;
     private final MessageDigest digest;
+    private final List<SourceFile> files = new ArrayList<>();
 
     SeasonFolder(Path folder) {
         this.folder = folder;
@@ -33,14 +36,14 @@ final class SeasonFolder {
 
     /** The season file or a variant, wherever it is, by the name that messages give it. */
     TextFile readAnywhere(Path path, String name) throws FileProblem {
-        return remember(TextFile.read(path, name, SEASON_MIB));
+        return remember(path, TextFile.read(path, name, SEASON_MIB));
     }
 
     /** A file that the season file names. */
     TextFile read(Node.Text name, int mostMebibytes) throws FileProblem {
         Path path = inside(name);
         try {
-            return remember(TextFile.read(path, name.text(), mostMebibytes));
+            return remember(path, TextFile.read(path, name.text(), mostMebibytes));
         } catch (FileProblem e) {
             if (e.place().line() > 0) {
                 throw e;
@@ -80,8 +83,14 @@ final class SeasonFolder {
         }
     }
 
-    private TextFile remember(TextFile file) {
+    /** All files read so far, in the order of reading. */
+    List<SourceFile> files() {
+        return List.copyOf(files);
+    }
+
+    private TextFile remember(Path path, TextFile file) {
         file.addTo(digest);
+        files.add(new SourceFile(path, file));
         return file;
     }
 }

@@ -63,7 +63,7 @@ public final class LogWriter {
             try {
                 return addAlone(turn, lines);
             } catch (FileProblem e) {
-                return new LogWriting.Refused(List.of(problem(e)));
+                return new LogWriting.Refused(List.of(Problem.of(e)));
             }
         });
     }
@@ -101,10 +101,5 @@ public final class LogWriter {
         }
         String name = count == 1 ? ONLY_NEW_LINE : "new line " + number + " of " + count;
         return new Problem(name, OptionalInt.empty(), problem.path(), problem.reason(), problem.remedy());
-    }
-
-    private static Problem problem(FileProblem e) {
-        OptionalInt line = e.place().line() > 0 ? OptionalInt.of(e.place().line()) : OptionalInt.empty();
-        return new Problem(e.place().file(), line, e.place().path(), e.reason(), e.remedy());
     }
 }

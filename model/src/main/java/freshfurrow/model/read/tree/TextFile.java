@@ -8,10 +8,14 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
 
 /** The text of a file, which is UTF-8 with or without a byte-order mark. */
 public final class TextFile {
     private static final int MEBIBYTE = 1 << 20;
+    private static final byte[] MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
 
     private final String name;
     private final String text;
@@ -28,6 +32,26 @@ public final class TextFile {
         return new TextFile(name, text, text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The same file with another text; with a byte-order mark if it has one now. */
+    public TextFile changed(String newText) {
+        byte[] encoded = newText.getBytes(StandardCharsets.UTF_8);
+        if (!startsWithMark()) {
+            return new TextFile(name, newText, encoded);
+        }
+        byte[] marked = Arrays.copyOf(MARK, MARK.length + encoded.length);
+        System.arraycopy(encoded, 0, marked, MARK.length, encoded.length);
+        return new TextFile(name, newText, marked);
+    }
+
+    private boolean startsWithMark() {
+        return bytes.length >= MARK.length && Arrays.equals(bytes, 0, MARK.length, MARK, 0, MARK.length);
+    }
+
+    /** Whether its bytes say all of the text: halves of characters cannot be written. */
+    public boolean isUnicode() {
+        return StandardCharsets.UTF_8.newEncoder().canEncode(text);
+    }
+
     /** As people know it. */
     public String name() {
         return name;
@@ -41,6 +65,15 @@ public final class TextFile {
     /** All that the file holds. */
     public byte[] bytes() {
         return bytes.clone();
+    }
+
+    /** Of all that the file holds, lower-case hex. */
+    public String sha256() {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Feeds the bytes of the file to a digest. */
