@@ -1,14 +1,17 @@
 package freshfurrow.app.output;
 
 import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.refusal.FileFailure;
 import freshfurrow.app.refusal.InputRefusal;
 import freshfurrow.app.refusal.OutputRefusal.Unwritten;
+import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.files.IfThere;
 import freshfurrow.model.files.NewFile;
 import freshfurrow.model.files.Obstacle;
 import freshfurrow.model.files.WriteTurn;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -17,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -63,6 +67,11 @@ public final class PlanArchive {
         return new PlanArchive(folder, followed, force);
     }
 
+    /** A folder of the plans of one season, of which the newest may be followed by another. */
+    public static PlanArchive own(Path folder) {
+        return in(folder, folder.resolve(GivenPlan.FILE_NAME), false);
+    }
+
     public Path newest() {
         return folder.resolve(GivenPlan.FILE_NAME);
     }
@@ -94,9 +103,38 @@ public final class PlanArchive {
      * @throws Refused when it cannot be written; then all is as it was
      */
     public Path add(String plan, Optional<String> page) {
+        return addIf(() -> true, plan, page);
+    }
+
+    /**
+     * Does so where the newest plan is still the one that the new one was held against.
+     *
+     * @param before what {@link #newestText} said of it; empty when there was none
+     * @see #add
+     */
+    public Path addAfter(Optional<String> before, String plan, Optional<String> page) {
+        return addIf(() -> newestText().equals(before), plan, page);
+    }
+
+    /** The newest plan's file, a char a byte; empty when there is none. */
+    public Optional<String> newestText() {
+        try {
+            return Files.isRegularFile(newest())
+                    ? Optional.of(Files.readString(newest(), StandardCharsets.ISO_8859_1))
+                    : Optional.empty();
+        } catch (IOException e) {
+            throw new Refused(
+                    new InputRefusal.UnreadablePlan(newest() + ": cannot be read (" + FileFailure.reason(e) + ")"));
+        }
+    }
+
+    private Path addIf(BooleanSupplier isAsSeen, String plan, Optional<String> page) {
         try {
             return WriteTurn.in(List.of(folder, folder.resolve(KEPT)), WriteTurn.PATIENCE, turn -> {
                 refuseLinkedFolder();
+                if (!isAsSeen.getAsBoolean()) {
+                    throw new Refused(new PlanningRefusal.PlanChanged(newest()));
+                }
                 List<NewFile> files = new ArrayList<>();
                 int number = lastNumber() + 1;
                 if (Files.isRegularFile(newest(), LinkOption.NOFOLLOW_LINKS) && !isKept(newest())) {

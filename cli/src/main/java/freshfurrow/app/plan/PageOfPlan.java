@@ -26,9 +26,22 @@ public final class PageOfPlan {
      */
     public static Path write(GivenPlan given, SeasonOfPlan season, Optional<Path> out, boolean force) {
         OpenedPlan opened = OpenedPlan.of(given, season);
-        String page = SeasonPage.html(opened.season(), opened.plan());
+        String page = html(opened);
         Path file = out.orElseGet(() -> opened.file().resolveSibling(PlanTarget.PAGE_NAME));
         OutFiles.MADE.writeAll(List.of(NewFile.of(file, page, IfThere.replaceIf(force))));
         return file;
+    }
+
+    /**
+     * Its text.
+     *
+     * @throws Refused when plan or season cannot be used
+     */
+    public static String html(GivenPlan given, SeasonOfPlan season) {
+        return html(OpenedPlan.of(given, season));
+    }
+
+    private static String html(OpenedPlan opened) {
+        return SeasonPage.html(opened.season(), opened.plan());
     }
 }

@@ -68,7 +68,38 @@ public final class SeasonReplanning {
         return new SeasonReplanning(order, stop, listener).run(clock);
     }
 
+    /**
+     * A plan that is not written until it is taken. Blocks as long as the options say, or until the signal is set.
+     *
+     * @throws Refused when something that was given cannot be used, or the plan could not be written or breaks a rule
+     */
+    public static ProposedPlan propose(
+            ReplanningOrder order, SeasonClock clock, StopSignal stop, PlanningListener listener) {
+        return new SeasonReplanning(order, stop, listener).made(clock).proposed();
+    }
+
     private Replanned run(SeasonClock seasonClock) {
+        Made made = made(seasonClock);
+        ProposedPlan proposed = made.proposed();
+        Path kept = made.archive().add(proposed.text(), proposed.page());
+        clock.endOf(Stage.WRITING);
+        return new Replanned(
+                read.season(),
+                made.soFar(),
+                made.moment(),
+                proposed.plan(),
+                proposed.changes(),
+                made.archive().newest(),
+                kept,
+                PlanPage.outcome(order.withPage(), proposed.page()),
+                proposed.end(),
+                clock.taken());
+    }
+
+    /** A plan, what it goes out from, and where it is to come. */
+    private record Made(ProposedPlan proposed, SoFar.Result soFar, PlanningMoment moment, PlanArchive archive) {}
+
+    private Made made(SeasonClock seasonClock) {
         Season whole = read.season();
         PlanningMoment moment = PlanningMoment.of(order.now(), whole, log.log(), order.news(), seasonClock);
         LocalDateTime now = moment.now();
@@ -103,19 +134,11 @@ public final class SeasonReplanning {
                         () -> SeasonPage.html(left, GivenPlan.asWritten(archive.newest(), text), changes))
                 : Optional.empty();
         clock.endOf(Stage.PAGE);
-        Path kept = archive.add(text, page);
-        clock.endOf(Stage.WRITING);
-        return new Replanned(
-                whole,
+        return new Made(
+                new ProposedPlan(left, plan, text, page, changes, finished.end(), Optional.of(moment)),
                 soFar,
                 moment,
-                plan,
-                changes,
-                archive.newest(),
-                kept,
-                PlanPage.outcome(order.withPage(), page),
-                finished.end(),
-                clock.taken());
+                archive);
     }
 
     private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {

@@ -32,6 +32,10 @@ public sealed interface PlanningRefusal extends Refusal {
         T visit(UnknownLot refusal);
 
         T visit(BrokenPlan refusal);
+
+        T visit(SeasonChanged refusal);
+
+        T visit(PlanChanged refusal);
     }
 
     /**
@@ -116,6 +120,26 @@ public sealed interface PlanningRefusal extends Refusal {
             findings = List.copyOf(findings);
         }
 
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** A plan is not taken, as the season is another than the one it was made for. */
+    record SeasonChanged() implements PlanningRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * A plan is not taken, as the one that it was held against is no longer the newest.
+     *
+     * @param newest its file
+     */
+    record PlanChanged(Path newest) implements PlanningRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

@@ -1,14 +1,10 @@
 package freshfurrow.cli.text;
 
-import static freshfurrow.model.quantity.Factors.MINUTE_S;
-
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What people see of a plan when it is made: the season by day, its totals, and what is late or not planted and why. */
@@ -55,57 +51,11 @@ public final class PlanReport {
     }
 
     private void totals() {
-        Plan.Totals totals = plan.totals();
-        WorkWords words = WorkWords.of(plan);
-        BoundText bounds = new BoundText(plan, figures);
-        total(
-                WorkWords.capital(words.done()),
-                figures.area(totals.areaHa())
-                        + (totals.areaHa() > 0
-                                ? ", finished on "
-                                        + Figures.day(totals.finish().toLocalDate())
-                                        + " at "
-                                        + figures.clock(totals.finish())
-                                : ""));
-        if (totals.untreatedHa() > 0) {
-            total("Without extract", figures.area(totals.untreatedHa()) + " of that");
-        }
-        total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()) + behind(bounds.unserved()));
-        total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
-        total(
-                "Fills",
-                Figures.count(totals.planterFills(), words.machine() + " fill", words.machine() + " fills")
-                        + behind(bounds.fills()));
-        total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
-        if (totals.compostTrips() > 0) {
-            total("Compost trips", Integer.toString(totals.compostTrips()));
-        }
-        total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
-        total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
-        total(
-                "Waiting",
-                words.machines() + " wait " + Figures.span(minutes(totals.waitMin())) + " for a rig, water or compost");
-        if (totals.overtimeMin() > 0) {
-            total(
-                    "Overtime",
-                    Figures.span(minutes(totals.overtimeMin())) + " " + words.done() + " past the hours of the day");
-        }
-        total(
-                "Driving",
-                figures.distance(totals.driveKm()) + ", " + words.machines().replace(" and ", ", ")
-                        + " and rigs together");
-        if (!plan.loads().isEmpty()) {
-            total(
-                    "Freshness",
-                    "the tightest load is in the ground " + Figures.span(minutes(totals.smallestMarginMin()))
-                            + " before its use-by time; a typical load " + Figures.span(medianMargin())
-                            + " before");
-        }
-        bounds.proved().ifPresent(what -> lines.add(what + "."));
-    }
-
-    private static String behind(Optional<String> remark) {
-        return remark.map(text -> " (" + text + ")").orElse("");
+        PlanTotals totals = PlanTotals.of(plan);
+        totals.lines()
+                .forEach(line ->
+                        lines.add(String.format(Locale.ROOT, "%-" + nameWidth + "s %s", line.name(), line.figure())));
+        totals.proved().ifPresent(what -> lines.add(what + "."));
     }
 
     private void late() {
@@ -133,20 +83,5 @@ public final class PlanReport {
             lines.add("  " + field.field() + ": " + figures.area(field.areaHa()));
             lines.add("    Why: " + field.why());
         }
-    }
-
-    private void total(String name, String what) {
-        lines.add(String.format(Locale.ROOT, "%-" + nameWidth + "s %s", name, what));
-    }
-
-    private static Duration minutes(double minutes) {
-        return Duration.ofSeconds((long) Math.floor(minutes * MINUTE_S + 1e-6));
-    }
-
-    /** Of an even number of loads the larger one in the middle: half of them reach it. */
-    private Duration medianMargin() {
-        List<Duration> margins =
-                plan.loads().stream().map(plan::margin).sorted().toList();
-        return margins.get(margins.size() / 2);
     }
 }

@@ -47,4 +47,15 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
                         refusal.findings().stream().map(AuditReport::line))
                 .toList();
     }
+
+    @Override
+    public List<String> visit(PlanningRefusal.SeasonChanged refusal) {
+        return List.of("The season was changed since this plan was made, so it was not taken; plan again");
+    }
+
+    @Override
+    public List<String> visit(PlanningRefusal.PlanChanged refusal) {
+        return List.of(refusal.newest()
+                + ": another plan was written here since this one was made, so this one was not taken; plan again");
+    }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -26,12 +27,37 @@ final class Browser implements AutoCloseable {
         before = driver.getWindowHandle();
         driver.switchTo().newWindow(WindowType.TAB);
         command("Network.enable", Map.of());
-        command(
-                "Network.emulateNetworkConditions",
-                Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
+        offline(true);
         size(1280, 900);
         // what other tabs wrote is not this one's
         console();
+    }
+
+    /** Whether it reaches not even this computer. */
+    void offline(boolean offline) {
+        command(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", offline, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+    }
+
+    /** Opens the desk by its link, and waits until a part of it is shown. */
+    Browser openDesk(String link) {
+        offline(false);
+        driver.get(link);
+        await("'shown' in document.documentElement.dataset");
+        return this;
+    }
+
+    /** Goes to a part of the desk that is open, and waits until it is shown. */
+    void goTo(String part) {
+        js("delete document.documentElement.dataset.shown; return true");
+        click(element("#parts a[href='#" + part + "']"));
+        await("document.documentElement.dataset.shown === '" + part + "'");
+    }
+
+    /** What the window shows, as a PNG. */
+    byte[] picture() {
+        return driver.getScreenshotAs(OutputType.BYTES);
     }
 
     ChromeDriver driver() {

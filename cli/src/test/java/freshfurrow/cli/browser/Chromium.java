@@ -15,7 +15,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
-/** A process of Chromium without a network and without a window. */
+/** A process of Chromium without a window, that reaches nothing but this computer. */
 record Chromium(ChromeDriver driver) implements AutoCloseable {
     /** Starts one. Without Chromium the tests are skipped, but on continuous integration, where it has to be there. */
     static Chromium start() {
@@ -37,7 +37,7 @@ record Chromium(ChromeDriver driver) implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--host-resolver-rules=MAP * ~NOTFOUND");
+                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1");
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);

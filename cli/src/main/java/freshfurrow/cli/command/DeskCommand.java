@@ -1,0 +1,61 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.desk.Desk;
+import freshfurrow.desk.DeskOrder;
+import java.io.IOException;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "desk",
+        header = "Work on a season in a browser.",
+        description =
+                "%nStarts a server on this computer and opens the browser: plan the season, take the plan or leave it, and look at it. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link. It ends with Ctrl-C, or with the button on its page.%n",
+        footer = {"  freshfurrow desk scenarios/first-season", "  freshfurrow desk season.yaml --port 8080 --no-browser"
+        })
+final class DeskCommand implements Callable<Integer> {
+    private static final int LAST_PORT = 65_535;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private SeasonArgument season = new SeasonArgument();
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "0",
+            description = "port to listen on, 1 to 65535 (default: any that is free)")
+    private int port;
+
+    @Option(names = "--no-browser", description = "only print the link")
+    private boolean noBrowser;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (port < 0 || port > LAST_PORT) {
+            throw new ParameterException(spec.commandLine(), "--port must be 1 to " + LAST_PORT + ", not " + port);
+        }
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), new SeasonClock(Clock.systemUTC()), port, false))) {
+            Output.print(
+                    spec, List.of("The desk is open, on this computer only: " + desk.link(), "End it with Ctrl-C."));
+            if (!noBrowser) {
+                OwnBrowser.open(desk.link());
+            }
+            desk.awaitEnd();
+            return Freshfurrow.OK;
+        } catch (IOException e) {
+            throw new WrongArgument(
+                    List.of("The desk cannot be opened: " + e.getMessage() + "; choose another with --port"));
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package freshfurrow.cli.text;
+
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
+import freshfurrow.model.plan.Plan;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The totals of a plan, as people read them.
+ *
+ * @param lines what a season comes to, in the order in which it is told
+ * @param proved what is proven of the plan, in a sentence without its stop
+ */
+public record PlanTotals(List<Line> lines, Optional<String> proved) {
+    public PlanTotals {
+        lines = List.copyOf(lines);
+    }
+
+    /** One of them, as {@code Dumped} and {@code 12 gal of mix}. */
+    public record Line(String name, String figure) {}
+
+    public static PlanTotals of(Plan plan) {
+        return new Writer(plan).all();
+    }
+
+    private static final class Writer {
+        private final Plan plan;
+        private final Figures figures;
+        private final List<Line> lines = new ArrayList<>();
+
+        Writer(Plan plan) {
+            this.plan = plan;
+            figures = new Figures(plan.season().units());
+        }
+
+        PlanTotals all() {
+            Plan.Totals totals = plan.totals();
+            WorkWords words = WorkWords.of(plan);
+            BoundText bounds = new BoundText(plan, figures);
+            total(
+                    WorkWords.capital(words.done()),
+                    figures.area(totals.areaHa())
+                            + (totals.areaHa() > 0
+                                    ? ", finished on "
+                                            + Figures.day(totals.finish().toLocalDate())
+                                            + " at "
+                                            + figures.clock(totals.finish())
+                                    : ""));
+            if (totals.untreatedHa() > 0) {
+                total("Without extract", figures.area(totals.untreatedHa()) + " of that");
+            }
+            total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()) + behind(bounds.unserved()));
+            total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
+            total(
+                    "Fills",
+                    Figures.count(totals.planterFills(), words.machine() + " fill", words.machine() + " fills")
+                            + behind(bounds.fills()));
+            total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
+            if (totals.compostTrips() > 0) {
+                total("Compost trips", Integer.toString(totals.compostTrips()));
+            }
+            total("Batches", totals.batches() + ", with " + figures.mass(totals.compostKg()) + " of compost");
+            total("Dumped", figures.volume(totals.dumpedL()) + " of mix");
+            total(
+                    "Waiting",
+                    words.machines() + " wait " + Figures.span(minutes(totals.waitMin()))
+                            + " for a rig, water or compost");
+            if (totals.overtimeMin() > 0) {
+                total(
+                        "Overtime",
+                        Figures.span(minutes(totals.overtimeMin())) + " " + words.done()
+                                + " past the hours of the day");
+            }
+            total(
+                    "Driving",
+                    figures.distance(totals.driveKm()) + ", " + words.machines().replace(" and ", ", ")
+                            + " and rigs together");
+            if (!plan.loads().isEmpty()) {
+                total(
+                        "Freshness",
+                        "the tightest load is in the ground " + Figures.span(minutes(totals.smallestMarginMin()))
+                                + " before its use-by time; a typical load " + Figures.span(medianMargin())
+                                + " before");
+            }
+            return new PlanTotals(lines, bounds.proved());
+        }
+
+        private void total(String name, String figure) {
+            lines.add(new Line(name, figure));
+        }
+
+        /** Of an even number of loads the larger one in the middle: half of them reach it. */
+        private Duration medianMargin() {
+            List<Duration> margins =
+                    plan.loads().stream().map(plan::margin).sorted().toList();
+            return margins.get(margins.size() / 2);
+        }
+    }
+
+    private static String behind(Optional<String> remark) {
+        return remark.map(text -> " (" + text + ")").orElse("");
+    }
+
+    private static Duration minutes(double minutes) {
+        return Duration.ofSeconds((long) Math.floor(minutes * MINUTE_S + 1e-6));
+    }
+}

@@ -1,0 +1,22 @@
+package freshfurrow.desk.planning;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.PlanTotals;
+import freshfurrow.desk.server.Json;
+import freshfurrow.model.plan.Plan;
+
+/** A plan in sums, as everywhere else they are told. */
+final class PlanData {
+    private PlanData() {}
+
+    static ObjectNode of(Plan plan) {
+        PlanTotals totals = PlanTotals.of(plan);
+        ObjectNode data = Json.object();
+        ArrayNode lines = data.putArray("totals");
+        totals.lines()
+                .forEach(line -> lines.addObject().put("name", line.name()).put("figure", line.figure()));
+        totals.proved().ifPresent(what -> data.put("proved", what));
+        return data;
+    }
+}

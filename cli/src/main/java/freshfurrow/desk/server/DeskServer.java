@@ -1,0 +1,150 @@
+package freshfurrow.desk.server;
+
+import freshfurrow.app.refusal.Refused;
+import freshfurrow.desk.words.DeskWords;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.util.List;
+import java.util.Set;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** Answers browsers, until it is closed. */
+public final class DeskServer implements AutoCloseable {
+    /** Only this computer reaches it. */
+    public static final String LOOPBACK = "127.0.0.1";
+
+    /** Scripts, styles and pictures of the desk's own, and no others; nothing may put it in a frame but the desk itself. */
+    private static final String POLICY =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+                    + " connect-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+
+    /** A page of a plan brings a policy of its own, which names its one script and style; this one goes with it. */
+    public static final String PLAN_POLICY = "frame-ancestors 'self'";
+
+    private static final int MOST_THREADS = 24;
+    private static final int SERVER_ERROR = 500;
+
+    private final Javalin server;
+    private final Keys keys = Keys.drawn();
+    private final Events events;
+    private final int port;
+
+    private DeskServer(Javalin server, Events events, int port) {
+        this.server = server;
+        this.events = events;
+        this.port = port;
+    }
+
+    /**
+     * Begins to answer.
+     *
+     * @param address it listens on
+     * @param names under which it is reached
+     * @param port 0 for any that is free
+     * @throws IOException when it cannot listen there
+     */
+    public static DeskServer open(String address, Set<String> names, int port, Events events, List<Part> parts)
+            throws IOException {
+        int free = port == 0 ? free(address) : port;
+        Javalin javalin = Javalin.create(DeskServer::settings);
+        DeskServer desk = new DeskServer(javalin, events, free);
+        Guard guard = new Guard(desk.keys, names, free);
+        javalin.before(request -> {
+            headers(request);
+            guard.check(request);
+        });
+        javalin.get("/open", request -> {
+            guard.letIn(request);
+            Assets.sendOn(request);
+        });
+        Routes routes = new Routes(javalin);
+        routes.show("/", Role.CREW, Assets::sendPage);
+        javalin.get("/desk/{name}", Assets::send);
+        javalin.sse("/api/events", client -> {
+            Guard.require(client.ctx(), Role.CREW);
+            events.join(client);
+        });
+        routes.get("/api/role", Role.CREW, request -> Json.object()
+                .put("role", Guard.require(request, Role.CREW).name()));
+        parts.forEach(part -> part.answers(routes));
+        failures(javalin);
+        try {
+            javalin.start(address, free);
+        } catch (JavalinBindException e) {
+            throw new IOException("port " + free + " is taken by another program", e);
+        }
+        return desk;
+    }
+
+    private static int free(String address) throws IOException {
+        try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getByName(address))) {
+            return socket.getLocalPort();
+        }
+    }
+
+    private static void settings(JavalinConfig config) {
+        config.showJavalinBanner = false;
+        config.startupWatcherEnabled = false;
+        config.http.maxRequestSize = Integer.MAX_VALUE; // each route has its own
+        QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS);
+        threads.setDaemon(true);
+        config.jetty.threadPool = threads;
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setSendXPoweredBy(false);
+        });
+    }
+
+    private static void headers(Context request) {
+        request.header("Content-Security-Policy", POLICY)
+                .header("X-Content-Type-Options", "nosniff")
+                .header("Referrer-Policy", "no-referrer")
+                .header("Cross-Origin-Opener-Policy", "same-origin")
+                .header("Cross-Origin-Resource-Policy", "same-origin")
+                .header("Cache-Control", "no-store");
+    }
+
+    private static void failures(Javalin javalin) {
+        javalin.exception(Unanswered.class, (refusal, request) -> {
+            request.status(refusal.status());
+            problems(request, List.of(refusal.reason()));
+        });
+        javalin.exception(Refused.class, (refusal, request) -> {
+            request.status(409);
+            problems(request, DeskWords.lines(refusal.refusal()));
+        });
+        javalin.exception(Exception.class, (failure, request) -> {
+            request.status(SERVER_ERROR);
+            problems(request, DeskWords.own(failure));
+        });
+        javalin.error(404, request -> {
+            if (request.resultInputStream() == null) {
+                problems(request, List.of("The desk has nothing there."));
+            }
+        });
+    }
+
+    private static void problems(Context request, List<String> problems) {
+        Routes.send(request, Json.object().set("problems", Json.list(problems)));
+    }
+
+    /** What opens the desk for a role under a name. */
+    public String link(String name, Role role) {
+        return "http://" + name + ":" + port + "/open?key=" + keys.of(role);
+    }
+
+    public int port() {
+        return port;
+    }
+
+    @Override
+    public void close() {
+        events.close();
+        server.stop();
+    }
+}

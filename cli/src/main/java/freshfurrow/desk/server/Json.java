@@ -1,0 +1,77 @@
+package freshfurrow.desk.server;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+
+/** JSON as the desk's pages and the desk send it to one another. */
+public final class Json {
+    private static final int DEEPEST = 50;
+    private static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEEPEST)
+                            .build())
+                    .build())
+            .build();
+
+    private Json() {}
+
+    public static ObjectNode object() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    public static ArrayNode list(List<String> texts) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        texts.forEach(list::add);
+        return list;
+    }
+
+    /** @throws Unanswered when it is not JSON, or no object */
+    static ObjectNode read(String text) {
+        try {
+            if (MAPPER.readTree(text) instanceof ObjectNode object) {
+                return object;
+            }
+        } catch (JsonProcessingException e) {
+            throw Unanswered.senseless("What was sent is not JSON.");
+        }
+        throw Unanswered.senseless("What was sent is no JSON object.");
+    }
+
+    /** @throws Unanswered when it is there and is no text */
+    public static Optional<String> text(JsonNode object, String key) {
+        JsonNode value = object.path(key);
+        if (value.isMissingNode() || value.isNull()) {
+            return Optional.empty();
+        }
+        if (!value.isTextual()) {
+            throw Unanswered.senseless("'" + key + "' is no text.");
+        }
+        return Optional.of(value.textValue());
+    }
+
+    /** @throws Unanswered when it is not there, or is no text */
+    public static String needed(JsonNode object, String key) {
+        return text(object, key).orElseThrow(() -> Unanswered.senseless("'" + key + "' is missing."));
+    }
+
+    /** @throws Unanswered when one of it is no text */
+    public static List<String> texts(JsonNode object, String key) {
+        return java.util.stream.StreamSupport.stream(object.path(key).spliterator(), false)
+                .map(each -> {
+                    if (!each.isTextual()) {
+                        throw Unanswered.senseless("'" + key + "' holds something that is no text.");
+                    }
+                    return each.textValue();
+                })
+                .toList();
+    }
+}

@@ -1,0 +1,58 @@
+// The frame around the parts: which one is shown, and what they share.
+import { ask, tell, follow } from "/desk/server.js";
+import { make, fill, say } from "/desk/make.js";
+import { planning } from "/desk/planning.js";
+
+const parts = [planning];
+const main = document.getElementById("part");
+let shown = null;
+
+function wanted() {
+  const [id, ...rest] = location.hash.slice(1).split("/");
+  return { part: parts.find((part) => part.id === id) || parts[0], rest };
+}
+
+async function show() {
+  const { part, rest } = wanted();
+  if (shown && shown.part.leave) shown.part.leave();
+  shown = { part };
+  for (const link of document.querySelectorAll("#parts a")) {
+    if (link.hash === `#${part.id}`) link.setAttribute("aria-current", "page");
+    else link.removeAttribute("aria-current");
+  }
+  document.title = `${part.title}: ${document.getElementById("season-name").textContent}`;
+  fill(main, make("p", { class: "aside" }, "One moment…"));
+  try {
+    await part.show(main, rest);
+  } catch (failure) {
+    fill(main, make("ul", { class: "problems" }, ...failure.problems.map((line) => make("li", {}, line))));
+  }
+  document.documentElement.dataset.shown = part.id;
+}
+
+function theme() {
+  const choice = document.getElementById("theme");
+  choice.addEventListener("change", () => {
+    if (choice.value === "") delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = choice.value;
+  });
+}
+
+async function start() {
+  theme();
+  const { role } = await ask("/api/role");
+  document.documentElement.dataset.role = role;
+  const mine = parts.filter((part) => role === "OWNER" || part.crew);
+  fill(document.getElementById("parts"), ...mine.map((part) => make("li", {}, make("a", { href: `#${part.id}` }, part.title))));
+  const end = document.getElementById("end");
+  end.hidden = role !== "OWNER";
+  end.addEventListener("click", async () => {
+    await tell("/api/end", {});
+    fill(document.body, make("main", {}, make("p", {}, "The desk is closed. All files are where they were.")));
+  });
+  follow("gone", () => say("The desk does not answer. It may have been closed."));
+  window.addEventListener("hashchange", show);
+  await show();
+}
+
+start();

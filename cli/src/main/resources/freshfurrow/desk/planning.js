@@ -1,0 +1,102 @@
+// Planning: press once, watch, take the new plan or leave it.
+import { ask, tell, follow } from "/desk/server.js";
+import { make, fill, attempt, problemList, say } from "/desk/make.js";
+
+const times = [[10, "10 seconds"], [30, "30 seconds"], [60, "1 minute"], [300, "5 minutes"], [1800, "half an hour"]];
+let unfollow = null;
+
+function framed(url, title) {
+  return make("iframe", { src: url, title, class: "plan" });
+}
+
+function totals(now, then) {
+  const names = [...new Set([...(now ? now.totals : []), ...(then ? then.totals : [])].map((line) => line.name))];
+  const figure = (plan, name) => (plan.totals.find((line) => line.name === name) || { figure: "none" }).figure;
+  const plans = [now, then].filter((plan) => plan);
+  const heads = [now ? "Plan that is followed" : null, then ? "New plan" : null].filter((head) => head);
+  return make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Plans in figures" }, make("table", { id: "totals" },
+    make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "Total"), ...heads.map((head) => make("th", { scope: "col" }, head)))),
+    make("tbody", {}, ...names.map((name) => make("tr", {}, make("th", { scope: "row" }, name),
+      ...plans.map((plan) => make("td", { class: "words" }, figure(plan, name))))))));
+}
+
+function beginning(state, redraw) {
+  const time = make("select", { id: "plan-time" }, ...times.map(([seconds, text]) => make("option", { value: seconds, selected: seconds === 30 }, text)));
+  const start = (again) => async (event) => {
+    const answer = await attempt(event.currentTarget, () => tell("/api/plan/start", { seconds: Number(time.value), again }));
+    if (answer) redraw(answer);
+  };
+  const canFollow = state.now && state.now.ofSeason;
+  return make("div", { class: "tools" },
+    make("label", {}, "Search for at most ", time),
+    canFollow ? make("button", { type: "button", id: "plan-again", onclick: start(true) }, "Plan what is left again") : null,
+    make("button", { type: "button", id: "plan-whole", onclick: start(false) }, state.now ? "Plan the whole season anew" : "Plan the season"));
+}
+
+function best(search) {
+  const { best: found } = search;
+  if (!found) return [make("div", {}, make("dt", {}, "So far"), make("dd", {}, "reading the season"))];
+  return [["Late", found.late], ["Not planted", found.unplanted], ["Fills", found.fills],
+    ["Time left", found.secondsLeft === undefined ? "until done" : `${found.secondsLeft} s`]]
+    .map(([name, value]) => make("div", {}, make("dt", {}, name), make("dd", {}, String(value))));
+}
+
+function underway(search, redraw) {
+  return make("div", { class: "underway", id: "underway" },
+    make("p", {}, search.again ? "Planning what is left of the season again. The best plan so far:" : "Planning the season. The best plan so far:"),
+    make("dl", { class: "best" }, ...best(search)),
+    make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, async () => redraw(await tell("/api/plan/stop", {}))) },
+      "Good enough: stop the search"));
+}
+
+function proposal(state, redraw) {
+  const { search } = state;
+  const answer = (path, words) => (event) => attempt(event.currentTarget, async () => {
+    redraw(await tell(path, {}));
+    say(words);
+  });
+  return make("div", { id: "proposal" },
+    make("p", {}, search.stopped ? "The search was stopped; this is the best plan it found. " : "A new plan is ready. ",
+      "Nothing is changed until you take it."),
+    make("div", { class: "tools" },
+      make("button", { type: "button", id: "plan-take", class: "chief", onclick: answer("/api/plan/take", "The new plan is taken. The one before is kept.") }, "Take the new plan"),
+      make("button", { type: "button", id: "plan-leave", onclick: answer("/api/plan/leave", "The new plan is left. All is as it was.") }, "Leave it")),
+    search.changes.length > 0 ? make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "What would change" }, search.changes.join("\n")) : null);
+}
+
+function draw(main, state) {
+  const redraw = (next) => draw(main, next);
+  const { now, search } = state;
+  const proposed = search && search.state === "proposed" ? search : null;
+  const busy = search && search.state === "underway";
+  const shown = main.querySelector("#underway .best");
+  if (busy && shown) {
+    fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
+    return;
+  }
+  const parts = [make("h2", {}, "Plan")];
+  if (search && search.state === "failed") parts.push(problemList(search.problems));
+  if (now && now.problems) parts.push(problemList(now.problems));
+  if (now && now.ofSeason === false) parts.push(make("p", { class: "readout telling" }, "The season was changed after this plan was made. Plan it anew."));
+  parts.push(busy ? underway(search, redraw) : null, proposed ? proposal(state, redraw) : null);
+  if (!busy && !proposed) parts.push(beginning(state, redraw));
+  const followed = now && now.totals ? now : null;
+  if (followed || proposed) parts.push(totals(followed, proposed));
+  if (!followed && !proposed && !busy) parts.push(make("p", { class: "aside" }, "There is no plan yet."));
+  if (proposed && proposed.withPage) parts.push(make("h3", {}, "The new plan"), framed("/plan/proposed.html", "The new plan"));
+  if (followed && now.ofSeason) parts.push(make("h3", {}, "The plan that is followed"), framed("/plan/now.html", "The plan that is followed"));
+  fill(main, ...parts);
+  main.dataset.state = busy ? "underway" : proposed ? "proposed" : "still";
+}
+
+export const planning = {
+  id: "plan",
+  title: "Plan",
+  async show(main) {
+    draw(main, await ask("/api/plan"));
+    unfollow = follow("plan", (state) => draw(main, state));
+  },
+  leave() {
+    unfollow();
+  },
+};

@@ -1,0 +1,71 @@
+package freshfurrow.cli.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.desk.Desk;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.support.ui.Select;
+
+/** A plan made at the desk. */
+@InBrowser
+final class DeskPlanIT {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path season = Path.of("");
+    private Desk desk;
+    private Browser browser;
+
+    @BeforeEach
+    void openDesk(Browser tab) {
+        season = Desks.copyOf("first-season", folder);
+        desk = Desks.open(season, "2027-04-20T06:00");
+        browser = tab.openDesk(desk.link());
+        browser.goTo("plan");
+    }
+
+    @AfterEach
+    void closeDesk() {
+        desk.close();
+    }
+
+    private void plan() {
+        new Select(browser.element("#plan-time")).selectByValue("10");
+        browser.click(browser.element("#plan-whole"));
+        browser.await("document.querySelector('#part').dataset.state === 'underway'");
+        browser.await("document.querySelector('#underway .best') !== null");
+        browser.click(browser.element("#plan-stop"));
+        browser.await("document.querySelector('#part').dataset.state === 'proposed'");
+    }
+
+    @Test
+    void aNewPlanIsAProposalUntilItIsTaken() throws IOException {
+        plan();
+        assertThat(season.resolve("plan/plan.json")).doesNotExist();
+        browser.click(browser.element("#plan-take"));
+        browser.await("document.querySelector('#part').dataset.state === 'still'");
+        assertThat(season.resolve("plan/plan.json")).hasSameTextualContentAs(season.resolve("plan/plans/001.json"));
+        browser.driver().switchTo().frame(browser.element("iframe.plan"));
+        browser.await("'drawn' in document.documentElement.dataset");
+        assertThat(browser.text("h1")).isEqualTo("First season");
+        browser.driver().switchTo().defaultContent();
+        Pictures.keep("desk-plan", browser);
+        assertThat(browser.console()).isEmpty();
+        assertThat(Files.readString(season.resolve("plan/plan.html"))).contains("<h1 dir=\"auto\">First season</h1>");
+    }
+
+    @Test
+    void aPlanThatIsLeftChangesNothing() {
+        plan();
+        browser.click(browser.element("#plan-leave"));
+        browser.await("document.querySelector('#part').dataset.state === 'still'");
+        assertThat(season.resolve("plan")).doesNotExist();
+        assertThat(browser.text("#part")).contains("There is no plan yet.");
+    }
+}
