@@ -1,12 +1,19 @@
 package freshfurrow.desk;
 
+import freshfurrow.app.editing.SeasonEditing;
+import freshfurrow.desk.ask.AskDesk;
+import freshfurrow.desk.ask.ComparisonDesk;
+import freshfurrow.desk.ask.PaperDesk;
 import freshfurrow.desk.planning.PlanningDesk;
 import freshfurrow.desk.season.DeskSeason;
+import freshfurrow.desk.season.SeasonDesk;
+import freshfurrow.desk.season.WrittenRigs;
 import freshfurrow.desk.server.DeskServer;
 import freshfurrow.desk.server.Events;
 import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Part;
 import freshfurrow.desk.server.Role;
+import freshfurrow.desk.trial.TrialDesk;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
@@ -38,12 +45,20 @@ public final class Desk implements AutoCloseable {
             ended.countDown();
             return Json.object();
         });
+        SeasonEditing editing = new SeasonEditing(order.season().path());
         DeskServer server = DeskServer.open(
                 DeskServer.LOOPBACK,
                 Set.of(DeskServer.LOOPBACK, "localhost"),
                 order.port(),
                 events,
-                List.of(planning, end));
+                List.of(
+                        new SeasonDesk(editing, events),
+                        planning,
+                        new TrialDesk(season),
+                        new AskDesk(season),
+                        new PaperDesk(season),
+                        new ComparisonDesk(season, events, new WrittenRigs(editing, season)),
+                        end));
         return new Desk(server, planning, ended);
     }
 

@@ -1,9 +1,12 @@
 // The frame around the parts: which one is shown, and what they share.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, say } from "/desk/make.js";
+import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
+import { trial } from "/desk/trial.js";
+import { asking } from "/desk/asking.js";
 
-const parts = [planning];
+const parts = [season, planning, trial, asking];
 const main = document.getElementById("part");
 let shown = null;
 

@@ -19,18 +19,34 @@ public final class KnownLoads {
     private KnownLoads() {}
 
     /**
+     * Their ids, of a plan that may be of the season as it was before.
+     *
+     * @throws Refused when a plan cannot be read
+     */
+    public static Set<String> ofAny(GivenPlan plan) {
+        Path file = plan.file();
+        Set<String> ids = new HashSet<>();
+        if (Files.exists(file)) {
+            add(plan.read(), ids);
+        }
+        addKept(file, ids);
+        return ids;
+    }
+
+    /**
      * Their ids; none when there is no plan. Plans that are kept may be of the season as it was before.
      *
      * @throws Refused when a plan cannot be read, or the plan is of another season
      */
     public static Set<String> of(Reading.Valid season, GivenPlan plan) {
         Path file = plan.file();
-        Set<String> ids = new HashSet<>();
         if (Files.exists(file)) {
-            Plan current = plan.read();
-            PlanOrigin.mustBeOf(season, file, current);
-            add(current, ids);
+            PlanOrigin.mustBeOf(season, file, plan.read());
         }
+        return ofAny(plan);
+    }
+
+    private static void addKept(Path file, Set<String> ids) {
         Path kept = file.resolveSibling(KEPT);
         if (Files.isDirectory(kept)) {
             try (DirectoryStream<Path> plans = Files.newDirectoryStream(kept, "*.json")) {
@@ -39,7 +55,6 @@ public final class KnownLoads {
                 throw new Refused(new InputRefusal.UnreadablePlans(kept, FileFailure.reason(e)));
             }
         }
-        return ids;
     }
 
     private static void add(Plan plan, Set<String> ids) {

@@ -5,6 +5,7 @@ import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFileException;
 import freshfurrow.model.plan.PlanOfSeason;
+import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import java.io.IOException;
@@ -62,8 +63,17 @@ public record SeasonOfPlan(Optional<Path> season, List<Path> variants) {
      * @throws Refused when the plan begins otherwise than that season can stand
      */
     public static Season whatItWasMadeFor(Path planFile, Plan plan, Season whole) {
+        return plan.start().map(start -> leftFrom(planFile, start, whole)).orElse(whole);
+    }
+
+    /**
+     * What is left of a season from where a plan begins.
+     *
+     * @throws Refused when that season cannot stand so
+     */
+    public static Season leftFrom(Path planFile, PlanStart start, Season whole) {
         try {
-            return plan.start().map(start -> start.remaining(whole)).orElse(whole);
+            return start.remaining(whole);
         } catch (IllegalArgumentException e) {
             throw new Refused(new InputRefusal.ImpossibleStart(planFile, String.valueOf(e.getMessage())));
         }

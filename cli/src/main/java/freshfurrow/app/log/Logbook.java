@@ -126,7 +126,9 @@ public final class Logbook {
     public AddedEntries addAsPlanned(Optional<LocalDateTime> until, List<String> except) {
         Reading.Valid read = order.season().read();
         Plan followed = plan.read();
-        PlanOrigin.mustBeOf(read, plan.file(), followed);
+        if (!order.changed()) {
+            PlanOrigin.mustBeOf(read, plan.file(), followed);
+        }
         SeasonOfPlan.checked(plan.file(), followed, read.season());
         LogContext context = context(read, true);
         SeasonLog before = log.read(context).log();
@@ -167,8 +169,12 @@ public final class Logbook {
         LocalDateTime latest = order.now()
                 .or(() -> clock.inSeason(season))
                 .orElse(LogContext.of(season).latest());
-        Optional<Set<String>> loads = checkLoads ? Optional.of(KnownLoads.of(read, plan)) : Optional.empty();
+        Optional<Set<String>> loads = checkLoads ? Optional.of(loads(read)) : Optional.empty();
         return new LogContext(season, loads, latest);
+    }
+
+    private Set<String> loads(Reading.Valid read) {
+        return order.changed() ? KnownLoads.ofAny(plan) : KnownLoads.of(read, plan);
     }
 
     private LocalDateTime time(Season season, Map<Column, String> cells) {

@@ -31,22 +31,40 @@ public record SheetsOfPlan(Path file, int count) {
     public static Optional<SheetsOfPlan> write(
             GivenPlan given, Optional<LocalDate> day, Optional<Path> out, boolean force) {
         Plan plan = given.read();
-        List<MachineDay> all = MachineDay.withOrders(plan);
-        if (all.isEmpty()) {
-            return Optional.empty();
-        }
-        List<MachineDay> days = all.stream()
-                .filter(one -> day.isEmpty() || one.date().equals(day.get()))
-                .toList();
+        List<MachineDay> days = days(plan, day);
         if (days.isEmpty()) {
-            throw new Refused(new PlanRefusal.NoWorkOn(
-                    day.orElseThrow(),
-                    all.get(0).date(),
-                    all.get(all.size() - 1).date()));
+            return Optional.empty();
         }
         Path file = out.orElseGet(() -> given.file()
                 .resolveSibling("sheets" + day.map(date -> "-" + date).orElse("") + ".html"));
         OutFiles.MADE.writeAll(List.of(NewFile.of(file, CrewSheets.html(plan, days), IfThere.replaceIf(force))));
         return Optional.of(new SheetsOfPlan(file, days.size()));
+    }
+
+    /**
+     * Their text; empty when the plan has no work on any day.
+     *
+     * @param day that day only
+     * @throws Refused when the plan cannot be read or has no work on that day
+     */
+    public static Optional<String> html(GivenPlan given, Optional<LocalDate> day) {
+        Plan plan = given.read();
+        List<MachineDay> days = days(plan, day);
+        return days.isEmpty() ? Optional.empty() : Optional.of(CrewSheets.html(plan, days));
+    }
+
+    /** Empty when the plan has no work on any day. */
+    private static List<MachineDay> days(Plan plan, Optional<LocalDate> day) {
+        List<MachineDay> all = MachineDay.withOrders(plan);
+        List<MachineDay> days = all.stream()
+                .filter(one -> day.isEmpty() || one.date().equals(day.get()))
+                .toList();
+        if (days.isEmpty() && !all.isEmpty()) {
+            throw new Refused(new PlanRefusal.NoWorkOn(
+                    day.orElseThrow(),
+                    all.get(0).date(),
+                    all.get(all.size() - 1).date()));
+        }
+        return days;
     }
 }

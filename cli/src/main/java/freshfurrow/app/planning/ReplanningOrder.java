@@ -12,6 +12,7 @@ import java.util.Optional;
  * A season to be planned again.
  *
  * @param followed the plan that was followed
+ * @param changed whether the season's files may have changed since that plan was made, as long as it still names all that is there
  * @param now from when on to plan, local time; without it, the clock if it is in the season, else the latest of what is told
  * @param log the season's log; without it, the one beside the season file, if there is one
  * @param onlyLogged whether nothing counts as carried out that is not in the log
@@ -23,6 +24,7 @@ import java.util.Optional;
 public record ReplanningOrder(
         GivenSeason season,
         GivenPlan followed,
+        boolean changed,
         Optional<LocalDateTime> now,
         News news,
         Optional<Path> log,

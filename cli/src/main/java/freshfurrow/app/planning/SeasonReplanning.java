@@ -8,6 +8,7 @@ import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.output.PlanArchive;
 import freshfurrow.app.output.PlanPage;
 import freshfurrow.app.output.PlanText;
+import freshfurrow.app.refusal.InputRefusal;
 import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.app.time.Stage;
@@ -53,7 +54,9 @@ public final class SeasonReplanning {
         log = GivenLog.of(order.season(), order.log()).toPlanBy(read.season());
         NewsCheck.pass(order.news(), read.season());
         before = followed.result();
-        PlanOrigin.mustBeOf(read, order.followed().file(), before);
+        if (!order.changed()) {
+            PlanOrigin.mustBeOf(read, order.followed().file(), before);
+        }
     }
 
     /**
@@ -108,11 +111,11 @@ public final class SeasonReplanning {
         before.start().filter(start -> now.isBefore(start.now())).ifPresent(start -> {
             throw new Refused(new PlanningRefusal.PlanBeginsLater(planFile, start.now(), now));
         });
-        SoFar.Result soFar = SoFar.of(whole, before, now, order.news(), log.log(), order.onlyLogged());
+        SoFar.Result soFar = soFar(whole, now);
         PlanStart start = soFar.start()
                 .withPromises(Promises.of(before, now, whole.goals().steadyDays()))
                 .withLog(log.sha256());
-        Season left = start.remaining(whole);
+        Season left = SeasonOfPlan.leftFrom(planFile, start, whole);
         PlanArchive archive =
                 PlanArchive.in(order.folder().orElseGet(() -> PlanArchive.folderOf(planFile)), planFile, order.force());
         archive.refuseObstructed(order.withPage());
@@ -141,6 +144,18 @@ public final class SeasonReplanning {
                 archive);
     }
 
+    private SoFar.Result soFar(Season whole, LocalDateTime now) {
+        try {
+            return SoFar.of(whole, before, now, order.news(), log.log(), order.onlyLogged());
+        } catch (IllegalArgumentException e) {
+            if (!order.changed()) {
+                throw e;
+            }
+            throw new Refused(
+                    new InputRefusal.ImpossibleStart(order.followed().file(), String.valueOf(e.getMessage())));
+        }
+    }
+
     private PlanningRun.Finished plan(CompiledSeason left, PlanStart start) {
         clock.endOf(Stage.READING);
         Plan.SeasonSource source = Plan.SeasonSource.of(left.season(), read.file(), read.sha256());
@@ -160,6 +175,7 @@ public final class SeasonReplanning {
                 .map(log.sha256()::equals)
                 .orElseGet(() -> log.log().entries().isEmpty());
         return sameLog
+                && PlanOrigin.isOf(read, before)
                 && !order.onlyLogged()
                 && order.news().rain().isEmpty()
                 && order.news().outages().isEmpty()

@@ -32,6 +32,10 @@ public sealed interface PlanRefusal extends Refusal {
 
         T visit(Unplayable refusal);
 
+        T visit(NotForMachine refusal);
+
+        T visit(BeforeWindow refusal);
+
         T visit(BeginsInAnotherSeason refusal);
     }
 
@@ -113,6 +117,26 @@ public sealed interface PlanRefusal extends Refusal {
      * @param source what it was made from
      */
     record BeginsInAnotherSeason(Path plan, String season, Plan.SeasonSource source) implements PlanRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** A field cannot be tried with a machine that may not do it, or that there is not. */
+    record NotForMachine(String field, String machine) implements PlanRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * A field cannot be tried on a day before its window.
+     *
+     * @param first day of its window
+     */
+    record BeforeWindow(String field, LocalDate day, LocalDate first) implements PlanRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

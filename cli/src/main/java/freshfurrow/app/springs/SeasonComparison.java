@@ -33,7 +33,7 @@ public final class SeasonComparison {
             ComparisonOrder order, Optional<Path> folder, boolean force, SpringProgress progress) {
         Path there = folder.orElseGet(
                 () -> new GivenSeason(order.season(), List.of()).folder().resolve(FOLDER));
-        return new ComparisonFiles(there, force).write(() -> compare(order, progress));
+        return new ComparisonFiles(there, force).write(() -> of(order, progress));
     }
 
     /**
@@ -48,7 +48,12 @@ public final class SeasonComparison {
         return new ComparisonFiles(folder.orElse(Path.of(FOLDER)), force).write(() -> Slices.join(slices));
     }
 
-    private static ComparedSprings compare(ComparisonOrder order, SpringProgress progress) {
+    /**
+     * The comparison, not written. Blocks until all springs are lived.
+     *
+     * @throws Refused when the season or a variant cannot be used
+     */
+    public static ComparedSprings of(ComparisonOrder order, SpringProgress progress) {
         Reading.Valid base = new GivenSeason(order.season(), List.of()).read();
         List<Candidate> candidates = Variants.read(order.season(), base, order.variants());
         SeasonSprings weather = SeasonSprings.of(base, order.seed());

@@ -35,6 +35,6 @@ final class LogArguments {
 
     Logbook logbook() {
         return new Logbook(
-                new LogOrder(season.given(), file, plan.map(GivenPlan::new), now), new SeasonClock(Clock.systemUTC()));
+                new LogOrder(season.given(), file, plan.map(GivenPlan::new), false, now), new SeasonClock(Clock.systemUTC()));
     }
 }

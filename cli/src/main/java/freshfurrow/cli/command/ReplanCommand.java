@@ -52,6 +52,12 @@ final class ReplanCommand implements Callable<Integer> {
     private Path plan = Path.of("");
 
     @Option(
+            names = "--season-changed",
+            description =
+                    "the season file was changed after that plan was made; take the plan as the one that was followed all the same")
+    private boolean changed;
+
+    @Option(
             names = "--now",
             paramLabel = "TIME",
             description =
@@ -120,6 +126,7 @@ final class ReplanCommand implements Callable<Integer> {
         ReplanningOrder order = new ReplanningOrder(
                 season.given(),
                 new GivenPlan(plan),
+                changed,
                 now.map(text -> NewsText.moment("--now", text)),
                 news(),
                 log,

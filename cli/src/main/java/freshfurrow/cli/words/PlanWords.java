@@ -53,4 +53,14 @@ final class PlanWords implements PlanRefusal.Visitor<String> {
         return String.join(", ", ids.subList(0, Math.min(MOST_NAMED, ids.size())))
                 + (ids.size() > MOST_NAMED ? " and " + (ids.size() - MOST_NAMED) + " more" : "");
     }
+
+    @Override
+    public String visit(PlanRefusal.NotForMachine refusal) {
+        return refusal.field() + " is not for " + refusal.machine() + ": its season file names other machines for it";
+    }
+
+    @Override
+    public String visit(PlanRefusal.BeforeWindow refusal) {
+        return "The window of " + refusal.field() + " begins on " + refusal.first() + ", after " + refusal.day();
+    }
 }

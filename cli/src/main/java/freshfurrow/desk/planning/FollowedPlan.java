@@ -3,7 +3,6 @@ package freshfurrow.desk.planning;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.input.PlanOrigin;
-import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.plan.PageOfPlan;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.desk.season.DeskSeason;
@@ -50,9 +49,6 @@ final class FollowedPlan {
         if (!Files.exists(season.plan().file())) {
             throw new Unanswered(404, "There is no plan yet.");
         }
-        return PageOfPlan.html(
-                season.plan(),
-                new SeasonOfPlan(
-                        Optional.of(season.given().path()), season.given().variants()));
+        return PageOfPlan.html(season.plan(), season.ofPlan());
     }
 }

@@ -7,10 +7,10 @@ import freshfurrow.desk.server.Json;
 import freshfurrow.model.plan.Plan;
 
 /** A plan in sums, as everywhere else they are told. */
-final class PlanData {
+public final class PlanData {
     private PlanData() {}
 
-    static ObjectNode of(Plan plan) {
+    public static ObjectNode of(Plan plan) {
         PlanTotals totals = PlanTotals.of(plan);
         ObjectNode data = Json.object();
         ArrayNode lines = data.putArray("totals");

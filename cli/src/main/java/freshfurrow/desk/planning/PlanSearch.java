@@ -91,6 +91,7 @@ final class PlanSearch implements PlanningListener {
         ReplanningOrder replanning = new ReplanningOrder(
                 season.given(),
                 season.plan(),
+                true,
                 order.from(),
                 new News(List.of(), List.of(), Set.of()),
                 Optional.empty(),

@@ -12,7 +12,6 @@ import freshfurrow.desk.server.Part;
 import freshfurrow.desk.server.Role;
 import freshfurrow.desk.server.Routes;
 import freshfurrow.desk.server.Unanswered;
-import io.javalin.http.Context;
 import java.util.Optional;
 
 /** Plans at the desk: one search at a time, whose plan stays a proposal until it is taken. */
@@ -35,8 +34,8 @@ public final class PlanningDesk implements Part, AutoCloseable {
         routes.post("/api/plan/stop", Role.OWNER, (order, by) -> stop());
         routes.post("/api/plan/take", Role.OWNER, (order, by) -> take());
         routes.post("/api/plan/leave", Role.OWNER, (order, by) -> leave());
-        routes.show("/plan/now.html", Role.CREW, request -> page(request, followed.page()));
-        routes.show("/plan/proposed.html", Role.OWNER, request -> page(request, proposedPage()));
+        routes.show("/plan/now.html", Role.CREW, request -> DeskServer.sendOwnPage(request, followed.page()));
+        routes.show("/plan/proposed.html", Role.OWNER, request -> DeskServer.sendOwnPage(request, proposedPage()));
     }
 
     private synchronized JsonNode state() {
@@ -84,12 +83,6 @@ public final class PlanningDesk implements Part, AutoCloseable {
 
     private static Unanswered nothingProposed() {
         return new Unanswered(409, "There is no new plan.");
-    }
-
-    private static void page(Context request, String page) {
-        request.header("Content-Security-Policy", DeskServer.PLAN_POLICY)
-                .contentType("text/html; charset=utf-8")
-                .result(page);
     }
 
     /** The state, which all open pages are told as well. */

@@ -17,7 +17,12 @@ final class Assets {
             own("desk.js"),
             own("server.js"),
             own("make.js"),
+            own("schema.js"),
+            own("inputs.js"),
+            own("season.js"),
             own("planning.js"),
+            own("trial.js"),
+            own("asking.js"),
             Map.entry("page.css", "/freshfurrow/cli/page/page.css"),
             Map.entry("d3.min.js", "/freshfurrow/cli/page/d3/d3.min.js"));
 

@@ -1,5 +1,6 @@
 package freshfurrow.desk.server;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.desk.words.DeskWords;
 import io.javalin.Javalin;
@@ -23,8 +24,8 @@ public final class DeskServer implements AutoCloseable {
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
                     + " connect-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 
-    /** A page of a plan brings a policy of its own, which names its one script and style; this one goes with it. */
-    public static final String PLAN_POLICY = "frame-ancestors 'self'";
+    /** Pages that are files of their own elsewhere bring a policy, which names their one script and style; this goes with it. */
+    private static final String POLICY_OF_OWN_PAGES = "frame-ancestors 'self'";
 
     private static final int MOST_THREADS = 24;
     private static final int SERVER_ERROR = 500;
@@ -111,8 +112,11 @@ public final class DeskServer implements AutoCloseable {
 
     private static void failures(Javalin javalin) {
         javalin.exception(Unanswered.class, (refusal, request) -> {
+            ObjectNode answer = Json.object();
+            answer.set("problems", Json.list(List.of(refusal.reason())));
+            refusal.describe(answer);
             request.status(refusal.status());
-            problems(request, List.of(refusal.reason()));
+            Routes.send(request, answer);
         });
         javalin.exception(Refused.class, (refusal, request) -> {
             request.status(409);
@@ -131,6 +135,13 @@ public final class DeskServer implements AutoCloseable {
 
     private static void problems(Context request, List<String> problems) {
         Routes.send(request, Json.object().set("problems", Json.list(problems)));
+    }
+
+    /** A page that stands for itself, as the page of a plan. */
+    public static void sendOwnPage(Context request, String page) {
+        request.header("Content-Security-Policy", POLICY_OF_OWN_PAGES)
+                .contentType("text/html; charset=utf-8")
+                .result(page);
     }
 
     /** What opens the desk for a role under a name. */

@@ -1,7 +1,9 @@
 package freshfurrow.desk.server;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
 /** A request that is not answered with what it asks for. */
-public final class Unanswered extends RuntimeException {
+public class Unanswered extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final int status;
@@ -33,4 +35,7 @@ public final class Unanswered extends RuntimeException {
     String reason() {
         return String.valueOf(getMessage());
     }
+
+    /** Adds to what is sent with the reason. */
+    protected void describe(ObjectNode answer) {}
 }

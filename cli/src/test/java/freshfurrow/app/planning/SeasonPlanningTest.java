@@ -207,6 +207,7 @@ final class SeasonPlanningTest {
         ReplanningOrder order = new ReplanningOrder(
                 season,
                 new GivenPlan(folder.resolve("plan")),
+                false,
                 now,
                 news,
                 log,

@@ -1,6 +1,7 @@
 package freshfurrow.model.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,6 +25,20 @@ public record PlantingOrders(List<List<String>> byPlanter, Set<String> withoutEx
     public static PlantingOrders of(Plan plan) {
         return new PlantingOrders(
                 plan.planters().values().stream().map(Plan.PlanterPlan::fields).toList(), plan.withoutExtract());
+    }
+
+    /**
+     * Those of a plan.
+     *
+     * @param machines ids in the season's order; those that the plan does not know have nothing to do in it
+     */
+    public static PlantingOrders of(Plan plan, List<String> machines) {
+        return of(plan)
+                .with(machines.stream()
+                        .map(id -> Optional.ofNullable(plan.planters().get(id))
+                                .map(Plan.PlanterPlan::fields)
+                                .orElse(List.of()))
+                        .toList());
     }
 
     /** Other orders of the same planters, with the same fields without extract. */

@@ -43,7 +43,8 @@ public record FieldExplanation(
      */
     public static FieldExplanation of(CompiledSeason compiled, Plan plan, Field field) {
         Season season = compiled.season();
-        PlantingOrders orders = orders(season, plan);
+        PlantingOrders orders = PlantingOrders.of(
+                plan, season.applicators().stream().map(Applicator::id).toList());
         Plan played = PlanRecorder.record(compiled, orders, plan.season());
         if (!played.score().equals(plan.score())) {
             throw new IllegalArgumentException(
@@ -63,16 +64,5 @@ public record FieldExplanation(
                 ? Optional.empty()
                 : where.map(position -> Reliefs.of(compiled, position.lists(), field, plan.season()));
         return new FieldExplanation(season, played, field, positions, best, reliefs);
-    }
-
-    /** The lists in the season's order of planters. */
-    private static PlantingOrders orders(Season season, Plan plan) {
-        return PlantingOrders.of(plan)
-                .with(season.applicators().stream()
-                        .map(Applicator::id)
-                        .map(id -> Optional.ofNullable(plan.planters().get(id))
-                                .map(Plan.PlanterPlan::fields)
-                                .orElse(List.of()))
-                        .toList());
     }
 }

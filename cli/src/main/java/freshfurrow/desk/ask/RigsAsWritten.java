@@ -1,0 +1,15 @@
+package freshfurrow.desk.ask;
+
+import java.nio.file.Path;
+import java.util.Set;
+
+/** The rigs of the season as its file has them. */
+public interface RigsAsWritten {
+    Set<String> ids();
+
+    /** The name of the season file. */
+    String seasonFile();
+
+    /** A variant with one more rig like the one of an id. */
+    Path second(String rig);
+}

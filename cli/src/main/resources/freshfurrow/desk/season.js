@@ -1,0 +1,231 @@
+// The season in forms. A change is saved at once, and can be taken back.
+import { ask, tell, follow } from "/desk/server.js";
+import { make, fill, say, attempt } from "/desk/make.js";
+import { use, at, label } from "/desk/schema.js";
+import { input } from "/desk/inputs.js";
+
+const sections = [
+  ["season", "Season"], ["fields", "Fields"], ["crops", "Crops"], ["recipes", "Recipes"], ["planters", "Planters"], ["sprayers", "Sprayers"],
+  ["rigs", "Rigs"], ["waterPoints", "Water"], ["compost", "Compost"], ["places", "Places"], ["rain", "Rain"], ["fixed", "Fixed"],
+  ["goals", "Goals"], ["drying", "Drying"], ["weather", "Weather"], ["travel", "Travel"], ["costs", "Costs"],
+];
+const whole = ["season", "goals", "drying", "weather", "travel", "costs"];
+let state = null;
+let section = "season";
+let opened = new Set();
+let unfollow = null;
+let main = null;
+
+function valueAt(path) {
+  return path.reduce((node, key) => (node === undefined || node === null ? undefined : Array.isArray(node) ? node[key - 1] : node[key]), state.tree);
+}
+
+// Problems beside the values they are about, and the others above.
+function showProblems() {
+  const places = new Map(Array.from(main.querySelectorAll("[data-path]"), (element) => [element.dataset.path, element]));
+  places.forEach((element) => {
+    element.removeAttribute("aria-invalid");
+    const beside = document.getElementById(`${element.id}-problem`);
+    if (beside) beside.textContent = "";
+  });
+  const rest = [];
+  for (const problem of state.problems) {
+    const element = places.get(problem.path);
+    const beside = element && document.getElementById(`${element.id}-problem`);
+    if (beside) {
+      element.setAttribute("aria-invalid", "true");
+      beside.textContent = `${problem.reason}; ${problem.remedy}`;
+    } else {
+      rest.push(problem);
+    }
+  }
+  fill(main.querySelector("#missing"), ...(rest.length === 0 ? [] : [
+    make("h3", {}, "What is still missing or wrong"),
+    make("ul", { class: "problems" }, ...rest.map((problem) => make("li", {}, problem.text)))]));
+  fill(main.querySelector("#sums"), ...(state.sums ? [make("details", {}, make("summary", {}, "The season in sums"),
+    make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "The season in sums" }, state.sums.join("\n")))] : []));
+  main.querySelector("#undo").disabled = !state.canUndo;
+  main.querySelector("#redo").disabled = !state.canRedo;
+}
+
+function conflict(answer) {
+  return make("div", { class: "problems", role: "alert" },
+    make("p", {}, answer.problems.join(" ")),
+    make("div", { class: "both" },
+      make("figure", {}, make("figcaption", {}, `${answer.changed.file} as it is now`), make("pre", { tabindex: 0 }, answer.changed.now || "It is no longer there.")),
+      make("figure", {}, make("figcaption", {}, "With your change"), make("pre", { tabindex: 0 }, answer.changed.yours))),
+    make("button", { type: "button", id: "see-now", onclick: () => load() }, "Go on with the file as it is now"));
+}
+
+async function change(path, edits, redraw) {
+  try {
+    const answer = await tell("/api/season/change", { files: state.files, edits });
+    accept(answer);
+    say(state.problems.length > 0 ? "Saved. Something is still missing or wrong." : "Saved.");
+    if (redraw) draw(); else settle(path);
+  } catch (failure) {
+    if (!failure.answer) throw failure;
+    if (failure.answer.changed) fill(main.querySelector("#missing"), conflict(failure.answer));
+    else say(failure.problems.join(" "));
+  }
+}
+
+function accept(answer) {
+  state = answer;
+  const name = state.tree.season && state.tree.season.name;
+  document.getElementById("season-name").textContent = name || "Season";
+}
+
+// Shows a value as it stands in the file now, which may be written otherwise than it was typed.
+function settle(path) {
+  showProblems();
+  const element = main.querySelector(`[data-path="${path.join(".")}"]`);
+  const now = valueAt(path);
+  if (element && element.type === "text" && now !== undefined) element.value = Array.isArray(now) ? now.join(", ") : now;
+}
+
+const put = (path, value) => change(path, [value === null ? { do: "remove", path } : { do: "set", path, value }], false);
+
+function form(path, schema, value, leaveOut) {
+  const rows = [];
+  for (const [key, part] of Object.entries(schema.properties || {})) {
+    const inner = [...path, key];
+    const known = at(inner);
+    if ((leaveOut || []).includes(key) || key === "yearly") continue;
+    if (known.type === "object" && known.properties) {
+      rows.push(make("fieldset", {}, make("legend", {}, label(key)), form(inner, known, (value || {})[key])));
+    } else {
+      rows.push(input(inner, { ...known, description: part.description || known.description }, (value || {})[key], state.tree, (schema.required || []).includes(key), put));
+    }
+  }
+  return make("div", { class: "form" }, ...rows);
+}
+
+function brief(entry) {
+  if (typeof entry !== "object") return String(entry);
+  return Object.entries(entry).filter(([, value]) => typeof value !== "object").slice(0, 4).map(([, value]) => value).join(", ");
+}
+
+// A new entry has a name and nothing else, and its form says what it needs.
+function adding(name, schema) {
+  const id = make("input", { type: "text", id: "new-id", autocomplete: "off" });
+  const add = async () => {
+    const typed = id.value.trim();
+    if (!/^[A-Za-z0-9][A-Za-z0-9_-]{0,39}$/.test(typed)) {
+      say("An id is 1 to 40 letters, digits, - and _, and starts with a letter or digit.");
+      return;
+    }
+    if (valueAt([name, typed]) !== undefined) {
+      say(`There is a ${typed} already.`);
+      return;
+    }
+    opened.add(`${name}.${typed}`);
+    await change([name, typed], [{ do: "set", path: [name, typed], value: newEntry(schema) }], true);
+  };
+  return make("div", { class: "tools" }, make("label", {}, "New id ", id), make("button", { type: "button", id: "add-entry", onclick: add }, "Add"));
+}
+
+function newEntry(schema) {
+  const first = (schema.required || ["name"])[0];
+  const example = at([...[section], "x", first]);
+  return { [first]: (example && example.examples && example.examples[0]) || "" };
+}
+
+function entry(name, id, value, schema) {
+  const path = [name, id];
+  const key = path.join(".");
+  const details = make("details", { open: opened.has(key), "data-entry": id }, make("summary", {}, make("strong", {}, id), ` ${brief(value)}`));
+  const content = () => {
+    fill(details, details.querySelector("summary"), form(path, schema, value),
+      make("button", { type: "button", class: "take-out", onclick: () => change(path, [{ do: "remove", path }], true) }, `Take ${id} out`));
+    showProblems();
+  };
+  details.addEventListener("toggle", () => {
+    if (details.open) {
+      opened.add(key);
+      if (!details.querySelector(".form")) content();
+    } else {
+      opened.delete(key);
+    }
+  });
+  if (details.open) details.append(form(path, schema, value));
+  return details;
+}
+
+function entries(name) {
+  const schema = at([name, "x"]);
+  const now = state.tree[name];
+  if (typeof now === "string") {
+    return [make("p", { class: "aside" }, `The fields are named by ${now}, which cannot be read.`)];
+  }
+  return [...Object.entries(now || {}).map(([id, value]) => entry(name, id, value, schema)), adding(name, schema)];
+}
+
+function rains() {
+  const schema = at(["rain", "1"]);
+  return [...(state.tree.rain || []).map((rain, i) => {
+    const path = ["rain", String(i + 1)];
+    return make("fieldset", {}, make("legend", {}, `Rain ${i + 1}`), form(path, schema, rain),
+      make("button", { type: "button", onclick: () => change(path, [{ do: "remove", path }], true) }, `Take rain ${i + 1} out`));
+  }), make("div", { class: "tools" },
+    make("label", {}, "Day ", make("input", { type: "date", id: "rain-date" })),
+    make("label", {}, "Amount ", make("input", { type: "text", id: "rain-amount", placeholder: "like 0.8 in" })),
+    make("button", { type: "button", id: "add-rain", onclick: () => change(["rain"], [{ do: "append", path: ["rain"],
+      value: { date: document.getElementById("rain-date").value, amount: document.getElementById("rain-amount").value } }], true) }, "Add the rain"))];
+}
+
+function content() {
+  if (section === "rain") return rains();
+  if (whole.includes(section)) {
+    const parts = [form([section], at([section]), state.tree[section])];
+    if (section === "season") {
+      parts.push(make("div", { class: "form" }, ...["hours", "closed"].map((key) => input([key], at([key]), state.tree[key], state.tree, key === "hours", put))));
+    }
+    return parts;
+  }
+  return entries(section);
+}
+
+function step(path, words) {
+  return (event) => attempt(event.currentTarget, async () => {
+    accept(await tell(path, { files: state.files }));
+    draw();
+    say(words);
+  });
+}
+
+function draw() {
+  fill(main, make("h2", {}, "Season"),
+    make("div", { class: "tools" },
+      make("div", { class: "chips", role: "group", "aria-label": "Parts of the season" }, ...sections.map(([name, title]) => make("button",
+        { type: "button", "aria-pressed": String(name === section), "data-section": name, onclick: () => { section = name; draw(); main.querySelector(`[data-section=${name}]`).focus(); } }, title))),
+      make("button", { type: "button", id: "undo", onclick: step("/api/season/undo", "Taken back.") }, "Undo"),
+      make("button", { type: "button", id: "redo", onclick: step("/api/season/redo", "Done again.") }, "Redo")),
+    make("div", { id: "missing", role: "status" }),
+    make("div", { id: "section" }, make("h3", {}, sections.find(([name]) => name === section)[1]),
+      make("p", { class: "lead" }, (at([section]) || {}).description || ""), ...content()),
+    make("div", { id: "sums" }));
+  main.dataset.section = section;
+  showProblems();
+}
+
+async function load() {
+  accept(await ask("/api/season"));
+  draw();
+}
+
+export const season = {
+  id: "season",
+  title: "Season",
+  async show(place) {
+    main = place;
+    use(await ask("/api/season/schema"));
+    await load();
+    unfollow = follow("season", (news) => {
+      if (JSON.stringify(news.files) !== JSON.stringify(state.files)) say("The season was changed elsewhere. Your next change will say so.");
+    });
+  },
+  leave() {
+    if (unfollow) unfollow();
+  },
+};
