@@ -62,6 +62,18 @@ public final class Logbook {
     }
 
     /**
+     * The plan that is followed and what the log says.
+     *
+     * @throws Refused when season, log or plan cannot be used
+     */
+    public DayOfWork dayOfWork() {
+        Reading.Valid read = order.season().read();
+        Optional<Plan> followed = Files.exists(plan.file()) ? Optional.of(plan.read()) : Optional.empty();
+        return new DayOfWork(
+                read.season(), entries(read), followed, order.now().or(() -> clock.inSeason(read.season())));
+    }
+
+    /**
      * Where the compost of a field came from.
      *
      * @throws Refused as {@link #list}, or when the season has no such field
@@ -96,6 +108,26 @@ public final class Logbook {
      * @throws Refused with every problem, when season, log or a line is wrong, or the log cannot be written; then it is as it was
      */
     public AddedEntries add(List<Map<Column, String>> lines) {
+        return add(lines, LogWriter::add);
+    }
+
+    /**
+     * Adds those of the lines that are not there yet, each cell the same, all of them or none: whoever does not know whether a line
+     * arrived sends it again.
+     *
+     * @param lines of each its cells but for its number, with its time
+     * @throws Refused as {@link #add}
+     */
+    public AddedEntries addOnce(List<Map<Column, String>> lines) {
+        return add(lines, LogWriter::addOnce);
+    }
+
+    @FunctionalInterface
+    private interface Adding {
+        LogWriting to(LogWriter log, List<Map<Column, String>> lines) throws IOException;
+    }
+
+    private AddedEntries add(List<Map<Column, String>> lines, Adding adding) {
         Reading.Valid read = order.season().read();
         Season season = read.season();
         List<Map<Column, String>> timed =
@@ -103,7 +135,7 @@ public final class Logbook {
         boolean namesLoads = timed.stream().anyMatch(cells -> cells.containsKey(Column.LOAD));
         LogContext context = context(read, namesLoads || plantsLoads(read));
         try {
-            LogWriting writing = new LogWriter(log.file(), context).add(timed);
+            LogWriting writing = adding.to(new LogWriter(log.file(), context), timed);
             if (writing instanceof LogWriting.Refused refused) {
                 throw new Refused(new InputRefusal.ProblemsFound(refused.problems()));
             }

@@ -39,6 +39,11 @@ public final class LogReport {
         return lines;
     }
 
+    /** One entry, as {@code Entry 3, Thu 2027-04-22 08:05: batch by R1, 27 lb of windrow}. */
+    public static String line(Season season, Entry entry) {
+        return line(new EntryText(season), entry);
+    }
+
     private static String line(EntryText text, Entry entry) {
         return "Entry " + entry.number() + ", " + EntryText.moment(entry.at()) + ": " + text.words(entry);
     }

@@ -14,7 +14,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -80,14 +79,7 @@ public final class AsPlanned {
         if (logged.has(activity)) {
             return;
         }
-        if (activity instanceof Activity.Draw draw) {
-            done.add(new Done(draw.end(), new Fact.WaterDrawn(draw.at(), rig, draw.litres())));
-        } else if (activity instanceof Activity.Extract extract) {
-            Plan.Batch batch = loads.batch(extract.batch());
-            List<String> into =
-                    loads.of(extract.batch()).stream().map(Plan.Load::id).toList();
-            done.add(new Done(extract.end(), new Fact.BatchMade(rig, batch.lots(), into, Optional.of(extract.at()))));
-        }
+        loads.rigFact(rig, activity).ifPresent(fact -> done.add(new Done(activity.end(), fact)));
     }
 
     private void planterWork(String planter, Activity activity) {
@@ -98,13 +90,8 @@ public final class AsPlanned {
             double ha = Math.min(PlanterSoFar.plantedHa(plant, until) - logged.plantedHa(plant), left);
             if (ha >= LEAST_HA) {
                 leftHa.put(plant.field(), left - ha);
-                done.add(new Done(plant.end().isAfter(until) ? until : plant.end(), planted(planter, plant, ha)));
+                done.add(new Done(plant.end().isAfter(until) ? until : plant.end(), PlannedLoads.planted(planter, plant, ha)));
             }
         }
-    }
-
-    private static Fact planted(String planter, Activity.Planting planting, double ha) {
-        Optional<String> load = planting instanceof Activity.Plant plant ? Optional.of(plant.load()) : Optional.empty();
-        return new Fact.Planted(planting.field(), ha, Optional.of(planter), load, load.isEmpty());
     }
 }

@@ -1,11 +1,13 @@
 package freshfurrow.model.progress;
 
+import freshfurrow.model.log.Fact;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The loads of a plan with what is planted out of them. */
 final class PlannedLoads {
@@ -44,6 +46,25 @@ final class PlannedLoads {
 
     Plan.Batch batch(String id) {
         return found(batches, id, "no batch ");
+    }
+
+    /** That a rig drew water or made a batch, as the plan has it; empty for all else that rigs do. */
+    Optional<Fact> rigFact(String rig, Activity activity) {
+        if (activity instanceof Activity.Draw draw) {
+            return Optional.of(new Fact.WaterDrawn(draw.at(), rig, draw.litres()));
+        }
+        if (activity instanceof Activity.Extract extract) {
+            List<String> into = of(extract.batch()).stream().map(Plan.Load::id).toList();
+            return Optional.of(new Fact.BatchMade(
+                    rig, batch(extract.batch()).lots(), into, Optional.of(extract.at())));
+        }
+        return Optional.empty();
+    }
+
+    /** That so much of a planting was done, ha. */
+    static Fact planted(String planter, Activity.Planting planting, double ha) {
+        Optional<String> load = planting instanceof Activity.Plant plant ? Optional.of(plant.load()) : Optional.empty();
+        return new Fact.Planted(planting.field(), ha, Optional.of(planter), load, load.isEmpty());
     }
 
     private static <T> T found(Map<String, T> byId, String id, String none) {

@@ -5,9 +5,12 @@ import freshfurrow.model.read.tree.CsvTable;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.TextFile;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -48,6 +51,37 @@ record LogText(TextFile before) {
         String eol = before.text().contains(CRLF) || !before.text().contains("\n") ? CRLF : "\n";
         String missingEnd = before.text().endsWith("\n") ? "" : eol;
         return missingEnd + lines(table.columns(), lines, nextNumber(table), eol);
+    }
+
+    /**
+     * Those of some lines that are not there yet; one that is given twice, once.
+     *
+     * @throws FileProblem when the log is not a table
+     */
+    List<Map<Column, String>> lacking(List<Map<Column, String>> lines) throws FileProblem {
+        Set<Map<Column, String>> there = new HashSet<>();
+        if (!isNew()) {
+            CsvTable.read(before).rows().forEach(row -> there.add(cells(row)));
+        }
+        return lines.stream().filter(line -> there.add(filled(line))).toList();
+    }
+
+    private static Map<Column, String> cells(Node.Mapping row) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        row.entries().forEach((title, cell) -> Column.of(title)
+                .filter(column -> column != Column.ENTRY && cell instanceof Node.Text)
+                .ifPresent(column -> cells.put(column, ((Node.Text) cell).text())));
+        return cells;
+    }
+
+    private static Map<Column, String> filled(Map<Column, String> line) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        line.forEach((column, text) -> {
+            if (!text.isBlank()) {
+                cells.put(column, text.strip());
+            }
+        });
+        return cells;
     }
 
     private static void refuseWithout(Column column, CsvTable table) throws FileProblem {

@@ -54,6 +54,19 @@ public final class LogWriter {
      * @throws IOException when the log cannot be written; then it is as it was
      */
     public LogWriting add(List<Map<Column, String>> lines) throws IOException {
+        return add(lines, false);
+    }
+
+    /**
+     * Adds those of the lines that are not there yet, each cell the same: whoever does not know whether a line arrived sends it again.
+     *
+     * @see #add
+     */
+    public LogWriting addOnce(List<Map<Column, String>> lines) throws IOException {
+        return add(lines, true);
+    }
+
+    private LogWriting add(List<Map<Column, String>> lines, boolean once) throws IOException {
         ObstructedFile.refuse(file, IfThere.REPLACE);
         Path folder = WriteTurn.folder(file);
         if (!Files.isDirectory(folder)) {
@@ -61,19 +74,21 @@ public final class LogWriter {
         }
         return WriteTurn.in(List.of(folder), WriteTurn.PATIENCE, turn -> {
             try {
-                return addAlone(turn, lines);
+                return addAlone(turn, lines, once);
             } catch (FileProblem e) {
                 return new LogWriting.Refused(List.of(Problem.of(e)));
             }
         });
     }
 
-    private LogWriting addAlone(WriteTurn turn, List<Map<Column, String>> lines) throws IOException, FileProblem {
+    private LogWriting addAlone(WriteTurn turn, List<Map<Column, String>> all, boolean once)
+            throws IOException, FileProblem {
         TextFile before = Files.exists(file, LinkOption.NOFOLLOW_LINKS)
                 ? TextFile.read(file, name, MOST_MIB)
                 : TextFile.of(name, "");
         LogText text = new LogText(before);
-        String addition = text.addition(lines);
+        List<Map<Column, String>> lines = once ? text.lacking(all) : all;
+        String addition = lines.isEmpty() ? "" : text.addition(lines);
         LogReading reading = LogReader.read(TextFile.of(name, before.text() + addition), context);
         if (reading instanceof LogReading.Invalid invalid) {
             int first = text.firstNewLine();
@@ -81,7 +96,9 @@ public final class LogWriter {
                     .map(problem -> named(problem, first, lines.size()))
                     .toList());
         }
-        turn.write(List.of(NewFile.of(file, joined(before.bytes(), addition), IfThere.REPLACE)));
+        if (!lines.isEmpty()) {
+            turn.write(List.of(NewFile.of(file, joined(before.bytes(), addition), IfThere.REPLACE)));
+        }
         SeasonLog log = ((LogReading.Valid) reading).log();
         int size = log.entries().size();
         return new LogWriting.Added(log.entries().subList(size - lines.size(), size), log);

@@ -1,0 +1,72 @@
+package freshfurrow.desk.today;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.app.log.AddedEntries;
+import freshfurrow.app.log.DayOfWork;
+import freshfurrow.app.log.LogOrder;
+import freshfurrow.app.log.Logbook;
+import freshfurrow.cli.text.LogReport;
+import freshfurrow.desk.season.DeskSeason;
+import freshfurrow.desk.server.Events;
+import freshfurrow.desk.server.Json;
+import freshfurrow.desk.server.Part;
+import freshfurrow.desk.server.Role;
+import freshfurrow.desk.server.Routes;
+import freshfurrow.desk.server.Unanswered;
+import io.javalin.http.Context;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** A day's work, and the log. */
+public final class TodayDesk implements Part {
+    private final DeskSeason season;
+    private final Events events;
+
+    public TodayDesk(DeskSeason season, Events events) {
+        this.season = season;
+        this.events = events;
+    }
+
+    @Override
+    public void answers(Routes routes) {
+        routes.get("/api/today", Role.CREW, this::day);
+        routes.post("/api/log", Role.CREW, (order, by) -> log(order));
+    }
+
+    private Logbook logbook() {
+        return new Logbook(
+                new LogOrder(
+                        season.given(),
+                        Optional.empty(),
+                        Optional.of(new GivenPlan(season.planFolder())),
+                        true,
+                        Optional.empty()),
+                season.clock());
+    }
+
+    private JsonNode day(Context request) {
+        DayOfWork work = logbook().dayOfWork();
+        return DayData.of(work, Optional.ofNullable(request.queryParam("day")).map(TodayDesk::date));
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw Unanswered.senseless("'" + text + "' is no date like 2027-05-03.");
+        }
+    }
+
+    /** Lines that are there already are not written again, so that a phone may send what it does not know to have arrived. */
+    private JsonNode log(JsonNode order) {
+        Logbook logbook = logbook();
+        AddedEntries added = logbook.addOnce(new TappedLines(logbook.dayOfWork().season()).of(order.path("lines")));
+        ObjectNode answer = Json.object();
+        answer.set("added", Json.list(LogReport.added(added.season(), added.log(), added.entries())));
+        events.tell("log", Json.object().put("entries", added.log().entries().size()));
+        return answer;
+    }
+}
