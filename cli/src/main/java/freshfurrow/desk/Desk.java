@@ -13,6 +13,7 @@ import freshfurrow.desk.server.Events;
 import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Part;
 import freshfurrow.desk.server.Role;
+import freshfurrow.desk.today.TodayDesk;
 import freshfurrow.desk.trial.TrialDesk;
 import java.io.IOException;
 import java.util.List;
@@ -55,6 +56,7 @@ public final class Desk implements AutoCloseable {
                         new SeasonDesk(editing, events),
                         planning,
                         new TrialDesk(season),
+                        new TodayDesk(season, events),
                         new AskDesk(season),
                         new PaperDesk(season),
                         new ComparisonDesk(season, events, new WrittenRigs(editing, season)),

@@ -4,15 +4,17 @@ import { make, fill, say } from "/desk/make.js";
 import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
 import { trial } from "/desk/trial.js";
+import { today } from "/desk/today.js";
 import { asking } from "/desk/asking.js";
 
-const parts = [season, planning, trial, asking];
+const parts = [season, planning, trial, today, asking];
 const main = document.getElementById("part");
+let mine = parts; // those for whoever opened the desk
 let shown = null;
 
 function wanted() {
   const [id, ...rest] = location.hash.slice(1).split("/");
-  return { part: parts.find((part) => part.id === id) || parts[0], rest };
+  return { part: mine.find((part) => part.id === id) || mine[0], rest };
 }
 
 async function show() {
@@ -45,7 +47,7 @@ async function start() {
   theme();
   const { role } = await ask("/api/role");
   document.documentElement.dataset.role = role;
-  const mine = parts.filter((part) => role === "OWNER" || part.crew);
+  mine = parts.filter((part) => role === "OWNER" || part.crew);
   fill(document.getElementById("parts"), ...mine.map((part) => make("li", {}, make("a", { href: `#${part.id}` }, part.title))));
   const end = document.getElementById("end");
   end.hidden = role !== "OWNER";

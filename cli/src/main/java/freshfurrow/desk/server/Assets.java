@@ -22,6 +22,8 @@ final class Assets {
             own("season.js"),
             own("planning.js"),
             own("trial.js"),
+            own("taps.js"),
+            own("today.js"),
             own("asking.js"),
             Map.entry("page.css", "/freshfurrow/cli/page/page.css"),
             Map.entry("d3.min.js", "/freshfurrow/cli/page/d3/d3.min.js"));

@@ -1,0 +1,170 @@
+// The day's work by machine, big enough for a thumb, and what people say happened.
+import { ask, tell, follow } from "/desk/server.js";
+import { make, fill, say, attempt, problemList } from "/desk/make.js";
+import { tap, followTaps, forget } from "/desk/taps.js";
+
+let main = null;
+let day = null;
+let shown = null; // the machine that is shown; null for all
+let ahead = null; // of the farm's time, how far this device's clock is behind it, ms
+let stops = [];
+let open = null; // the step that is done otherwise or not done
+
+// The farm's local time now, to the second, or null when today is no day of the season.
+function farmNow() {
+  return ahead === null ? null : new Date(Date.now() + ahead).toISOString().slice(0, 19);
+}
+
+function earlier(a, b) {
+  return b !== null && b < a ? b : a;
+}
+
+async function log(lines, words) {
+  const came = await tap(lines);
+  if (came.state === "logged") say(words || "Logged.");
+  else if (came.state === "kept") say("The desk is out of reach. The tap is kept here and sent when it is back.");
+  else say(came.problems.join(" "));
+  if (came.state === "logged") await load(day.day);
+}
+
+const input = (id, name, attributes) => make("label", {}, `${name} `, make("input", { id, ...attributes }));
+const select = (id, name, options) => make("label", {}, `${name} `, make("select", { id }, ...options.map((option) => make("option", { value: option }, option))));
+const value = (id) => document.getElementById(id).value;
+
+function otherwise(step, key) {
+  const { line } = step;
+  return make("div", { class: "otherwise" },
+    input(`amount-${key}`, "Amount", { value: line.amount || "", type: "text" }),
+    input(`at-${key}`, "Ended", { value: earlier(line.at, farmNow()).slice(0, 16), type: "datetime-local" }),
+    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }])) }, "Log it so"));
+}
+
+function notDone(step, key, machine) {
+  const at = farmNow() || step.line.at;
+  const field = step.line.fact === "planted" ? step.line.place : null;
+  const send = (line) => (event) => attempt(event.currentTarget, () => log([{ at, ...line() }]));
+  return make("div", { class: "otherwise" },
+    make("p", {}, "What came between?"),
+    make("div", { class: "tools" }, input(`behind-${key}`, `${machine} is behind by`, { type: "text", placeholder: "like 50 min" }),
+      make("button", { type: "button", onclick: send(() => ({ fact: "behind", machine, amount: value(`behind-${key}`) })) }, "Log that")),
+    field ? make("div", { class: "tools" }, input(`unfit-${key}`, `${field} is not fit until`, { type: "date" }),
+      make("button", { type: "button", onclick: send(() => ({ fact: "unfit", place: field, until: value(`unfit-${key}`) })) }, "Log that")) : null,
+    make("div", { class: "tools" }, input(`down-${key}`, `${machine} is down until`, { type: "datetime-local" }),
+      make("button", { type: "button", onclick: send(() => ({ fact: "down", machine, until: value(`down-${key}`) })) }, "Log that")));
+}
+
+function stepRow(step, i, machine) {
+  const key = `${machine}-${i}`;
+  const text = make("div", { class: "step-text" }, make("span", { class: "clock" }, step.clock), " ", make("strong", {}, step.verb), ` ${step.text}`,
+    step.note ? make("div", { class: "note" }, step.note) : null);
+  if (!step.line) return make("li", { class: "step" }, text);
+  if (step.logged) return make("li", { class: "step is-logged" }, text, make("p", { class: "state" }, "✓ logged"));
+  const done = make("button", { type: "button", class: "chief", "data-done": key, onclick: () => attempt(done, () => log([{ ...step.line, at: earlier(step.line.at, farmNow()) }])) }, "Done as planned");
+  const toggle = (what) => () => {
+    open = open && open.key === key && open.what === what ? null : { key, what };
+    draw();
+  };
+  return make("li", { class: "step" }, text,
+    make("div", { class: "tools taps" }, done,
+      make("button", { type: "button", "data-otherwise": key, "aria-expanded": String(open !== null && open.key === key && open.what === "otherwise"), onclick: toggle("otherwise") }, "Done otherwise"),
+      make("button", { type: "button", "data-not-done": key, "aria-expanded": String(open !== null && open.key === key && open.what === "not"), onclick: toggle("not") }, "Not done")),
+    open && open.key === key ? (open.what === "otherwise" ? otherwise(step, key) : notDone(step, key, step.line.machine || machine)) : null);
+}
+
+function machineList(machine) {
+  return make("section", { class: "machine", "aria-label": `${machine.kind.toLowerCase()} ${machine.id}` },
+    make("h3", {}, `${machine.kind.charAt(0)}${machine.kind.slice(1).toLowerCase()} ${machine.id}`),
+    machine.steps.length === 0 ? make("p", { class: "aside" }, "No work on this day.") : make("ol", { class: "steps" }, ...machine.steps.map((step, i) => stepRow(step, i, machine.id))));
+}
+
+// What happened besides: each a fact of the log.
+function happenings() {
+  const fields = day.fields.map((field) => field.id);
+  const at = () => value("say-at") || farmNow() || `${day.day}T12:00`;
+  const entry = (id, title, parts, line) => make("details", { "data-say": id }, make("summary", {}, title),
+    make("div", { class: "tools" }, ...parts, make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ at: at(), ...line() }])) }, "Log it")));
+  return make("section", { "aria-labelledby": "say-title" }, make("h3", { id: "say-title" }, "Something happened"),
+    make("div", { class: "tools" }, input("say-at", "When", { type: "datetime-local", value: (farmNow() || `${day.day}T12:00`).slice(0, 16) })),
+    entry("rain", "It rained", [input("rain", "Amount", { type: "text", placeholder: "like 0.4 in" })], () => ({ fact: "rain", amount: value("rain") })),
+    entry("down", "A machine broke down", [select("down", "Machine", day.allMachines), input("down-until", "works again (leave out if not known)", { type: "datetime-local" })], () => ({ fact: "down", machine: value("down"), until: value("down-until") })),
+    entry("behind", "A machine is behind the plan", [select("behind", "Machine", day.allMachines), input("behind-by", "by", { type: "text", placeholder: "like 50 min" })], () => ({ fact: "behind", machine: value("behind"), amount: value("behind-by") })),
+    entry("fit", "A field is fit", [select("fit", "Field", fields)], () => ({ fact: "fit", place: value("fit") })),
+    entry("unfit", "A field is not fit", [select("unfit", "Field", fields), input("unfit-until", "until (leave out if not known)", { type: "date" })], () => ({ fact: "unfit", place: value("unfit"), until: value("unfit-until") })),
+    entry("planted", "Planted without extract", [select("planted", "Field", fields), input("planted-area", "Area", { type: "text" })], () => ({ fact: "planted", place: value("planted"), amount: value("planted-area"), load: "none" })),
+    entry("delivered", "Compost came", [select("delivered", "Lot", day.lots), input("delivered-mass", "Amount", { type: "text" })], () => ({ fact: "delivered", lot: value("delivered"), amount: value("delivered-mass") })),
+    entry("spoiled", "Compost spoiled", [select("spoiled", "Lot", day.lots), input("spoiled-mass", "Amount", { type: "text", value: "all" })], () => ({ fact: "spoiled", lot: value("spoiled"), amount: value("spoiled-mass") })),
+    entry("note", "Something else", [input("note", "Note", { type: "text", maxlength: 500 })], () => ({ fact: "note", note: value("note") })));
+}
+
+function entries() {
+  if (day.log.length === 0) return make("p", { class: "aside" }, "Nothing is logged for this day.");
+  return make("ul", { id: "entries" }, ...day.log.map((entry) => make("li", {}, entry.text, " ", entry.mayVoid
+    ? make("button", { type: "button", "data-void": entry.entry, onclick: (event) => attempt(event.currentTarget, () => log([{ at: farmNow() || `${day.day}T12:00`, fact: "void", voids: String(entry.entry), note: "tapped by mistake" }], "Taken back.")) }, "Take back") : null)));
+}
+
+function waiting(taps) {
+  const place = main && main.querySelector("#waiting");
+  if (!place) return;
+  const refused = taps.filter((one) => one.problems);
+  const kept = taps.length - refused.length;
+  fill(place, kept > 0 ? make("p", { class: "readout telling" }, kept === 1 ? "One tap waits to be sent." : `${kept} taps wait to be sent.`) : null,
+    ...refused.map((one) => make("div", { class: "problems" }, make("p", {}, "Not logged: ", one.lines.map((line) => [line.fact, line.place, line.machine, line.amount].filter((cell) => cell).join(" ")).join("; ")),
+      problemList(one.problems), make("button", { type: "button", onclick: () => forget(one.id) }, "I have seen it"))));
+}
+
+function draw() {
+  const owner = document.documentElement.dataset.role === "OWNER";
+  const machines = day.machines.filter((machine) => shown === null || machine.id === shown);
+  const to = (date) => () => load(date);
+  fill(main, make("h2", {}, day.name),
+    make("div", { class: "tools" },
+      make("button", { type: "button", id: "day-before", disabled: !day.before, onclick: to(day.before) }, "Day before"),
+      make("button", { type: "button", id: "day-after", disabled: !day.after, onclick: to(day.after) }, "Day after"),
+      make("a", { href: `/sheets.html?day=${day.day}`, target: "_blank", rel: "noopener" }, "Sheets to print"),
+      owner ? make("button", { type: "button", id: "again", onclick: (event) => attempt(event.currentTarget, async () => {
+        await tell("/api/plan/start", { seconds: 30, again: true });
+        location.hash = "#plan";
+      }) }, "Plan again with what happened") : null),
+    make("div", { id: "waiting", role: "status" }),
+    day.machines.length === 0 ? make("p", { class: "aside" }, "There is no plan yet.") : make("div", { class: "chips", role: "group", "aria-label": "Machines" },
+      ...[null, ...day.machines.map((machine) => machine.id)].map((id) => make("button", { type: "button", "aria-pressed": String(shown === id), onclick: () => { shown = id; draw(); } }, id || "all"))),
+    day.orders && day.orders.length > 0 ? make("div", { class: "cautions" }, make("p", {}, "Mix already made"), make("ul", {}, ...day.orders.map((order) => make("li", {}, order)))) : null,
+    ...machines.map(machineList),
+    day.cautions ? make("section", { class: "cautions", "aria-label": "Cautions" }, make("p", {}, day.firstOfAll), make("ul", {}, ...day.cautions.map((text) => make("li", {}, text)))) : null,
+    happenings(),
+    make("section", { "aria-labelledby": "log-title" }, make("h3", { id: "log-title" }, "The log of this day"), entries()));
+  main.dataset.day = day.day;
+  stops.forEach((stop) => stop());
+  stops = [follow("log", () => refresh()), follow("plan", (state) => { if (!state.search) refresh(); }), followTaps(waiting)];
+}
+
+// Not while somebody is typing.
+function refresh() {
+  if (open || (document.activeElement && ["INPUT", "SELECT"].includes(document.activeElement.tagName))) return;
+  load(day.day);
+}
+
+async function load(date) {
+  const asked = await ask(date ? `/api/today?day=${date}` : "/api/today");
+  day = asked;
+  open = null;
+  ahead = day.now ? Date.parse(`${day.now}Z`) - Date.now() : null;
+  const at = window.scrollY;
+  draw();
+  window.scrollTo(0, at);
+}
+
+export const today = {
+  id: "today",
+  title: "Today",
+  crew: true,
+  async show(place) {
+    main = place;
+    await load(null);
+  },
+  leave() {
+    stops.forEach((stop) => stop());
+    stops = [];
+    open = null;
+  },
+};
