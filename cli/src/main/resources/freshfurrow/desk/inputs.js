@@ -89,7 +89,7 @@ export function input(path, part, value, tree, required, changed) {
     element = control(key, part, value, tree, attributes);
     element.addEventListener("change", () => done(meant(key, part, element.value)));
   }
-  return make("div", { class: "value" },
+  return make("div", { class: "entry" },
     make("label", { for: id }, name, required ? make("span", { class: "needed" }, " needed") : null),
     element,
     make("p", { class: "problem", id: `${id}-problem`, role: "alert" }),

@@ -15,6 +15,7 @@ let section = "season";
 let opened = new Set();
 let unfollow = null;
 let main = null;
+let before = Promise.resolve();
 
 function valueAt(path) {
   return path.reduce((node, key) => (node === undefined || node === null ? undefined : Array.isArray(node) ? node[key - 1] : node[key]), state.tree);
@@ -57,7 +58,13 @@ function conflict(answer) {
     make("button", { type: "button", id: "see-now", onclick: () => load() }, "Go on with the file as it is now"));
 }
 
-async function change(path, edits, redraw) {
+// One after the other: each goes out from what the one before it has left.
+function change(path, edits, redraw) {
+  before = before.then(() => send(path, edits, redraw));
+  return before;
+}
+
+async function send(path, edits, redraw) {
   try {
     const answer = await tell("/api/season/change", { files: state.files, edits });
     accept(answer);

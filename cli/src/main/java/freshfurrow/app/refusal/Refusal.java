@@ -2,7 +2,7 @@ package freshfurrow.app.refusal;
 
 /** What cannot be done for whoever asks, and why. */
 public sealed interface Refusal
-        permits InputRefusal, LogRefusal, OutputRefusal, PlanningRefusal, PlanRefusal, SpringsRefusal {
+        permits EditRefusal, InputRefusal, LogRefusal, OutputRefusal, PlanningRefusal, PlanRefusal, SpringsRefusal {
     <T> T accept(Visitor<T> visitor);
 
     /**
@@ -12,6 +12,8 @@ public sealed interface Refusal
      * @param <T> what is made of it
      */
     interface Visitor<T> {
+        T visit(EditRefusal refusal);
+
         T visit(InputRefusal refusal);
 
         T visit(LogRefusal refusal);

@@ -1,5 +1,6 @@
 package freshfurrow.cli.words;
 
+import freshfurrow.app.refusal.EditRefusal;
 import freshfurrow.app.refusal.InputRefusal;
 import freshfurrow.app.refusal.LogRefusal;
 import freshfurrow.app.refusal.OutputRefusal;
@@ -16,6 +17,11 @@ public final class RefusalWords implements Refusal.Visitor<List<String>> {
     /** A line for each thing that is wrong, with what would help. */
     public static List<String> lines(Refusal refusal) {
         return refusal.accept(new RefusalWords());
+    }
+
+    @Override
+    public List<String> visit(EditRefusal refusal) {
+        return List.of(refusal.accept(new EditWords()));
     }
 
     @Override

@@ -56,10 +56,11 @@ final class BlockEdits {
         return first;
     }
 
-    /** A value that begins on a later line than its key, replaced by one behind the key; a comment behind the key stays there. */
+    /** A value that begins on a later line than its key, replaced by one behind the key; comments before it stay. */
     List<Change> replaceUnderKey(int keyEnd, Spot value, String replacement) {
         int colon = text.indexOf(':', keyEnd);
         return List.of(
-                Change.insert(colon + 1, " " + replacement), Change.delete(lines.end(colon), lines.end(value.end())));
+                Change.insert(colon + 1, " " + replacement),
+                Change.delete(lines.endBefore(value.start()), lines.end(value.end())));
     }
 }

@@ -9,14 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** A CSV file of fields, one a row, that is edited by position. */
 final class CsvFields implements FieldsText {
     private static final String ID = "id";
-    private static final Pattern FIGURE_AND_UNIT = Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
 
     private final CsvSheet sheet;
 
@@ -95,15 +91,8 @@ final class CsvFields implements FieldsText {
     }
 
     private String text(Edit edit, Value value) throws FileProblem {
-        if (value instanceof Value.Text text) {
-            return text.text().strip();
-        }
-        if (value instanceof Value.Items items && items.items().stream().allMatch(Value.Text.class::isInstance)) {
-            return items.items().stream()
-                    .map(item -> ((Value.Text) item).text().strip())
-                    .collect(Collectors.joining(" "));
-        }
-        throw problem(edit, "is more than a cell can hold", "write one value");
+        return CellText.of(value)
+                .orElseThrow(() -> problem(edit, "is more than a cell can hold", "write one value"));
     }
 
     private CsvFields withoutRow(int number) throws FileProblem {
@@ -134,8 +123,8 @@ final class CsvFields implements FieldsText {
         Map<String, String> wanted = new LinkedHashMap<>();
         cells.forEach((column, text) -> {
             String unit = unit(columns, column);
-            written.put(column, withoutUnit(text, unit));
-            wanted.put(column, withUnit(written.getOrDefault(column, ""), unit));
+            written.put(column, CellText.withoutUnit(text, unit));
+            wanted.put(column, CellText.withUnit(written.getOrDefault(column, ""), unit));
         });
         List<Map<String, String>> all = said(sheet);
         if (number.isPresent()) {
@@ -165,17 +154,6 @@ final class CsvFields implements FieldsText {
     private String unit(List<String> columns, String column) {
         int index = columns.indexOf(column);
         return index >= 0 && index < sheet.columns().size() ? sheet.unit(index) : "";
-    }
-
-    /** What is read as the same text under a header with that unit. */
-    private static String withoutUnit(String text, String unit) {
-        Matcher matcher = FIGURE_AND_UNIT.matcher(text);
-        return !unit.isEmpty() && matcher.matches() && matcher.group(2).equals(unit) ? matcher.group(1) : text;
-    }
-
-    private static String withUnit(String text, String unit) {
-        Matcher matcher = FIGURE_AND_UNIT.matcher(text);
-        return !unit.isEmpty() && matcher.matches() && matcher.group(2).isEmpty() ? text + " " + unit : text;
     }
 
     private CsvFields held(List<Change> changes, List<Map<String, String>> wanted, Place place) throws FileProblem {

@@ -52,15 +52,16 @@ record Lines(String text) {
         return end < text.length() ? text.substring(end, next(0)) : "\n";
     }
 
+    /** Where the line before that of a position ends; 0 when there is none. */
+    int endBefore(int at) {
+        int before = Math.max(0, start(at) - 1);
+        return before > 0 && text.startsWith("\r\n", before - 1) ? before - 1 : before;
+    }
+
     /** Whole lines to delete; of the last line of a text that does not end in a line break, the one before it goes. */
     Change deletion(int from, int to) {
-        int start = start(from);
         int next = next(to);
-        if (next == end(to) && start > 0) {
-            int before = start - 1;
-            return Change.delete(before > 0 && text.startsWith("\r\n", before - 1) ? before - 1 : before, next);
-        }
-        return Change.delete(start, next);
+        return Change.delete(next == end(to) ? endBefore(from) : start(from), next);
     }
 
     private static boolean isBreak(char character) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIOException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -38,6 +39,28 @@ class WriteTurnTest {
         WriteTurn.writeAll(List.of(NewFile.of(file, "new", IfThere.REPLACE)));
         assertThat(file).hasContent("new");
         assertThat(names(folder)).containsExactly("plan.json");
+    }
+
+    @Test
+    void whatNobodySawIsNotReplacedAndNeitherIsWhatBelongsToIt() throws IOException {
+        Path first = Files.writeString(folder.resolve("season.yaml"), "seen");
+        Path second = Files.writeString(folder.resolve("fields.csv"), "of somebody else");
+        byte[] seen = "seen".getBytes(StandardCharsets.UTF_8);
+        byte[] content = "new".getBytes(StandardCharsets.UTF_8);
+        List<NewFile> both = List.of(NewFile.inPlaceOf(seen, first, content), NewFile.inPlaceOf(seen, second, content));
+
+        assertThatThrownBy(() -> WriteTurn.writeAll(both)).isInstanceOf(ChangedFile.class);
+        assertThat(first).hasContent("seen");
+        assertThat(second).hasContent("of somebody else");
+
+        Files.delete(second);
+        assertThatThrownBy(() -> WriteTurn.writeAll(both)).isInstanceOf(ChangedFile.class);
+        assertThat(names(folder)).containsExactly("season.yaml");
+
+        Files.writeString(second, "seen");
+        WriteTurn.writeAll(both);
+        assertThat(first).hasContent("new");
+        assertThat(second).hasContent("new");
     }
 
     @Test
