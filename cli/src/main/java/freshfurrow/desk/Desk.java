@@ -1,6 +1,7 @@
 package freshfurrow.desk;
 
 import freshfurrow.app.editing.SeasonEditing;
+import freshfurrow.app.output.CrewKeyFile;
 import freshfurrow.desk.ask.AskDesk;
 import freshfurrow.desk.ask.ComparisonDesk;
 import freshfurrow.desk.ask.PaperDesk;
@@ -9,25 +10,33 @@ import freshfurrow.desk.season.DeskSeason;
 import freshfurrow.desk.season.SeasonDesk;
 import freshfurrow.desk.season.WrittenRigs;
 import freshfurrow.desk.server.DeskServer;
+import freshfurrow.desk.server.Doors;
 import freshfurrow.desk.server.Events;
 import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Part;
 import freshfurrow.desk.server.Role;
+import freshfurrow.desk.share.ShareDesk;
 import freshfurrow.desk.today.TodayDesk;
 import freshfurrow.desk.trial.TrialDesk;
 import java.io.IOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
 
 /** A season on a desk, which browsers open by a link until it is closed. */
 public final class Desk implements AutoCloseable {
+    private static final Set<String> LOCAL_NAMES = Set.of(Doors.LOOPBACK, "localhost");
+
     private final DeskServer server;
     private final PlanningDesk planning;
     private final CountDownLatch ended;
+    private final boolean shared;
 
-    private Desk(DeskServer server, PlanningDesk planning, CountDownLatch ended) {
+    private Desk(DeskServer server, PlanningDesk planning, CountDownLatch ended, boolean shared) {
         this.server = server;
+        this.shared = shared;
         this.planning = planning;
         this.ended = ended;
     }
@@ -39,34 +48,55 @@ public final class Desk implements AutoCloseable {
      */
     public static Desk open(DeskOrder order) throws IOException {
         DeskSeason season = new DeskSeason(order.season(), order.clock());
+        SeasonEditing editing = new SeasonEditing(order.season().path());
         Events events = new Events();
         CountDownLatch ended = new CountDownLatch(1);
         PlanningDesk planning = new PlanningDesk(season, events);
-        Part end = routes -> routes.post("/api/end", Role.OWNER, (none, by) -> {
-            ended.countDown();
-            return Json.object();
+        AtomicReference<DeskServer> opened = new AtomicReference<>();
+        List<Part> parts = List.of(
+                new SeasonDesk(editing, events),
+                planning,
+                new TrialDesk(season),
+                new TodayDesk(season, events),
+                new AskDesk(season),
+                new PaperDesk(season),
+                new ComparisonDesk(season, events, new WrittenRigs(editing, season)),
+                new ShareDesk(order.shared(), address -> opened.get().link(address, Role.CREW)),
+                routes -> routes.post("/api/end", Role.OWNER, (none, by) -> {
+                    ended.countDown();
+                    return Json.object();
+                }));
+        opened.set(DeskServer.open(doors(order), events, parts));
+        return new Desk(opened.get(), planning, ended, order.shared());
+    }
+
+    private static Doors doors(DeskOrder order) {
+        if (!order.shared()) {
+            return new Doors(Doors.LOOPBACK, LOCAL_NAMES, order.port(), DeskServer.newCrewKey());
+        }
+        Set<String> names = new HashSet<>(LOCAL_NAMES);
+        names.addAll(ShareDesk.addresses());
+        CrewKeyFile file = new CrewKeyFile(order.season());
+        String key = file.read().orElseGet(() -> {
+            String drawn = DeskServer.newCrewKey();
+            file.write(drawn);
+            return drawn;
         });
-        SeasonEditing editing = new SeasonEditing(order.season().path());
-        DeskServer server = DeskServer.open(
-                DeskServer.LOOPBACK,
-                Set.of(DeskServer.LOOPBACK, "localhost"),
-                order.port(),
-                events,
-                List.of(
-                        new SeasonDesk(editing, events),
-                        planning,
-                        new TrialDesk(season),
-                        new TodayDesk(season, events),
-                        new AskDesk(season),
-                        new PaperDesk(season),
-                        new ComparisonDesk(season, events, new WrittenRigs(editing, season)),
-                        end));
-        return new Desk(server, planning, ended);
+        return new Doors(Doors.EVERYWHERE, names, order.port(), key);
     }
 
     /** What its owner opens it with. */
     public String link() {
         return server.link("localhost", Role.OWNER);
+    }
+
+    /** What phones on the farm's own network open it with; none unless it is shared. */
+    public List<String> crewLinks() {
+        return shared
+                ? ShareDesk.addresses().stream()
+                        .map(address -> server.link(address, Role.CREW))
+                        .toList()
+                : List.of();
     }
 
     /** Waits until its owner has ended it from a page. */

@@ -6,8 +6,9 @@ import { planning } from "/desk/planning.js";
 import { trial } from "/desk/trial.js";
 import { today } from "/desk/today.js";
 import { asking } from "/desk/asking.js";
+import { sharing } from "/desk/sharing.js";
 
-const parts = [season, planning, trial, today, asking];
+const parts = [season, planning, trial, today, asking, sharing];
 const main = document.getElementById("part");
 let mine = parts; // those for whoever opened the desk
 let shown = null;

@@ -5,6 +5,7 @@ import freshfurrow.desk.Desk;
 import freshfurrow.desk.DeskOrder;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "desk",
         header = "Work on a season in a browser.",
         description =
-                "%nStarts a server on this computer and opens the browser: plan the season, take the plan or leave it, and look at it. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link. It ends with Ctrl-C, or with the button on its page.%n",
+                "%nStarts a server on this computer and opens the browser: plan the season, take the plan or leave it, and look at it. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link, unless it is shared. It ends with Ctrl-C, or with the button on its page.%n",
         footer = {"  freshfurrow desk scenarios/first-season", "  freshfurrow desk season.yaml --port 8080 --no-browser"
         })
 final class DeskCommand implements Callable<Integer> {
@@ -37,6 +38,12 @@ final class DeskCommand implements Callable<Integer> {
             description = "port to listen on, 1 to 65535 (default: any that is free)")
     private int port;
 
+    @Option(
+            names = "--share",
+            description =
+                    "let phones on the farm's own network open it too, by a code on its page: crews see the day's work and log, and change nothing else. What they send is not encrypted, so share it on a network of your own only")
+    private boolean share;
+
     @Option(names = "--no-browser", description = "only print the link")
     private boolean noBrowser;
 
@@ -45,9 +52,8 @@ final class DeskCommand implements Callable<Integer> {
         if (port < 0 || port > LAST_PORT) {
             throw new ParameterException(spec.commandLine(), "--port must be 1 to " + LAST_PORT + ", not " + port);
         }
-        try (Desk desk = Desk.open(new DeskOrder(season.given(), new SeasonClock(Clock.systemUTC()), port, false))) {
-            Output.print(
-                    spec, List.of("The desk is open, on this computer only: " + desk.link(), "End it with Ctrl-C."));
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), new SeasonClock(Clock.systemUTC()), port, share))) {
+            Output.print(spec, lines(desk));
             if (!noBrowser) {
                 OwnBrowser.open(desk.link());
             }
@@ -57,5 +63,13 @@ final class DeskCommand implements Callable<Integer> {
             throw new WrongArgument(
                     List.of("The desk cannot be opened: " + e.getMessage() + "; choose another with --port"));
         }
+    }
+
+    private static List<String> lines(Desk desk) {
+        List<String> lines = new ArrayList<>();
+        lines.add("The desk is open on this computer: " + desk.link());
+        desk.crewLinks().forEach(link -> lines.add("For phones on the farm's network: " + link));
+        lines.add("It ends with Ctrl-C, or with the button on its page.");
+        return lines;
     }
 }

@@ -11,14 +11,10 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
-import java.util.Set;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** Answers browsers, until it is closed. */
 public final class DeskServer implements AutoCloseable {
-    /** Only this computer reaches it. */
-    public static final String LOOPBACK = "127.0.0.1";
-
     /** Scripts, styles and pictures of the desk's own, and no others; nothing may put it in a frame but the desk itself. */
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
@@ -27,34 +23,37 @@ public final class DeskServer implements AutoCloseable {
     /** Pages that are files of their own elsewhere bring a policy, which names their one script and style; this goes with it. */
     private static final String POLICY_OF_OWN_PAGES = "frame-ancestors 'self'";
 
+    private static final String EVENTS = "/api/events";
     private static final int MOST_THREADS = 24;
     private static final int SERVER_ERROR = 500;
 
     private final Javalin server;
-    private final Keys keys = Keys.drawn();
+    private final Keys keys;
     private final Events events;
     private final int port;
 
-    private DeskServer(Javalin server, Events events, int port) {
+    private DeskServer(Javalin server, Keys keys, Events events, int port) {
         this.server = server;
+        this.keys = keys;
         this.events = events;
         this.port = port;
+    }
+
+    /** A new secret by which a crew opens a desk. */
+    public static String newCrewKey() {
+        return Keys.drawn();
     }
 
     /**
      * Begins to answer.
      *
-     * @param address it listens on
-     * @param names under which it is reached
-     * @param port 0 for any that is free
      * @throws IOException when it cannot listen there
      */
-    public static DeskServer open(String address, Set<String> names, int port, Events events, List<Part> parts)
-            throws IOException {
-        int free = port == 0 ? free(address) : port;
+    public static DeskServer open(Doors doors, Events events, List<Part> parts) throws IOException {
+        int free = doors.port() == 0 ? free(doors.address()) : doors.port();
         Javalin javalin = Javalin.create(DeskServer::settings);
-        DeskServer desk = new DeskServer(javalin, events, free);
-        Guard guard = new Guard(desk.keys, names, free);
+        DeskServer desk = new DeskServer(javalin, Keys.with(doors.crewKey()), events, free);
+        Guard guard = new Guard(desk.keys, doors.names(), free);
         javalin.before(request -> {
             headers(request);
             guard.check(request);
@@ -66,16 +65,14 @@ public final class DeskServer implements AutoCloseable {
         Routes routes = new Routes(javalin);
         routes.show("/", Role.CREW, Assets::sendPage);
         javalin.get("/desk/{name}", Assets::send);
-        javalin.sse("/api/events", client -> {
-            Guard.require(client.ctx(), Role.CREW);
-            events.join(client);
-        });
+        javalin.before(EVENTS, request -> Guard.require(request, Role.CREW));
+        javalin.sse(EVENTS, events::join);
         routes.get("/api/role", Role.CREW, request -> Json.object()
                 .put("role", Guard.require(request, Role.CREW).name()));
         parts.forEach(part -> part.answers(routes));
         failures(javalin);
         try {
-            javalin.start(address, free);
+            javalin.start(doors.address(), free);
         } catch (JavalinBindException e) {
             throw new IOException("port " + free + " is taken by another program", e);
         }
@@ -96,6 +93,7 @@ public final class DeskServer implements AutoCloseable {
         threads.setDaemon(true);
         config.jetty.threadPool = threads;
         config.jetty.modifyHttpConfiguration(http -> {
+            http.setDelayDispatchUntilContent(false); // what is refused is refused unread
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
         });

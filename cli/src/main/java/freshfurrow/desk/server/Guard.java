@@ -14,6 +14,9 @@ import java.util.TreeSet;
 final class Guard {
     private static final String ROLE = "role";
 
+    /** As long as a season lasts: half a year. */
+    private static final int COOKIE_S = 180 * 24 * 3600;
+
     private final Keys keys;
     private final Set<String> hosts = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
     private final String cookieName;
@@ -50,6 +53,7 @@ final class Guard {
         cookie.setHttpOnly(true);
         cookie.setSameSite(SameSite.STRICT);
         cookie.setPath("/");
+        cookie.setMaxAge(COOKIE_S);
         request.cookie(cookie);
     }
 

@@ -3,14 +3,12 @@ package freshfurrow.desk.server;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** A secret of each role, drawn anew for every desk. Whoever opens its link has that role from then on. */
+/** A secret of each role; the owner's is drawn anew for every desk. Whoever opens its link has that role from then on. */
 final class Keys {
     /** As many as nobody can guess. */
     private static final int BITS = 160;
@@ -21,12 +19,14 @@ final class Keys {
         this.secrets = secrets;
     }
 
-    static Keys drawn() {
-        SecureRandom random = new SecureRandom();
-        return new Keys(Arrays.stream(Role.values()).collect(Collectors.toMap(role -> role, role -> secret(random))));
+    /** @param crew that of the crew, which is the same day after day */
+    static Keys with(String crew) {
+        return new Keys(Map.of(Role.CREW, crew, Role.OWNER, drawn()));
     }
 
-    private static String secret(SecureRandom random) {
+    /** A new secret: 40 hexadecimal digits. */
+    static String drawn() {
+        SecureRandom random = new SecureRandom();
         byte[] bytes = new byte[BITS / Byte.SIZE];
         random.nextBytes(bytes);
         return HexFormat.of().formatHex(bytes);
