@@ -37,9 +37,10 @@ final class PageData {
         for (Applicator planter : season.applicators()) {
             Plan.PlanterPlan planned = plan.planters().get(planter.id());
             if (planned != null) {
-                machine(planters, planter.id(), planter.hours())
-                        .put("work", planter.work().key())
-                        .set("activities", machines.activities(planned.activities()));
+                ObjectNode machine = machine(planters, planter.id(), planter.hours())
+                        .put("work", planter.work().key());
+                planter.on().ifPresent(rig -> machine.put("on", rig));
+                machine.set("activities", machines.activities(planned.activities()));
             }
         }
         ArrayNode rigs = data.putArray("rigs");

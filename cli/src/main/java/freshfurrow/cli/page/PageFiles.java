@@ -13,6 +13,7 @@ final class PageFiles {
             "kinds.js",
             "data.js",
             "figures.js",
+            "fieldWords.js",
             "choice.js",
             "looks.js",
             "controls.js",

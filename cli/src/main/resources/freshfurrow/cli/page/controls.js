@@ -90,10 +90,11 @@ const controls = (() => {
 
   const swatch = (fill) => (svg) => svg.append("rect").attr("class", "swatch").attr("width", 26).attr("height", 14).attr("fill", fill);
 
-  const waits = {
-    rig: "for a rig", wet: "on wet ground", window: "for its planting window to open", hours: "until work resumes", compost: "for compost", water: "for water",
+  const reasons = {
+    rig: "for a rig", wet: "on wet ground", hours: "until work resumes", compost: "for compost", water: "for water",
     sprayHours: "for its spray hours",
   };
+  const waits = (wait) => reasons[wait.why] || `for its ${plan.words[plan.machineOf.get(wait.machine).does].noun} window to open`;
 
   /** What is in a batch, and for which loads. */
   function contents(batch) {
@@ -104,7 +105,7 @@ const controls = (() => {
   /** What a machine does, in one sentence. */
   function sentence(activity, day) {
     const [from, to] = [figures.about(activity.start, day), figures.about(activity.end, day)];
-    return `${activity.machine}, about ${from === to ? from : `${from} to ${to}`}: ` + kinds[activity.what].says(activity, day);
+    return `${plan.machineOf.get(activity.machine).name}, about ${from === to ? from : `${from} to ${to}`}: ` + kinds[activity.what].says(activity, day);
   }
 
   // of a sheet of paper upright with its margins, px

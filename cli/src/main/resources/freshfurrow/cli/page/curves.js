@@ -85,7 +85,7 @@ const curves = (() => {
       : "There are no loads.";
     const view = frames.panel("curve-freshness", "Margin of every load", summary,
       "Point at or tap a load, or use the arrow keys; Enter selects one.");
-    const say = (load) => `Load ${load.id} of ${load.planter}: ${figures.span(load.useBy - load.lastDrop)} from its last drop on ${figures.time(load.lastDrop)} to its use-by time`;
+    const say = (load) => `Load ${load.id} of ${plan.machineOf.get(load.planter).name}: ${figures.span(load.useBy - load.lastDrop)} from its last drop on ${figures.time(load.lastDrop)} to its use-by time`;
     const planters = plan.planters.map((planter) => planter.id);
     const symbols = [d3.symbolCircle, d3.symbolDiamond, d3.symbolSquare, d3.symbolTriangle, d3.symbolCross, d3.symbolStar, d3.symbolWye];
     const look = (planter) => planters.indexOf(planter);
@@ -107,7 +107,7 @@ const curves = (() => {
       controls.rove(planters.map((planter) => mark.nodes().filter((node) => d3.select(node).datum().planter === planter)));
     });
     view.legend([
-      ...planters.map((planter) => ({ text: planter, draw: (svg) => svg.append("path").attr("class", "load").attr("d", symbol(planter, 60)).attr("transform", "translate(13,7)").attr("fill", looks.colour(look(planter))) })),
+      ...planters.map((planter) => ({ text: plan.machineOf.get(planter).name, draw: (svg) => svg.append("path").attr("class", "load").attr("d", symbol(planter, 60)).attr("transform", "translate(13,7)").attr("fill", looks.colour(look(planter))) })),
       { text: "least", draw: (svg) => svg.append("circle").attr("class", "ring").attr("r", 5).attr("cx", 13).attr("cy", 7) },
     ]);
   }
@@ -129,7 +129,7 @@ const curves = (() => {
     }));
     const areas = crops.map((crop) => `${crop.name}: ${figures.area(d3.sum(plan.fields.filter((f) => f.crop === crop.crop), (f) => f.ha))}`);
     const reached = (curve, day) => figures.area(d3.max(curve.filter((point) => point.at <= (day + 1) * DAY_S), (point) => point.value));
-    const say = (day) => `${figures.day(day)}, at its end: ${crops.map((crop) => `${reached(crop.done, day)} of ${crop.name} ${plan.words.all.done}, windows of ${reached(crop.due, day)} closed`).join("; ")}`;
+    const say = (day) => `${figures.day(day)}, at its end: ${crops.map((crop) => `${reached(crop.done, day)} of ${crop.name} ${fieldWords.ofCrop(crop.crop).done}, windows of ${reached(crop.due, day)} closed`).join("; ")}`;
     const view = frames.panel("curve-progress", `Area ${plan.words.all.done}, and windows closing`,
       `Where a solid line runs below its dashed line, area is late. ${areas.join("; ")}.`);
     controls.drawToWidth(view.box.node(), (width) => {
@@ -146,7 +146,7 @@ const curves = (() => {
       controls.rove([frames.days(view, svg, x, MARGIN.top, HEIGHT - MARGIN.bottom, say)]);
     });
     view.legend(crops.flatMap((crop) => [
-      { text: `${crop.name} ${plan.words.all.done}`, draw: (svg) => svg.append("path").attr("class", "line done").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
+      { text: `${crop.name} ${fieldWords.ofCrop(crop.crop).done}`, draw: (svg) => svg.append("path").attr("class", "line done").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
       { text: `${crop.name} windows closed`, draw: (svg) => svg.append("path").attr("class", "line due").attr("stroke", looks.colour(crop.crop)).attr("d", "M0,7H26") },
     ]));
   }

@@ -9,6 +9,8 @@ const dayChart = (() => {
   const fillOf = (activity) => (kindOf(activity).fill ? kindOf(activity).fill(activity) : null);
   const label = (activity) => (kindOf(activity).label ? kindOf(activity).label(activity) : kindOf(activity).letter);
 
+  const sayKind = (machine) => machine.kind + (machine.mountedOn ? ` on ${machine.mountedOn}` : "");
+
   function working() {
     return plan.machines.map((machine) => ({ machine, work: machine.on(choice.day()) }));
   }
@@ -26,7 +28,7 @@ const dayChart = (() => {
     chart.selectAll("*").remove();
     const busy = acts.filter((activity) => activity.what !== "wait");
     if (busy.length === 0) {
-      const waits = new Set(acts.map((activity) => `${activity.machine} waits ${controls.waits[activity.why]}.`));
+      const waits = new Set(acts.map((activity) => `${plan.machineOf.get(activity.machine).name} waits ${controls.waits(activity)}.`));
       chart.append("p").attr("class", "nothing")
         .text([plan.closed.includes(day) ? "Closed: no machine works on this day." : "No machine works on this day.", ...waits].join(" "));
       return;
@@ -46,11 +48,13 @@ const dayChart = (() => {
       offHours(svg, row.machine, x, zero, from, to, y);
       labels.append("text").attr("class", "machine").attr("y", y + 30).text(row.machine.id);
       labels.append("text").attr("class", "small").attr("y", y + 43).text(row.machine.kind);
+      if (row.machine.mountedOn) labels.append("text").attr("class", "small").attr("y", y + 54).text(`on ${row.machine.mountedOn}`);
       svg.append("line").attr("class", "ground").attr("x1", 20).attr("x2", width - 20).attr("y1", y + 46).attr("y2", y + 46);
     });
     threads(svg, rows, x);
     const inSight = (activity) => activity.end > from && activity.start < to;
-    const groups = rows.map((row, i) => marksOf(svg.append("g").attr("transform", `translate(0,${TOP + i * ROW})`), row.work.filter(inSight), x, day));
+    const groups = rows.map((row, i) => marksOf(svg.append("g")
+      .attr("transform", `translate(0,${TOP + i * ROW})`).attr("role", "group").attr("aria-label", `${row.machine.id}, ${sayKind(row.machine)}`), row.work.filter(inSight), x, day));
     controls.rove(groups);
     highlight();
   }
@@ -124,12 +128,14 @@ const dayChart = (() => {
     const acts = working().flatMap((row) => row.work).filter((activity) => dayOf(activity.start) === day);
     const of = (what) => acts.filter((activity) => activity.what === what);
     const plantings = acts.filter(coversGround);
+    const without = plantings.filter(isWithoutExtract);
     d3.select("#day-title").text(figures.longDay(day));
     d3.select("#day-pick").property("value", String(day));
     d3.select("#day-before").property("disabled", before() === undefined);
     d3.select("#day-after").property("disabled", after() === undefined);
     const sums = [
-      `${figures.area(d3.sum(plantings, (a) => a.ha))} ${plan.words.all.done}`,
+      `${figures.area(d3.sum(plantings, (a) => a.ha))} ${plan.words.all.done}`
+        + (without.length > 0 ? `, ${figures.area(d3.sum(without, (a) => a.ha))} of it without extract` : ""),
       figures.count(of("fill").length, "fill", "fills"),
       `${figures.count(of("extract").length, "batch", "batches")} with ${figures.mass(d3.sum(of("extract"), (a) => plan.batches[a.batch].kg))} of compost`,
       `${figures.volume(d3.sum(of("draw"), (a) => a.litres))} of water in ${figures.count(of("draw").length, "water trip", "water trips")}`,
@@ -143,7 +149,7 @@ const dayChart = (() => {
     const cautions = (plan.cautionsByDay[day] || []).map((i) => plan.cautions[i]);
     d3.select("#cautions").selectAll("li").data(cautions).join("li").classed("over", (d) => d.over).text((d) => d.text);
     chips("#day-fields", "Fields", "field", new Set(plantings.map((a) => a.at)), (f) => plan.fields[f].id, (f) => plan.fields[f].name);
-    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...plantings].map((a) => a.load)), (l) => plan.loads[l].id,
+    chips("#day-loads", "Loads", "load", new Set([...of("fill"), ...plantings.filter((a) => !isWithoutExtract(a))].map((a) => a.load)), (l) => plan.loads[l].id,
       (l) => `load ${plan.loads[l].id}, ${figures.volume(plan.loads[l].litres)}`);
   }
 

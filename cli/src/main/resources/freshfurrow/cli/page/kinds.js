@@ -12,6 +12,7 @@ const kinds = (() => {
   const isField = (index) => index < plan.fields.length;
   const ofLoad = (activity, chosen) => chosen.loads.has(activity.load);
   const chooseLoad = (activity) => ["load", activity.load];
+  const mountedOn = (activity) => plan.machineOf.get(loadOf(activity).planter).mountedOn;
   const nothing = () => null;
   const never = () => false;
 
@@ -27,7 +28,7 @@ const kinds = (() => {
     plantWithout: {
       keys: ["at", "ha"],
       name: "planting without extract", letter: "", label: (activity) => `${spot(activity.at)} without`,
-      y: 10, height: 34, look: "look-bare",
+      y: 10, height: 34, fill: () => looks.without, swatch: () => looks.without,
       says: (a) => `plants ${figures.area(a.ha)} in ${spot(a.at)}, ${plan.fields[a.at].name}, without extract`,
       belongs: (a, chosen) => chosen.kind === "field" && a.at === chosen.index,
       chooses: (a) => ["field", a.at],
@@ -36,7 +37,9 @@ const kinds = (() => {
       keys: ["at", "load"],
       name: "fill", letter: "F",
       y: 10, height: 34, look: "look-dark",
-      says: (a, day) => `fills with load ${loadOf(a).id}, ${figures.volume(loadOf(a).litres)} from ${loadOf(a).rig} at ${spot(a.at)}, for `
+      says: (a, day) => (mountedOn(a)
+        ? `gets ready to spray load ${loadOf(a).id}, ${figures.volume(loadOf(a).litres)} out of ${loadOf(a).rig} at ${spot(a.at)}, for `
+        : `fills with load ${loadOf(a).id}, ${figures.volume(loadOf(a).litres)} from ${loadOf(a).rig} at ${spot(a.at)}, for `)
         + `${figures.area(loadOf(a).ha)}; use by ${figures.by(loadOf(a).useBy, day)}`,
       belongs: ofLoad,
       chooses: chooseLoad,
@@ -45,7 +48,9 @@ const kinds = (() => {
       keys: ["at", "load", "litres"],
       name: "transfer", letter: "T",
       y: 10, height: 34, look: "look-dark",
-      says: (a, day) => `pumps ${figures.volume(a.litres)} into ${loadOf(a).planter} at ${spot(a.at)}, load ${loadOf(a).id}; `
+      says: (a, day) => (mountedOn(a)
+        ? `gets ready to spray ${figures.volume(a.litres)} with ${loadOf(a).planter} at ${spot(a.at)}, load ${loadOf(a).id}; `
+        : `pumps ${figures.volume(a.litres)} into ${loadOf(a).planter} at ${spot(a.at)}, load ${loadOf(a).id}; `)
         + `use by ${figures.by(loadOf(a).useBy, day)}`,
       belongs: ofLoad,
       chooses: chooseLoad,
@@ -78,7 +83,7 @@ const kinds = (() => {
       keys: ["at", "why"],
       name: "waiting", letter: "",
       y: 30, height: 14, fill: () => looks.wait, swatch: () => looks.wait,
-      says: (a) => `waits ${controls.waits[a.why]} at ${spot(a.at)}, ${figures.span(a.end - a.start)}`,
+      says: (a) => `waits ${controls.waits(a)} at ${spot(a.at)}, ${figures.span(a.end - a.start)}`,
       belongs: (a, chosen) => chosen.kind === "field" && a.at === chosen.index,
       chooses: (a) => (isField(a.at) ? ["field", a.at] : null),
     },

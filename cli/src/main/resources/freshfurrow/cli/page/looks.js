@@ -31,6 +31,13 @@ const looks = (() => {
     return `url(#${id})`;
   }
 
+  // drawn over a color, so each line has one of the paper's on both sides
+  function over(id, d) {
+    const pattern = defs.append("pattern").attr("id", id).attr("width", 10).attr("height", 10).attr("patternUnits", "userSpaceOnUse");
+    ["over-edge", "over-line"].forEach((className) => pattern.append("path").attr("d", d).attr("class", className));
+    return `url(#${id})`;
+  }
+
   const numbered = (number) => fill(number % colours.length, Math.floor(number / colours.length + number) % textures.length);
   const order = d3.sort(d3.range(plan.fields.length), (f) => (plan.fields[f].from === undefined ? Infinity : plan.fields[f].from));
   const place = new Map(order.map((field, i) => [field, i]));
@@ -39,6 +46,8 @@ const looks = (() => {
     crop: numbered,
     field: (field) => numbered(place.get(field)),
     numbered,
+    without: over("over-without", "M-2,9L5,2L12,9"),
+    partlyWithout: over("over-partly-without", "M2,8L8,2"),
     closed: hatch("hatch-closed", "M0,0L8,8M8,0L0,8", "hatch-closed"),
     wet: hatch("hatch-wet", "M-2,6L6,-2M2,10L10,2", "hatch-wet"),
     wait: hatch("hatch-wait", "M-2,6L6,-2M2,10L10,2", "hatch-wait"),

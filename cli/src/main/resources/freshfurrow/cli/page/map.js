@@ -3,6 +3,7 @@ const groundMap = (() => {
   // degrees to metres on a sphere of the Earth's mean radius; for drawing only
   const M_PER_DEGREE = 111195;
   const DROP = "M0,-10C5,-3 7,0 7,4A7,7 0 1 1 -7,4C-7,0 -5,-3 0,-10z";
+  const LINE = 12;
   let zoomed = d3.zoomIdentity;
   let whose = "";
   let redraw = () => {};
@@ -10,18 +11,8 @@ const groundMap = (() => {
   const located = () => plan.spots.filter((spot) => spot.at);
   const dated = plan.fields.filter((field) => field.from !== undefined);
   const date = d3.scaleSequential(d3.extent(dated, (field) => dayOf(field.from)), d3.interpolateCividis);
+  const overField = (field) => (field.haWithout === 0 ? null : fieldWords.isPartly(field) ? looks.partlyWithout : looks.without);
   const fieldFill = (field) => (field.from === undefined ? looks.wait : date(dayOf(field.from)));
-
-  const words = (field) => plan.words[field.work];
-
-  function sayField(field) {
-    const until = field.lastDay !== dayOf(field.from) ? ` to ${figures.day(field.lastDay)}` : "";
-    const planted = field.from === undefined ? words(field).undone : `${words(field).done} ${figures.day(dayOf(field.from))}${until} by ${field.planter}`;
-    return `${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${planted}; `
-      + `window ${figures.shortDay(field.opens)} to ${figures.shortDay(field.closes)}`
-      + (field.fixed ? `; ${field.fixed}` : "")
-      + (field.said ? `; ${field.said}` : "");
-  }
 
   function projection(width) {
     const points = located().flatMap((spot) => (spot.rings ? spot.rings.flat() : [spot.at]));
@@ -52,12 +43,14 @@ const groundMap = (() => {
     return `M${x - r},${y}a${r},${r} 0 1 0 ${2 * r},0a${r},${r} 0 1 0 ${-2 * r},0Z`;
   }
 
-  /** Inside a field where its name has room; else below it. */
-  function labelAt(field, to, scale) {
+  /** Inside a field where its name has room and no texture lies behind it; else below it, or above it at the map's lower edge. */
+  function labelAt(field, to, scale, lines, height) {
     const ring = field.rings ? field.rings[0].map(to) : null;
     const [x, y] = ring ? d3.polygonCentroid(ring) : to(field.at);
-    if (radius(field, scale) >= 30) return [x, y - 1];
-    return [x, (ring ? d3.max(ring, (p) => p[1]) : y + radius(field, scale)) + 13];
+    if (radius(field, scale) >= 30 && field.haWithout === 0) return [x, y - 1];
+    const r = radius(field, scale);
+    const [top, bottom] = ring ? d3.extent(ring, (p) => p[1]) : [y - r, y + r];
+    return [x, bottom < height && bottom + LINE * lines + 2 > height ? top - LINE * (lines - 1) - 5 : bottom + 13];
   }
 
   function draw(width) {
@@ -70,17 +63,19 @@ const groundMap = (() => {
       .attr("aria-label", "Map of the fields; arrow keys move from field to field in planting order, Enter selects one");
     const fields = plan.fields.map((field, index) => ({ field, index })).filter((each) => each.field.at || each.field.rings);
     // small fields lie on large ones
-    const mark = svg.append("g").selectAll("g").data(d3.sort(fields, (d) => -d.field.ha)).join("g")
+    const shapes = svg.append("g").selectAll("g").data(d3.sort(fields, (d) => -d.field.ha)).join("g")
       .attr("class", "field").attr("role", "button").attr("data-field", (d) => d.index)
-      .attr("aria-label", (d) => sayField(d.field))
+      .attr("aria-label", (d) => fieldWords.sentence(d.field))
       .on("click", (event, d) => choice.choose("field", d.index));
-    mark.append("path").attr("fill-rule", "evenodd").attr("d", (d) => outline(d.field, to, shown)).attr("fill", (d) => fieldFill(d.field));
-    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), mark.data(), to, shown, width);
+    const shape = (some, fill) => some.append("path").attr("fill-rule", "evenodd").attr("d", (d) => outline(d.field, to, shown)).attr("fill", fill);
+    shape(shapes, (d) => fieldFill(d.field));
+    shape(shapes.filter((d) => d.field.haWithout > 0), (d) => overField(d.field)).attr("class", "over");
+    names(svg.append("g").attr("class", "names").attr("aria-hidden", "true"), shapes.data(), to, shown, width, height);
     ways(svg.append("g").attr("class", "ways").attr("aria-hidden", "true"), to);
     spots(svg.append("g").attr("aria-hidden", "true"), to, width);
     scaleBar(svg, shown, height);
-    controls.tells(mark, "#map-readout", (d) => sayField(d.field));
-    controls.rove([d3.sort(mark.nodes(), (node) => { const { from } = d3.select(node).datum().field; return from === undefined ? Infinity : from; })]);
+    controls.tells(shapes, "#map-readout", (d) => fieldWords.sentence(d.field));
+    controls.rove([d3.sort(shapes.nodes(), (node) => { const { from } = d3.select(node).datum().field; return from === undefined ? Infinity : from; })]);
     svg.call(d3.zoom().scaleExtent([1, 12]).filter((event) => (event.type === "wheel" ? event.ctrlKey : event.type !== "touchstart" || event.touches.length > 1))
       .on("zoom", (event) => {
         if (event.sourceEvent) move(event.transform);
@@ -92,7 +87,7 @@ const groundMap = (() => {
   const leftward = (spot, x, width) => x <= width && x + 14 + spotWidth(spot) > width;
 
   /** Names of as many fields as have room, the largest first; none is cut off by the map's edge while its field is on the map. */
-  function names(group, fields, to, scale, width) {
+  function names(group, fields, to, scale, width, height) {
     const taken = plan.points.concat(plan.places).filter((spot) => spot.at).map((spot) => {
       const [x, y] = to(spot.at);
       const end = 14 + spotWidth(spot);
@@ -100,16 +95,19 @@ const groundMap = (() => {
     });
     const free = (box) => taken.every((other) => box[2] < other[0] || box[0] > other[2] || box[3] < other[1] || box[1] > other[3]);
     fields.forEach(({ field, index }) => {
-      const [centre, y] = labelAt(field, to, scale);
-      const when = field.from === undefined ? words(field).undone : figures.shortDay(dayOf(field.from));
-      const half = Math.max(field.id.length * 4.2, when.length * 3.1);
+      const when = field.from === undefined ? fieldWords.of(field).undone : figures.shortDay(dayOf(field.from));
+      const what = fieldWords.mark(field);
+      const lines = what ? 3 : 2;
+      const [centre, y] = labelAt(field, to, scale, lines, height);
+      const half = Math.max(field.id.length * 4.2, Math.max(when.length, what.length) * 3.1);
       const x = centre < 0 || centre > width ? centre : Math.max(half + 2, Math.min(width - half - 2, centre));
-      const box = [x - half, y - 11, x + half, y + 14];
+      const box = [x - half, y - 11, x + half, y + LINE * (lines - 1) + 2];
       if (!free(box)) return;
       taken.push(box);
       const name = group.append("text").datum({ index }).attr("transform", `translate(${x},${y})`);
       name.append("tspan").attr("x", 0).attr("y", 0).text(field.id);
-      name.append("tspan").attr("class", "when").attr("x", 0).attr("y", 12).text(when);
+      name.append("tspan").attr("class", "when").attr("x", 0).attr("y", LINE).text(when);
+      if (what) name.append("tspan").attr("class", "when what").attr("x", 0).attr("y", 2 * LINE).text(what);
     });
   }
 
@@ -168,12 +166,15 @@ const groundMap = (() => {
   function legend() {
     const extent = date.domain();
     const stops = Array.from(new Set(d3.range(5).map((i) => Math.round(extent[0] + ((extent[1] - extent[0]) * i) / 4))));
+    const over = (text, look) => (plan.fields.some((field) => overField(field) === look) ? [{ text, draw: controls.swatch(look) }] : []);
     controls.legend("#map-legend", [
       ...(dated.length > 0 ? stops.map((day) => ({ text: figures.shortDay(day), draw: controls.swatch(date(day)) })) : []),
       ...(dated.length < plan.fields.length ? [{ text: plan.words.all.undone, draw: controls.swatch(looks.wait) }] : []),
+      ...over("planted without extract", looks.without),
+      ...over("planted in part without extract", looks.partlyWithout),
       { text: `${plan.words.all.done} on the day shown above`, draw: (svg) => svg.append("rect").attr("class", "today-swatch").attr("x", 5).attr("y", 1).attr("width", 16).attr("height", 12) },
-      { text: `${plan.words.all.machine}'s route that day`, draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
-      { text: "rig's route", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
+      { text: `route of a ${plan.words.all.machine} that day`, draw: (svg) => svg.append("g").attr("class", "way planter").append("path").attr("d", "M0,7H26") },
+      { text: "route of a rig", draw: (svg) => svg.append("g").attr("class", "way rig").append("path").attr("d", "M0,7H26") },
       { text: "water", draw: (svg) => svg.append("g").attr("class", "water").append("path").attr("transform", "translate(13,8) scale(.6)").attr("d", DROP) },
       { text: "place", draw: (svg) => svg.append("g").attr("class", "place").append("path").attr("transform", "translate(13,7) scale(.8)").attr("d", "M-7,7V-2L0,-8L7,-2V7z") },
     ]);
@@ -201,7 +202,7 @@ const groundMap = (() => {
       whose = event.target.value;
       redraw();
     });
-    pick.selectAll("option").data(["", ...plan.machines.map((machine) => machine.id)]).join("option").attr("value", (d) => d).text((d) => d || "all machines");
+    pick.selectAll("option").data([{ id: "", name: "all machines" }, ...plan.machines]).join("option").attr("value", (d) => d.id).text((d) => d.name);
     controls.rest("#map-readout", "Point at or tap a field for details; click it to highlight its loads and days.");
     legend();
     redraw = controls.drawToWidth(document.getElementById("map-chart"), draw);

@@ -11,25 +11,35 @@ const seasonChart = (() => {
   const hasWeather = () => plan.rain.length > 0 || plan.wet.some((ground) => ground.times.length > 0);
   const weatherHeight = () => (hasWeather() ? RAIN + WET * plan.wet.length + 6 : 0);
 
-  /** What a machine put out on a day, by crop or by field: hectares planted or litres pumped. */
+  /** What a machine put out on a day, by crop or by field, and with extract or without: hectares planted or litres pumped. */
   function output(machine, day) {
     const sums = new Map();
-    const add = (field, amount) => {
+    const add = (field, amount, without = false) => {
       const key = by === "crop" ? plan.fields[field].crop : field;
-      sums.set(key, (sums.get(key) || 0) + amount);
+      const id = 2 * key + Number(without);
+      sums.set(id, { key, without, amount: (sums.has(id) ? sums.get(id).amount : 0) + amount });
     };
     machine.on(day).filter((activity) => dayOf(activity.start) === day).forEach((activity) => {
       if (coversGround(activity)) {
-        add(activity.at, activity.ha);
+        add(activity.at, activity.ha, isWithoutExtract(activity));
       } else if (activity.what === "transfer") {
         const load = plan.loads[activity.load];
         load.haByField.forEach((ha, field) => add(field, (activity.litres * ha) / load.ha));
       }
     });
-    return sums;
+    return d3.sort(sums, ([id]) => id).map(([, sum]) => sum);
   }
 
-  const amount = (machine, total) => (machine.kind === "planter" ? figures.area(total) : figures.volume(total));
+  const total = (sums) => d3.sum(sums, (sum) => sum.amount);
+
+  const amount = (machine, sum) => (machine.kind === "rig" ? figures.volume(sum) : figures.area(sum));
+
+  function sayOutput(machine, day) {
+    const sums = output(machine, day);
+    const without = total(sums.filter((sum) => sum.without));
+    return `${machine.id} ${amount(machine, total(sums))} ${machine.kind === "rig" ? "transferred" : plan.words[machine.does].done}`
+      + (without > 0 ? `, ${figures.area(without)} of it without extract` : "");
+  }
 
   function lateHa(machine, day) {
     return d3.sum(machine.on(day).filter((activity) => coversGround(activity) && dayOf(activity.start) === day
@@ -37,9 +47,7 @@ const seasonChart = (() => {
   }
 
   function sayDay(day) {
-    const parts = plan.machines.map((machine) => ({ machine, total: d3.sum(output(machine, day).values()) }))
-      .filter((part) => part.total > 0)
-      .map((part) => `${part.machine.id} ${amount(part.machine, part.total)}`);
+    const parts = plan.machines.filter((machine) => total(output(machine, day)) > 0).map((machine) => sayOutput(machine, day));
     const late = d3.sum(plan.machines, (machine) => lateHa(machine, day));
     const closed = plan.closed.includes(day) ? "; closed" : "";
     const rain = plan.rain.filter((shower) => dayOf(shower.at) === day).map((shower) => `; rain ${shower.depth}${shower.daily ? "" : ` from ${figures.clock(shower.at)}`}`).join("");
@@ -49,12 +57,12 @@ const seasonChart = (() => {
 
   function segments(machine, width, left, height) {
     const days = d3.range(plan.season.days).map((day) => ({ day, sums: output(machine, day) }));
-    const most = d3.max(days, (each) => d3.sum(each.sums.values())) || 0;
+    const most = d3.max(days, (each) => total(each.sums)) || 0;
     const y = d3.scaleLinear([0, most || 1], [0, height]);
     const bars = days.flatMap(({ day, sums }) => {
       let below = 0;
-      return d3.sort(sums, (entry) => entry[0]).map(([key, value]) => {
-        const bar = { day, key, x: left(day) + 1, width: width - 2, y: height - y(below + value), height: y(value) };
+      return sums.map(({ key, without, amount: value }) => {
+        const bar = { day, key, without, x: left(day) + 1, width: width - 2, y: height - y(below + value), height: y(value) };
         below += value;
         return bar;
       });
@@ -83,15 +91,18 @@ const seasonChart = (() => {
       const y = top + i * ROW;
       const { most, bars } = segments(machine, column, left, ROW - 12);
       back.append("line").attr("class", "ground").attr("x2", width).attr("y1", y + ROW - 2).attr("y2", y + ROW - 2);
-      back.append("g").attr("transform", `translate(0,${y + 10})`).selectAll("rect").data(bars).join("rect")
-        .attr("class", "part")
+      const parts = (name, some, fill) => back.append("g").attr("transform", `translate(0,${y + 10})`).selectAll("rect").data(some).join("rect")
+        .attr("class", name)
         .attr("x", (d) => d.x).attr("y", (d) => d.y).attr("width", (d) => d.width).attr("height", (d) => d.height)
-        .attr("fill", (d) => (by === "crop" ? looks.crop(d.key) : looks.field(d.key)))
+        .attr("fill", fill)
         .attr("data-field", (d) => (by === "field" ? d.key : null));
+      parts("part", bars, (d) => (by === "crop" ? looks.crop(d.key) : looks.field(d.key)));
+      parts("part without", bars.filter((bar) => bar.without), looks.without);
       back.append("g").selectAll("path").data(d3.range(plan.season.days).filter((day) => lateHa(machine, day) > 0)).join("path")
         .attr("class", "late").attr("d", (day) => `M${left(day) + column / 2 - 4},${y + 1}h8l-4,6z`);
-      labels.append("text").attr("class", "machine").attr("x", 0).attr("y", y + 24).text(machine.id);
-      labels.append("text").attr("class", "small").attr("x", 0).attr("y", y + 38).text(most > 0 ? `to ${amount(machine, most)}` : "no work");
+      labels.append("text").attr("class", "machine").attr("x", 0).attr("y", y + 17).text(machine.id);
+      labels.append("text").attr("class", "small").attr("x", 0).attr("y", y + 29).text(machine.kind);
+      labels.append("text").attr("class", "small").attr("x", 0).attr("y", y + 41).text(most > 0 ? `to ${amount(machine, most)}` : "no work");
     });
     const day = svg.selectAll("g.day").data(d3.range(plan.season.days)).join("g")
       .attr("class", "day").attr("role", "button").attr("data-x", left).attr("data-day", (d) => d)
@@ -148,6 +159,7 @@ const seasonChart = (() => {
     const crops = plan.crops.map((name, i) => ({ text: name, draw: controls.swatch(looks.crop(i)) }));
     controls.legend("#season-legend", [
       ...(by === "crop" ? crops : [{ text: "each field has its own color and texture; point at a day for names", draw: controls.swatch(looks.field(0)) }]),
+      ...(plan.work.some(isWithoutExtract) ? [{ text: "planted without extract", draw: controls.swatch(looks.without) }] : []),
       { text: "closed", draw: controls.swatch(looks.closed) },
       ...(hasWeather() ? [{ text: `too wet to ${plan.words.all.verb}`, draw: controls.swatch(looks.wet) }] : []),
       { text: `some ${plan.words.all.done} late`, draw: (svg) => svg.append("path").attr("class", "late").attr("d", "M7,3h12l-6,9z") },

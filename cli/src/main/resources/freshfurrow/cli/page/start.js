@@ -18,8 +18,8 @@
     const text = {
       field: () => {
         const done = field.from === undefined
-          ? plan.words[field.work].undone
-          : `${plan.words[field.work].done} from ${figures.time(field.from)} with ${figures.count(field.loads.size, "load", "loads")}`;
+          ? fieldWords.of(field).undone
+          : `${fieldWords.of(field).done} from ${figures.time(field.from)}${fieldWords.loads(field)}`;
         const why = field.why ? `. ${field.why}` : "";
         return `Field ${field.id}, ${field.name}: ${figures.area(field.ha)} of ${plan.crops[field.crop]}, ${done}${why}`;
       },

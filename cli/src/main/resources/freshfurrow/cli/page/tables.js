@@ -73,23 +73,9 @@ const tables = (() => {
     });
   }
 
+  /** Columns that stand in a table only where a plan has what they tell. */
+  const where = (holds, column) => (holds ? [column] : []);
   const numbered = (rows) => rows.map((row, index) => ({ ...row, index }));
-
-  function slack(field) {
-    if (field.leftHa !== undefined) return `${figures.area(field.leftHa)} ${plan.words[field.work].undone}`;
-    const days = field.closes - field.lastDay;
-    if (days < 0) return `${figures.count(-days, "day", "days")} late`;
-    return days === 0 ? "on the last day" : `${figures.count(days, "day", "days")} to spare`;
-  }
-
-  function planted(field) {
-    if (field.from === undefined) return "-";
-    const until = field.lastDay > dayOf(field.from) ? ` to ${figures.shortDay(field.lastDay)}` : "";
-    return `${figures.day(dayOf(field.from))}${until}`;
-  }
-
-  // a broken promise says itself what was fixed
-  const why = (field) => [...(field.fixed && !(field.why || "").includes(field.fixed) ? [field.fixed] : []), ...(field.why ? [field.why] : [])].join("; ");
 
   function fields() {
     table("#fields", "fields", [
@@ -97,11 +83,14 @@ const tables = (() => {
       { name: "name", text: (d) => d.name, sort: (d) => d.name },
       { name: "crop", text: (d) => plan.crops[d.crop], sort: (d) => plan.crops[d.crop] },
       { name: "area", text: (d) => figures.area(d.ha), sort: (d) => d.ha, number: true },
-      { name: plan.words.all.done, text: planted, sort: (d) => (d.from === undefined ? Infinity : d.from) },
+      { name: plan.words.all.done, text: fieldWords.days, sort: (d) => (d.from === undefined ? Infinity : d.from) },
       { name: "by", text: (d) => d.planter || "-", sort: (d) => d.planter || "" },
+      ...where(plan.work.some(isWithoutExtract), {
+        name: "without extract", text: (d) => (d.haWithout > 0 ? figures.area(d.haWithout) : "-"), sort: (d) => d.haWithout, number: true,
+      }),
       { name: "window", text: (d) => `${figures.shortDay(d.opens)} to ${figures.shortDay(d.closes)}`, sort: (d) => d.closes },
-      { name: "days to spare or late", text: slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
-      { name: "why", text: why, sort: why, words: true },
+      { name: "days to spare or late", text: fieldWords.slack, sort: (d) => (d.leftHa !== undefined ? -Infinity : d.closes - d.lastDay) },
+      { name: "why", text: fieldWords.why, sort: fieldWords.why, words: true },
     ], numbered(plan.fields));
   }
 
@@ -116,7 +105,7 @@ const tables = (() => {
     table("#loads", "loads", [
       { name: "load", text: (d) => d.id, sort: (d) => d.index, choose: "load" },
       { name: "filled", text: (d) => figures.shortTime(d.start), sort: (d) => d.start },
-      { name: plan.words.all.machine, text: (d) => d.planter, sort: (d) => d.planter },
+      { name: plan.words.all.machine, text: (d) => plan.machineOf.get(d.planter).name, sort: (d) => d.planter },
       { name: "rig", text: (d) => d.rig, sort: (d) => d.rig },
       { name: "recipe", text: (d) => d.recipe, sort: (d) => d.recipe },
       { name: "mix", text: (d) => figures.volume(d.litres), sort: (d) => d.litres, number: true },

@@ -74,6 +74,11 @@ final class Browser implements AutoCloseable {
     /** A file as it is printed on the paper that it asks for: a PDF. */
     byte[] printed(Path file) {
         driver.get(file.toUri().toString());
+        return printed();
+    }
+
+    /** What is open, as it is printed on the paper that it asks for: a PDF. */
+    byte[] printed() {
         Object pdf = driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true))
                 .get("data");
         return Base64.getDecoder().decode((String) Objects.requireNonNull(pdf));

@@ -2,8 +2,6 @@ package freshfurrow.cli.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
@@ -92,7 +90,6 @@ final class ReadersIT {
                 return mark.left >= 0 && mark.left < document.documentElement.clientWidth""")).isTrue();
     }
 
-    /** By the rules of axe-core: WCAG 2.2 levels A and AA, and best practices. */
     @ParameterizedTest
     @CsvSource({"light,1280", "dark,1280", "light,360", "dark,360"})
     void axeFindsNothing(String light, int width) {
@@ -100,19 +97,7 @@ final class ReadersIT {
         browser.prefers(light);
         browser.open(wet);
         browser.element("#day-loads button").click();
-        List<String> findings = new AxeBuilder()
-                .analyze(browser.driver()).getViolations().stream()
-                        .map(ReadersIT::finding)
-                        .toList();
-        assertThat(findings).isEmpty();
-    }
-
-    private static String finding(Rule rule) {
-        return rule.getId() + " (" + rule.getImpact() + "): " + rule.getHelp() + " "
-                + rule.getNodes().stream()
-                        .map(node -> node.getHtml() + " " + node.getFailureSummary())
-                        .limit(3)
-                        .toList();
+        assertThat(Axe.findings(browser)).isEmpty();
     }
 
     @Test

@@ -71,14 +71,6 @@ final class ViewsIT {
     }
 
     @Test
-    void whatIsPlantedWithoutExtractIsNamedAndDrawn(@TempDir Path folder) {
-        browser.open(Pages.ofScenario("mixed-farm", folder));
-        assertThat(browser.text("#ledger")).contains("without extract");
-        assertThat(browser.text("#day-legend")).contains("planting without extract");
-        assertThat(browser.count("#season-chart rect.part")).isPositive();
-    }
-
-    @Test
     void aClickOnADayOpensIt() {
         WebElement friday = browser.element("#season-chart g.day[data-day='4']");
         friday.click();
