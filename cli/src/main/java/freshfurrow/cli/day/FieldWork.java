@@ -65,6 +65,24 @@ public record FieldWork(Field field, List<Piece> pieces, Optional<Plan.Unserved>
         return pieces.stream().mapToDouble(piece -> piece.planting().areaHa()).sum();
     }
 
+    /** Of that planted without extract, ha. */
+    public double withoutExtractHa() {
+        return haOf(Activity.PlantWithout.class);
+    }
+
+    /** Planted with extract or sprayed, ha. */
+    public double withExtractHa() {
+        return haOf(Activity.Plant.class);
+    }
+
+    private double haOf(Class<? extends Activity.Planting> kind) {
+        return pieces.stream()
+                .map(Piece::planting)
+                .filter(kind::isInstance)
+                .mapToDouble(Activity.Planting::areaHa)
+                .sum();
+    }
+
     /** Area planted after the window times the days after it, unweighted; a piece counts on the date on which it begins. */
     public double lateHaDays() {
         return haDaysAfter(field.window(), pieces.stream().map(Piece::planting).toList());

@@ -6,9 +6,11 @@ import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.CrewClock;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Steps;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -123,14 +125,10 @@ public final class CalendarFile {
 
     private String summary(MachineDay day) {
         List<String> parts = new ArrayList<>();
-        if (!day.each(Activity.Planting.class).isEmpty()) {
-            Map<String, Double> areas = day.each(Activity.Planting.class).stream()
-                    .collect(Collectors.groupingBy(
-                            Activity.Planting::field,
-                            LinkedHashMap::new,
-                            Collectors.summingDouble(Activity.Planting::areaHa)));
-            areas.forEach((field, areaHa) -> parts.add(index.label(field) + " " + figures.area(areaHa)));
-        }
+        day.each(Activity.Planting.class).stream()
+                .collect(Collectors.groupingBy(Activity.Planting::field, LinkedHashMap::new, Collectors.toList()))
+                .forEach((field, plantings) ->
+                        parts.add(index.label(field) + " " + figures.area(sum(plantings)) + how(field, plantings)));
         if (day.machine().kind().isRig()) {
             int batches = day.each(Activity.Extract.class).size();
             int draws = day.each(Activity.Draw.class).size();
@@ -151,6 +149,25 @@ public final class CalendarFile {
             }
         }
         return day.machine().id() + ": " + (parts.isEmpty() ? "drives" : String.join(", ", parts));
+    }
+
+    /** What the area of a field does not say of it; nothing where that is planted with extract. */
+    private String how(String field, List<Activity.Planting> plantings) {
+        if (season.field(field).work() == Work.SPRAY) {
+            return " " + WorkWords.of(Work.SPRAY).done();
+        }
+        List<Activity.Planting> without = plantings.stream()
+                .filter(Activity.PlantWithout.class::isInstance)
+                .toList();
+        if (without.isEmpty()) {
+            return "";
+        }
+        return (without.size() < plantings.size() ? ", " + figures.area(sum(without)) + " of it" : "")
+                + " without extract";
+    }
+
+    private static double sum(List<Activity.Planting> plantings) {
+        return plantings.stream().mapToDouble(Activity.Planting::areaHa).sum();
     }
 
     private String description(MachineDay day) {

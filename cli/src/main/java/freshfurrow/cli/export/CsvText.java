@@ -24,13 +24,13 @@ final class CsvText {
     private final CSVPrinter printer;
     private final List<String> row = new ArrayList<>();
 
-    CsvText(String... headers) {
+    CsvText(List<String> headers) {
         try {
             printer = new CSVPrinter(text, CSVFormat.RFC4180);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        row.addAll(List.of(headers));
+        row.addAll(headers);
         endRow();
     }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.day.FieldWork;
+import freshfurrow.cli.text.FieldDone;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.season.Field;
@@ -29,10 +30,12 @@ public final class MapFile {
 
     private final Season season;
     private final AreaUnit unit;
+    private final Told told;
 
     private MapFile(Season season, Plan plan) {
         this.season = season;
         unit = plan.season().units().area();
+        told = Told.of(season, plan);
     }
 
     /**
@@ -81,6 +84,14 @@ public final class MapFile {
                 .put("windowLast", field.window().last().toString());
         if (field.work() != Work.PLANT) {
             properties.put("work", field.work().key());
+        }
+        if (told.either()) {
+            properties.put("done", FieldDone.words(work));
+        }
+        if (told.withoutExtract()) {
+            properties
+                    .put("withExtract", area(work.withExtractHa()))
+                    .put("withoutExtract", area(work.withoutExtractHa()));
         }
         work.start()
                 .ifPresent(

@@ -2,16 +2,18 @@ package freshfurrow.cli.export;
 
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
-import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.day.OnBoard;
 import freshfurrow.cli.day.PlanIndex;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Season;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,69 +21,33 @@ import java.util.stream.Collectors;
 
 /** A plan as tables, in the units of its season; each unit stands in its column's header. */
 public final class TableFiles {
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
+    static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
-    private static final int AREA_DECIMALS = 3;
     private static final int DECIMALS = 2;
 
     private final Season season;
     private final Plan plan;
     private final PlanIndex index;
     private final DisplayUnits units;
+    private final Told told;
 
     public TableFiles(Season season, Plan plan) {
         this.season = season;
         this.plan = plan;
         index = new PlanIndex(plan);
         units = plan.season().units();
+        told = Told.of(season, plan);
     }
 
     /** A row for each field of the season, in its order. */
     public String fields() {
-        String area = " (" + units.area().symbol() + ")";
-        CsvText csv = new CsvText(
-                "id",
-                "name",
-                "crop",
-                "recipe",
-                "area" + area,
-                "window first",
-                "window last",
-                "planted from",
-                "planted until",
-                "planted" + area,
-                "days to spare",
-                "late (" + units.area().symbol() + "-days)",
-                "planters",
-                "loads",
-                "not planted" + area,
-                "why not planted");
-        for (FieldWork work : FieldWork.of(season, plan)) {
-            csv.text(work.field().id())
-                    .text(work.field().name())
-                    .text(work.field().crop())
-                    .text(work.field().recipe())
-                    .number(area(work.field().areaHa()))
-                    .text(work.field().window().first().toString())
-                    .text(work.field().window().last().toString())
-                    .text(time(work.start()))
-                    .text(time(work.end()))
-                    .number(area(work.plantedHa()))
-                    .number(work.daysToSpare().map(String::valueOf).orElse(""))
-                    .number(area(work.lateHaDays()))
-                    .text(String.join(" ", work.planters()))
-                    .text(String.join(" ", work.loads()))
-                    .number(area(work.unserved().map(Plan.Unserved::areaHa).orElse(0.0)))
-                    .text(work.unserved().map(Plan.Unserved::why).orElse(""))
-                    .endRow();
-        }
-        return csv.toString();
+        return new FieldTable(season, plan).text();
     }
 
     /** A row for each load, in the order of their transfers. */
     public String loads() {
         String volume = " (" + units.volume().symbol() + ")";
-        CsvText csv = new CsvText(
+        List<String> headers = new ArrayList<>(List.of(
                 "id",
                 "planter",
                 "rig",
@@ -96,7 +62,11 @@ public final class TableFiles {
                 "use by",
                 "last drop",
                 "margin (min)",
-                "dumped" + volume);
+                "dumped" + volume));
+        if (told.work()) {
+            headers.add("work");
+        }
+        CsvText csv = new CsvText(headers);
         Map<String, Activity.Fill> fills = fills();
         for (Plan.Load load : plan.loads()) {
             Optional<Activity.Fill> fill = Optional.ofNullable(fills.get(load.id()));
@@ -117,15 +87,18 @@ public final class TableFiles {
                     .text(TIME.format(load.deadline()))
                     .text(TIME.format(load.lastDrop()))
                     .number(CsvText.figure((double) plan.margin(load).toSeconds() / MINUTE_S, DECIMALS))
-                    .number(volume(load.dumpedL()))
-                    .endRow();
+                    .number(volume(load.dumpedL()));
+            if (told.work()) {
+                csv.text(WorkWords.of(index.workOf(load.planter())).done());
+            }
+            csv.endRow();
         }
         return csv.toString();
     }
 
     /** A row for each batch, in the order of the plan. */
     public String batches() {
-        CsvText csv = new CsvText(
+        CsvText csv = new CsvText(List.of(
                 "id",
                 "rig",
                 "at",
@@ -135,7 +108,7 @@ public final class TableFiles {
                 "lots (" + units.mass().symbol() + ")",
                 "water (" + units.volume().symbol() + ")",
                 "loads",
-                "use by");
+                "use by"));
         Map<String, String> places = places();
         for (Plan.Batch batch : plan.batches()) {
             csv.text(batch.id())
@@ -176,7 +149,7 @@ public final class TableFiles {
     }
 
     private String area(double hectares) {
-        return CsvText.figure(units.area().fromHectares(hectares), AREA_DECIMALS);
+        return FieldTable.area(units, hectares);
     }
 
     private String volume(double litres) {

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.cli.example.HostileNames;
+import freshfurrow.cli.example.MixedExample;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
@@ -55,6 +56,21 @@ final class CalendarFileTest {
         // 5 hours behind UTC in summer
         assertThat(start(events.get(2))).isEqualTo(Instant.parse("2027-04-20T11:40:00Z"));
         assertThat(end(events.get(2))).isEqualTo(Instant.parse("2027-04-20T14:16:00Z"));
+    }
+
+    @Test
+    void anEntrySaysWhatIsPlantedWithoutExtractAndWhatIsSprayed() throws Exception {
+        List<VEvent> events = events(CalendarFile.text(MixedExample.season(), MixedExample.plan(), Optional.empty()));
+        assertThat(events.stream().map(event -> value(event, Property.SUMMARY)))
+                .containsExactly(
+                        "R1: 1 water trip",
+                        "R1: 1 batch, 16 kg of compost",
+                        "P1: N40 8.00 ha, 3.00 ha of it without extract",
+                        "R1: S80 4.00 ha sprayed, 1 batch, 8 kg of compost",
+                        "P1: E20 2.00 ha without extract");
+        assertThat(value(events.get(2), Property.DESCRIPTION)).contains("08:30 PLANT 3.00 ha in N40 without extract");
+        assertThat(value(events.get(3), Property.DESCRIPTION))
+                .contains("07:10 READY 800 L to spray with boom at S80", "07:20 SPRAY 4.00 ha in S80, load L0002");
     }
 
     @Test

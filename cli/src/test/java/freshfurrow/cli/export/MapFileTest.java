@@ -2,12 +2,14 @@ package freshfurrow.cli.export;
 
 import static freshfurrow.cli.example.ExampleSeason.MONDAY;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.cli.example.HostileNames;
+import freshfurrow.cli.example.MixedExample;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
@@ -56,6 +58,27 @@ final class MapFileTest {
         JsonNode left = features.get(2).get("properties");
         assertThat(left.has("planted")).isFalse();
         assertThat(left.get("notPlanted").asDouble()).isEqualTo(2);
+    }
+
+    @Test
+    void aFieldTellsWhatIsDoneAndHowMuchOfItWithoutExtract() throws Exception {
+        List<JsonNode> features = features(MapFile.text(MixedExample.season(), MixedExample.plan()));
+        assertThat(features.stream().limit(3).map(feature -> feature.get("properties")))
+                .extracting(
+                        each -> each.get("done").asText(),
+                        each -> each.get("withExtract").asDouble(),
+                        each -> each.get("withoutExtract").asDouble(),
+                        each -> each.path("work").asText())
+                .containsExactly(
+                        tuple("planted in part without extract", 5.0, 3.0, ""),
+                        tuple("sprayed", 4.0, 0.0, "spray"),
+                        tuple("planted without extract", 0.0, 2.0, ""));
+    }
+
+    @Test
+    void whereAllIsPlantedWithExtractTheMapDoesNotSaySo() {
+        assertThat(MapFile.text(ExampleSeason.season(), ExamplePlan.plan()))
+                .doesNotContain("xtract\"", "\"done\"", "\"work\"");
     }
 
     @Test

@@ -1,10 +1,12 @@
 package freshfurrow.cli.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
 import freshfurrow.cli.example.HostileNames;
+import freshfurrow.cli.example.MixedExample;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
 import java.io.IOException;
@@ -50,6 +52,39 @@ final class TableFilesTest {
                         "days to spare", "",
                         "not planted (ha)", "2",
                         "why not planted", "no compost left after 2027-04-21: 4 kg short"));
+    }
+
+    @Test
+    void aFieldIsPlantedWithExtractAndWithoutOrSprayed() throws Exception {
+        List<CSVRecord> fields = records(new TableFiles(MixedExample.season(), MixedExample.plan()).fields());
+        assertThat(fields.stream().map(CSVRecord::toMap))
+                .extracting(
+                        "id", "work", "planted (ha)", "with extract (ha)", "without extract (ha)", "planters", "loads")
+                .containsExactly(
+                        tuple("N40", "planted in part without extract", "8", "5", "3", "P1", "L0001"),
+                        tuple("S80", "sprayed", "4", "4", "0", "boom", "L0002"),
+                        tuple("E20", "planted without extract", "2", "0", "2", "P1", ""));
+    }
+
+    @Test
+    void aLoadIsPlantedOrSprayed() throws Exception {
+        List<CSVRecord> loads = records(new TableFiles(MixedExample.season(), MixedExample.plan()).loads());
+        assertThat(loads.stream().map(CSVRecord::toMap))
+                .extracting("id", "planter", "work")
+                .containsExactly(tuple("L0001", "P1", "planted"), tuple("L0002", "boom", "sprayed"));
+    }
+
+    @Test
+    void whereAllIsPlantedWithExtractTablesDoNotSaySo() {
+        assertThat(TABLES.fields() + TABLES.loads()).doesNotContain("extract", ",work");
+    }
+
+    @Test
+    void whatIsLeftOfASeasonWithSprayersIsUnplantedOrUnsprayed() throws Exception {
+        Plan none = ExamplePlan.withActivities(List.of());
+        assertThat(records(new TableFiles(MixedExample.season(), none).fields()).stream()
+                        .map(field -> field.get("work")))
+                .containsExactly("unplanted", "unsprayed", "unplanted");
     }
 
     @Test
