@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
         name = "check",
         header = "List every problem in a season, or summarize it.",
         description =
-                "%nProblems go to standard error, one per line, with file, place, reason and remedy. A season without problems is summarized: area, compost needed and on hand, water, days needed and available, the largest loads, and the loaded weight of each rig.%n",
+                "%nProblems go to standard error, one per line, with file, place, reason and remedy. A season without problems is summarized: area, compost needed and on hand, water, days needed and available, what is fixed, the largest loads, and the loaded weight of each rig.%n",
         footer = {
             "  freshfurrow check scenarios/first-season",
             "  freshfurrow check season.yaml --variant two-rigs.yaml"

@@ -35,6 +35,11 @@ public final class PlantingDays {
         return planter.fieldCapacityM2PerS() * hoursADay(planter).toSeconds() / M2_PER_HA;
     }
 
+    /** How long it takes to plant a field without a stop, s: area / effective field capacity. */
+    static double seconds(Applicator planter, Field field) {
+        return field.areaHa() * M2_PER_HA / planter.fieldCapacityM2PerS();
+    }
+
     /**
      * Days to plant some fields with all planters at work and none ever stopping: area / (effective field capacity x hours a
      * day). Where fields are for some planters only, the slowest such group decides.

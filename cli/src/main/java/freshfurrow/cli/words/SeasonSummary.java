@@ -7,14 +7,12 @@ import freshfurrow.app.season.LargestLoad;
 import freshfurrow.cli.needs.CompostNeed;
 import freshfurrow.cli.needs.CropNeed;
 import freshfurrow.cli.needs.PlantingDays;
-import freshfurrow.cli.needs.RigWeight;
 import freshfurrow.cli.text.Cautions;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.Table;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Recipe;
-import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -51,10 +49,12 @@ public final class SeasonSummary {
         lines.add("");
         crops();
         planters();
+        fixed();
         loads();
         compost();
         rigs();
         taken();
+        cautions.addAll(WithoutEffect.of(season));
         season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
         if (!cautions.isEmpty()) {
             heading("Cautions");
@@ -146,31 +146,28 @@ public final class SeasonSummary {
             entry(what + ", " + figures.mass(need.stockKg()) + " on hand");
             if (need.shortKg() > 0) {
                 cautions.add("Compost is " + figures.mass(need.shortKg()) + " short"
-                        + (atEnd ? "." : " by " + Figures.day(need.until()) + "."));
+                        + (atEnd ? "." : " by " + Figures.day(need.until()) + ".")
+                        + (season.goals().untreatedDays().isPresent()
+                                ? " Fields may be planted without extract (`goals.untreated`)."
+                                : ""));
             }
         }
     }
 
-    private void rigs() {
-        boolean fetched = season.saysWhereCompostLies();
-        heading("Rigs, loaded with a full nurse tank and "
-                + (fetched ? "all the compost that they hold" : "the compost for one batch"));
-        for (Rig rig : season.rigs()) {
-            RigWeight weight = RigWeight.of(rig, fetched);
-            entry(rig.id() + ": " + figures.mass(weight.waterKg()) + " of water + " + figures.mass(weight.compostKg())
-                    + " of compost = " + figures.mass(weight.loadKg())
-                    + weight.payloadKg().stream()
-                            .mapToObj(payload -> ", payload " + figures.mass(payload))
-                            .findFirst()
-                            .orElse(", payload not given: weigh it"));
-            weight.leftKg().ifPresent(left -> weigh(rig.id(), left));
+    private void fixed() {
+        FixedSummary fixed = new FixedSummary(season, figures);
+        if (!fixed.entries().isEmpty()) {
+            heading("Fixed (`fixed`)");
+            fixed.entries().forEach(this::entry);
         }
-        entry("Not counted: tanks, drum, pump, hoses, fuel and people.");
-        season.rigs().stream()
-                .filter(rig -> rig.bucketKg().isEmpty())
-                .forEach(rig ->
-                        entry(rig.id() + ": to count its compost in buckets, weigh a full one, take off the empty one,"
-                                + " and give the rest as its `bucket`."));
+        cautions.addAll(fixed.cautions());
+    }
+
+    private void rigs() {
+        RigSummary rigs = new RigSummary(season, figures);
+        heading(rigs.heading());
+        rigs.entries().forEach(this::entry);
+        cautions.addAll(rigs.cautions());
     }
 
     private void taken() {
@@ -179,16 +176,6 @@ public final class SeasonSummary {
             heading("Taken where the season file says nothing (see docs/season-file.md)");
             taken.forEach(this::entry);
         }
-    }
-
-    private void weigh(String rig, double leftKg) {
-        cautions.add(
-                leftKg < 0
-                        ? rig + ": water and compost alone are " + figures.mass(-leftKg)
-                                + " over its payload. Tanks, drum,"
-                                + " pump, fuel and people are extra. Do not drive it like this."
-                        : rig + ": that leaves " + figures.mass(leftKg) + " of payload for tanks, drum, pump, fuel and"
-                                + " people. Weigh the loaded rig before it goes on the road.");
     }
 
     private void heading(String heading) {

@@ -34,6 +34,9 @@ final class TakenDefaults {
             taken.compost();
         }
         taken.planters();
+        if (season.goals().untreatedDays().isPresent()) {
+            taken.waits();
+        }
         taken.whatTakesNoTime();
         taken.goals();
         return taken.entries;
@@ -75,6 +78,13 @@ final class TakenDefaults {
                 .forEach(planter -> entries.add(planter.id() + ": no fill of less than "
                         + String.format(Locale.ROOT, "%.0f %%", PER_CENT * planter.leastFill())
                         + " of the tank, but to finish something (`leastFill`)"));
+    }
+
+    private void waits() {
+        season.planters().stream()
+                .filter(planter -> planter.longestWaitS().isEmpty())
+                .forEach(planter -> entries.add(planter.id()
+                        + ": waits for a rig as long as it takes before it plants without extract (`longestWait`)"));
     }
 
     /** Of what a crew does at the beginning and the end of a day or of a draw. */

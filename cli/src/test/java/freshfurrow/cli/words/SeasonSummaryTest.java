@@ -4,16 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.app.season.CheckedSeason;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Fixed;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 final class SeasonSummaryTest {
@@ -60,6 +67,106 @@ final class SeasonSummaryTest {
                         Days needed: area / (effective field capacity x hours a day), all planters at work. Fills, driving, waiting
                         and rain are not included here; `plan` works them in.
                         Safety: Local codes, manufacturers' manuals and licensed professionals come first. See docs/safety.md.""");
+    }
+
+    @Test
+    void whatIsFixedIsListedWithWhatCannotBeKept() {
+        Season season = ExampleSeason.season();
+        List<Field> fields = season.fields();
+        List<String> lines = lines(season.change()
+                .rain(List.of(new Rain(ExampleSeason.MONDAY, 12 * 3600, 25)))
+                .fields(List.of(
+                        fixed(fields.get(0), Optional.of("P1"), Optional.of(ExampleSeason.TUESDAY)),
+                        fixed(fields.get(1), Optional.empty(), Optional.of(ExampleSeason.WEDNESDAY)),
+                        fixed(fields.get(2), Optional.of("P1"), Optional.empty())))
+                .season());
+        assertThat(String.join("\n", lines)).contains("""
+                        Fixed (`fixed`)
+                          N40: fixed to P1, to start on Tue 2027-04-20
+                          S80: fixed to start on Wed 2027-04-21
+                          E20: fixed to P1
+                        """);
+        assertThat(lines)
+                .contains(
+                        "  N40: fixed to P1, to start on Tue 2027-04-20, and no plan can keep that: its ground is too wet until Wed 2027-04-21 00:00.",
+                        "  S80: fixed to start on Wed 2027-04-21, which is late: its window closes on Tue 2027-04-20.");
+    }
+
+    @Test
+    void aDayThatIsTooFullForWhatIsFixedToItIsACaution() {
+        Season season = ExampleSeason.season();
+        assertThat(lines(season.change()
+                        .fields(Stream.of(80, 72)
+                                .map(ha -> fixed(
+                                        season.fields()
+                                                .get(0)
+                                                .change()
+                                                .id("F" + ha)
+                                                .name("F" + ha)
+                                                .areaHa(ha)
+                                                .field(),
+                                        Optional.empty(),
+                                        Optional.of(ExampleSeason.TUESDAY)))
+                                .toList())
+                        .season()))
+                .contains(
+                        "  F80, F72: fixed to start on Tue 2027-04-20, and no plan can keep that: planting all but the largest"
+                                + " takes P1 10 h 12 min at the least, and its day has 10 h 00 min.");
+    }
+
+    @Test
+    void keysOfPlantingWithoutExtractThatChangeNothingAreCautions() {
+        Season season = ExampleSeason.season();
+        Planter patient = season.planters()
+                .get(0)
+                .change()
+                .longestWaitS(OptionalInt.of(3600))
+                .planter();
+        Season waits = season.change().applicators(List.of(patient)).season();
+        String longestWait =
+                "  P1: `longestWait` has no effect, as nothing is planted without extract unless `goals.untreated` is given.";
+        assertThat(lines(waits)).contains(longestWait);
+        assertThat(lines(without(waits))).doesNotContain(longestWait);
+
+        Season weighs = fields(season, field -> field.change().extractWeight(2).field());
+        String extractWeight =
+                "  corn, soybean: `extractWeight` has no effect, as nothing is planted without extract unless `goals.untreated` is given.";
+        assertThat(lines(weighs)).contains(extractWeight);
+        assertThat(lines(without(weighs))).doesNotContain(extractWeight);
+
+        Season sprays = fields(weighs, field -> field.change().work(Work.SPRAY).field());
+        assertThat(lines(without(sprays)))
+                .contains(
+                        "  `goals.untreated` has no effect: all fields are sprayed, and nothing is sprayed without extract.",
+                        "  corn, soybean: `extractWeight` has no effect, as nothing is sprayed without extract.");
+    }
+
+    @Test
+    void whereFieldsMayBePlantedWithoutExtractThatIsSaidOfWhatIsShort() {
+        assertThat(lines(without(ExampleSeason.season())))
+                .contains(
+                        "  Compost is 2 kg short. Fields may be planted without extract (`goals.untreated`).",
+                        "  P1: waits for a rig as long as it takes before it plants without extract (`longestWait`)");
+    }
+
+    private static List<String> lines(Season season) {
+        return SeasonSummary.lines(CheckedSeason.of(season));
+    }
+
+    private static Season without(Season season) {
+        return season.change()
+                .goals(season.goals().withUntreatedDays(OptionalDouble.of(4)))
+                .season();
+    }
+
+    private static Season fields(Season season, UnaryOperator<Field> change) {
+        return season.change()
+                .fields(season.fields().stream().map(change).toList())
+                .season();
+    }
+
+    private static Field fixed(Field field, Optional<String> planter, Optional<LocalDate> on) {
+        return field.change().fixed(new Fixed(planter, on)).field();
     }
 
     @Test
