@@ -67,6 +67,14 @@ final class MixedFarmIT {
     }
 
     @Test
+    void whatIsFixedIsToldOfItsField() {
+        assertThat(said("O1"))
+                .contains("sprayed Wed 2027-05-05 by boom (sprayer);")
+                .endsWith("; fixed to boom, to start on Wed 2027-05-05");
+        assertThat(row("O1")).endsWith("fixed to boom, to start on Wed 2027-05-05");
+    }
+
+    @Test
     void theTableOfFieldsHasTheAreaWithoutExtract() {
         assertThat(browser.text("#fields thead")).contains("without extract");
         assertThat(row("B1")).contains("41.0 ac", "P1");

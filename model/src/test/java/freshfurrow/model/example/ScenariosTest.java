@@ -14,6 +14,7 @@ import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.CrewDays;
 import freshfurrow.model.timeline.PlanRecorder;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,6 +76,7 @@ class ScenariosTest {
                 farm.compost().stream().mapToDouble(lot -> lot.massKg()).sum();
         assertThat(neededKg / 0.453_592_37).isCloseTo(433, within(1.0));
         assertThat(thereKg / 0.453_592_37).isCloseTo(390, within(1.0));
+        assertThat(farm.field("O1").fixed().on()).contains(LocalDate.of(2027, 5, 5));
     }
 
     /**
