@@ -55,7 +55,7 @@ record PlanterRows(Words words) {
                                 .key())),
                         Part.text(" " + words.figures().area(plant.areaHa()) + " in "),
                         words.place(plant.field()),
-                        Part.text((words.index().isFixed(plant.field()) ? " (fixed)" : "") + ", load " + plant.load())),
+                        Part.text(fixed(plant) + ", load " + plant.load())),
                 words.useBy(words.index().load(plant.load()).deadline()),
                 List.of(words.area()));
     }
@@ -67,9 +67,14 @@ record PlanterRows(Words words) {
                 List.of(
                         Part.verb("Plant without extract"),
                         Part.text(" " + words.figures().area(planting.areaHa()) + " in "),
-                        words.place(planting.field())),
+                        words.place(planting.field()),
+                        Part.text(fixed(planting))),
                 Optional.empty(),
                 List.of(words.area()));
+    }
+
+    private String fixed(Activity.Planting planting) {
+        return words.index().isFixed(planting.field()) ? " (fixed)" : "";
     }
 
     Row flush(Activity.Flush flush, Optional<String> known) {
