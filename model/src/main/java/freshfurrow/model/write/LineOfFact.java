@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 public final class LineOfFact {
     private static final int DECIMALS = 3;
 
-    /** Of amounts so small that three decimals would tell too little. */
+    /** A field may be planted in a hundred pieces, of which each is rounded. */
+    private static final int DECIMALS_OF_AREAS = 4;
+
+    /** Of amounts so small that the others would tell too little. */
     private static final int MORE_DECIMALS = 6;
 
     private static final double SMALL = 0.1;
@@ -99,21 +102,21 @@ public final class LineOfFact {
     }
 
     private String area(double hectares) {
-        return figure(units.area().fromHectares(hectares)) + " " + units.area().symbol();
+        return figure(units.area().fromHectares(hectares), DECIMALS_OF_AREAS) + " " + units.area().symbol();
     }
 
     private String volume(double litres) {
-        return figure(units.volume().fromLitres(litres)) + " " + units.volume().symbol();
+        return figure(units.volume().fromLitres(litres), DECIMALS) + " " + units.volume().symbol();
     }
 
     private String mass(double kilograms) {
-        return figure(units.mass().fromKilograms(kilograms)) + " "
+        return figure(units.mass().fromKilograms(kilograms), DECIMALS) + " "
                 + units.mass().symbol();
     }
 
-    private static String figure(double figure) {
+    private static String figure(double figure, int decimals) {
         return BigDecimal.valueOf(figure)
-                .setScale(figure < SMALL ? MORE_DECIMALS : DECIMALS, RoundingMode.HALF_UP)
+                .setScale(figure < SMALL ? MORE_DECIMALS : decimals, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
     }

@@ -77,6 +77,36 @@ class LogSumsTest {
     }
 
     @Test
+    void finerFiguresThanThoseOfTheSheetsAreTakenAsWritten() {
+        // By the sheets ten pieces may be off by 0.05 ha together, by their own decimals by 0.0005 ha.
+        for (int i = 0; i < 10; i++) {
+            add(MORNING.plusHours(i), planted("B", 0.3961, "P1", "L" + i));
+        }
+
+        assertThat(sums().fields().get("B").isWhole()).isFalse();
+        assertThat(sums().fields().get("B").leftHa()).isEqualTo(0.039, within(1e-9));
+        assertThat(sums().plantedByDay("B").get(FIRST)).isEqualTo(3.961, within(1e-9));
+    }
+
+    @Test
+    void figuresOfAnotherUnitAreAsRoundAsTheyWereWritten() {
+        // Ten pieces of 1.0 ac, 0.4047 ha, each off by 0.005 ha or more: 0.0468 ha too much in all is nothing but rounding.
+        for (int i = 0; i < 10; i++) {
+            add(MORNING.plusHours(i), planted("B", 0.40468564224, "P1", "L" + i));
+        }
+
+        assertThat(sums().fields().get("B").isWhole()).isTrue();
+        assertThat(sums().fields().get("B").isTooMuch()).isFalse();
+    }
+
+    @Test
+    void lessThanTheSheetsShowIsNothingLeft() {
+        add(MORNING, planted("B", 3.9961, "P1", "L1"));
+
+        assertThat(sums().fields().get("B").isWhole()).isTrue();
+    }
+
+    @Test
     void whatIsVoidedDoesNotCount() {
         add(MORNING, planted("A", 3, "P1", "L1"));
         add(MORNING.plusHours(1), new Fact.Voided(1));

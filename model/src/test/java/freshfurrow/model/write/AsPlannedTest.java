@@ -40,19 +40,23 @@ import net.jqwik.api.constraints.IntRange;
 class AsPlannedTest {
     private static final News NOTHING_NEW = new News(List.of(), List.of(), Set.of());
 
-    /** What three decimals of any unit round away, of a few dozen lines. */
+    /** What decimals of any unit round away of a hundred lines, and what sheets show as nothing, 0.05 ac. */
     private static final double ROUNDING = 0.03;
 
-    /** These seasons and no others: in 4 of 2,500 the piece that is under way counts for up to 0.1 ha more than the plan says. */
-    @Example
-    void theSeasonStandsWhereThePlanLeavesIt() throws FileProblem {
-        Random random = new Random(1);
-        for (int i = 0; i < 200; i++) {
-            theSeasonStandsWhereThePlanLeavesIt(random.nextInt(2_000_000) - 1_000_000L, random.nextInt(1_000));
-        }
+    @Property(tries = 200)
+    void theSeasonStandsWhereThePlanLeavesIt(@ForAll long seed, @ForAll @IntRange(max = 999) int moment)
+            throws FileProblem {
+        theSeasonStandsAsPlanned(seed, moment);
     }
 
-    private static void theSeasonStandsWhereThePlanLeavesIt(long seed, int moment) throws FileProblem {
+    /** What a planter has yet to plant of a field, 0.1 ha, is no rounding of the fifty pieces before. */
+    @Example
+    void thePieceThatIsUnderWayIsNotWholeAfterManySmallOnes() throws FileProblem {
+        theSeasonStandsAsPlanned(-444810, 986);
+        theSeasonStandsAsPlanned(-477739, 840);
+    }
+
+    private static void theSeasonStandsAsPlanned(long seed, int moment) throws FileProblem {
         Season season = RandomSeasons.season(seed);
         Plan plan = plan(season, seed);
         LocalDateTime now = moment(season, moment);
