@@ -3,6 +3,8 @@ package freshfurrow.model.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import freshfurrow.model.season.WorkHours;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class DayStartTest {
@@ -94,6 +96,28 @@ class DayStartTest {
                 .containsExactly(
                         "1 06:01:40 - 1 06:08:20 draw well 2000.000 L", "2 06:03:20 - 2 06:10:00 draw well 2000.000 L");
         assertThat(plan.fillStarts("P1")).containsExactly("1 07:20:00", "1 08:56:40", "2 07:00:00");
+    }
+
+    @Test
+    void waterOfThePointThatIsBestInTheEveningIsDrawnInTheMorning() {
+        // At 19:48:00 the rig has filled the planter and is clean. Water and 1,000 L of it there take 200 + 500 s at the well and
+        // 300 + 200 s at the pond, and it is at A again at 06:03:20 or 06:05:00. From 06:00:00 on the pond is the sooner one, by
+        // 100 s. But what is mixed there is as much longer on the road, so that it is the well all the same: in the morning, as
+        // planting goes on in the evening only.
+        WorkedPlan plan = new WorkedSeason()
+                .planter("P1", planter -> planter.hours("19:11:40/21:08:20"))
+                .rig("R1", rig -> rig.atTheWater())
+                .waterPoint("well", OptionalDouble.empty(), WorkHours.ALWAYS, 300)
+                .waterPoint("pond", OptionalDouble.empty(), WorkHours.ALWAYS, 0)
+                .road("pond", "A", 3000)
+                .field("A", 10)
+                .plan("A");
+
+        assertThat(plan.rig("R1", "draw"))
+                .containsExactly(
+                        "1 06:01:40 - 1 06:05:00 draw pond 1000.000 L", "2 06:03:20 - 2 06:11:40 draw well 1000.000 L");
+        assertThat(plan.rig("R1", "extract")).last().isEqualTo("2 18:53:20 - 2 19:08:20 extract well");
+        assertThat(plan.fillStarts("P1")).containsExactly("1 19:31:40", "2 19:11:40");
     }
 
     @Test

@@ -76,18 +76,30 @@ final class DaysBefore {
                 .filter(Activity.Transfer.class::isInstance)
                 .findFirst()
                 .orElse(work);
-        int at = s(transfer.start());
-        int lasts = done.subList(from, done.indexOf(transfer)).stream()
-                .filter(activity -> !(activity instanceof Activity.SetUp || activity instanceof Activity.CloseUp))
-                .mapToInt(activity -> s(activity.end()) - s(activity.start()))
-                .sum();
-        int begins = Math.max(midnight(at), tables.rigs().hours(rig).startBefore(at - 1));
-        boolean nothingElseTells = done.subList(from, done.indexOf(transfer)).stream()
+        int until = done.indexOf(transfer);
+        boolean nothingElseTells = done.subList(afterLastWork(done, from), until).stream()
                 .noneMatch(activity -> activity instanceof Activity.LoadCompost
                         || (activity instanceof Activity.Draw draw && !givesWaterAllDay(draw.at())));
         if (nothingElseTells) {
-            assertThat(lasts).as("%s before %s", first, transfer).isGreaterThan(at - begins);
+            int at = s(transfer.start());
+            int lasts = done.subList(from, until).stream()
+                    .filter(activity -> !(activity instanceof Activity.SetUp || activity instanceof Activity.CloseUp))
+                    .mapToInt(activity -> s(activity.end()) - s(activity.start()))
+                    .sum();
+            int begins = tables.rigs().hours(rig).latest(at, lasts) - lasts;
+            assertThat(begins)
+                    .as("what takes %d s from %s to %s begins", lasts, first, transfer)
+                    .isLessThan(midnight(at));
         }
+    }
+
+    /** What is done for a load may begin days before, and compost be fetched then that there is none of on the day. */
+    private static int afterLastWork(List<Activity> done, int from) {
+        int begins = from;
+        while (begins > 0 && !isForALoad(done.get(begins - 1))) {
+            begins--;
+        }
+        return begins;
     }
 
     /** A point with hours, a limit or other rigs at its hoses may give less on the day itself; so may a lot of compost. */

@@ -47,33 +47,49 @@ public final class RigDay {
         if (day <= begins) {
             return;
         }
-        int plantBy = delivery.plantBy();
-        long fetchedMg = delivery.compost().mg();
+        Answer answer = new Answer(
+                start,
+                delivery.plantBy(),
+                delivery.compost().mg(),
+                delivery.trip().point());
         boolean waited = delivery.trip().isWaitedFor();
         int ready = delivery.rigReady();
         int evening = evening(delivery, day);
-        planAndLay(source, delivery, together, day);
-        if (!isAsGood(delivery, start, plantBy, fetchedMg) && evening > begins) {
-            planAndLay(source, delivery, together, evening);
-        }
-        if (!isAsGood(delivery, start, plantBy, fetchedMg)) {
-            planAndLay(source, delivery, together, before);
+        if (!canBegin(source, delivery, day, answer)
+                && (evening <= begins || !canBegin(source, delivery, evening, answer))) {
+            plan(source, delivery, before);
+            source.lay(delivery, together);
         }
         delivery.trip().waitedFor(waited);
         delivery.rigReady(ready);
     }
 
-    private static boolean isAsGood(Delivery delivery, int start, int plantBy, long fetchedMg) {
-        return delivery.transferStart() == start
-                && delivery.plantBy() >= plantBy
-                && delivery.compost().mg() >= fetchedMg;
+    /** What a rig brings, and when, if it begins as soon as it can. */
+    private record Answer(int start, int plantBy, long fetchedMg, int waterPoint) {}
+
+    /** Whether a rig that begins so late brings the same: with water of the point that gives it soonest then, or else of the same as before. */
+    private static boolean canBegin(MixSource source, Delivery delivery, int notBefore, Answer answer) {
+        if (isAsGood(source, delivery, notBefore, answer)) {
+            return true;
+        }
+        if (delivery.trip().point() == answer.waterPoint) {
+            return false;
+        }
+        delivery.trip().onlyBy(answer.waterPoint);
+        boolean asGood = isAsGood(source, delivery, notBefore, answer);
+        delivery.trip().byAnyPoint();
+        return asGood;
     }
 
-    private static void planAndLay(MixSource source, Delivery delivery, boolean together, int notBefore) {
+    /** Batches lie as late as the transfer lets them, so that they are those of the answer where the rig is there for them. */
+    private static boolean isAsGood(MixSource source, Delivery delivery, int notBefore, Answer answer) {
         plan(source, delivery, notBefore);
-        if (delivery.isInSeason()) {
-            source.lay(delivery, together);
+        if (delivery.transferStart() > answer.start || delivery.compost().mg() < answer.fetchedMg) {
+            return false;
         }
+        delivery.putOff(answer.start);
+        source.lay(delivery, false);
+        return delivery.plantBy() >= answer.plantBy;
     }
 
     private static int midnight(int s) {

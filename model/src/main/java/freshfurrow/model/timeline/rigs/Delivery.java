@@ -69,6 +69,11 @@ public final class Delivery {
         return transferStart;
     }
 
+    /** It starts then, though it might start sooner. */
+    public void putOff(int s) {
+        transferStart = s;
+    }
+
     public int transferEnd() {
         return transferStart + transferS;
     }

@@ -4,6 +4,9 @@ package freshfurrow.model.timeline.rigs;
 public final class WaterTrip {
     private static final int NONE = -1;
 
+    /** By which point the way is to lead, where that is said. */
+    private int only = NONE;
+
     private int point = NONE;
     private int at;
     private int drawStart;
@@ -12,6 +15,19 @@ public final class WaterTrip {
     private int onwardS;
     private int metres;
     private boolean waited;
+
+    /** From now on the way leads by that point and no other. */
+    public void onlyBy(int waterPoint) {
+        only = waterPoint;
+    }
+
+    public void byAnyPoint() {
+        only = NONE;
+    }
+
+    boolean mayBeBy(int waterPoint) {
+        return only == NONE || only == waterPoint;
+    }
 
     void none() {
         point = NONE;
@@ -38,7 +54,7 @@ public final class WaterTrip {
     }
 
     /** Meaningless, as all that follows, when no trip is made. */
-    int point() {
+    public int point() {
         return point;
     }
 

@@ -38,6 +38,9 @@ final class WaterTrips {
         int bestWay = 0;
         trip.none();
         for (int w = 0; w < water.count(); w++) {
+            if (!trip.mayBeBy(w)) {
+                continue;
+            }
             int at = water.place(w);
             int to = places.metres(from, at);
             int on = places.metres(at, place);
