@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import freshfurrow.model.audit.Audit;
 import freshfurrow.model.example.Tries;
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.FromLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.PlantingOrders;
@@ -91,6 +92,7 @@ class SeasonWalkTest {
                     start.outages(),
                     start.judged(),
                     start.batches(),
+                    FromLog.NOTHING,
                     Optional.empty());
         } else if (random.nextInt(5) == 0) {
             List<Outage> outages = new ArrayList<>(start.outages());
@@ -106,6 +108,7 @@ class SeasonWalkTest {
                     outages,
                     start.judged(),
                     start.batches(),
+                    FromLog.NOTHING,
                     Optional.empty());
         }
         if (random.nextInt(3) == 0) {
@@ -129,6 +132,7 @@ class SeasonWalkTest {
                 start.outages(),
                 judged,
                 start.batches(),
+                FromLog.NOTHING,
                 Optional.empty());
     }
 
@@ -206,6 +210,7 @@ class SeasonWalkTest {
                 List.of(),
                 Map.of(),
                 List.of(),
+                FromLog.NOTHING,
                 Optional.empty());
     }
 

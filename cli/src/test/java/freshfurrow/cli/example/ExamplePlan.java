@@ -5,6 +5,7 @@ import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
 import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.FromLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.WaitReason;
@@ -206,7 +207,15 @@ public final class ExamplePlan {
                 plan.bounds(),
                 plan.limits(),
                 Optional.of(new PlanStart(
-                        standing, List.of(), List.of(), List.of(), List.of(), Map.of(), before, Optional.empty())));
+                        standing,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Map.of(),
+                        before,
+                        FromLog.NOTHING,
+                        Optional.empty())));
     }
 
     private static List<Activity> planterActivities() {

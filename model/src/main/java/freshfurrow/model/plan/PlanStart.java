@@ -30,6 +30,7 @@ import java.util.stream.Stream;
  * @param outages of machines, in the past or still to come
  * @param judged what people said of the ground of fields, by id of the field
  * @param batches made before of which mix is on board
+ * @param fromLog what of all this the log said
  * @param logSha256 of the season's log that was read, lower-case hex, if there was one
  */
 public record PlanStart(
@@ -40,6 +41,7 @@ public record PlanStart(
         List<Outage> outages,
         Map<String, List<Judgement>> judged,
         List<Plan.Batch> batches,
+        FromLog fromLog,
         Optional<String> logSha256) {
     /** Of no bytes: the checksum of a log that is not there yet. */
     private static final String NO_LOG = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
@@ -73,12 +75,13 @@ public record PlanStart(
 
     /** This start with the promises that a plan made before has given for the days ahead. */
     public PlanStart withPromises(Map<String, Standing.Promise> promised) {
-        return new PlanStart(standing.withPromised(promised), planted, lots, rain, outages, judged, batches, logSha256);
+        return new PlanStart(
+                standing.withPromised(promised), planted, lots, rain, outages, judged, batches, fromLog, logSha256);
     }
 
     /** This start of a season whose log had that checksum. */
     public PlanStart withLog(String sha256) {
-        return new PlanStart(standing, planted, lots, rain, outages, judged, batches, Optional.of(sha256));
+        return new PlanStart(standing, planted, lots, rain, outages, judged, batches, fromLog, Optional.of(sha256));
     }
 
     /** When the plan begins. */

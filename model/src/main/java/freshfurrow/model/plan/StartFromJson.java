@@ -20,7 +20,7 @@ final class StartFromJson {
 
     static PlanStart read(JsonPlace place) throws PlanFileException {
         place.withAndPerhaps(
-                List.of("logSha256", "judged", StartChecksum.KEY),
+                List.of("logSha256", "judged", "fromLog", StartChecksum.KEY),
                 "now",
                 "planted",
                 "lots",
@@ -42,6 +42,7 @@ final class StartFromJson {
                 place.list("outages", StartFromJson::outage),
                 judged(place),
                 place.list("batches", PlanRecords.BATCH::read),
+                place.has("fromLog") ? fromLog(place.at("fromLog")) : FromLog.NOTHING,
                 place.has("logSha256") ? Optional.of(place.text("logSha256")) : Optional.empty());
         return StartChecksum.checked(place, start);
     }
@@ -132,6 +133,14 @@ final class StartFromJson {
         LocalDateTime from = place.time("from");
         LocalDateTime until = place.time("until");
         return place.valid(its -> new Outage(machine, from, until));
+    }
+
+    private static FromLog fromLog(JsonPlace place) throws PlanFileException {
+        place.with("rain", "outages", "lotsKg");
+        return new FromLog(
+                place.list("rain", StartFromJson::rain),
+                place.list("outages", StartFromJson::outage),
+                place.map("lotsKg", JsonPlace::asNumber));
     }
 
     private record Said(String field, Judgement judgement) {}

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Outage;
+import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Standing;
 import java.util.List;
 import java.util.Map;
@@ -34,20 +36,44 @@ final class StartToJson {
                 .put("lot", lot.id())
                 .put("kg", PlanToJson.figure(lot.massKg()))
                 .put("from", lot.from().toString()));
-        ArrayNode rain = tree.putArray("rain");
-        start.rain().forEach(fall -> rain.addObject()
-                .put("at", PlanToJson.time(fall.start()))
-                .put("mm", PlanToJson.figure(fall.mm())));
-        ArrayNode outages = tree.putArray("outages");
-        start.outages().forEach(outage -> outages.addObject()
-                .put("machine", outage.machine())
-                .put("from", PlanToJson.time(outage.from()))
-                .put("until", PlanToJson.time(outage.until())));
+        putRain(tree, start.rain());
+        putOutages(tree, start.outages());
         putJudged(tree, start.judged());
+        putFromLog(tree, start.fromLog());
         ArrayNode batches = tree.putArray("batches");
         start.batches().forEach(batch -> batches.add(PlanRecords.BATCH.tree(batch)));
         putStanding(tree, start.standing());
         return tree;
+    }
+
+    private static void putRain(ObjectNode tree, List<Rain> rain) {
+        ArrayNode falls = tree.putArray("rain");
+        rain.forEach(fall -> falls.addObject()
+                .put("at", PlanToJson.time(fall.start()))
+                .put("mm", PlanToJson.figure(fall.mm())));
+    }
+
+    private static void putOutages(ObjectNode tree, List<Outage> outages) {
+        ArrayNode times = tree.putArray("outages");
+        outages.forEach(outage -> times.addObject()
+                .put("machine", outage.machine())
+                .put("from", PlanToJson.time(outage.from()))
+                .put("until", PlanToJson.time(outage.until())));
+    }
+
+    private static void putFromLog(ObjectNode tree, FromLog fromLog) {
+        if (fromLog.equals(FromLog.NOTHING)) {
+            return;
+        }
+        ObjectNode said = tree.putObject("fromLog");
+        putRain(said, fromLog.rain());
+        putOutages(said, fromLog.outages());
+        putFigures(said, "lotsKg", fromLog.lotsKg());
+    }
+
+    private static void putFigures(ObjectNode tree, String key, Map<String, Double> figures) {
+        ObjectNode its = tree.putObject(key);
+        figures.forEach((id, figure) -> its.put(id, PlanToJson.figure(figure)));
     }
 
     private static void putJudged(ObjectNode tree, Map<String, List<Judgement>> judged) {
@@ -66,8 +92,7 @@ final class StartToJson {
         standing.planters().forEach((id, planter) -> planters.set(id, planter(planter)));
         ObjectNode rigs = tree.putObject("rigs");
         standing.rigs().forEach((id, rig) -> rigs.set(id, rig(rig)));
-        ObjectNode drawn = tree.putObject("drawnL");
-        standing.drawnL().forEach((point, litres) -> drawn.put(point, PlanToJson.figure(litres)));
+        putFigures(tree, "drawnL", standing.drawnL());
         ObjectNode promised = tree.putObject("promised");
         standing.promised().forEach((field, promise) -> promised.putObject(field)
                 .put("planter", promise.planter())
@@ -97,8 +122,7 @@ final class StartToJson {
                 .put("cleanDue", rig.cleanDue());
         rig.mix().ifPresent(mix -> tree.set("mix", mix(mix)));
         if (!rig.compostKg().isEmpty()) {
-            ObjectNode compost = tree.putObject("compostKg");
-            rig.compostKg().forEach((lot, kg) -> compost.put(lot, PlanToJson.figure(kg)));
+            putFigures(tree, "compostKg", rig.compostKg());
         }
         rig.setUpAt().ifPresent(time -> tree.put("setUpAt", PlanToJson.time(time)));
         return tree;

@@ -4,6 +4,7 @@ import freshfurrow.model.plan.PlanVisitor.Named;
 import freshfurrow.model.plan.PlanVisitor.Where;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
+import freshfurrow.model.season.Outage;
 import freshfurrow.model.season.Standing;
 import java.util.List;
 import java.util.Map;
@@ -33,11 +34,10 @@ final class StartWalk {
                     start.lots().get(i).id(),
                     PlanWalk.at("start.lots", i).then(".lot"));
         }
-        for (int i = 0; i < start.outages().size(); i++) {
-            visitor.name(
-                    Named.MACHINE,
-                    start.outages().get(i).machine(),
-                    PlanWalk.at("start.outages", i).then(".machine"));
+        outages(start.outages(), "start.outages");
+        outages(start.fromLog().outages(), "start.fromLog.outages");
+        for (String lot : start.fromLog().lotsKg().keySet()) {
+            visitor.name(Named.LOT, lot, () -> "start.fromLog.lotsKg");
         }
         for (Map.Entry<String, List<Judgement>> entry : start.judged().entrySet()) {
             Where where = () -> "start.judged." + entry.getKey();
@@ -51,6 +51,15 @@ final class StartWalk {
             plan.batch(start.batches().get(i), PlanWalk.at("start.batches", i));
         }
         standing(start.standing());
+    }
+
+    private void outages(List<Outage> outages, String list) throws PlanFileException {
+        for (int i = 0; i < outages.size(); i++) {
+            visitor.name(
+                    Named.MACHINE,
+                    outages.get(i).machine(),
+                    PlanWalk.at(list, i).then(".machine"));
+        }
     }
 
     private void standing(Standing standing) throws PlanFileException {

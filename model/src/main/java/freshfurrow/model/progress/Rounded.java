@@ -20,6 +20,11 @@ final class Rounded {
         return Math.round(litres * OTHERS) / OTHERS;
     }
 
+    /** To micrometres. */
+    static double millimetres(double mm) {
+        return Math.round(mm * OTHERS) / OTHERS;
+    }
+
     /** To grams, down: compost that is not there cannot be used. */
     static double kilograms(double kg) {
         return Math.floor(kg * OTHERS + NOISE) / OTHERS;

@@ -5,11 +5,10 @@ import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.log.LastSeen;
 import freshfurrow.model.log.LogSums;
-import freshfurrow.model.log.LotStock;
 import freshfurrow.model.log.SeasonLog;
+import freshfurrow.model.plan.FromLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
-import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.KeptTime;
 import freshfurrow.model.season.Outage;
@@ -21,7 +20,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -115,41 +113,65 @@ public final class SoFar {
                 .standing(Optional.of(Standing.at(now)))
                 .season();
         Standing standing = Delays.added(lasting, standing(done.standing(), atNow.standing(), until), behind);
+        LotsLeft lots = new LotsLeft(whole, done, sums, entries, onlyLogged, news.spoiledLots());
         return new Result(
                 new PlanStart(
                         standing,
                         planted(done, logged),
-                        lots(done),
-                        rain.stream()
-                                .filter(fall -> !whole.rain().contains(fall))
-                                .toList(),
+                        lots.lots(),
+                        notInTheFile(rain).toList(),
                         outages,
                         sums.judged(),
                         onlyLogged ? List.of() : loads.batches(done.batches(), standing),
+                        new FromLog(asKept(sums.rains()).toList(), List.copyOf(loggedOutages()), lots.byLogKg()),
                         Optional.empty()),
                 until,
                 logged,
                 behind);
     }
 
+    /** As plans keep it, so that what a plan knows of is told from what is new to it; but for rain of the season file. */
+    private Stream<Rain> asKept(List<Rain> rain) {
+        return notInTheFile(rain)
+                .map(fall -> new Rain(fall.date(), fall.fromS(), Rounded.millimetres(fall.mm())));
+    }
+
+    private Stream<Rain> notInTheFile(List<Rain> rain) {
+        return rain.stream().filter(fall -> !whole.rain().contains(fall));
+    }
+
     private List<Rain> rain(Season planned) {
-        return Stream.of(planned.rain(), news.rain(), sums.rains())
-                .flatMap(List::stream)
+        List<Rain> saidBefore = saidBefore().rain();
+        Stream<Rain> known = planned.rain().stream().filter(fall -> !saidBefore.contains(fall));
+        return Stream.of(known, asKept(news.rain()), asKept(sums.rains()))
+                .flatMap(falls -> falls)
                 .distinct()
                 .toList();
     }
 
-    /** A machine of which nobody knows when it works again is down until the season's end. */
+    /** What the log said when the plan was made: it is asked again, as lines may have become void. */
+    private FromLog saidBefore() {
+        return plan.start().map(PlanStart::fromLog).orElse(FromLog.NOTHING);
+    }
+
     private List<Outage> outages(Season planned) {
         Set<Outage> all = new LinkedHashSet<>(planned.outages());
+        saidBefore().outages().forEach(all::remove);
         all.addAll(news.outages());
+        all.addAll(loggedOutages());
+        return List.copyOf(all);
+    }
+
+    /** A machine of which nobody knows when it works again is down until the season's end. */
+    private Set<Outage> loggedOutages() {
+        Set<Outage> all = new LinkedHashSet<>();
         for (Breakdown down : sums.breakdowns()) {
             LocalDateTime until = down.until().orElse(whole.end());
             if (until.isAfter(down.from())) {
                 all.add(new Outage(down.machine(), down.from(), until));
             }
         }
-        return List.copyOf(all);
+        return all;
     }
 
     private LocalDateTime followedUntil(Season planned, List<Rain> rain, List<Outage> outages) {
@@ -198,33 +220,6 @@ public final class SoFar {
         logged.forEach(field -> sums.plantedByDay(field)
                 .forEach((date, ha) -> parts.add(new PlanStart.Planted(field, date, Rounded.hectares(ha)))));
         return parts;
-    }
-
-    private List<CompostLot> lots(PlanStart done) {
-        Map<String, Double> plannedKg = new LinkedHashMap<>();
-        done.lots().forEach(lot -> plannedKg.put(lot.id(), lot.massKg()));
-        Map<String, LotStock> stocks = sums.lots();
-        Set<String> used = new HashSet<>();
-        entries.forEach(entry -> {
-            if (entry.fact() instanceof Fact.BatchMade batch) {
-                used.addAll(batch.kgByLot().keySet());
-            }
-        });
-        List<CompostLot> left = new ArrayList<>();
-        for (CompostLot lot : whole.compost()) {
-            LotStock stock = stocks.get(lot.id());
-            double kg = plannedKg.getOrDefault(lot.id(), 0.0);
-            if (stock != null) {
-                kg = onlyLogged || (used.contains(lot.id()) && !whole.saysWhereCompostLies())
-                        ? stock.leftKg()
-                        : Math.min(stock.leftKg(), kg + stock.inKg() - lot.massKg() - stock.spoiledKg());
-            }
-            kg = Rounded.kilograms(kg);
-            if (kg > 0 && !news.spoiledLots().contains(lot.id())) {
-                left.add(new CompostLot(lot.id(), kg, stock == null ? lot.from() : stock.from()));
-            }
-        }
-        return left;
     }
 
     private Standing standing(Standing followed, Standing atNow, LocalDateTime until) {

@@ -1,6 +1,7 @@
 package freshfurrow.model.progress;
 
 import freshfurrow.model.plan.Activity;
+import freshfurrow.model.plan.FromLog;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.CompostLot;
@@ -86,6 +87,7 @@ public final class StandingAt {
                 season.outages(),
                 plan.start().map(PlanStart::judged).orElse(Map.of()),
                 batchesOnBoard(standing),
+                plan.start().map(PlanStart::fromLog).orElse(FromLog.NOTHING),
                 plan.start().flatMap(PlanStart::logSha256));
     }
 

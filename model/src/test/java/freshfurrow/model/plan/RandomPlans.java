@@ -103,14 +103,23 @@ final class RandomPlans {
                 standing,
                 list(() -> new PlanStart.Planted(id(), time().toLocalDate(), areaAboveZero())),
                 list(() -> new CompostLot(id(), 1 + Math.abs(figure()), time().toLocalDate())),
-                list(() -> new Rain(time().toLocalDate(), time().toLocalTime().toSecondOfDay(), Math.abs(figure()))),
-                list(() -> {
-                    var from = time();
-                    return new Outage(id(), from, from.plusMinutes(1 + random.nextInt(5_000)));
-                }),
+                list(this::rain),
+                list(this::outage),
                 map(this::judgements),
                 list(() -> new Plan.Batch(id(), id(), time(), time(), figure(), figure(), map(this::figure))),
+                random.nextBoolean()
+                        ? FromLog.NOTHING
+                        : new FromLog(list(this::rain), list(this::outage), map(this::figure)),
                 random.nextBoolean() ? Optional.of(id()) : Optional.empty());
+    }
+
+    private Rain rain() {
+        return new Rain(time().toLocalDate(), time().toLocalTime().toSecondOfDay(), Math.abs(figure()));
+    }
+
+    private Outage outage() {
+        LocalDateTime from = time();
+        return new Outage(id(), from, from.plusMinutes(1 + random.nextInt(5_000)));
     }
 
     private List<Judgement> judgements() {
