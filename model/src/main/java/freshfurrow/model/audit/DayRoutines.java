@@ -22,7 +22,7 @@ final class DayRoutines {
             if (rig != null) {
                 days(
                         rig,
-                        Mounted.hasMounted(evidence, id)
+                        evidence.rigsThatSpray.contains(id)
                                 ? Mounted.all(evidence, id).stream()
                                         .map(Evidence.Done::activity)
                                         .toList()

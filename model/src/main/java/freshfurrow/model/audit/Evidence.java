@@ -17,7 +17,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A season and a plan, looked up by name, and what was found so far. Where a name stands twice, the first one counts. */
@@ -47,6 +49,9 @@ final class Evidence {
     final Map<String, Recipe> recipes;
     final Map<String, Applicator> planters;
     final Map<String, Rig> rigs;
+    /** Ids of rigs on which sprayers are mounted. */
+    final Set<String> rigsThatSpray;
+
     final Map<String, WaterPoint> waterPoints;
     final Map<String, CompostLot> lots;
     final Map<String, Plan.Load> loads;
@@ -64,6 +69,9 @@ final class Evidence {
         recipes = byName(season.recipes(), Recipe::id);
         planters = byName(season.applicators(), Applicator::id);
         rigs = byName(season.rigs(), Rig::id);
+        rigsThatSpray = season.applicators().stream()
+                .flatMap(machine -> machine.on().stream())
+                .collect(Collectors.toSet());
         waterPoints = byName(season.waterPoints(), WaterPoint::id);
         lots = byName(season.compost(), CompostLot::id);
         loads = byName(plan.loads(), Plan.Load::id);

@@ -51,7 +51,7 @@ final class MachineRules {
             var rig = evidence.rigs.get(id);
             if (rig != null) {
                 hours(id, id, its.activities(), rig.hours());
-                if (!Mounted.hasMounted(evidence, id)) {
+                if (!evidence.rigsThatSpray.contains(id)) {
                     places(
                             id,
                             its.activities(),

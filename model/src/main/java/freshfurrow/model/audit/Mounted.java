@@ -19,14 +19,10 @@ final class Mounted {
     void check() {
         evidence.planters.values().forEach(sprayer -> sprayer.on().ifPresent(rig -> filledByItself(sprayer, rig)));
         evidence.rigs.values().stream()
-                .filter(rig -> hasMounted(evidence, rig.id()))
+                .filter(rig -> evidence.rigsThatSpray.contains(rig.id()))
                 .forEach(rig -> oneMachine(
                         rig.id(),
                         evidence.carried.rig(rig.id()).map(Standing.OfRig::at).orElse(rig.at())));
-    }
-
-    static boolean hasMounted(Evidence evidence, String rig) {
-        return evidence.planters.values().stream().anyMatch(machine -> isOn(machine, rig));
     }
 
     private static boolean isOn(Applicator machine, String rig) {

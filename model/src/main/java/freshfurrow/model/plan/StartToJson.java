@@ -48,9 +48,8 @@ final class StartToJson {
 
     private static void putRain(ObjectNode tree, List<Rain> rain) {
         ArrayNode falls = tree.putArray("rain");
-        rain.forEach(fall -> falls.addObject()
-                .put("at", PlanToJson.time(fall.start()))
-                .put("mm", PlanToJson.figure(fall.mm())));
+        rain.forEach(fall ->
+                falls.addObject().put("at", PlanToJson.time(fall.start())).put("mm", PlanToJson.figure(fall.mm())));
     }
 
     private static void putOutages(ObjectNode tree, List<Outage> outages) {

@@ -33,13 +33,7 @@ final class LotsLeft {
      * @param onlyLogged nothing counts of the plan
      * @param spoiled ids of lots that are of no use any more, which no log says
      */
-    LotsLeft(
-            Season whole,
-            PlanStart done,
-            LogSums sums,
-            List<Entry> entries,
-            boolean onlyLogged,
-            Set<String> spoiled) {
+    LotsLeft(Season whole, PlanStart done, LogSums sums, List<Entry> entries, boolean onlyLogged, Set<String> spoiled) {
         Map<String, Double> plannedKg = new LinkedHashMap<>();
         done.lots().forEach(lot -> plannedKg.put(lot.id(), lot.massKg()));
         Map<String, LotStock> stocks = sums.lots();

@@ -132,8 +132,7 @@ public final class SoFar {
 
     /** As plans keep it, so that what a plan knows of is told from what is new to it; but for rain of the season file. */
     private Stream<Rain> asKept(List<Rain> rain) {
-        return notInTheFile(rain)
-                .map(fall -> new Rain(fall.date(), fall.fromS(), Rounded.millimetres(fall.mm())));
+        return notInTheFile(rain).map(fall -> new Rain(fall.date(), fall.fromS(), Rounded.millimetres(fall.mm())));
     }
 
     private Stream<Rain> notInTheFile(List<Rain> rain) {

@@ -5,7 +5,6 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * A season as tables of whole numbers, made once and shared by any number of timelines and threads. Fields, planters, rigs,
@@ -45,12 +44,9 @@ public final class CompiledSeason {
         return tables.fields().mayGoWithout(field);
     }
 
-    /** Whether all compost there is, or will be, is less than all fields need. */
+    /** Whether all compost there is, or will be, in lots and on board, is less than all fields need beyond the mix that is made. */
     public boolean isShortOfCompost() {
-        return tables.compost().totalMg()
-                < IntStream.range(0, fieldCount())
-                        .mapToLong(field -> tables.recipes().compostMg(areaDm2(field), recipeIndex(field)))
-                        .sum();
+        return tables.compost().totalMg() + tables.beginning().compostMg() < tables.compostNeededMg();
     }
 
     /** The entry of a list by which a field is to be planted without extract; else the field itself is its entry. */

@@ -102,11 +102,13 @@ public final class LineOfFact {
     }
 
     private String area(double hectares) {
-        return figure(units.area().fromHectares(hectares), DECIMALS_OF_AREAS) + " " + units.area().symbol();
+        return figure(units.area().fromHectares(hectares), DECIMALS_OF_AREAS) + " "
+                + units.area().symbol();
     }
 
     private String volume(double litres) {
-        return figure(units.volume().fromLitres(litres), DECIMALS) + " " + units.volume().symbol();
+        return figure(units.volume().fromLitres(litres), DECIMALS) + " "
+                + units.volume().symbol();
     }
 
     private String mass(double kilograms) {

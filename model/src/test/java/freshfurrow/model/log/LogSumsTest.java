@@ -90,7 +90,8 @@ class LogSumsTest {
 
     @Test
     void figuresOfAnotherUnitAreAsRoundAsTheyWereWritten() {
-        // Ten pieces of 1.0 ac, 0.4047 ha, each off by 0.005 ha or more: 0.0468 ha too much in all is nothing but rounding.
+        // Ten pieces of 1.0 ac, 0.4047 ha, each off by 0.005 ha or more: 0.0468 ha too much in all is nothing but
+        // rounding.
         for (int i = 0; i < 10; i++) {
             add(MORNING.plusHours(i), planted("B", 0.40468564224, "P1", "L" + i));
         }

@@ -100,9 +100,12 @@ class DayStartTest {
 
     @Test
     void waterOfThePointThatIsBestInTheEveningIsDrawnInTheMorning() {
-        // At 19:48:00 the rig has filled the planter and is clean. Water and 1,000 L of it there take 200 + 500 s at the well and
-        // 300 + 200 s at the pond, and it is at A again at 06:03:20 or 06:05:00. From 06:00:00 on the pond is the sooner one, by
-        // 100 s. But what is mixed there is as much longer on the road, so that it is the well all the same: in the morning, as
+        // At 19:48:00 the rig has filled the planter and is clean. Water and 1,000 L of it there take 200 + 500 s at
+        // the well and
+        // 300 + 200 s at the pond, and it is at A again at 06:03:20 or 06:05:00. From 06:00:00 on the pond is the
+        // sooner one, by
+        // 100 s. But what is mixed there is as much longer on the road, so that it is the well all the same: in the
+        // morning, as
         // planting goes on in the evening only.
         WorkedPlan plan = new WorkedSeason()
                 .planter("P1", planter -> planter.hours("19:11:40/21:08:20"))

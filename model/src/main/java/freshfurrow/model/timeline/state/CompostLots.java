@@ -5,9 +5,7 @@ import static freshfurrow.model.quantity.Factors.MG_PER_G;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.tables.Beginning;
 import freshfurrow.model.timeline.tables.CompostTable;
-import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.Leeway;
-import freshfurrow.model.timeline.tables.RecipeTable;
 import freshfurrow.model.timeline.tables.RigTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.stream.IntStream;
@@ -41,7 +39,7 @@ public final class CompostLots {
         this.beginning = tables.beginning();
         this.tally = tally;
         this.fetched = compost.isFetched();
-        this.neededMg = fetched ? neededMg(tables) : 0;
+        this.neededMg = tables.compostNeededMg();
         this.allHoldMg =
                 IntStream.range(0, rigs.count()).mapToLong(rigs::mostCompostMg).sum();
         this.v = v;
@@ -52,23 +50,6 @@ public final class CompostLots {
     static int size(SeasonTables tables) {
         return tables.compost().count()
                 + (tables.compost().isFetched() ? tables.rigs().count() : 0);
-    }
-
-    private static long neededMg(SeasonTables tables) {
-        FieldTable fields = tables.fields();
-        RecipeTable recipes = tables.recipes();
-        Beginning beginning = tables.beginning();
-        long mg = 0;
-        for (int field = 0; field < fields.count(); field++) {
-            mg += recipes.compostMg(fields.areaDm2(field), fields.recipe(field));
-        }
-        for (int planter = 0; planter < tables.planters().count(); planter++) {
-            mg -= recipes.compostMg(beginning.tankDm2(planter), beginning.tankRecipe(planter));
-        }
-        for (int rig = 0; rig < tables.rigs().count(); rig++) {
-            mg -= recipes.compostMg(beginning.mixDm2(rig), beginning.mixRecipe(rig));
-        }
-        return mg;
     }
 
     void reset() {

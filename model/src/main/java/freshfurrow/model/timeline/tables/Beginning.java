@@ -250,6 +250,11 @@ public final class Beginning {
         return compostMg[rig];
     }
 
+    /** Compost on board of all rigs, mg. */
+    public long compostMg() {
+        return Arrays.stream(compostMg).sum();
+    }
+
     /** Drawn on the date of now. */
     public long drawnMl(int point) {
         return drawnMl[point];

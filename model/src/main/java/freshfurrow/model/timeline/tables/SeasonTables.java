@@ -49,4 +49,19 @@ public record SeasonTables(
                 beginning,
                 new Promised(season));
     }
+
+    /** Compost for all fields, less what is in mix that is made already, mg. */
+    public long compostNeededMg() {
+        long mg = 0;
+        for (int field = 0; field < fields.count(); field++) {
+            mg += recipes.compostMg(fields.areaDm2(field), fields.recipe(field));
+        }
+        for (int planter = 0; planter < planters.count(); planter++) {
+            mg -= recipes.compostMg(beginning.tankDm2(planter), beginning.tankRecipe(planter));
+        }
+        for (int rig = 0; rig < rigs.count(); rig++) {
+            mg -= recipes.compostMg(beginning.mixDm2(rig), beginning.mixRecipe(rig));
+        }
+        return mg;
+    }
 }
