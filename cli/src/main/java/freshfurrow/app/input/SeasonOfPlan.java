@@ -34,12 +34,21 @@ public record SeasonOfPlan(Optional<Path> season, List<Path> variants) {
      * @throws Refused when there is no such season, it cannot be used, or it is not the one that the plan was made from
      */
     public Season read(Path planFile, Plan plan) {
+        return checked(planFile, plan, readWhole(planFile, plan));
+    }
+
+    /**
+     * The whole season.
+     *
+     * @throws Refused when there is no such season, it cannot be used, or it is not the one that the plan was made from
+     */
+    public Season readWhole(Path planFile, Plan plan) {
         Path file = season.orElseGet(() -> find(planFile, plan.season().file()));
         Reading.Valid read = new GivenSeason(file, variants).read();
         if (!PlanOrigin.isOf(read, plan)) {
             throw new Refused(new InputRefusal.SeasonOfAnotherPlan(file, planFile));
         }
-        return checked(planFile, plan, read.season());
+        return read.season();
     }
 
     /**

@@ -24,7 +24,7 @@ public final class WhyField {
         OpenedPlan opened = OpenedPlan.of(given, season);
         Field asked = field(opened, field);
         try {
-            return FieldExplanation.of(CompiledSeason.of(opened.season()), opened.plan(), asked);
+            return FieldExplanation.of(CompiledSeason.of(opened.season()), opened.whole(), opened.plan(), asked);
         } catch (IllegalArgumentException e) {
             throw new Refused(new PlanRefusal.Unplayable(opened.file(), String.valueOf(e.getMessage())));
         }

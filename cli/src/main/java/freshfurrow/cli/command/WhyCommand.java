@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
         name = "why",
         header = "Explain why a field is planted when it is, and what would change it.",
         description =
-                "%nSays what keeps the field from being planted sooner and what comes before it, tries the field at every other position in the planting order, and, if it is late or unplanted, finds what extra compost, hours, water or rigs would get it planted in time.%n",
+                "%nSays what keeps the field from being planted sooner and what comes before it, tries the field at every other position in the planting order, and, if it is late, unplanted or planted without extract, finds what extra compost, hours, water or rigs would get it planted in time or with extract.%n",
         footer = {
             "  freshfurrow why scenarios/first-season/plan W95",
             "  freshfurrow why plan.json N40 --season season.yaml"

@@ -61,6 +61,11 @@ public record WorkWords(Set<Work> works) {
         return each(work -> "un" + past(work), " or ");
     }
 
+    /** As {@code unplanted or without extract}, or {@code unplanted, unsprayed or without extract}. */
+    public String undoneOrWithoutExtract() {
+        return each(work -> "un" + past(work), ", ") + " or without extract";
+    }
+
     /** As {@code planter}, {@code sprayer}, or {@code planter or sprayer}. */
     public String machine() {
         return each(WorkWords::machine, " or ");
@@ -69,6 +74,11 @@ public record WorkWords(Set<Work> works) {
     /** As {@code planters}, {@code sprayers}, or {@code planters and sprayers}. */
     public String machines() {
         return each(work -> machine(work) + "s", " and ");
+    }
+
+    /** As {@code planters and rigs}, or {@code planters, sprayers and rigs}. */
+    public String machinesAndRigs() {
+        return each(work -> machine(work) + "s", ", ") + " and rigs";
     }
 
     /** Words that begin a sentence. */

@@ -2,21 +2,23 @@ package freshfurrow.cli.why;
 
 import freshfurrow.cli.day.FieldWork;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Field;
 import freshfurrow.solver.why.FieldExplanation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Which fields another plan of the season plants later after their windows, or sooner, and which it leaves or adds. */
+/** Which fields another plan of the season plants later after their windows, or sooner, which it leaves or adds, and which go with or without extract. */
 final class FieldChanges {
     private static final int MOST_NAMED = 5;
     private final FieldExplanation why;
     private final Figures figures;
 
-    private record Change(String id, double unservedHa, double lateHaDays) {
+    private record Change(Field field, double unservedHa, double lateHaDays, double withoutExtractHa) {
         double size() {
-            return Math.abs(lateHaDays) + Math.abs(unservedHa);
+            return Math.abs(lateHaDays) + Math.abs(unservedHa) + Math.abs(withoutExtractHa);
         }
     }
 
@@ -32,9 +34,10 @@ final class FieldChanges {
         List<Change> changes = new ArrayList<>();
         for (int field = 0; field < before.size(); field++) {
             Change change = new Change(
-                    before.get(field).field().id(),
+                    before.get(field).field(),
                     unservedHa(after.get(field)) - unservedHa(before.get(field)),
-                    after.get(field).lateHaDays() - before.get(field).lateHaDays());
+                    after.get(field).lateHaDays() - before.get(field).lateHaDays(),
+                    after.get(field).withoutExtractHa() - before.get(field).withoutExtractHa());
             if (change.size() > Plan.LEAST_HA) {
                 changes.add(change);
             }
@@ -54,9 +57,14 @@ final class FieldChanges {
             parts.add(sign(change.lateHaDays) + figures.areaDays(Math.abs(change.lateHaDays)) + " late");
         }
         if (Math.abs(change.unservedHa) > Plan.LEAST_HA) {
-            parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " unplanted");
+            parts.add(sign(change.unservedHa) + figures.area(Math.abs(change.unservedHa)) + " "
+                    + WorkWords.of(change.field.work()).undone());
         }
-        return change.id + " " + String.join(" and ", parts);
+        if (Math.abs(change.withoutExtractHa) > Plan.LEAST_HA) {
+            parts.add(sign(change.withoutExtractHa) + figures.area(Math.abs(change.withoutExtractHa))
+                    + " without extract");
+        }
+        return change.field.id() + " " + String.join(" and ", parts);
     }
 
     private static double unservedHa(FieldWork work) {

@@ -1,46 +1,74 @@
 package freshfurrow.cli.why;
 
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Relief;
 import freshfurrow.solver.why.Reliefs;
+import freshfurrow.solver.why.Untreated;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
-/** How much more of what would have a field planted whole and in time. */
+/** How much more of what would have a field planted whole and in time, or with extract. */
 final class ReliefText {
     private final FieldExplanation why;
     private final Figures figures;
+    private final WorkWords words;
 
     ReliefText(FieldExplanation why, Figures figures) {
         this.why = why;
         this.figures = figures;
+        this.words = WorkWords.of(why.field().work());
     }
 
-    List<String> lines(Reliefs reliefs) {
+    /** To have it in time. */
+    List<String> inTime(Reliefs reliefs) {
+        return lines(
+                reliefs,
+                why.positions().own().isPresent() ? "" : ", with this field at the best position above",
+                ":",
+                totals -> "the season is " + late(totals));
+    }
+
+    /** To have all of it planted with extract. */
+    List<String> withExtract(Untreated untreated) {
+        return lines(
+                untreated.reliefs(),
+                untreated.atItsPlace().isPresent() ? ", and planting this field with extract" : "",
+                " and leave no more " + WorkWords.of(why.season()).undoneOrWithoutExtract() + " elsewhere:",
+                totals -> "the season has " + figures.area(totals.untreatedHa()) + " without extract instead of "
+                        + figures.area(why.plan().totals().untreatedHa()) + ", " + late(totals));
+    }
+
+    private String late(Plan.Totals totals) {
+        return figures.areaDays(totals.lateHaDays()) + " late instead of "
+                + figures.areaDays(why.plan().totals().lateHaDays());
+    }
+
+    private List<String> lines(
+            Reliefs reliefs, String field, String besides, Function<Plan.Totals, String> seasonThen) {
         List<String> lines = new ArrayList<>();
-        String order = "Keeping the planting order as it is"
-                + (why.positions().own().isPresent() ? "" : ", with this field at the best position above");
+        String order = "Keeping the " + words.noun() + " order as it is" + field;
         lines.add(
                 reliefs.enough().isEmpty()
                         ? order + ", no single change that was tried would be enough."
-                        : order + ", any one of these would be enough:");
+                        : order + ", any one of these would be enough" + besides);
         for (Reliefs.Enough enough : reliefs.enough()) {
-            lines.add("  " + text(enough.relief()) + "; it is then planted by " + finish(enough.plan())
-                    + ", and the season is "
-                    + figures.areaDays(enough.plan().totals().lateHaDays())
-                    + " late instead of " + figures.areaDays(why.plan().totals().lateHaDays()));
+            lines.add("  " + text(enough.relief()) + "; it is then " + words.done() + " by " + finish(enough.plan())
+                    + ", and " + seasonThen.apply(enough.plan().totals()));
         }
         if (!reliefs.inVain().isEmpty()) {
             lines.add("Not enough on its own, even at the most that was tried:");
             reliefs.inVain().forEach(relief -> lines.add("  " + text(relief)));
         }
         lines.add(
-                "Each amount was found by simulating the season again with it: it is enough, and one step less is not. A new planting");
+                "Each amount was found by simulating the season again with it: it is enough, and one step less is not. A new "
+                        + words.noun());
         lines.add(
                 "order may need less. Do not set a hold time longer than your extract really keeps, and leave the crew time");
         lines.add("to rest.");
@@ -58,6 +86,10 @@ final class ReliefText {
         if (relief instanceof Relief.MoreCompost more) {
             return figures.mass(more.kg()) + " more compost in lot " + more.lot();
         }
+        if (relief instanceof Relief.Refilled refilled) {
+            return figures.mass(refilled.kg()) + " of compost delivered to lot "
+                    + refilled.lot().id() + ", which is used up";
+        }
         if (relief instanceof Relief.CompostSooner sooner) {
             return "lot " + sooner.lot() + " " + Figures.count(sooner.days(), "day", "days") + " sooner, on "
                     + Figures.day(from(sooner.lot()).minusDays(sooner.days()));
@@ -66,7 +98,8 @@ final class ReliefText {
             return longer.planter() + " working " + minutes(longer.minutes()) + " longer each day";
         }
         if (relief instanceof Relief.LongerDayForAll longer) {
-            return "all planters and rigs working " + minutes(longer.minutes()) + " longer each day";
+            return "all " + WorkWords.of(why.season()).machinesAndRigs() + " working " + minutes(longer.minutes())
+                    + " longer each day";
         }
         if (relief instanceof Relief.MoreRigs rigs) {
             return Figures.count(rigs.count(), "more rig", "more rigs") + " like " + rigs.like();
@@ -87,6 +120,9 @@ final class ReliefText {
         }
         if (relief instanceof Relief.LongerHold hold) {
             return "a hold time " + minutes(hold.minutes()) + " longer for " + hold.recipe();
+        }
+        if (relief instanceof Relief.LongerWait wait) {
+            return wait.planter() + " waiting for a rig " + minutes(wait.minutes()) + " longer than it does";
         }
         throw new IllegalArgumentException("a relief without words: " + relief);
     }

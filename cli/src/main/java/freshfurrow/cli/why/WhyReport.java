@@ -47,7 +47,14 @@ public final class WhyReport {
         section("Other positions", new OtherPositions(why, figures).lines());
         why.reliefs()
                 .ifPresent(reliefs -> section(
-                        "What would get it " + words.done() + " in time", new ReliefText(why, figures).lines(reliefs)));
+                        "What would get it " + words.done() + " in time",
+                        new ReliefText(why, figures).inTime(reliefs)));
+        why.untreated()
+                .map(untreated -> new UntreatedText(why, untreated, figures))
+                .ifPresent(text -> {
+                    section("Why without extract", text.reasons());
+                    section("What would get it " + words.done() + " with extract", text.remedies());
+                });
     }
 
     private void inShort(FieldWork work) {
@@ -62,6 +69,7 @@ public final class WhyReport {
                 .ifPresent(
                         start -> lines.add(WorkWords.capital(words.done()) + " by " + String.join(", ", work.planters())
                                 + " " + figures.fromTo(start, work.end().orElse(start)) + ": " + spare(work)));
+        why.untreated().ifPresent(untreated -> lines.add(new UntreatedText(why, untreated, figures).howMuch()));
         why.positions()
                 .own()
                 .ifPresentOrElse(

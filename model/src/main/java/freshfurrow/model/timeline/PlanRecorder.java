@@ -17,8 +17,6 @@ import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.journal.ActivityJournal;
 import freshfurrow.model.timeline.state.Tally;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,11 +86,10 @@ public final class PlanRecorder {
     }
 
     private Plan record(PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS) {
-        int[][] lists = entries(orders);
-        int[] sizes = Arrays.stream(lists).mapToInt(list -> list.length).toArray();
+        PlayedLists lists = PlayedLists.of(compiled, orders);
         Timeline timeline = new Timeline(compiled);
         ActivityJournal journal = new ActivityJournal(compiled.tables());
-        timeline.play(lists, sizes, journal, wholeDays(untilS));
+        timeline.play(lists.entries(), lists.sizes(), journal, wholeDays(untilS));
         List<Plan.Load> loads = journal.loads();
 
         Map<String, Plan.PlanterPlan> planters = new LinkedHashMap<>();
@@ -115,7 +112,7 @@ public final class PlanRecorder {
             Rig rig = season.rigs().get(r);
             rigs.put(rig.id(), Plan.RigPlan.of(rig, journal.rigActivities(r)));
         }
-        List<Plan.Unserved> unserved = untilS < Calendar.NEVER ? List.of() : unserved(journal, lists, sizes);
+        List<Plan.Unserved> unserved = untilS < Calendar.NEVER ? List.of() : unserved(journal, lists);
         return new Plan(
                 source,
                 new Plan.Score(timeline.hard(), timeline.medium(), timeline.soft()),
@@ -137,8 +134,8 @@ public final class PlanRecorder {
         return anyKept && untilS < Calendar.NEVER ? untilS + 2 * Calendars.DAY_S : untilS;
     }
 
-    private List<Plan.Unserved> unserved(ActivityJournal journal, int[][] lists, int[] sizes) {
-        UnservedReasons reasons = new UnservedReasons(compiled, lists, sizes);
+    private List<Plan.Unserved> unserved(ActivityJournal journal, PlayedLists lists) {
+        UnservedReasons reasons = new UnservedReasons(compiled, lists.entries(), lists.sizes());
         return journal.unserved().stream()
                 .map(left -> new Plan.Unserved(
                         season.fields().get(left.field()).id(), left.dm2() / DM2_PER_HA, reasons.why(left)))
@@ -167,29 +164,5 @@ public final class PlanRecorder {
 
     private static double tenths(double minutes) {
         return Math.round(minutes * 10) / 10.0;
-    }
-
-    private int[][] entries(PlantingOrders orders) {
-        List<List<String>> byPlanter = orders.byPlanter();
-        if (byPlanter.size() != compiled.planterCount()) {
-            throw new IllegalArgumentException(
-                    byPlanter.size() + " lists for " + compiled.planterCount() + " planters");
-        }
-        Map<String, Integer> entryOf = new HashMap<>();
-        for (int field = 0; field < compiled.fieldCount(); field++) {
-            String id = season.fields().get(field).id();
-            entryOf.put(id, orders.withoutExtract().contains(id) ? compiled.without(field) : field);
-        }
-        return byPlanter.stream()
-                .map(ids -> ids.stream().mapToInt(id -> entry(entryOf, id)).toArray())
-                .toArray(int[][]::new);
-    }
-
-    private static int entry(Map<String, Integer> entryOf, String id) {
-        Integer entry = entryOf.remove(id);
-        if (entry == null) {
-            throw new IllegalArgumentException("field " + id + " is unknown or stands in two places");
-        }
-        return entry;
     }
 }

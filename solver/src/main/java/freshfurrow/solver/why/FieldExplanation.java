@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param plan the plan's lists played out again, with the plan's own score
  * @param best the best other positions, recorded, the best score first; a few at the most
  * @param reliefs what would have the field in time; empty when it is
+ * @param untreated why it is planted without extract; empty when none of it is
  */
 public record FieldExplanation(
         Season season,
@@ -24,7 +25,8 @@ public record FieldExplanation(
         Field field,
         FieldPositions positions,
         List<Alternative> best,
-        Optional<Reliefs> reliefs) {
+        Optional<Reliefs> reliefs,
+        Optional<Untreated> untreated) {
     private static final int MOST_RECORDED = 3;
 
     /** Another position of the field, and the plan that it makes. */
@@ -39,9 +41,10 @@ public record FieldExplanation(
      *
      * <p>A field that stands in no list is looked at where it does best, when more is given.
      *
+     * @param compiled what was left of the whole season when the plan was made
      * @throws IllegalArgumentException when the plan's lists are not lists of that season, or its score is not theirs
      */
-    public static FieldExplanation of(CompiledSeason compiled, Plan plan, Field field) {
+    public static FieldExplanation of(CompiledSeason compiled, Season whole, Plan plan, Field field) {
         Season season = compiled.season();
         PlantingOrders orders = PlantingOrders.of(
                 plan, season.applicators().stream().map(Applicator::id).toList());
@@ -62,7 +65,14 @@ public record FieldExplanation(
                 positions.own().or(() -> positions.others().stream().findFirst());
         Optional<Reliefs> reliefs = Reliefs.inTime(played, field)
                 ? Optional.empty()
-                : where.map(position -> Reliefs.of(compiled, position.lists(), field, plan.season()));
-        return new FieldExplanation(season, played, field, positions, best, reliefs);
+                : where.map(position -> Reliefs.of(compiled, whole, position.lists(), field, plan.season()));
+        return new FieldExplanation(
+                season,
+                played,
+                field,
+                positions,
+                best,
+                reliefs,
+                Untreated.of(compiled, whole, played, lists, field, positions));
     }
 }

@@ -4,12 +4,14 @@ import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WaterPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 
 /** More of one thing that a season is planted with, all else as it is. */
@@ -26,6 +28,21 @@ public sealed interface Relief {
         @Override
         public Season addedTo(Season season) {
             return changed(season, lot, own -> own.withMassKg(own.massKg() + kg));
+        }
+    }
+
+    /**
+     * More compost in a lot that was used up before the plan began.
+     *
+     * @param lot as the whole season has it
+     * @param kg that come into it again, above 0
+     */
+    record Refilled(CompostLot lot, double kg) implements Relief {
+        @Override
+        public Season addedTo(Season season) {
+            List<CompostLot> lots = new ArrayList<>(List.of(lot.withMassKg(kg)));
+            lots.addAll(season.compost());
+            return season.change().compost(lots).season();
         }
     }
 
@@ -165,6 +182,31 @@ public sealed interface Relief {
                             season.recipes(),
                             own -> own.id().equals(recipe) ? own.withHoldS(own.holdS() + MINUTE_S * minutes) : own))
                     .season();
+        }
+    }
+
+    /**
+     * A planter that waits longer for a rig before it goes on without extract.
+     *
+     * @param minutes longer than it does, above 0
+     */
+    record LongerWait(String planter, int minutes) implements Relief {
+        @Override
+        public Season addedTo(Season season) {
+            return season.change()
+                    .applicators(each(
+                            season.applicators(),
+                            own -> own instanceof Planter its && its.id().equals(planter) ? patient(its) : own))
+                    .season();
+        }
+
+        private Planter patient(Planter its) {
+            OptionalInt longest = its.longestWaitS();
+            return longest.isEmpty()
+                    ? its
+                    : its.change()
+                            .longestWaitS(OptionalInt.of(longest.getAsInt() + MINUTE_S * minutes))
+                            .planter();
         }
     }
 

@@ -12,7 +12,9 @@ import freshfurrow.model.season.Season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 
 /** What could be tried to have a field planted in time, as far as it makes sense in its season. */
@@ -27,15 +29,33 @@ final class ReliefKinds {
     private static final int MOST_RIGS = 3;
 
     private final Season season;
+    private final Season whole;
     private final List<ReliefKind> kinds = new ArrayList<>();
 
-    private ReliefKinds(Season season) {
-        this.season = season;
+    /** To have the field planted with extract: the same, and more patience. */
+    static List<ReliefKind> forExtract(Season season, Season whole, Applicator planter, Field field) {
+        ReliefKinds all = new ReliefKinds(season, whole);
+        all.kinds.addAll(of(season, whole, planter, field));
+        planter.longestWaitS()
+                .ifPresent(longest -> all.add(
+                        (DAY_S - longest) / MINUTE_S / STEP_MIN,
+                        steps -> new Relief.LongerWait(planter.id(), steps * STEP_MIN)));
+        return all.kinds;
     }
 
-    /** @param planter the one that is to plant the field */
-    static List<ReliefKind> of(Season season, Applicator planter, Field field) {
-        ReliefKinds all = new ReliefKinds(season);
+    private ReliefKinds(Season season, Season whole) {
+        this.season = season;
+        this.whole = whole;
+    }
+
+    /**
+     * All that there could be more of.
+     *
+     * @param season what is left of the whole one
+     * @param planter the one that is to plant the field
+     */
+    static List<ReliefKind> of(Season season, Season whole, Applicator planter, Field field) {
+        ReliefKinds all = new ReliefKinds(season, whole);
         all.compost();
         all.hours(planter);
         all.rigs();
@@ -54,12 +74,20 @@ final class ReliefKinds {
         double stepKg = 1 / unit.fromKilograms(1);
         LocalDate earliest =
                 season.standing().map(standing -> standing.now().toLocalDate()).orElse(season.first());
+        usedUp().ifPresent(lot -> add(most, steps -> new Relief.Refilled(lot, steps * stepKg)));
         for (CompostLot lot : season.compost()) {
             add(most, steps -> new Relief.MoreCompost(lot.id(), steps * stepKg));
             add(
                     (int) ChronoUnit.DAYS.between(earliest, lot.from()),
                     steps -> new Relief.CompostSooner(lot.id(), steps));
         }
+    }
+
+    /** The lot of which nothing is left that was on hand last. */
+    private Optional<CompostLot> usedUp() {
+        return whole.compost().stream()
+                .filter(lot -> season.lot(lot.id()).isEmpty())
+                .max(Comparator.comparing(CompostLot::from));
     }
 
     private void hours(Applicator planter) {

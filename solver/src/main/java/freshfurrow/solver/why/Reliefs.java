@@ -13,9 +13,10 @@ import freshfurrow.solver.schedule.FieldLists;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
- * How much more of each one thing has a field planted whole and within its window, with lists as they are.
+ * How much more of each one thing has a field planted whole and within its window, or with extract, with lists as they are.
  *
  * <p>Each amount was played out, and a step less was played out too and is not enough. Amounts are tried by doubling and then by
  * halving: in a queue of shared machines more of one thing can make a field later, so that a smaller amount that was not
@@ -38,13 +39,32 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
     }
 
     /**
-     * Tries all that makes sense in the season.
+     * Tries all that makes sense in the season to have a field in time.
      *
      * @param lists in one of which the field stands
      * @throws IllegalArgumentException when it stands in none
      */
-    public static Reliefs of(CompiledSeason season, FieldLists lists, Field field, Plan.SeasonSource source) {
-        return new Search(season, lists, field, source).all();
+    static Reliefs of(CompiledSeason season, Season whole, FieldLists lists, Field field, Plan.SeasonSource source) {
+        Search search = new Search(season, lists, field, source, plan -> inTime(plan, field));
+        return search.all(ReliefKinds.of(season.season(), whole, search.planter(), field));
+    }
+
+    /**
+     * Tries all that makes sense in the season to have a field planted with extract.
+     *
+     * @param lists in one of which the field stands, to be planted with extract
+     * @param isEnough whether a plan does it
+     * @throws IllegalArgumentException when it stands in none
+     */
+    static Reliefs forExtract(
+            CompiledSeason season,
+            Season whole,
+            FieldLists lists,
+            Field field,
+            Plan.SeasonSource source,
+            Predicate<Plan> isEnough) {
+        Search search = new Search(season, lists, field, source, isEnough);
+        return search.all(ReliefKinds.forExtract(season.season(), whole, search.planter(), field));
     }
 
     /** Whether the plan plants the field whole and none of it after its window. */
@@ -66,8 +86,15 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
         private final PlantingOrders orders;
         private final Field field;
         private final Plan.SeasonSource source;
+        private final Predicate<Plan> isEnough;
 
-        Search(CompiledSeason compiled, FieldLists lists, Field field, Plan.SeasonSource source) {
+        Search(
+                CompiledSeason compiled,
+                FieldLists lists,
+                Field field,
+                Plan.SeasonSource source,
+                Predicate<Plan> isEnough) {
+            this.isEnough = isEnough;
             this.season = compiled.season();
             this.roads = compiled.roads();
             this.orders = lists.orders(season);
@@ -75,16 +102,16 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
             this.source = source;
         }
 
-        Reliefs all() {
+        Reliefs all(List<ReliefKind> kinds) {
             List<Enough> enough = new ArrayList<>();
             List<Relief> inVain = new ArrayList<>();
-            for (ReliefKind kind : ReliefKinds.of(season, planter(), field)) {
+            for (ReliefKind kind : kinds) {
                 least(kind, enough, inVain);
             }
             return new Reliefs(enough, inVain);
         }
 
-        private Applicator planter() {
+        Applicator planter() {
             for (int p = 0; p < orders.byPlanter().size(); p++) {
                 if (orders.byPlanter().get(p).contains(field.id())) {
                     return season.applicators().get(p);
@@ -95,22 +122,22 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
 
         private void least(ReliefKind kind, List<Enough> enough, List<Relief> inVain) {
             int tooLittle = 0;
-            int tried = 1;
-            Optional<Enough> least = inTime(kind.of(tried));
+            int count = 1;
+            Optional<Enough> least = tried(kind.of(count));
             while (least.isEmpty()) {
-                if (tried == kind.most()) {
-                    inVain.add(kind.of(tried));
+                if (count == kind.most()) {
+                    inVain.add(kind.of(count));
                     return;
                 }
-                tooLittle = tried;
-                tried = Math.min(kind.most(), 2 * tried);
-                least = inTime(kind.of(tried));
+                tooLittle = count;
+                count = Math.min(kind.most(), 2 * count);
+                least = tried(kind.of(count));
             }
-            while (tried - tooLittle > 1) {
-                int middle = (tooLittle + tried) / 2;
-                Optional<Enough> less = inTime(kind.of(middle));
+            while (count - tooLittle > 1) {
+                int middle = (tooLittle + count) / 2;
+                Optional<Enough> less = tried(kind.of(middle));
                 if (less.isPresent()) {
-                    tried = middle;
+                    count = middle;
                     least = less;
                 } else {
                     tooLittle = middle;
@@ -119,10 +146,10 @@ public record Reliefs(List<Enough> enough, List<Relief> inVain) {
             least.ifPresent(enough::add);
         }
 
-        private Optional<Enough> inTime(Relief relief) {
+        private Optional<Enough> tried(Relief relief) {
             Season relieved = relief.addedTo(season).change().distances(roads).season();
             Plan plan = PlanRecorder.record(CompiledSeason.of(relieved), orders, source);
-            return Reliefs.inTime(plan, field) ? Optional.of(new Enough(relief, plan)) : Optional.empty();
+            return isEnough.test(plan) ? Optional.of(new Enough(relief, plan)) : Optional.empty();
         }
     }
 }

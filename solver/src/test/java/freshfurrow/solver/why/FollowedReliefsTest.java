@@ -1,11 +1,13 @@
 package freshfurrow.solver.why;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.log.SeasonLog;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.WaitReason;
 import freshfurrow.model.progress.News;
 import freshfurrow.model.progress.SoFar;
@@ -33,7 +35,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -71,6 +75,27 @@ class FollowedReliefsTest {
         });
     }
 
+    /** Where seed does not wait for extract, and the search or the planters let some fields go without it. */
+    @Property(tries = 25)
+    void soItIsForFieldsThatArePlantedWithoutExtract(
+            @ForAll @LongRange(min = 1, max = 100_000) long seed, @ForAll boolean weather) throws IOException {
+        Following following = new Following(seed, weather, true);
+
+        following.check(season -> season);
+    }
+
+    @Property(tries = 15)
+    void soItIsForThemInTheMiddleOfTheSeason(
+            @ForAll @LongRange(min = 1, max = 100_000) long seed, @ForAll boolean weather) throws IOException {
+        Following following = new Following(seed, weather, true);
+        Plan before = following.first();
+        News news = new News(List.of(), List.of(new Outage("R0", NOON, NOON.plusHours(5))), Set.of());
+
+        following.check(whole -> SoFar.of(whole, before, NOON, news, SeasonLog.EMPTY, false)
+                .start()
+                .remaining(whole));
+    }
+
     /** A load is held down by what is left of a lot, and no planter waits. */
     @Example
     void compostIsShortAsWellWhereALoadIsMadeOfTheLastOfIt() throws IOException {
@@ -98,18 +123,29 @@ class FollowedReliefsTest {
         private final Optional<GroundRecord> ground;
         private final Season whole;
 
+        private final Set<String> without;
+
         Following(long seed, boolean weather) throws IOException {
+            this(seed, weather, false);
+        }
+
+        /** @param untreated whether fields may go without extract; every third of them is to */
+        Following(long seed, boolean weather, boolean untreated) throws IOException {
             Path folder = Files.createTempDirectory("season");
-            text = new SeasonText(seed, folder);
+            text = new SeasonText(seed, folder, untreated);
             text.write();
             Season read = text.read();
             ground = weather ? Optional.of(wet(read, new Random(seed))) : Optional.empty();
             whole = inItsSpring(read);
+            without = IntStream.range(0, untreated ? read.fields().size() : 0)
+                    .filter(field -> (field + seed) % 3 == 0)
+                    .mapToObj(field -> read.fields().get(field).id())
+                    .collect(Collectors.toSet());
         }
 
         Plan first() {
             CompiledSeason compiled = CompiledSeason.of(whole);
-            return record(whole, FirstLists.best(compiled).ids(whole));
+            return record(whole, orders(FirstLists.best(compiled).ids(whole), without));
         }
 
         void check(Left left) throws IOException {
@@ -118,12 +154,13 @@ class FollowedReliefsTest {
             List<List<String>> lists = FollowedLists.left(
                             compiled, FirstLists.best(CompiledSeason.of(whole)).orders(whole))
                     .ids(season);
-            Plan plan = record(season, lists);
+            PlantingOrders orders = orders(lists, without);
+            Plan plan = record(season, orders);
             for (Field field : season.fields()) {
-                FieldExplanation why = FieldExplanation.of(compiled, plan, field);
+                FieldExplanation why = FieldExplanation.of(compiled, whole, plan, field);
                 if (why.positions().own().isPresent() && why.reliefs().isPresent()) {
                     for (Reliefs.Enough enough : why.reliefs().get().enough()) {
-                        check(left, lists, field, enough.relief());
+                        check(left, orders, field, enough.relief(), relieved -> isInTime(relieved, field));
                         if (enough.relief() instanceof Relief.MoreCompost) {
                             assertThat(lacksCompost(why.plan()) || isUsedUp(season, why.plan()))
                                     .as("compost is short where more of it helps")
@@ -131,16 +168,26 @@ class FollowedReliefsTest {
                         }
                     }
                 }
+                if (why.untreated().isPresent()) {
+                    assertThat(why.untreated().get().withoutHa())
+                            .isEqualTo(withoutHa(plan, field), within(1e-9))
+                            .isPositive();
+                    PlantingOrders with = orders(lists, less(without, field.id()));
+                    for (Reliefs.Enough enough : why.untreated().get().reliefs().enough()) {
+                        check(left, with, field, enough.relief(), relieved -> isTreated(plan, relieved, field));
+                    }
+                }
             }
         }
 
-        private void check(Left left, List<List<String>> lists, Field field, Relief relief) throws IOException {
-            assertThat(isInTime(left, lists, field, relief))
+        private void check(Left left, PlantingOrders orders, Field field, Relief relief, Predicate<Plan> isEnough)
+                throws IOException {
+            assertThat(isEnough.test(with(left, orders, relief)))
                     .as(relief + " for " + field.id())
                     .isTrue();
             Optional<Relief> less = aStepLess(relief);
             if (less.isPresent()) {
-                assertThat(isInTime(left, lists, field, less.get()))
+                assertThat(isEnough.test(with(left, orders, less.get())))
                         .as(less.get() + ", a step less, for " + field.id())
                         .isFalse();
             }
@@ -153,13 +200,45 @@ class FollowedReliefsTest {
             }
         }
 
-        private boolean isInTime(Left left, List<List<String>> lists, Field field, Relief relief) throws IOException {
-            Season changed = left.of(inItsSpring(text.patched(ReliefPatch.of(whole, relief))));
-            Plan plan = record(changed, lists);
+        private Plan with(Left left, PlantingOrders orders, Relief relief) throws IOException {
+            return record(left.of(inItsSpring(text.patched(ReliefPatch.of(whole, relief)))), orders);
+        }
+
+        private static boolean isInTime(Plan plan, Field field) {
             return plan.unserved().stream().noneMatch(one -> one.field().equals(field.id()))
                     && plantings(plan, field).noneMatch(planting -> planting.start()
                             .toLocalDate()
                             .isAfter(field.window().last()));
+        }
+
+        /** All of it with extract, and no more without it or unplanted elsewhere. */
+        private static boolean isTreated(Plan before, Plan plan, Field field) {
+            return withoutHa(plan, field) == 0
+                    && plan.unserved().stream().noneMatch(left -> left.field().equals(field.id()))
+                    && plan.totals().unservedHa() <= before.totals().unservedHa() + 1e-6
+                    && plan.totals().untreatedHa() <= before.totals().untreatedHa() - withoutHa(before, field) + 1e-6;
+        }
+
+        private static double withoutHa(Plan plan, Field field) {
+            return plan.planters().values().stream()
+                    .flatMap(planter -> planter.activities().stream())
+                    .filter(activity -> activity instanceof Activity.PlantWithout planting
+                            && planting.field().equals(field.id()))
+                    .mapToDouble(activity -> ((Activity.PlantWithout) activity).areaHa())
+                    .sum();
+        }
+
+        private static Set<String> less(Set<String> all, String one) {
+            return all.stream().filter(other -> !other.equals(one)).collect(Collectors.toSet());
+        }
+
+        /** Fields that are not in the lists are not among those without extract either. */
+        private static PlantingOrders orders(List<List<String>> lists, Set<String> without) {
+            return new PlantingOrders(
+                    lists,
+                    without.stream()
+                            .filter(id -> lists.stream().anyMatch(list -> list.contains(id)))
+                            .collect(Collectors.toSet()));
         }
 
         private Season inItsSpring(Season season) {
@@ -171,6 +250,8 @@ class FollowedReliefsTest {
         Relief less = relief;
         if (relief instanceof Relief.MoreCompost it) {
             less = it.kg() > 1.5 ? new Relief.MoreCompost(it.lot(), it.kg() - 1) : relief;
+        } else if (relief instanceof Relief.Refilled it) {
+            less = it.kg() > 1.5 ? new Relief.Refilled(it.lot(), it.kg() - 1) : relief;
         } else if (relief instanceof Relief.CompostSooner it) {
             less = it.days() > 1 ? new Relief.CompostSooner(it.lot(), it.days() - 1) : relief;
         } else if (relief instanceof Relief.LongerDay it) {
@@ -187,6 +268,8 @@ class FollowedReliefsTest {
             less = it.count() > 1 ? new Relief.MoreHoses(it.count() - 1) : relief;
         } else if (relief instanceof Relief.HigherDailyLimit it) {
             less = it.percent() > 5 ? new Relief.HigherDailyLimit(it.percent() - 5) : relief;
+        } else if (relief instanceof Relief.LongerWait it) {
+            less = it.minutes() > 5 ? new Relief.LongerWait(it.planter(), it.minutes() - 5) : relief;
         } else if (relief instanceof Relief.LongerHold it) {
             less = it.minutes() > 5 ? new Relief.LongerHold(it.recipe(), it.minutes() - 5) : relief;
         }
@@ -234,7 +317,7 @@ class FollowedReliefsTest {
     private static Stream<Activity> plantings(Plan plan, Field field) {
         return plan.planters().values().stream()
                 .flatMap(planter -> planter.activities().stream())
-                .filter(activity -> activity instanceof Activity.Plant planting
+                .filter(activity -> activity instanceof Activity.Planting planting
                         && planting.field().equals(field.id()));
     }
 
@@ -252,8 +335,8 @@ class FollowedReliefsTest {
         return new GroundRecord("made up", Map.of(), wet);
     }
 
-    private static Plan record(Season season, List<List<String>> lists) {
+    private static Plan record(Season season, PlantingOrders orders) {
         return PlanRecorder.record(
-                CompiledSeason.of(season), lists, Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));
+                CompiledSeason.of(season), orders, Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));
     }
 }

@@ -1,5 +1,6 @@
 package freshfurrow.solver.why;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Rig;
@@ -21,6 +22,11 @@ final class ReliefPatch {
         if (relief instanceof Relief.MoreCompost more) {
             double kg = lot(season, more.lot()).massKg() + more.kg();
             return "{\"compost\": {\"%s\": {\"mass\": \"%s kg\"}}}".formatted(more.lot(), kg);
+        }
+        if (relief instanceof Relief.Refilled refilled) {
+            double kg = refilled.lot().massKg() + refilled.kg();
+            return "{\"compost\": {\"%s\": {\"mass\": \"%s kg\"}}}"
+                    .formatted(refilled.lot().id(), kg);
         }
         if (relief instanceof Relief.CompostSooner sooner) {
             return "{\"compost\": {\"%s\": {\"from\": \"%s\"}}}"
@@ -57,6 +63,14 @@ final class ReliefPatch {
                     "dailyLimit",
                     point -> point.dailyLimitL().orElseThrow() * (100 + limit.percent()) / 100 + " L",
                     true);
+        }
+        if (relief instanceof Relief.LongerWait wait) {
+            Applicator planter = season.applicators().stream()
+                    .filter(own -> own.id().equals(wait.planter()))
+                    .findFirst()
+                    .orElseThrow();
+            return "{\"planters\": {\"%s\": {\"longestWait\": \"%d min\"}}}"
+                    .formatted(wait.planter(), planter.longestWaitS().getAsInt() / 60 + wait.minutes());
         }
         Relief.LongerHold hold = (Relief.LongerHold) relief;
         return "{\"recipes\": {\"%s\": {\"hold\": \"%d s\"}}}"

@@ -16,8 +16,15 @@ import java.util.Random;
 final class SeasonText {
     private final Random random;
     private final Path folder;
+    private final boolean untreated;
 
     SeasonText(long seed, Path folder) {
+        this(seed, folder, false);
+    }
+
+    /** @param untreated whether fields may be planted without extract, and planters wait for half an hour at most */
+    SeasonText(long seed, Path folder, boolean untreated) {
+        this.untreated = untreated;
         this.random = new Random(seed);
         this.folder = folder;
     }
@@ -58,9 +65,10 @@ final class SeasonText {
             line(
                     text,
                     "  P%d: {width: %d m, rowSpacing: 0.75 m, speed: 2 m/s, fieldEfficiency: 0.6, tank: 1500 L,"
-                            + " roadSpeed: 5 m/s, fillSetup: 5 min, moveTime: 10 min, at: yard}",
+                            + " roadSpeed: 5 m/s, fillSetup: 5 min, moveTime: 10 min, at: yard%s}",
                     planter,
-                    between(6, 10));
+                    between(6, 10),
+                    untreated ? ", longestWait: 30 min" : "");
         }
         line(
                 text,
@@ -81,6 +89,9 @@ final class SeasonText {
                 between(20, 700),
                 between(20, 28));
         line(text, "rain:\n  - {date: 2027-04-%d, from: \"10:00\", amount: %d mm}", between(18, 26), between(3, 30));
+        if (untreated) {
+            line(text, "goals: {untreated: 3 d}");
+        }
         Files.writeString(folder.resolve("season.yaml"), text);
     }
 

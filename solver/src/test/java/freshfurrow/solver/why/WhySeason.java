@@ -1,6 +1,7 @@
 package freshfurrow.solver.why;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -46,6 +48,10 @@ final class WhySeason {
     private final List<CompostLot> lots = new ArrayList<>();
     private final List<Rain> rain = new ArrayList<>();
     private int batchTimeS = 900;
+    private int rigFrom = 6;
+    private OptionalInt longestWaitS = OptionalInt.empty();
+    private ExtractAt extractAt = ExtractAt.FIELD;
+    private Goals goals = Goals.DEFAULT;
     private DisplayUnits units = DisplayUnits.METRIC;
 
     WhySeason field(String id, double areaHa, int firstDay, int lastDay) {
@@ -79,6 +85,25 @@ final class WhySeason {
         return this;
     }
 
+    /** Fields may be planted without extract. */
+    WhySeason untreated() {
+        goals = Goals.DEFAULT.withUntreatedDays(OptionalDouble.of(4));
+        return this;
+    }
+
+    /** The rig works from that hour on, and the planter waits for it for so many minutes at most. */
+    WhySeason lateRig(int hour, int longestWaitMin) {
+        rigFrom = hour;
+        longestWaitS = OptionalInt.of(60 * longestWaitMin);
+        return this;
+    }
+
+    /** Batches are made at the well. */
+    WhySeason atTheWater() {
+        extractAt = ExtractAt.WATER;
+        return this;
+    }
+
     /** Rain at midnight that keeps fields closed for a day per mm. */
     WhySeason rain(int day, double mm) {
         rain.add(new Rain(day(day), 0, mm));
@@ -87,14 +112,19 @@ final class WhySeason {
 
     /** The field explained in the plan of the planter's list, ids with blanks between them. */
     FieldExplanation explain(String id, String list) {
+        return explain(id, list, Set.of());
+    }
+
+    /** The same where some fields are to be planted without extract. */
+    FieldExplanation explain(String id, String list, Set<String> without) {
         CompiledSeason season = CompiledSeason.of(season());
         Plan plan = PlanRecorder.record(
                 season,
-                List.of(list.isEmpty() ? List.of() : List.of(list.split(" ", -1))),
+                new PlantingOrders(List.of(list.isEmpty() ? List.of() : List.of(list.split(" ", -1))), without),
                 new Plan.SeasonSource("Why", "s.yaml", "0".repeat(64), units));
         Field field =
                 fields.stream().filter(own -> own.id().equals(id)).findFirst().orElseThrow();
-        return FieldExplanation.of(season, plan, field);
+        return FieldExplanation.of(season, season.season(), plan, field);
     }
 
     private Season season() {
@@ -108,7 +138,20 @@ final class WhySeason {
                 List.of(WithDefaults.recipe("standard", 200, 10, 5 * 3600)),
                 fields,
                 List.of(WithDefaults.planter(
-                        "P1", 10, 0.75, 2, 0.5, 1000, 5, 300, 0, fields.get(0).id(), hours(7, 19))),
+                                "P1",
+                                10,
+                                0.75,
+                                2,
+                                0.5,
+                                1000,
+                                5,
+                                300,
+                                0,
+                                fields.get(0).id(),
+                                hours(7, 19))
+                        .change()
+                        .longestWaitS(longestWaitS)
+                        .planter()),
                 List.of(WithDefaults.rig(
                         "R1",
                         160,
@@ -120,9 +163,9 @@ final class WhySeason {
                         10,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        ExtractAt.FIELD,
+                        extractAt,
                         "yard",
-                        hours(6, 20))),
+                        hours(rigFrom, 20))),
                 List.of(WithDefaults.waterPoint(
                         "well", Optional.empty(), 5, 1, WorkHours.ALWAYS, OptionalDouble.empty(), 0)),
                 lots.isEmpty() ? List.of(new CompostLot("heap", 10_000, FIRST)) : lots,
@@ -130,7 +173,7 @@ final class WhySeason {
                 rain,
                 Optional.empty(),
                 WhySeason::metres,
-                Goals.DEFAULT,
+                goals,
                 units,
                 List.of(),
                 Optional.empty());

@@ -15,6 +15,7 @@ import freshfurrow.model.season.SeasonTime;
 import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.state.Journal;
 import freshfurrow.model.timeline.state.Shortfall;
+import freshfurrow.model.timeline.state.WithoutReason;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -37,6 +38,7 @@ public final class ActivityJournal implements Journal {
     private final List<LoadNote> loads = new ArrayList<>();
     private final List<BatchNote> batches = new ArrayList<>();
     private final List<Left> unserved = new ArrayList<>();
+    private final WithoutParts without;
     private final LoadNote[] inTank;
     private final Optional<Standing> standing;
     private final List<List<String>> inMix = new ArrayList<>();
@@ -47,6 +49,7 @@ public final class ActivityJournal implements Journal {
         time = tables.season().time();
         planters = empty(tables.planters().count());
         rigs = empty(tables.rigs().count());
+        without = new WithoutParts();
         inTank = new LoadNote[tables.planters().count()];
         standing = tables.season().standing();
         onBoard = new SharesOnBoard(tables.season());
@@ -111,6 +114,11 @@ public final class ActivityJournal implements Journal {
 
     public List<Left> unserved() {
         return unserved;
+    }
+
+    /** What is planted without extract, in the order in which that begins. */
+    public List<Without> without() {
+        return without.all();
     }
 
     public List<Activity> planterActivities(int planter) {
@@ -214,7 +222,13 @@ public final class ActivityJournal implements Journal {
     }
 
     @Override
+    public void goesWithout(int planter, WithoutReason why, int untilS, int rig, int waitS) {
+        without.goes(planter, why, untilS, rig, waitS);
+    }
+
+    @Override
     public void plantedWithout(int planter, int field, int start, int end, long dm2) {
+        without.planted(planter, field, start, end, dm2);
         planters.get(planter)
                 .add(() -> new Activity.PlantWithout(
                         at(start), at(end), tables.places().id(field), dm2 / DM2_PER_HA));

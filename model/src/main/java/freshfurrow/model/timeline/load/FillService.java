@@ -84,12 +84,12 @@ public final class FillService {
         int recipe = order.recipe(planter, planters.index(planter));
         request.ask(planter, requests.place(planter), recipe, need);
         if (recipe == FieldOrder.WITHOUT_EXTRACT) {
-            without.plant(NEVER);
+            without.plantAsDecided();
             return;
         }
         int lotFrom = state.lots().availableFrom();
         if (lotFrom > need && !sources.hasMix(planter, recipe, need)) {
-            if (without.plantIfAllowed(lotFrom)) {
+            if (without.plantWithoutCompost(lotFrom)) {
                 return;
             }
             if (lotFrom >= NEVER) {
@@ -101,7 +101,7 @@ public final class FillService {
         }
         Quote first = rigChoice.choose();
         if (first == null) {
-            if (without.plantIfAllowed(NEVER)) {
+            if (without.plantForWantOfLoads()) {
                 return;
             }
             requests.giveUp(planter, lotFrom >= NEVER ? Shortfall.COMPOST : Shortfall.NO_LOAD, need);

@@ -9,12 +9,15 @@ import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
 import freshfurrow.model.timeline.rigs.Delivery;
 import freshfurrow.model.timeline.state.State;
+import freshfurrow.model.timeline.state.WithoutReason;
 import freshfurrow.model.timeline.tables.FieldTable;
 import freshfurrow.model.timeline.tables.PlanterTable;
 import freshfurrow.model.timeline.tables.SeasonTables;
 
 /** A planter that asks for a load goes on without extract: for the rest of the field, or until a load is to be had. */
 final class WithoutExtract {
+    private static final int NO_RIG = -1;
+
     private final FieldTable fields;
     private final PlanterTable table;
     private final State state;
@@ -42,11 +45,30 @@ final class WithoutExtract {
         this.coming = coming;
     }
 
+    /** Plants what is to be planted so. */
+    void plantAsDecided() {
+        plant(WithoutReason.DECIDED, NEVER);
+    }
+
+    /** Plants until there is compost again, where that is allowed. */
+    boolean plantWithoutCompost(int lotFromS) {
+        return isAllowed() && plant(WithoutReason.COMPOST, lotFromS);
+    }
+
+    /** Plants for want of any load in the season, where that is allowed. */
+    boolean plantForWantOfLoads() {
+        return isAllowed() && plant(WithoutReason.NO_LOAD, NEVER);
+    }
+
+    private boolean plant(WithoutReason why, int untilS) {
+        return plant(why, untilS, NO_RIG, 0);
+    }
+
     /**
      * Plants until a time at the latest, and says whether it did; it then asks again. One that asks where its last load ended asks at its next field
      * first. A field of which nothing can be planted until the season ends is given up.
      */
-    boolean plant(int untilS) {
+    private boolean plant(WithoutReason why, int untilS, int rig, int waitS) {
         int planter = request.planter();
         if (!state.planters().asksAfresh(planter)) {
             requests.askAtNextField(planter);
@@ -59,6 +81,9 @@ final class WithoutExtract {
             requests.giveUpField(planter);
         } else {
             coming.without();
+            if (state.isTold()) {
+                state.journal().goesWithout(planter, why, untilS, rig, waitS);
+            }
             planting.plantWithout(planter, request.needS(), untilS);
         }
         state.planters().postponeNoMore(planter);
@@ -66,16 +91,14 @@ final class WithoutExtract {
         return true;
     }
 
-    /** The same where that is allowed in its next field. */
-    boolean plantIfAllowed(int untilS) {
-        return isAllowed() && plant(untilS);
-    }
-
     /** Plants until the load would come rather than to wait for that for longer than the planter waits. */
     boolean plantRatherThanWait(Delivery delivery) {
-        return isAllowed()
-                && coming.waitS(delivery) > table.longestWaitS(request.planter())
-                && plant(delivery.transferStart());
+        if (!isAllowed()) {
+            return false;
+        }
+        int waitS = coming.waitS(delivery);
+        return waitS > table.longestWaitS(request.planter())
+                && plant(WithoutReason.LONG_WAIT, delivery.transferStart(), delivery.rig(), waitS);
     }
 
     /** Plants for the rest of the planting period rather than to wait for the next one, where that is too long or was done too often. */
@@ -85,11 +108,11 @@ final class WithoutExtract {
             return false;
         }
         if (requests.isHopelessOncePostponed(planter)) {
-            return plant(NEVER);
+            return plant(WithoutReason.SMALL_LOAD, NEVER);
         }
         Calendar plantable = table.plantable(planter, field());
         int end = plantable.endOf(plantable.periodAt(request.needS()));
-        return end - request.needS() > table.longestWaitS(planter) && plant(end);
+        return end - request.needS() > table.longestWaitS(planter) && plant(WithoutReason.SMALL_LOAD, end);
     }
 
     private boolean isAllowed() {

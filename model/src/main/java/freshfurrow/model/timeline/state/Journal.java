@@ -19,6 +19,15 @@ public interface Journal {
 
     void planted(int planter, int field, int start, int end, long dm2);
 
+    /**
+     * What a planter plants without extract from now on, until this is told of it again, it does for this reason.
+     *
+     * @param untilS at the latest; past all seasons where nothing ends it
+     * @param rig that would bring a load then; -1 for none
+     * @param waitS how long the planter would wait for that, s of its working time; 0 without a rig
+     */
+    void goesWithout(int planter, WithoutReason why, int untilS, int rig, int waitS);
+
     /** Planted without extract, with an empty tank. */
     void plantedWithout(int planter, int field, int start, int end, long dm2);
 
