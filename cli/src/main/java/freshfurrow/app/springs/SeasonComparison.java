@@ -71,7 +71,10 @@ public final class SeasonComparison {
                 order.seed(),
                 order.steps(),
                 order.forecastDays(),
-                order.replanDays());
+                order.replanDays(),
+                candidates.stream()
+                        .anyMatch(candidate ->
+                                candidate.season().goals().untreatedDays().isPresent()));
         return new SpringComparison(rules, weather, order.threads(), progress)
                 .run(
                         candidates,

@@ -14,14 +14,14 @@ import freshfurrow.model.compare.Spread;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.compare.VariantSummary;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A comparison as JSON; the same comparison always gives the same text. */
 public final class ComparisonFile {
     /** What the key {@code format} of the file says. */
     public static final String FORMAT = "freshfurrow-compare/1";
 
-    /** The figures of a spring, in the order of its row. */
-    static final List<String> COLUMNS = List.of(
+    private static final List<String> COLUMNS = List.of(
             "spring",
             "finishS",
             "lateHaDays",
@@ -36,7 +36,17 @@ public final class ComparisonFile {
             "driveKm",
             "runningCost");
 
+    /** The figures that follow where any variant may plant without extract. */
+    private static final List<String> UNTREATED_COLUMNS = List.of("untreatedHa", "treatedShare");
+
     private ComparisonFile() {}
+
+    /** The figures of a spring, in the order of its row. */
+    static List<String> columns(boolean untreated) {
+        return untreated
+                ? Stream.concat(COLUMNS.stream(), UNTREATED_COLUMNS.stream()).toList()
+                : COLUMNS;
+    }
 
     /** The text of the file, ending in a newline: one spring of one variant a line. */
     public static String toJson(ComparedSprings compared) {
@@ -68,6 +78,9 @@ public final class ComparisonFile {
                 .put("mass", rules.units().mass().symbol())
                 .put("distance", rules.units().distance().symbol());
         rules.currency().ifPresent(code -> node.put("currency", code));
+        if (rules.untreated()) {
+            node.put("untreated", true);
+        }
         return node.put("weather", rules.weather())
                 .put("recorded", rules.recorded())
                 .put("seed", rules.seed())
@@ -104,15 +117,16 @@ public final class ComparisonFile {
                 .put("livedLateHaDays", foresight.livedLateHaDays())
                 .put("livedUnservedHa", foresight.livedUnservedHa()));
         ArrayNode columns = node.putArray("columns");
-        COLUMNS.forEach(columns::add);
+        boolean untreated = compared.rules().untreated();
+        columns(untreated).forEach(columns::add);
         ArrayNode rows = node.putArray("rows");
         for (int i = 0; i < compared.numbers().size(); i++) {
-            rows.add(row(compared.numbers().get(i), variant.lived().springs().get(i)));
+            rows.add(row(compared.numbers().get(i), variant.lived().springs().get(i), untreated));
         }
         return node;
     }
 
-    private static ArrayNode row(int number, SpringFigures spring) {
+    private static ArrayNode row(int number, SpringFigures spring, boolean untreated) {
         ArrayNode row = JsonNodeFactory.instance
                 .arrayNode()
                 .add(number)
@@ -132,6 +146,9 @@ public final class ComparisonFile {
         } else {
             row.addNull();
         }
+        if (untreated) {
+            row.add(spring.untreatedHa()).add(spring.treatedShare());
+        }
         return row;
     }
 
@@ -140,6 +157,7 @@ public final class ComparisonFile {
             case FINISH -> "finishS";
             case LATE -> "lateHaDays";
             case UNSERVED -> "unservedHa";
+            case TREATED -> "treatedShare";
             case FILLS -> "fills";
             case WATER_TRIPS -> "waterTrips";
             case WAIT -> "waitH";

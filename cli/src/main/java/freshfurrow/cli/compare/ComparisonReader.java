@@ -68,8 +68,9 @@ public final class ComparisonReader {
         JsonNode variants = at(top, "variants");
         at(at(variants, 0), "rows").forEach(row -> numbers.add((int) number(row, 0)));
         List<ComparedVariant> read = new ArrayList<>();
-        variants.forEach(variant -> read.add(variant(variant, numbers)));
-        return new ComparedSprings(rules(at(top, "rules")), numbers, read);
+        LivingRules rules = rules(at(top, "rules"));
+        variants.forEach(variant -> read.add(variant(variant, numbers, rules)));
+        return new ComparedSprings(rules, numbers, read);
     }
 
     private static LivingRules rules(JsonNode rules) {
@@ -90,16 +91,17 @@ public final class ComparisonReader {
                 at(rules, "seed").asLong(),
                 at(rules, "steps").asLong(),
                 (int) number(rules, "forecastDays"),
-                (int) number(rules, "replanDays"));
+                (int) number(rules, "replanDays"),
+                rules.path("untreated").asBoolean());
     }
 
-    private static ComparedVariant variant(JsonNode variant, List<Integer> numbers) {
+    private static ComparedVariant variant(JsonNode variant, List<Integer> numbers, LivingRules rules) {
         List<SpringFigures> springs = new ArrayList<>();
         for (JsonNode row : at(variant, "rows")) {
             if (springs.size() >= numbers.size() || (int) number(row, 0) != numbers.get(springs.size())) {
                 throw new IllegalArgumentException("has other springs for one variant than for another");
             }
-            springs.add(spring(row));
+            springs.add(spring(row, rules.untreated()));
         }
         List<ComparedVariant.ResourceShare> limits = new ArrayList<>();
         at(variant, "limits")
@@ -110,7 +112,7 @@ public final class ComparisonReader {
                         number(limit.getValue(), "shareOfWait"))));
         Map<Measure, Double> luck = new EnumMap<>(Measure.class);
         JsonNode planLuck = at(variant, "planLuck");
-        for (Measure measure : Measure.values()) {
+        for (Measure measure : rules.measures()) {
             if (planLuck.has(ComparisonFile.key(measure))) {
                 luck.put(measure, number(planLuck, ComparisonFile.key(measure)));
             }
@@ -137,10 +139,10 @@ public final class ComparisonReader {
                 number(foresight, "livedUnservedHa")));
     }
 
-    private static SpringFigures spring(JsonNode row) {
-        if (row.size() != ComparisonFile.COLUMNS.size()) {
-            throw new IllegalArgumentException(
-                    "has a row of " + row.size() + " figures where " + ComparisonFile.COLUMNS.size() + " belong");
+    private static SpringFigures spring(JsonNode row, boolean untreated) {
+        int columns = ComparisonFile.columns(untreated).size();
+        if (row.size() != columns) {
+            throw new IllegalArgumentException("has a row of " + row.size() + " figures where " + columns + " belong");
         }
         return new SpringFigures(
                 (int) number(row, 1),
@@ -154,6 +156,8 @@ public final class ComparisonReader {
                 number(row, 9),
                 number(row, 10),
                 number(row, 11),
+                untreated ? number(row, 13) : 0,
+                untreated ? number(row, 14) : 1,
                 row.get(12).isNull() ? OptionalDouble.empty() : OptionalDouble.of(number(row, 12)));
     }
 
@@ -183,7 +187,8 @@ public final class ComparisonReader {
     private static double number(JsonNode row, int column) {
         JsonNode value = at(row, column);
         if (!value.isNumber()) {
-            throw new IllegalArgumentException("has no number for " + ComparisonFile.COLUMNS.get(column));
+            throw new IllegalArgumentException(
+                    "has no number for " + ComparisonFile.columns(true).get(column));
         }
         return value.doubleValue();
     }

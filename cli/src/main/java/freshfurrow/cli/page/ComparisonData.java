@@ -45,7 +45,7 @@ final class ComparisonData {
                                     .orElse(""));
         }
         ArrayNode measures = data.putArray("measures");
-        for (Measure measure : Measure.values()) {
+        for (Measure measure : compared.rules().measures()) {
             measures.add(measure(compared, summaries, text, measure));
         }
         return data;

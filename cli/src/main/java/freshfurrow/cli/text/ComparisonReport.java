@@ -73,7 +73,7 @@ public final class ComparisonReport {
             columns.add(Table.Column.right(variant.name()));
         }
         Table table = new Table(WIDTH, columns, "");
-        for (Measure measure : Measure.values()) {
+        for (Measure measure : compared.rules().measures()) {
             List<String> cells = new ArrayList<>();
             cells.add(text.label(measure));
             summaries.forEach(variant -> cells.add(text.spread(measure, variant.spread(measure))));

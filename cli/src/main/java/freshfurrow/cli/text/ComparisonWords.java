@@ -101,10 +101,13 @@ public final class ComparisonWords {
         }
         boolean late = summary.spread(Measure.LATE).mean() > 0
                 || summary.spread(Measure.UNSERVED).mean() > 0;
+        boolean without = summary.spreads().containsKey(Measure.TREATED)
+                && summary.spread(Measure.TREATED).mean() < 1;
         boolean waits = summary.spread(Measure.WAIT).mean() >= LEAST_WAIT_H;
         List<String> parts = new ArrayList<>();
-        if (late) {
-            parts.add("late or unplanted area" + shares(variant.limits(), ResourceShare::ofLate));
+        if (late || without) {
+            parts.add((without ? "area that is late, unplanted or without extract" : "late or unplanted area")
+                    + shares(variant.limits(), ResourceShare::ofLate));
         }
         if (waits) {
             parts.add("waiting" + shares(variant.limits(), ResourceShare::ofWait));

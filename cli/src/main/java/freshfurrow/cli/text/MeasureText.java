@@ -30,6 +30,7 @@ public final class MeasureText {
             case FINISH -> "finish";
             case LATE -> "late " + area + "-days";
             case UNSERVED -> "unplanted " + area;
+            case TREATED -> "planted with extract (% of planted area)";
             case FILLS -> "planter fills";
             case WATER_TRIPS -> "water trips";
             case WAIT -> "waiting of planters (h)";
@@ -49,6 +50,7 @@ public final class MeasureText {
         return switch (measure) {
             case FINISH -> "you finish " + size + " days " + (figure < 0 ? "sooner" : "later");
             case LATE, UNSERVED -> "there are " + fewer + label(measure);
+            case TREATED -> size + " %" + less + " of the planted area gets extract";
             case FILLS -> "planters take " + fewer + "fills";
             case WATER_TRIPS -> "rigs make " + fewer + label(measure);
             case WAIT -> "planters wait " + size + " h" + less;
@@ -66,7 +68,7 @@ public final class MeasureText {
             case FINISH -> si / DAY_S;
             case LATE, UNSERVED -> rules.units().area().fromHectares(si);
             case FILLS, WATER_TRIPS, WAIT, WORK -> si;
-            case RIG_USE -> si * 100;
+            case RIG_USE, TREATED -> si * 100;
             case DUMPED -> rules.units().mass().fromKilograms(si);
             case DRIVE -> rules.units().distance().fromKilometres(si);
         };

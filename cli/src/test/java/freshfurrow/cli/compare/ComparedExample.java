@@ -24,6 +24,11 @@ public final class ComparedExample {
 
     /** The springs of some numbers from 1 on. */
     public static ComparedSprings springs(int first, int last) {
+        return springs(first, last, false);
+    }
+
+    /** The same, where some of the planted area may go without extract. */
+    public static ComparedSprings springs(int first, int last, boolean untreated) {
         LivingRules rules = new LivingRules(
                 "<i>Spring</i> & all",
                 "season.yaml",
@@ -36,16 +41,19 @@ public final class ComparedExample {
                 1,
                 1_000,
                 0,
-                7);
+                7,
+                untreated);
         List<Integer> numbers = IntStream.rangeClosed(first, last).boxed().toList();
         return new ComparedSprings(
                 rules,
                 numbers,
-                List.of(variant("<b>base</b>", 5_000, numbers, 25, 900), variant("two-rigs", 5_400, numbers, 20, 400)));
+                List.of(
+                        variant("<b>base</b>", 5_000, numbers, 25, 900, untreated),
+                        variant("two-rigs", 5_400, numbers, 20, 400, false)));
     }
 
     private static ComparedVariant variant(
-            String name, double yearly, List<Integer> numbers, double waitH, double running) {
+            String name, double yearly, List<Integer> numbers, double waitH, double running, boolean untreated) {
         List<SpringFigures> springs = new ArrayList<>();
         for (int i : numbers) {
             springs.add(new SpringFigures(
@@ -60,6 +68,8 @@ public final class ComparedExample {
                     2_700,
                     580,
                     1_300,
+                    untreated ? 20 : 0,
+                    untreated ? 0.75 + i % 5 * 0.05 : 1,
                     OptionalDouble.of(running + i % 3)));
         }
         return new ComparedVariant(

@@ -33,6 +33,23 @@ class ComparisonFileTest {
     }
 
     @Test
+    void whatIsPlantedWithExtractIsWrittenReadAndJoinedWhereSomeIsNot() throws IOException {
+        ComparedSprings whole = ComparedExample.springs(1, 40, true);
+        ComparedSprings one = read(ComparisonFile.toJson(ComparedExample.springs(1, 13, true)));
+        ComparedSprings two = read(ComparisonFile.toJson(ComparedExample.springs(14, 40, true)));
+
+        assertThat(one.join(two)).isEqualTo(whole);
+        assertThat(ComparisonFile.toJson(whole)).contains("\"untreated\": true", "\"treatedShare\"", "\"untreatedHa\"");
+        assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 40))).doesNotContain("reated");
+    }
+
+    @Test
+    void slicesOfWhichOneMayPlantWithoutExtractAreNotJoined() {
+        assertThatThrownBy(() -> ComparedExample.springs(1, 13, true).join(ComparedExample.springs(14, 40)))
+                .hasMessage("they have different rules");
+    }
+
+    @Test
     void eachSpringHasALineOfItsOwn() {
         assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 3)).lines())
                 .filteredOn(line -> line.strip().startsWith("[2,"))

@@ -50,6 +50,23 @@ class ComparisonReportTest {
     }
 
     @Test
+    void whatIsPlantedWithExtractIsToldWhereSomeIsNot() {
+        // base: 75, 80, 85, 90 and 95 % in turn; two-rigs: all
+        List<String> lines = ComparisonReport.lines(ComparedExample.springs(1, 40, true));
+
+        assertThat(lines)
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("planted with extract (% of planted area)")
+                        .contains("85.0 (75.0, 95.0)", "100 (100, 100)"))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("With two-rigs, on average 15.0 % more of the planted area gets extract, "))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("<b>base</b>: area that is late, unplanted or without extract would shrink"))
+                .anySatisfy(line -> assertThat(line).startsWith("two-rigs: late or unplanted area would shrink"));
+        assertThat(LINES).noneMatch(line -> line.contains("extract"));
+    }
+
+    @Test
     void oneSpringShowsNoDifference() {
         assertThat(ComparisonWords.of(ComparedExample.springs(1, 1)))
                 .contains("two-rigs: one spring shows no difference; use more springs.");

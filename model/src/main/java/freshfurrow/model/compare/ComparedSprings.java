@@ -33,7 +33,7 @@ public record ComparedSprings(LivingRules rules, List<Integer> numbers, List<Com
 
     /** A summary of each variant, in their order. */
     public List<VariantSummary> summaries() {
-        return Comparison.of(variants.stream().map(ComparedVariant::lived).toList());
+        return Comparison.of(variants.stream().map(ComparedVariant::lived).toList(), rules.measures());
     }
 
     /**

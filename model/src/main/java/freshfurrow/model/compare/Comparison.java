@@ -14,23 +14,25 @@ public final class Comparison {
      * A summary of each variant, in their order.
      *
      * @param variants all lived through the same springs
+     * @param measures by which they are compared
      * @throws IllegalArgumentException when they have not the same number of springs
      */
-    public static List<VariantSummary> of(List<LivedVariant> variants) {
+    public static List<VariantSummary> of(List<LivedVariant> variants, List<Measure> measures) {
         LivedVariant base = variants.get(0);
         List<VariantSummary> summaries = new ArrayList<>();
         for (int i = 0; i < variants.size(); i++) {
             boolean compared = i > 0 && base.springs().size() > 1;
-            summaries.add(summary(variants.get(i), base, compared));
+            summaries.add(summary(variants.get(i), base, measures, compared));
         }
         return summaries;
     }
 
-    private static VariantSummary summary(LivedVariant variant, LivedVariant base, boolean compared) {
+    private static VariantSummary summary(
+            LivedVariant variant, LivedVariant base, List<Measure> measures, boolean compared) {
         Map<Measure, Spread> spreads = new EnumMap<>(Measure.class);
         Map<Measure, PairedDifference> differences = new EnumMap<>(Measure.class);
         Map<Measure, Double> luck = new EnumMap<>(Measure.class);
-        for (Measure measure : Measure.values()) {
+        for (Measure measure : measures) {
             double[] figures = variant.figures(measure);
             luck.put(measure, 2 * variant.luck().getOrDefault(measure, 0.0));
             spreads.put(measure, Spread.of(figures));

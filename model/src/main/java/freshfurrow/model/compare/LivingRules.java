@@ -2,6 +2,7 @@ package freshfurrow.model.compare;
 
 import freshfurrow.model.quantity.DisplayUnits;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param steps moves tried for each plan
  * @param forecastDays days known ahead, today among them; 0 for none
  * @param replanDays days from one new plan to the next; 0 to keep the first
+ * @param untreated whether any variant may plant without extract
  */
 public record LivingRules(
         String season,
@@ -32,4 +34,10 @@ public record LivingRules(
         long seed,
         long steps,
         int forecastDays,
-        int replanDays) {}
+        int replanDays,
+        boolean untreated) {
+    /** What variants are compared by. */
+    public List<Measure> measures() {
+        return untreated ? List.of(Measure.values()) : Measure.allTreated();
+    }
+}

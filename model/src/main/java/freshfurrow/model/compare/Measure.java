@@ -1,10 +1,14 @@
 package freshfurrow.model.compare;
 
-/** What variants are compared by. Of all but the rigs' use, less is better. */
+import java.util.Arrays;
+import java.util.List;
+
+/** What variants are compared by. */
 public enum Measure {
     FINISH,
     LATE,
     UNSERVED,
+    TREATED,
     FILLS,
     WATER_TRIPS,
     WAIT,
@@ -19,6 +23,7 @@ public enum Measure {
             case FINISH -> spring.finishS();
             case LATE -> spring.lateHaDays();
             case UNSERVED -> spring.unservedHa();
+            case TREATED -> spring.treatedShare();
             case FILLS -> spring.fills();
             case WATER_TRIPS -> spring.waterTrips();
             case WAIT -> spring.waitH();
@@ -29,8 +34,8 @@ public enum Measure {
         };
     }
 
-    /** Whether less of it is better; of the others neither is. */
-    public boolean lessIsBetter() {
-        return this != RIG_USE;
+    /** Those of seasons in which all is planted with extract. */
+    public static List<Measure> allTreated() {
+        return Arrays.stream(values()).filter(measure -> measure != TREATED).toList();
     }
 }

@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @param compostKg compost taken from the lots, kg
  * @param workH hours at work of all machines: for each day from a machine's first deed to its last, breaks left out
  * @param driveKm planters and rigs together, km
+ * @param untreatedHa area planted without extract, ha, 0 or more
+ * @param treatedShare share of what planters planted that they planted with extract, 0 to 1; 1 where they planted nothing
  * @param runningCost money for labour, fuel, compost, lateness and unplanted area; empty where the season names no costs
  */
 public record SpringFigures(
@@ -31,6 +33,8 @@ public record SpringFigures(
         double compostKg,
         double workH,
         double driveKm,
+        double untreatedHa,
+        double treatedShare,
         OptionalDouble runningCost) {
     public SpringFigures {
         if (finishS < 0
@@ -42,9 +46,11 @@ public record SpringFigures(
                         && dumpedKg >= 0
                         && compostKg >= 0
                         && workH >= 0
-                        && driveKm >= 0)
-                || !(rigUse >= 0 && rigUse <= 1)) {
-            throw new IllegalArgumentException("a spring's figures are 0 or more, and the rigs' use is at most 1");
+                        && driveKm >= 0
+                        && untreatedHa >= 0)
+                || !(rigUse >= 0 && rigUse <= 1)
+                || !(treatedShare >= 0 && treatedShare <= 1)) {
+            throw new IllegalArgumentException("a spring's figures are 0 or more, and shares are at most 1");
         }
     }
 
@@ -67,6 +73,8 @@ public record SpringFigures(
                 compostKg,
                 workH,
                 driveKm,
+                untreatedHa,
+                treatedShare,
                 OptionalDouble.of(cost));
     }
 

@@ -56,6 +56,11 @@ public final class StandingAt {
         return new StandingAt(season, plan, now).start();
     }
 
+    /** What of a planting is in the ground when it stops at a moment, ha. */
+    public static double plantedHa(Activity.Planting planting, LocalDateTime now) {
+        return PlanterSoFar.plantedHa(planting, now);
+    }
+
     private PlanStart start() {
         Optional<Standing> before = season.standing();
         plan.start().ifPresent(start -> start.planted()

@@ -24,15 +24,20 @@ class ComparisonTest {
     void theChanceCountsSpringsThatArePlantedInWholeAndInTime() {
         LivedVariant variant = variant("one", spring(0, 0, 1), spring(1, 0, 1), spring(0, 1, 1), spring(0, 0, 1));
 
-        assertThat(Comparison.of(List.of(variant)).get(0).insideWindows().springs())
+        assertThat(Comparison.of(List.of(variant), Measure.allTreated())
+                        .get(0)
+                        .insideWindows()
+                        .springs())
                 .isEqualTo(2);
     }
 
     @Test
     void aVariantIsHeldAgainstTheBaseSpringBySpring() {
-        List<VariantSummary> summaries = Comparison.of(List.of(
-                variant("base", spring(0, 0, 10), spring(0, 0, 20), spring(0, 0, 30)),
-                variant("other", spring(0, 0, 8), spring(0, 0, 17), spring(0, 0, 29))));
+        List<VariantSummary> summaries = Comparison.of(
+                List.of(
+                        variant("base", spring(0, 0, 10), spring(0, 0, 20), spring(0, 0, 30)),
+                        variant("other", spring(0, 0, 8), spring(0, 0, 17), spring(0, 0, 29))),
+                Measure.allTreated());
 
         assertThat(summaries.get(0).differences()).isEmpty();
         PairedDifference wait = summaries.get(1).differences().get(Measure.WAIT);
@@ -50,9 +55,13 @@ class ComparisonTest {
         LivedVariant lucky = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 1.0), shorter);
         LivedVariant sure = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 0.9), shorter);
 
-        assertThat(Comparison.of(List.of(base, lucky)).get(1).toldApart(Measure.WAIT))
+        assertThat(Comparison.of(List.of(base, lucky), Measure.allTreated())
+                        .get(1)
+                        .toldApart(Measure.WAIT))
                 .isFalse();
-        assertThat(Comparison.of(List.of(base, sure)).get(1).toldApart(Measure.WAIT))
+        assertThat(Comparison.of(List.of(base, sure), Measure.allTreated())
+                        .get(1)
+                        .toldApart(Measure.WAIT))
                 .isTrue();
     }
 
@@ -71,7 +80,10 @@ class ComparisonTest {
                 Map.of(),
                 List.of(spring(0, 0, 0).at(COSTS), spring(0, 0, 0).at(COSTS)));
 
-        Money money = Comparison.of(List.of(base, other)).get(1).money().orElseThrow();
+        Money money = Comparison.of(List.of(base, other), Measure.allTreated())
+                .get(1)
+                .money()
+                .orElseThrow();
 
         assertThat(money.breakEven().orElseThrow().mean()).isCloseTo(200, within(1e-9));
         assertThat(money.yearlyExtra()).isCloseTo(150, within(1e-9));
@@ -81,7 +93,7 @@ class ComparisonTest {
 
     @Test
     void aVariantWithoutPricesHasNoMoney() {
-        assertThat(Comparison.of(List.of(variant("base", spring(0, 0, 1))))
+        assertThat(Comparison.of(List.of(variant("base", spring(0, 0, 1))), Measure.allTreated())
                         .get(0)
                         .money())
                 .isEmpty();
@@ -93,6 +105,6 @@ class ComparisonTest {
 
     private static SpringFigures spring(double lateHaDays, double unservedHa, double waitH) {
         return new SpringFigures(
-                86_400, lateHaDays, unservedHa, 5, 3, waitH, 0.5, 0, 1_000, 100, 200, OptionalDouble.empty());
+                86_400, lateHaDays, unservedHa, 5, 3, waitH, 0.5, 0, 1_000, 100, 200, 0, 1, OptionalDouble.empty());
     }
 }

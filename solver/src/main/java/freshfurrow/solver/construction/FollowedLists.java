@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Lists to go on with in a season that is under way: those that were followed, without what is done. */
 public final class FollowedLists {
@@ -38,7 +39,8 @@ public final class FollowedLists {
     }
 
     /**
-     * What is left of lists, in their order; a field that stands in none is put at the end of the list where it costs least.
+     * What is left of lists, in their order; a field that stands in none is put at the end of the list where it costs least. Fields go without
+     * extract only where that is allowed.
      *
      * @param followed in the season's order of planters
      */
@@ -66,7 +68,10 @@ public final class FollowedLists {
             list.forEach(missing::remove);
             lists.add(list);
         }
-        FieldLists all = known.with(lists);
+        FieldLists all = known.with(lists)
+                .goingWithout(known.withoutExtract().stream()
+                        .filter(season::mayGoWithout)
+                        .collect(Collectors.toSet()));
         ListPlayer player = new ListPlayer(season);
         for (int field : missing.stream().sorted().toList()) {
             if (stop.isSet()) {

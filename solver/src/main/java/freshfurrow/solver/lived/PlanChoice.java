@@ -20,10 +20,22 @@ final class PlanChoice {
     private final SpringSource springs;
     private final List<Integer> training;
     private final int forecastDays;
+    private final List<Measure> measures;
     private final SpringWorkers workers;
 
-    /** @param training numbers of the springs to choose by */
-    PlanChoice(SpringSource springs, List<Integer> training, int forecastDays, SpringWorkers workers) {
+    /**
+     * A choice.
+     *
+     * @param training numbers of the springs to choose by
+     * @param measures of which the luck is told
+     */
+    PlanChoice(
+            SpringSource springs,
+            List<Integer> training,
+            int forecastDays,
+            List<Measure> measures,
+            SpringWorkers workers) {
+        this.measures = measures;
         this.springs = springs;
         this.training = training;
         this.forecastDays = forecastDays;
@@ -38,7 +50,7 @@ final class PlanChoice {
     /**
      * The plan that is taken for a variant.
      *
-     * @param plan the one that leaves least late and unplanted, then has fewest fills
+     * @param plan the one that leaves least late, unplanted and without extract, then has fewest fills
      * @param luck standard deviation, between the tries, of the difference in the mean of each measure from the first variant, each by
      *     the best plan of the same try; 0 for the first variant itself
      */
@@ -49,10 +61,16 @@ final class PlanChoice {
             return springs.stream().mapToDouble(measure::of).average().orElse(0);
         }
 
-        /** Area not planted counts as late by all days of the season. */
         double late() {
-            return mean(Measure.LATE)
-                    + mean(Measure.UNSERVED) * plan.season().season().days();
+            return new SpringLoss(plan.season().season())
+                    .haDays(mean(Measure.LATE), mean(Measure.UNSERVED), untreatedHa());
+        }
+
+        private double untreatedHa() {
+            return springs.stream()
+                    .mapToDouble(SpringFigures::untreatedHa)
+                    .average()
+                    .orElse(0);
         }
     }
 
@@ -91,9 +109,9 @@ final class PlanChoice {
         return best;
     }
 
-    private static Map<Measure, Double> luck(List<Lived> base, List<Lived> variant) {
+    private Map<Measure, Double> luck(List<Lived> base, List<Lived> variant) {
         Map<Measure, Double> luck = new EnumMap<>(Measure.class);
-        for (Measure measure : Measure.values()) {
+        for (Measure measure : measures) {
             double[] differences = IntStream.range(0, base.size())
                     .mapToDouble(i -> variant.get(i).mean(measure) - base.get(i).mean(measure))
                     .toArray();

@@ -71,7 +71,7 @@ public final class SpringComparison {
             List<List<SpringPlan>> plans =
                     new SharedPlans(rules.steps() / PLANS, rules.seed()).of(seasons, PLANS, pool);
             List<PlanChoice.Chosen> chosen =
-                    new PlanChoice(springs, training, rules.forecastDays(), workers).among(plans);
+                    new PlanChoice(springs, training, rules.forecastDays(), rules.measures(), workers).among(plans);
             List<ComparedVariant> variants = new ArrayList<>();
             for (int i = 0; i < candidates.size(); i++) {
                 variants.add(variant(workers, candidates.get(i), chosen.get(i), numbers, sample, foresight));

@@ -2,6 +2,7 @@ package freshfurrow.solver.lived;
 
 import freshfurrow.model.compare.ComparedVariant.ResourceShare;
 import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
@@ -24,11 +25,14 @@ final class SpringLimits {
         this.forecastDays = forecastDays;
     }
 
-    /** The springs lived with that resource made free. */
+    /** The springs lived with that resource made free. Where it is compost, all fields get it. */
     List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
         CompiledSeason freed =
                 CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
-        SpringLife life = new SpringLife(freed, plan.orders(), forecastDays, replanning);
+        PlantingOrders orders = free == Resource.COMPOST
+                ? PlantingOrders.withExtract(plan.orders().byPlanter())
+                : plan.orders();
+        SpringLife life = new SpringLife(freed, orders, forecastDays, replanning);
         return springs.stream()
                 .map(spring -> free == Resource.WEATHER ? SpringPlan.DRY : spring)
                 .map(spring -> life.live(spring).figures())
@@ -46,9 +50,7 @@ final class SpringLimits {
     }
 
     private double late(List<SpringFigures> springs) {
-        return springs.stream()
-                .mapToDouble(spring -> spring.lateHaDays() + spring.unservedHa() * season.days())
-                .sum();
+        return springs.stream().mapToDouble(new SpringLoss(season)::haDays).sum();
     }
 
     private static double gone(double before, double after) {

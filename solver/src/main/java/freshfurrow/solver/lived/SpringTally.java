@@ -8,18 +8,20 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Adds up what was done in a spring, part by part. */
 final class SpringTally {
@@ -30,6 +32,7 @@ final class SpringTally {
 
     private final Season season;
     private final WorkingTime hours;
+    private final Map<String, Field> fields;
     private final Attendance[] planters;
     private final Attendance[] rigs;
     private int fills;
@@ -37,11 +40,14 @@ final class SpringTally {
     private long waitS;
     private double driveKm;
     private int finishS;
+    private double untreatedHa;
+    private double untreatedKg;
 
     /** A tally of the whole season, of which nothing is done yet. */
     SpringTally(CompiledSeason compiled) {
         season = compiled.season();
         hours = new WorkingTime(compiled);
+        fields = season.fields().stream().collect(Collectors.toMap(Field::id, field -> field));
         planters = attendances(season.applicators().size());
         rigs = attendances(season.rigs().size());
     }
@@ -97,8 +103,18 @@ final class SpringTally {
         } else if (activity instanceof Activity.Planting) {
             end = Math.min(end, untilS);
             finishS = Math.max(finishS, end);
+            if (activity instanceof Activity.PlantWithout planting) {
+                untreated(planting, untilS);
+            }
         }
         planters[p].worked(start, end);
+    }
+
+    private void untreated(Activity.PlantWithout planting, int untilS) {
+        double areaHa = StandingAt.plantedHa(planting, season.time().at(untilS));
+        untreatedHa += areaHa;
+        untreatedKg +=
+                areaHa * season.recipe(of(fields, planting.field()).recipe()).compostKgPerHa();
     }
 
     private void rig(int r, Activity activity) {
@@ -119,11 +135,12 @@ final class SpringTally {
         double unservedHa = 0;
         double lateHaDays = 0;
         double appliedKg = 0;
-        Map<String, Field> fields = new HashMap<>();
+        double plantedHa = 0;
         Map<String, Double> planted = done.plantedHa();
         for (Field field : season.fields()) {
-            fields.put(field.id(), field);
-            double left = field.areaHa() - planted.getOrDefault(field.id(), 0.0);
+            double doneHa = planted.getOrDefault(field.id(), 0.0);
+            plantedHa += field.work() == Work.PLANT ? doneHa : 0;
+            double left = field.areaHa() - doneHa;
             unservedHa += left < Plan.LEAST_HA ? 0 : left;
         }
         for (PlanStart.Planted part : done.planted()) {
@@ -133,7 +150,7 @@ final class SpringTally {
             appliedKg += part.areaHa() * season.recipe(field.recipe()).compostKgPerHa();
         }
         double compostKg = kilograms(season.compost()) - kilograms(done.lots()) - onBoardKg(done);
-        double dumpedKg = compostKg - appliedKg;
+        double dumpedKg = compostKg - (appliedKg - untreatedKg);
         long rigS = 0;
         long busyS = 0;
         for (int r = 0; r < rigs.length; r++) {
@@ -158,6 +175,8 @@ final class SpringTally {
                 rounded(Math.max(0, compostKg)),
                 rounded((double) (planterS + rigS) / HOUR_S),
                 rounded(driveKm),
+                rounded(untreatedHa),
+                rounded(plantedHa > 0 ? Math.max(0, 1 - untreatedHa / plantedHa) : 1),
                 OptionalDouble.empty());
     }
 

@@ -1,5 +1,6 @@
 package freshfurrow.solver.lived;
 
+import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.supply.SpringUse;
@@ -13,7 +14,7 @@ import java.util.Optional;
  * What a season uses in springs, one entry a spring.
  *
  * @param asItIs with the lots of the season
- * @param withCompostFree the same plan where there is more than enough compost from the first day on
+ * @param withCompostFree the same planting orders where there is more than enough compost from the first day on, and all fields get it
  */
 public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree) {
     public SpringUses {
@@ -42,17 +43,18 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
         try (Workers pool = new Workers(threads, "spring")) {
             SpringWorkers workers = new SpringWorkers(pool, 2 * numbers.size(), progress);
             return new SpringUses(
-                    uses(plan.season(), plan, springs, numbers, workers), uses(freed, plan, springs, numbers, workers));
+                    uses(plan.season(), plan.orders(), springs, numbers, workers),
+                    uses(freed, PlantingOrders.withExtract(plan.orders().byPlanter()), springs, numbers, workers));
         }
     }
 
     private static List<SpringUse> uses(
             CompiledSeason season,
-            SpringPlan plan,
+            PlantingOrders orders,
             SpringSource springs,
             List<Integer> numbers,
             SpringWorkers workers) {
-        SpringLife life = new SpringLife(season, plan.orders(), 0, Optional.empty());
+        SpringLife life = new SpringLife(season, orders, 0, Optional.empty());
         return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs.spring(number))));
     }
 }

@@ -98,7 +98,8 @@ class CommonSenseTest {
                 1,
                 4_000,
                 0,
-                0);
+                0,
+                false);
         List<Candidate> candidates = new ArrayList<>();
         for (Season season : seasons) {
             candidates.add(new Candidate("variant", season, Optional.empty(), "0".repeat(64)));

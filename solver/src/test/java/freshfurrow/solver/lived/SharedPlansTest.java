@@ -28,7 +28,11 @@ class SharedPlansTest {
         try (Workers pool = new Workers(2, "test")) {
             List<List<SpringPlan>> tries = plans(pool);
             List<PlanChoice.Chosen> chosen = new PlanChoice(
-                            SPRINGS, TRAINING, 0, new SpringWorkers(pool, 0, SpringProgress.SILENT))
+                            SPRINGS,
+                            TRAINING,
+                            0,
+                            Measure.allTreated(),
+                            new SpringWorkers(pool, 0, SpringProgress.SILENT))
                     .among(tries);
 
             for (PlanChoice.Chosen variant : chosen) {

@@ -98,6 +98,7 @@ class SpringComparisonTest {
                 seed,
                 200,
                 0,
-                0);
+                0,
+                false);
     }
 }
