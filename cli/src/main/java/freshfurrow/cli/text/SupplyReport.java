@@ -81,6 +81,17 @@ public final class SupplyReport {
                 .map(out -> "Compost first runs short on " + Figures.day(out.date()) + ", by "
                         + figures.mass(out.lackKg()) + ".")
                 .orElse("Your lots cover every day."));
+        if (season.goals().untreatedDays().isPresent()) {
+            lines.add(toTreatAll());
+        }
+    }
+
+    private String toTreatAll() {
+        double lackKg = needs.neededKg() - needs.stockKg();
+        return "To plant all with extract takes " + figures.mass(needs.neededKg()) + " of compost"
+                + (lackKg > 0 ? ", " + figures.mass(lackKg) + " more than all lots" : "") + "; "
+                + figures.mass(needs.usedKg())
+                + " are used if your lots stay as they are and planting may go on without.";
     }
 
     private void water(int count) {

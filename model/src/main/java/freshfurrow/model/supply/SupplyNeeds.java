@@ -16,9 +16,11 @@ import java.util.OptionalDouble;
  * @param days one entry a day of the season
  * @param lots in the order in which they come
  * @param points in the season's order
+ * @param usedKg compost used by the end of the season with the lots as they are, kg
  * @param stockOut the first day on which the lots as they are do not hold what is needed, with what lacks then, kg
  */
-public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Optional<StockOut> stockOut) {
+public record SupplyNeeds(
+        List<Day> days, List<Lot> lots, List<Point> points, double usedKg, Optional<StockOut> stockOut) {
     private static final double LEAST_KG = 0.01;
 
     public SupplyNeeds {
@@ -63,7 +65,7 @@ public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Op
     /**
      * The needs of a season.
      *
-     * @param unlimited what the springs use where compost is no limit
+     * @param unlimited what the springs use where compost is no limit and nothing goes without extract
      * @param asItIs what they use with the lots as they are
      */
     public static SupplyNeeds of(Season season, List<SpringUse> unlimited, List<SpringUse> asItIs, SureShare sure) {
@@ -84,7 +86,19 @@ public record SupplyNeeds(List<Day> days, List<Lot> lots, List<Point> points, Op
                 stockOut = Optional.of(new StockOut(date, needed[day] - stock));
             }
         }
-        return new SupplyNeeds(days, lots(season, lots, needed), points(season, asItIs, sure), stockOut);
+        double[] used = neededByDay(season, asItIs, sure);
+        return new SupplyNeeds(
+                days, lots(season, lots, needed), points(season, asItIs, sure), used[used.length - 1], stockOut);
+    }
+
+    /** Compost that is needed by the end of the season, kg. */
+    public double neededKg() {
+        return days.get(days.size() - 1).neededKg();
+    }
+
+    /** Compost of all lots, kg. */
+    public double stockKg() {
+        return lots.stream().mapToDouble(lot -> lot.lot().massKg()).sum();
     }
 
     private static double[] neededByDay(Season season, List<SpringUse> springs, SureShare sure) {

@@ -9,6 +9,7 @@ import freshfurrow.solver.limits.FreedSeason;
 import freshfurrow.solver.threads.Workers;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a season uses in springs, one entry a spring.
@@ -38,14 +39,20 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
             int threads,
             SpringProgress progress) {
         SpringPlan plan = SpringPlan.first(SpringPlan.dry(season)).improved(steps, seed, threads);
-        CompiledSeason freed = CompiledSeason.of(FreedSeason.of(
-                plan.season().season(), Resource.COMPOST, plan.season().roads()));
+        CompiledSeason freed = CompiledSeason.of(allTreated(FreedSeason.of(
+                plan.season().season(), Resource.COMPOST, plan.season().roads())));
         try (Workers pool = new Workers(threads, "spring")) {
             SpringWorkers workers = new SpringWorkers(pool, 2 * numbers.size(), progress);
             return new SpringUses(
                     uses(plan.season(), plan.orders(), springs, numbers, workers),
                     uses(freed, PlantingOrders.withExtract(plan.orders().byPlanter()), springs, numbers, workers));
         }
+    }
+
+    private static Season allTreated(Season season) {
+        return season.change()
+                .goals(season.goals().withUntreatedDays(OptionalDouble.empty()))
+                .season();
     }
 
     private static List<SpringUse> uses(

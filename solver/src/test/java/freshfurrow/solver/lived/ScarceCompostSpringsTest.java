@@ -11,6 +11,8 @@ import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.supply.SupplyNeeds;
+import freshfurrow.model.supply.SureShare;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.threads.Workers;
 import java.io.IOException;
@@ -82,6 +84,17 @@ final class ScarceCompostSpringsTest {
         assertThat(spring.unservedHa()).isZero();
         assertThat(spring.untreatedHa()).isEqualTo(20 - (spring.compostKg() - spring.dumpedKg()) / 10, within(0.02));
         assertThat(spring.treatedShare()).isEqualTo(1 - spring.untreatedHa() / 20, within(1e-6));
+    }
+
+    @Test
+    void theCompostToPlantAllWithExtractIsCountedBesideWhatIsUsed() throws IOException {
+        Season season = withCompost(100);
+        SupplyNeeds needs = new SupplySprings(number -> SpringPlan.DRY, 1, SpringProgress.SILENT)
+                .needs(season, List.of(1, 2), 500, 1, new SureShare(0.8));
+
+        assertThat(needs.neededKg()).isEqualTo(200, within(0.1));
+        assertThat(needs.usedKg()).isEqualTo(100, within(0.1));
+        assertThat(needs.stockKg()).isEqualTo(100);
     }
 
     @Test
