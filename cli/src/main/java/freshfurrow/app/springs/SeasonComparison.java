@@ -5,6 +5,7 @@ import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.compare.ComparedSprings;
 import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.lived.Candidate;
 import freshfurrow.solver.lived.SpringComparison;
@@ -12,6 +13,7 @@ import freshfurrow.solver.lived.SpringProgress;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Compares variants of a season over springs of its weather record, and writes what comes out. */
 public final class SeasonComparison {
@@ -74,7 +76,11 @@ public final class SeasonComparison {
                 order.replanDays(),
                 candidates.stream()
                         .anyMatch(candidate ->
-                                candidate.season().goals().untreatedDays().isPresent()));
+                                candidate.season().goals().untreatedDays().isPresent()),
+                candidates.stream()
+                        .flatMap(candidate -> candidate.season().applicators().stream())
+                        .map(Applicator::work)
+                        .collect(Collectors.toSet()));
         return new SpringComparison(rules, weather, order.threads(), progress)
                 .run(
                         candidates,

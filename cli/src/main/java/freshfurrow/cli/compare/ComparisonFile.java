@@ -13,6 +13,7 @@ import freshfurrow.model.compare.PairedDifference;
 import freshfurrow.model.compare.Spread;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.compare.VariantSummary;
+import freshfurrow.model.season.Work;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -78,6 +79,10 @@ public final class ComparisonFile {
                 .put("mass", rules.units().mass().symbol())
                 .put("distance", rules.units().distance().symbol());
         rules.currency().ifPresent(code -> node.put("currency", code));
+        if (rules.works().contains(Work.SPRAY)) {
+            ArrayNode works = node.putArray("works");
+            rules.works().stream().sorted().map(Work::key).forEach(works::add);
+        }
         if (rules.untreated()) {
             node.put("untreated", true);
         }

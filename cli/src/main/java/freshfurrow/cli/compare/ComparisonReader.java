@@ -17,6 +17,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
+import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,10 +26,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Reads the file of a comparison: its rules and its rows. The rest of it is worked out from these again. */
@@ -92,7 +95,15 @@ public final class ComparisonReader {
                 at(rules, "steps").asLong(),
                 (int) number(rules, "forecastDays"),
                 (int) number(rules, "replanDays"),
-                rules.path("untreated").asBoolean());
+                rules.path("untreated").asBoolean(),
+                works(rules.path("works")));
+    }
+
+    /** Those that are named, or planting. */
+    private static Set<Work> works(JsonNode named) {
+        Set<Work> works = EnumSet.noneOf(Work.class);
+        named.forEach(work -> works.add(named(Work.values(), Work::key, work.asText())));
+        return works.isEmpty() ? Set.of(Work.PLANT) : works;
     }
 
     private static ComparedVariant variant(JsonNode variant, List<Integer> numbers, LivingRules rules) {

@@ -52,7 +52,7 @@ final class LimitsData {
                         .thenComparingDouble(Plan.Limit::shareOfWait)
                         .reversed())
                 .forEach(limit -> limits.addObject()
-                        .put("condition", HeldBack.condition(limit.resource()))
+                        .put("condition", HeldBack.condition(limit.resource(), WorkWords.of(plan)))
                         .put("late", figures.areaDays(limit.lateHaDays()))
                         .put("left", figures.area(limit.unservedHa()))
                         .put("wait", Figures.span(Duration.ofSeconds(Math.round(limit.waitMin() * MINUTE_S))))

@@ -7,6 +7,8 @@ import freshfurrow.model.season.Season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What an audit found, a line each; or what it looked at when it found nothing. */
@@ -30,11 +32,25 @@ public final class AuditReport {
                                         Figures.count(season.fields().size(), "field", "fields"),
                                         Figures.count(plan.loads().size(), "load", "loads"),
                                         Figures.count(plan.batches().size(), "batch", "batches"),
-                                        Figures.count(plan.planters().size(), "planter", "planters"),
+                                        machines(plan),
                                         Figures.count(plan.rigs().size(), "rig", "rigs"))),
                                 rules().stream())
                         .toList()
                 : findings.stream().map(AuditReport::line).toList();
+    }
+
+    /** As {@code 2 planters}, or {@code 1 planter, 1 sprayer}. */
+    private static String machines(Plan plan) {
+        return plan.planters().values().stream()
+                .map(Plan.PlanterPlan::work)
+                .collect(Collectors.groupingBy(work -> work, TreeMap::new, Collectors.summingInt(one -> 1)))
+                .entrySet()
+                .stream()
+                .map(entry -> Figures.count(
+                        entry.getValue(),
+                        WorkWords.of(entry.getKey()).machine(),
+                        WorkWords.of(entry.getKey()).machines()))
+                .collect(Collectors.joining(", "));
     }
 
     /** All rules, in lines that fit a terminal. */

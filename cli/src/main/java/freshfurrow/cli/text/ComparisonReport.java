@@ -80,7 +80,7 @@ public final class ComparisonReport {
             table.row(cells, List.of());
         }
         List<String> chances = new ArrayList<>();
-        chances.add("springs with every field planted in its window");
+        chances.add("springs with every field " + new WorkWords(compared.rules().works()).done() + " in its window");
         summaries.forEach(variant -> chances.add(chance(variant.insideWindows())));
         table.row(chances, List.of());
         if (summaries.stream().allMatch(variant -> variant.money().isPresent())) {

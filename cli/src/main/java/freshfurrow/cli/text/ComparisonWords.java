@@ -20,10 +20,12 @@ public final class ComparisonWords {
 
     private final List<VariantSummary> summaries;
     private final MeasureText text;
+    private final WorkWords work;
 
     private ComparisonWords(ComparedSprings compared) {
         summaries = compared.summaries();
         text = new MeasureText(compared.rules());
+        work = new WorkWords(compared.rules().works());
     }
 
     /** What the figures mean, a sentence or two a line. */
@@ -37,7 +39,7 @@ public final class ComparisonWords {
             }
         }
         for (int i = 0; i < report.summaries.size(); i++) {
-            heldBack(words, compared.variants().get(i), report.summaries.get(i));
+            report.heldBack(words, compared.variants().get(i), report.summaries.get(i));
             report.foreseen(words, compared.variants().get(i));
         }
         return words;
@@ -95,7 +97,7 @@ public final class ComparisonWords {
                 + " to own";
     }
 
-    private static void heldBack(List<String> words, ComparedVariant variant, VariantSummary summary) {
+    private void heldBack(List<String> words, ComparedVariant variant, VariantSummary summary) {
         if (variant.limits().isEmpty()) {
             return;
         }
@@ -106,7 +108,9 @@ public final class ComparisonWords {
         boolean waits = summary.spread(Measure.WAIT).mean() >= LEAST_WAIT_H;
         List<String> parts = new ArrayList<>();
         if (late || without) {
-            parts.add((without ? "area that is late, unplanted or without extract" : "late or unplanted area")
+            parts.add((without
+                            ? "area that is late, " + work.undoneOrWithoutExtract()
+                            : "late or " + work.undone() + " area")
                     + shares(variant.limits(), ResourceShare::ofLate));
         }
         if (waits) {
@@ -129,13 +133,13 @@ public final class ComparisonWords {
                         + text.value(Measure.UNSERVED, foresight.livedUnservedHa()) + "."));
     }
 
-    private static String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {
+    private String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {
         List<String> named = limits.stream()
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .sorted(Comparator.comparingDouble(share).reversed())
                 .limit(MOST_NAMED)
                 .map(limit -> "by " + Figures.percent(share.applyAsDouble(limit)) + " if "
-                        + HeldBack.condition(limit.resource()))
+                        + HeldBack.condition(limit.resource(), work))
                 .toList();
         return named.isEmpty()
                 ? ": lifting any one limit by itself would not help"

@@ -31,10 +31,10 @@ public final class HeldBack {
         }
         lines.add("Bottlenecks");
         if (isLate(plan)) {
-            lines.add("  Late or " + words.undone() + " area" + shares(plan.limits(), Limit::shareOfLate));
+            lines.add("  Late or " + words.undone() + " area" + shares(plan.limits(), Limit::shareOfLate, words));
         }
         if (waits(plan)) {
-            lines.add("  Waiting" + shares(plan.limits(), Limit::shareOfWait));
+            lines.add("  Waiting" + shares(plan.limits(), Limit::shareOfWait, words));
         }
         lines.add(
                 "  Each figure comes from a short replan with that one limit lifted. The figures overlap, and a longer search");
@@ -67,16 +67,16 @@ public final class HeldBack {
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .map(limit -> (late ? "Late or " + WorkWords.of(plan).undone() + " area" : "No field is late; waiting")
                         + " would shrink "
-                        + by(limit, share))
+                        + by(limit, share, WorkWords.of(plan)))
                 .orElse("No single bottleneck");
     }
 
-    private static String shares(List<Limit> limits, ToDoubleFunction<Limit> share) {
+    private static String shares(List<Limit> limits, ToDoubleFunction<Limit> share, WorkWords words) {
         List<String> named = limits.stream()
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
                 .sorted(Comparator.comparingDouble(share).reversed())
                 .limit(MOST_NAMED)
-                .map(limit -> by(limit, share))
+                .map(limit -> by(limit, share, words))
                 .toList();
         if (named.isEmpty()) {
             return ": lifting any one limit by itself would not help";
@@ -84,14 +84,14 @@ public final class HeldBack {
         return " would shrink " + String.join(", ", named);
     }
 
-    private static String by(Limit limit, ToDoubleFunction<Limit> share) {
-        return "by " + Figures.percent(share.applyAsDouble(limit)) + " if " + condition(limit.resource());
+    private static String by(Limit limit, ToDoubleFunction<Limit> share, WorkWords words) {
+        return "by " + Figures.percent(share.applyAsDouble(limit)) + " if " + condition(limit.resource(), words);
     }
 
     /** What would be so if that resource were no limit, as it stands after 'if'. */
-    public static String condition(Resource free) {
+    public static String condition(Resource free, WorkWords words) {
         return switch (free) {
-            case PLANTER -> "planting took no time";
+            case PLANTER -> words.noun() + " took no time";
             case RIG -> "rig work took no time";
             case HOSE -> "drawing water took no time";
             case WATER_LIMIT -> "there were no daily water limits";

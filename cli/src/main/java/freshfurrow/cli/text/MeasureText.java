@@ -16,10 +16,12 @@ public final class MeasureText {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE MM-dd", Locale.ENGLISH);
 
     private final LivingRules rules;
+    private final WorkWords words;
     private final int endS;
 
     public MeasureText(LivingRules rules) {
         this.rules = rules;
+        words = new WorkWords(rules.works());
         endS = (int) (ChronoUnit.DAYS.between(rules.first(), rules.last()) + 1) * DAY_S;
     }
 
@@ -29,11 +31,11 @@ public final class MeasureText {
         return switch (measure) {
             case FINISH -> "finish";
             case LATE -> "late " + area + "-days";
-            case UNSERVED -> "unplanted " + area;
+            case UNSERVED -> words.undone() + " " + area;
             case TREATED -> "planted with extract (% of planted area)";
-            case FILLS -> "planter fills";
+            case FILLS -> words.machine() + " fills";
             case WATER_TRIPS -> "water trips";
-            case WAIT -> "waiting of planters (h)";
+            case WAIT -> "waiting of " + words.machines() + " (h)";
             case RIG_USE -> "rigs busy (% of working hours)";
             case DUMPED -> "compost dumped (" + rules.units().mass().symbol() + ")";
             case WORK -> "work of all machines (h)";
@@ -51,9 +53,9 @@ public final class MeasureText {
             case FINISH -> "you finish " + size + " days " + (figure < 0 ? "sooner" : "later");
             case LATE, UNSERVED -> "there are " + fewer + label(measure);
             case TREATED -> size + " %" + less + " of the planted area gets extract";
-            case FILLS -> "planters take " + fewer + "fills";
+            case FILLS -> words.machines() + " take " + fewer + "fills";
             case WATER_TRIPS -> "rigs make " + fewer + label(measure);
-            case WAIT -> "planters wait " + size + " h" + less;
+            case WAIT -> words.machines() + " wait " + size + " h" + less;
             case RIG_USE -> "rigs are busy for " + size + " % (of their working hours)" + less;
             case DUMPED -> size + " " + rules.units().mass().symbol() + less + " compost is dumped";
             case WORK -> "machines work " + size + " h" + less;

@@ -10,12 +10,14 @@ import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Forty invented springs of two variants: the second waits 5 h less in each, and all else is the same. */
@@ -24,11 +26,16 @@ public final class ComparedExample {
 
     /** The springs of some numbers from 1 on. */
     public static ComparedSprings springs(int first, int last) {
-        return springs(first, last, false);
+        return springs(first, last, false, Set.of(Work.PLANT));
     }
 
     /** The same, where some of the planted area may go without extract. */
     public static ComparedSprings springs(int first, int last, boolean untreated) {
+        return springs(first, last, untreated, Set.of(Work.PLANT));
+    }
+
+    /** The same with machines of those works. */
+    public static ComparedSprings springs(int first, int last, boolean untreated, Set<Work> works) {
         LivingRules rules = new LivingRules(
                 "<i>Spring</i> & all",
                 "season.yaml",
@@ -42,7 +49,8 @@ public final class ComparedExample {
                 1_000,
                 0,
                 7,
-                untreated);
+                untreated,
+                works);
         List<Integer> numbers = IntStream.rangeClosed(first, last).boxed().toList();
         return new ComparedSprings(
                 rules,

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +43,14 @@ class ComparisonFileTest {
         assertThat(one.join(two)).isEqualTo(whole);
         assertThat(ComparisonFile.toJson(whole)).contains("\"untreated\": true", "\"treatedShare\"", "\"untreatedHa\"");
         assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 40))).doesNotContain("reated");
+    }
+
+    @Test
+    void sprayersAreRememberedForTheWords() throws IOException {
+        ComparedSprings both = ComparedExample.springs(1, 3, true, Set.of(Work.PLANT, Work.SPRAY));
+
+        assertThat(read(ComparisonFile.toJson(both))).isEqualTo(both);
+        assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 3))).doesNotContain("works");
     }
 
     @Test

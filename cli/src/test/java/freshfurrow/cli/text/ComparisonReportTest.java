@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.compare.ComparedExample;
 import freshfurrow.model.compare.Measure;
+import freshfurrow.model.season.Work;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ComparisonReportTest {
@@ -64,6 +66,23 @@ class ComparisonReportTest {
                         .startsWith("<b>base</b>: area that is late, unplanted or without extract would shrink"))
                 .anySatisfy(line -> assertThat(line).startsWith("two-rigs: late or unplanted area would shrink"));
         assertThat(LINES).noneMatch(line -> line.contains("extract"));
+    }
+
+    @Test
+    void sprayersAreNamedWhereThereAreAny() {
+        List<String> lines =
+                ComparisonReport.lines(ComparedExample.springs(1, 40, true, Set.of(Work.PLANT, Work.SPRAY)));
+
+        assertThat(lines)
+                .anySatisfy(line -> assertThat(line).startsWith("planter or sprayer fills"))
+                .anySatisfy(line -> assertThat(line).startsWith("waiting of planters and sprayers (h)"))
+                .anySatisfy(line -> assertThat(line).startsWith("unplanted or unsprayed ac"))
+                .anySatisfy(line ->
+                        assertThat(line).startsWith("springs with every field planted or sprayed in its window"))
+                .anySatisfy(line -> assertThat(line).contains("planters and sprayers wait 5.0 h less"))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("<b>base</b>: area that is late, unplanted, unsprayed or without extract would"));
+        assertThat(LINES).noneMatch(line -> line.contains("spray"));
     }
 
     @Test

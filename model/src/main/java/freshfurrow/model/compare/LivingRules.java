@@ -1,9 +1,11 @@
 package freshfurrow.model.compare;
 
 import freshfurrow.model.quantity.DisplayUnits;
+import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What decides how springs are lived, besides the variants.
@@ -21,6 +23,7 @@ import java.util.Optional;
  * @param forecastDays days known ahead, today among them; 0 for none
  * @param replanDays days from one new plan to the next; 0 to keep the first
  * @param untreated whether any variant may plant without extract
+ * @param works that machines of any variant do
  */
 public record LivingRules(
         String season,
@@ -35,7 +38,12 @@ public record LivingRules(
         long steps,
         int forecastDays,
         int replanDays,
-        boolean untreated) {
+        boolean untreated,
+        Set<Work> works) {
+    public LivingRules {
+        works = Set.copyOf(works);
+    }
+
     /** What variants are compared by. */
     public List<Measure> measures() {
         return untreated ? List.of(Measure.values()) : Measure.allTreated();

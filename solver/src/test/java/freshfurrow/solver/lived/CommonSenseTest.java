@@ -14,12 +14,14 @@ import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import freshfurrow.model.weather.SeasonWeather;
 import freshfurrow.model.weather.Springs;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -99,7 +101,8 @@ class CommonSenseTest {
                 4_000,
                 0,
                 0,
-                false);
+                false,
+                Set.of(Work.PLANT));
         List<Candidate> candidates = new ArrayList<>();
         for (Season season : seasons) {
             candidates.add(new Candidate("variant", season, Optional.empty(), "0".repeat(64)));

@@ -9,11 +9,13 @@ import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,6 +101,7 @@ class SpringComparisonTest {
                 200,
                 0,
                 0,
-                false);
+                false,
+                Set.of(Work.PLANT));
     }
 }
