@@ -82,10 +82,35 @@ class BordersTest {
                     "freshfurrow.cli.why..",
                     "freshfurrow.cli.card..",
                     "freshfurrow.cli.needs..",
+                    "freshfurrow.desk..",
                     "picocli..",
-                    "com.sun.net.httpserver..",
+                    "io.javalin..",
                     "java.net.http..")
             .orShould(ACCESS_STANDARD_STREAMS);
+
+    /** It asks the application layer, as commands do, and has its own words only where an option would help a command. */
+    @ArchTest
+    static final ArchRule THE_DESK_LEAVES_FILES_AND_SEARCH_TO_OTHERS = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.desk..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                            "freshfurrow.cli.command..",
+                            "freshfurrow.model.files..",
+                            "freshfurrow.model.audit..",
+                            "freshfurrow.model.timeline..",
+                            "ai.timefold..",
+                            "picocli..")
+                    .or(resideInAPackage("freshfurrow.solver..")
+                            .and(not(in(PlanningOptions.class, Progress.class, StopSignal.class)))));
+
+    @ArchTest
+    static final ArchRule ONLY_THE_DESK_KNOWS_A_SERVER = noClasses()
+            .that()
+            .resideOutsideOfPackage("freshfurrow.desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..");
 
     /** They are written by the application layer, so that to know it would be a circle. */
     @ArchTest

@@ -48,8 +48,8 @@ final class DeskGuardTest {
             }
         }
         before = files();
-        desk = Desk.open(new DeskOrder(
-                new GivenSeason(folder, List.of()), new SeasonClock(Clock.systemUTC()), 0, false));
+        desk = Desk.open(
+                new DeskOrder(new GivenSeason(folder, List.of()), new SeasonClock(Clock.systemUTC()), 0, false));
         URI link = URI.create(desk.link());
         port = link.getPort();
         cookie = new RawRequest(port, "GET", link.getPath() + "?" + link.getQuery())
@@ -86,7 +86,16 @@ final class DeskGuardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"evil.example", "evil.example:%d", "localhost", "localhost:1", "127.0.0.1.evil.example:%d", "localhost:%d.evil.example", ""})
+    @ValueSource(
+            strings = {
+                "evil.example",
+                "evil.example:%d",
+                "localhost",
+                "localhost:1",
+                "127.0.0.1.evil.example:%d",
+                "localhost:%d.evil.example",
+                ""
+            })
     void aNameThatIsNotTheDesksOwnIsNotAnswered(String host) {
         RawRequest.Response response = new RawRequest(port, "GET", "/api/season")
                 .with("Cookie", cookie)
@@ -97,9 +106,18 @@ final class DeskGuardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"http://evil.example", "https://localhost:%d", "http://localhost:1", "http://127.0.0.1:%d", "null", ""})
+    @ValueSource(
+            strings = {
+                "http://evil.example",
+                "https://localhost:%d",
+                "http://localhost:1",
+                "http://127.0.0.1:%d",
+                "null",
+                ""
+            })
     void anotherSiteChangesNothing(String origin) {
-        assertThat(edit().with("Origin", String.format(origin, port)).send().status()).isEqualTo(403);
+        assertThat(edit().with("Origin", String.format(origin, port)).send().status())
+                .isEqualTo(403);
     }
 
     @Test
@@ -112,7 +130,15 @@ final class DeskGuardTest {
     void withoutTheSecretNothingIsReadOrChanged(String stranger) {
         String other = String.format(stranger, port);
         assertThat(edit().with("Cookie", other).send().status()).isEqualTo(403);
-        for (String path : List.of("/", "/api/season", "/api/plan", "/api/today", "/api/events", "/plan/now.html", "/sheets.html", "/api/share")) {
+        for (String path : List.of(
+                "/",
+                "/api/season",
+                "/api/plan",
+                "/api/today",
+                "/api/events",
+                "/plan/now.html",
+                "/sheets.html",
+                "/api/share")) {
             RawRequest.Response response =
                     new RawRequest(port, "GET", path).with("Cookie", other).send();
             assertThat(response.status()).as(path).isEqualTo(403);
@@ -122,7 +148,8 @@ final class DeskGuardTest {
 
     @Test
     void aWrongKeyOpensNothing() {
-        for (String key : List.of("", "x", "0".repeat(40), desk.link().substring(desk.link().indexOf('=') + 2))) {
+        for (String key : List.of(
+                "", "x", "0".repeat(40), desk.link().substring(desk.link().indexOf('=') + 2))) {
             RawRequest.Response response = new RawRequest(port, "GET", "/open?key=" + key).send();
             assertThat(response.status()).isEqualTo(403);
             assertThat(response.cookie()).isEmpty();
@@ -180,8 +207,9 @@ final class DeskGuardTest {
                 "{\"edits\": [{}]}"
             })
     void whatMakesNoSenseIsRefused(String body) {
-        RawRequest.Response response =
-                RawRequest.post(port, "/api/season/change", body).with("Cookie", cookie).send();
+        RawRequest.Response response = RawRequest.post(port, "/api/season/change", body)
+                .with("Cookie", cookie)
+                .send();
         assertThat(response.status()).isBetween(400, 499);
         assertThat(response.body()).contains("problems");
     }
@@ -229,8 +257,9 @@ final class DeskGuardTest {
         try {
             List<Future<Integer>> answers = new ArrayList<>();
             IntStream.range(0, 1_000)
-                    .forEach(i -> answers.add(senders.submit(() ->
-                            i % 2 == 0 ? get("/api/role").status() : edit().without("Cookie").send().status())));
+                    .forEach(i -> answers.add(senders.submit(() -> i % 2 == 0
+                            ? get("/api/role").status()
+                            : edit().without("Cookie").send().status())));
             for (int i = 0; i < answers.size(); i++) {
                 assertThat(answers.get(i).get()).isEqualTo(i % 2 == 0 ? 200 : 403);
             }

@@ -66,7 +66,8 @@ final class RawRequest {
 
     Response send() {
         StringBuilder request = new StringBuilder(method + " " + path + " HTTP/1.1\r\n");
-        headers.forEach((name, value) -> request.append(name).append(": ").append(value).append("\r\n"));
+        headers.forEach(
+                (name, value) -> request.append(name).append(": ").append(value).append("\r\n"));
         request.append("\r\n").append(body);
         try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setSoTimeout(20_000);

@@ -15,4 +15,8 @@ import java.util.Optional;
  * @param now local time; without it, the clock, on a day of the season
  */
 public record LogOrder(
-        GivenSeason season, Optional<Path> file, Optional<GivenPlan> plan, boolean changed, Optional<LocalDateTime> now) {}
+        GivenSeason season,
+        Optional<Path> file,
+        Optional<GivenPlan> plan,
+        boolean changed,
+        Optional<LocalDateTime> now) {}

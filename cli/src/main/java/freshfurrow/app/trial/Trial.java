@@ -67,9 +67,14 @@ public final class Trial {
             Field field = field(placing);
             int machine = machine(placing, field);
             if (placing.on().isPresent()) {
-                tried = withFixed(tried, field, season.applicators().get(machine).id(), placing.on().get());
+                tried = withFixed(
+                        tried,
+                        field,
+                        season.applicators().get(machine).id(),
+                        placing.on().get());
             }
-            lists = new Places(CompiledSeason.of(tried), plan).with(lists, season.fields().indexOf(field), machine, placing);
+            lists = new Places(CompiledSeason.of(tried), plan)
+                    .with(lists, season.fields().indexOf(field), machine, placing);
         }
         Plan played = played(CompiledSeason.of(tried), lists);
         return new Tried(tried, played, moved(played));
@@ -77,7 +82,8 @@ public final class Trial {
 
     private Plan played(CompiledSeason compiled, PlantingOrders lists) {
         return plan.start().isPresent()
-                ? PlanRecorder.record(compiled, lists, plan.season(), plan.start().get())
+                ? PlanRecorder.record(
+                        compiled, lists, plan.season(), plan.start().get())
                 : PlanRecorder.record(compiled, lists, plan.season());
     }
 
@@ -127,8 +133,8 @@ public final class Trial {
         Stream.concat(before.keySet().stream(), after.keySet().stream())
                 .distinct()
                 .filter(id -> !Objects.equals(before.get(id), after.get(id)))
-                .forEach(id -> moved.add(new Moved(
-                        id, Optional.ofNullable(before.get(id)), Optional.ofNullable(after.get(id)))));
+                .forEach(id -> moved.add(
+                        new Moved(id, Optional.ofNullable(before.get(id)), Optional.ofNullable(after.get(id)))));
         return moved;
     }
 }

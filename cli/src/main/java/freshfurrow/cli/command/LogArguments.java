@@ -35,6 +35,7 @@ final class LogArguments {
 
     Logbook logbook() {
         return new Logbook(
-                new LogOrder(season.given(), file, plan.map(GivenPlan::new), false, now), new SeasonClock(Clock.systemUTC()));
+                new LogOrder(season.given(), file, plan.map(GivenPlan::new), false, now),
+                new SeasonClock(Clock.systemUTC()));
     }
 }

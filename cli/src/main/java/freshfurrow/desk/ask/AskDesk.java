@@ -3,7 +3,6 @@ package freshfurrow.desk.ask;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import freshfurrow.app.input.SeasonOfPlan;
 import freshfurrow.app.plan.WhyField;
 import freshfurrow.cli.day.MachineDay;
 import freshfurrow.cli.text.Figures;
@@ -59,10 +58,9 @@ public final class AskDesk implements Part {
                         .filter(line -> !line.isEmpty())
                         .toList()));
         ArrayNode days = answer.putArray("days");
-        MachineDay.withOrders(plan).stream()
-                .map(MachineDay::date)
-                .distinct()
-                .forEach(date -> days.addObject().put("date", date.toString()).put("name", Figures.day(date)));
+        MachineDay.withOrders(plan).stream().map(MachineDay::date).distinct().forEach(date -> days.addObject()
+                .put("date", date.toString())
+                .put("name", Figures.day(date)));
         return answer;
     }
 

@@ -42,9 +42,13 @@ public final class ComparisonDesk implements Part {
     public void answers(Routes routes) {
         routes.get("/api/compare", Role.OWNER, request -> state());
         routes.post("/api/compare/start", Role.OWNER, (order, by) -> start(order));
-        routes.show("/compare.html", Role.OWNER, request -> DeskServer.sendOwnPage(
-                request,
-                ComparisonPage.html(finished().orElseThrow(() -> new Unanswered(404, "Nothing is compared yet.")))));
+        routes.show(
+                "/compare.html",
+                Role.OWNER,
+                request -> DeskServer.sendOwnPage(
+                        request,
+                        ComparisonPage.html(
+                                finished().orElseThrow(() -> new Unanswered(404, "Nothing is compared yet.")))));
     }
 
     private synchronized Optional<freshfurrow.model.compare.ComparedSprings> finished() {

@@ -32,7 +32,9 @@ public final class PaperDesk implements Part {
     }
 
     private void sheets(Context request) {
-        String sheets = SheetsOfPlan.html(season.plan(), Optional.ofNullable(request.queryParam("day")).map(PaperDesk::date))
+        String sheets = SheetsOfPlan.html(
+                        season.plan(),
+                        Optional.ofNullable(request.queryParam("day")).map(PaperDesk::date))
                 .orElseThrow(() -> new Unanswered(404, "The plan has no work on any day."));
         DeskServer.sendOwnPage(request, sheets);
     }

@@ -28,7 +28,10 @@ final class DraftProblems {
 
     /** A problem of a table names a line and a column; here they are the field's. */
     private static String path(Problem problem, Draft draft) {
-        boolean isOfSeasonFile = draft.digests().keySet().stream().findFirst().filter(problem.file()::equals).isPresent();
+        boolean isOfSeasonFile = draft.digests().keySet().stream()
+                .findFirst()
+                .filter(problem.file()::equals)
+                .isPresent();
         if (isOfSeasonFile || problem.line().isEmpty()) {
             return problem.path();
         }

@@ -39,7 +39,9 @@ public final class SeasonDesk implements Part {
     private JsonNode change(JsonNode order) {
         UsualUnits usual = UsualUnits.in(editing.draft().tree(), schema);
         Map<String, String> seen = new LinkedHashMap<>();
-        order.path("files").properties().forEach(file -> seen.put(file.getKey(), file.getValue().asText()));
+        order.path("files")
+                .properties()
+                .forEach(file -> seen.put(file.getKey(), file.getValue().asText()));
         return answer(editing.apply(new TypedEdits(schema, usual).of(order.path("edits")), seen));
     }
 

@@ -42,7 +42,10 @@ final class SeasonSchema {
         JsonNode part = whole;
         String name = "";
         for (String key : path) {
-            Optional<JsonNode> next = choices(part).map(choice -> under(choice, key)).flatMap(Optional::stream).findFirst();
+            Optional<JsonNode> next = choices(part)
+                    .map(choice -> under(choice, key))
+                    .flatMap(Optional::stream)
+                    .findFirst();
             if (next.isEmpty()) {
                 return Optional.empty();
             }
@@ -60,7 +63,8 @@ final class SeasonSchema {
     }
 
     private static Stream<JsonNode> choices(JsonNode part) {
-        return Stream.concat(Stream.of(part), StreamSupport.stream(part.path("oneOf").spliterator(), false));
+        return Stream.concat(
+                Stream.of(part), StreamSupport.stream(part.path("oneOf").spliterator(), false));
     }
 
     private static Optional<JsonNode> under(JsonNode part, String key) {

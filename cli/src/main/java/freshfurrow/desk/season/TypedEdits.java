@@ -5,7 +5,6 @@ import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Unanswered;
 import freshfurrow.model.edit.Edit;
 import freshfurrow.model.edit.Value;
-import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.quantity.TypedQuantity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,7 +51,9 @@ final class TypedEdits {
         }
         if (value.isObject()) {
             Map<String, Value> entries = new LinkedHashMap<>();
-            value.properties().forEach(entry -> entries.put(entry.getKey(), value(under(path, entry.getKey()), entry.getValue())));
+            value.properties()
+                    .forEach(
+                            entry -> entries.put(entry.getKey(), value(under(path, entry.getKey()), entry.getValue())));
             return new Value.Entries(entries);
         }
         throw Unanswered.senseless("A value is a text, a list or a map.");

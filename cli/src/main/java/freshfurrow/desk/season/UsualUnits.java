@@ -7,12 +7,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The units that a season's people use: those that most of its quantities of a kind have, else those that go with its areas. */
 final class UsualUnits {
-    private static final List<String> METRIC = List.of("ha", "L", "kg", "m", "km/h", "L/ha", "kg/ha", "ha/h", "L/min", "mm", "d/mm", "min/kg", "min/ha", "/km", "/kg", "/ha", "/ha/d");
+    private static final List<String> METRIC = List.of(
+            "ha", "L", "kg", "m", "km/h", "L/ha", "kg/ha", "ha/h", "L/min", "mm", "d/mm", "min/kg", "min/ha", "/km",
+            "/kg", "/ha", "/ha/d");
 
     private final Map<Kind, String> most;
     private final boolean isMetric;
@@ -36,11 +37,18 @@ final class UsualUnits {
                                                 .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
                                         .orElseThrow()
                                         .getKey())));
-        long metric = units.stream().filter(unit -> METRIC.contains(unit.getValue())).count();
-        return new UsualUnits(most, metric * 2 > units.stream().filter(unit -> unit.getKey() != Kind.TIME).count());
+        long metric =
+                units.stream().filter(unit -> METRIC.contains(unit.getValue())).count();
+        return new UsualUnits(
+                most,
+                metric * 2
+                        > units.stream()
+                                .filter(unit -> unit.getKey() != Kind.TIME)
+                                .count());
     }
 
-    private static void gather(Object node, List<String> path, SeasonSchema schema, List<Map.Entry<Kind, String>> units) {
+    private static void gather(
+            Object node, List<String> path, SeasonSchema schema, List<Map.Entry<Kind, String>> units) {
         if (node instanceof Map<?, ?> map) {
             map.forEach((key, value) -> {
                 List<String> longer = new ArrayList<>(path);
@@ -52,11 +60,10 @@ final class UsualUnits {
             longer.add("1");
             items.forEach(item -> gather(item, longer, schema, units));
         } else {
-            schema.kindAt(path)
-                    .ifPresent(kind -> WrittenQuantity.parse(String.valueOf(node))
-                            .map(WrittenQuantity::unit)
-                            .filter(kind::has)
-                            .ifPresent(unit -> units.add(Map.entry(kind, unit))));
+            schema.kindAt(path).ifPresent(kind -> WrittenQuantity.parse(String.valueOf(node))
+                    .map(WrittenQuantity::unit)
+                    .filter(kind::has)
+                    .ifPresent(unit -> units.add(Map.entry(kind, unit))));
         }
     }
 

@@ -61,7 +61,7 @@ final class Assets {
         request.contentType(PAGE)
                 .result(
                         "<!doctype html><html lang=\"en\"><title>Desk</title>"
-                        + "<link rel=\"icon\" href=\"/desk/icon.svg\" type=\"image/svg+xml\">"
+                                + "<link rel=\"icon\" href=\"/desk/icon.svg\" type=\"image/svg+xml\">"
                                 + "<meta http-equiv=\"refresh\" content=\"0;url=/\"><p><a href=\"/\">To the desk</a></p></html>\n");
     }
 

@@ -25,8 +25,10 @@ final class CodePicture {
                             0,
                             0,
                             Map.of(
-                                    EncodeHintType.MARGIN, QUIET_ZONE,
-                                    EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));
+                                    EncodeHintType.MARGIN,
+                                    QUIET_ZONE,
+                                    EncodeHintType.ERROR_CORRECTION,
+                                    ErrorCorrectionLevel.M));
             StringBuilder path = new StringBuilder();
             for (int y = 0; y < code.getHeight(); y++) {
                 for (int x = 0; x < code.getWidth(); x++) {

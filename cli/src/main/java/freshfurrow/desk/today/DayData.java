@@ -41,8 +41,10 @@ final class DayData {
     static ObjectNode of(DayOfWork work, Optional<LocalDate> asked) {
         TreeSet<LocalDate> days = new TreeSet<>();
         work.plan().ifPresent(plan -> MachineDay.withOrders(plan).forEach(one -> days.add(one.date())));
-        LocalDate today = work.now().map(LocalDateTime::toLocalDate).orElse(work.season().first());
-        LocalDate day = asked.orElseGet(() -> Optional.ofNullable(days.ceiling(today)).orElse(today));
+        LocalDate today =
+                work.now().map(LocalDateTime::toLocalDate).orElse(work.season().first());
+        LocalDate day =
+                asked.orElseGet(() -> Optional.ofNullable(days.ceiling(today)).orElse(today));
         DayData data = new DayData(work, day);
         data.write();
         Optional.ofNullable(days.lower(day)).ifPresent(before -> data.data.put("before", before.toString()));
@@ -62,31 +64,36 @@ final class DayData {
 
     private void names(Season season) {
         ArrayNode fields = data.putArray("fields");
-        season.fields().forEach(field -> fields.addObject()
-                .put("id", field.id())
-                .put("name", field.name()));
+        season.fields()
+                .forEach(field -> fields.addObject().put("id", field.id()).put("name", field.name()));
         data.set("allMachines", Json.list(season.machines().map(Machine::id).toList()));
-        data.set("lots", Json.list(season.compost().stream().map(lot -> lot.id()).toList()));
+        data.set(
+                "lots", Json.list(season.compost().stream().map(lot -> lot.id()).toList()));
     }
 
     private void plan(ArrayNode machines, Plan plan) {
         Figures figures = new Figures(plan.season().units());
         PlanIndex index = new PlanIndex(plan);
         OrderText orders = new OrderText(index, figures, figures.crewClock(day));
-        data.set("orders", Json.list(MixOrder.on(plan, day).stream().map(orders::text).toList()));
+        data.set(
+                "orders",
+                Json.list(MixOrder.on(plan, day).stream().map(orders::text).toList()));
         Steps steps = new Steps(index, day, figures);
         LoggedWork logged = LoggedWork.of(plan, work.log());
         for (PlannedMachine machine : PlannedMachine.of(plan)) {
             List<Activity> some = machine.activities().stream()
                     .filter(activity -> MachineDay.touches(activity, day))
                     .toList();
-            ObjectNode its = machines.addObject().put("id", machine.id()).put("kind", machine.kind().name());
+            ObjectNode its = machines.addObject()
+                    .put("id", machine.id())
+                    .put("kind", machine.kind().name());
             ArrayNode list = its.putArray("steps");
-            some.forEach(activity -> steps.of(machine, List.of(activity)).forEach(step -> step(list, step)
-                    .setAll(tick(plan, machine.id(), activity, logged))));
+            some.forEach(activity -> steps.of(machine, List.of(activity))
+                    .forEach(step -> step(list, step).setAll(tick(plan, machine.id(), activity, logged))));
         }
         Cautions cautions = new Cautions(figures);
-        List<String> texts = new Hazards(index).on(day).stream().map(cautions::text).toList();
+        List<String> texts =
+                new Hazards(index).on(day).stream().map(cautions::text).toList();
         if (!texts.isEmpty()) {
             data.put("firstOfAll", Cautions.FIRST);
             data.set("cautions", Json.list(texts));
@@ -94,7 +101,10 @@ final class DayData {
     }
 
     private static ObjectNode step(ArrayNode list, Steps.Step step) {
-        ObjectNode data = list.addObject().put("clock", step.clock()).put("verb", step.verb()).put("text", step.text());
+        ObjectNode data = list.addObject()
+                .put("clock", step.clock())
+                .put("verb", step.verb())
+                .put("text", step.text());
         step.note().ifPresent(note -> data.put("note", note));
         return data;
     }

@@ -14,7 +14,8 @@ final class LoggedEntries {
     private LoggedEntries() {}
 
     static void write(ArrayNode list, DayOfWork work, LocalDate day) {
-        Set<Integer> standing = work.log().standing().stream().map(Entry::number).collect(Collectors.toSet());
+        Set<Integer> standing =
+                work.log().standing().stream().map(Entry::number).collect(Collectors.toSet());
         work.log().entries().stream()
                 .filter(entry -> entry.at().toLocalDate().equals(day))
                 .forEach(entry -> list.addObject()

@@ -29,10 +29,12 @@ final class TrialBoard {
         fields(board.putArray("fields"), season, plan);
         LocalDate first = plan.start().map(start -> start.now().toLocalDate()).orElse(season.first());
         days(board.putArray("days"), season, first);
-        board.set("broken", Json.list(PlanReport.brokenPromises(season, plan).stream()
-                .map(String::strip)
-                .filter(line -> !line.isEmpty())
-                .toList()));
+        board.set(
+                "broken",
+                Json.list(PlanReport.brokenPromises(season, plan).stream()
+                        .map(String::strip)
+                        .filter(line -> !line.isEmpty())
+                        .toList()));
         return board;
     }
 
@@ -88,7 +90,10 @@ final class TrialBoard {
             field.fixed().on().ifPresent(day -> data.put("fixedOn", day.toString()));
             field.fixed().planter().ifPresent(id -> data.put("fixedTo", id));
             ArrayNode allowed = data.putArray("machines");
-            season.applicators().stream().filter(field::allows).map(Applicator::id).forEach(allowed::add);
+            season.applicators().stream()
+                    .filter(field::allows)
+                    .map(Applicator::id)
+                    .forEach(allowed::add);
         }
     }
 

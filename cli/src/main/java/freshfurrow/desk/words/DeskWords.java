@@ -24,7 +24,8 @@ public final class DeskWords {
     }
 
     private static Optional<List<String>> own(Refusal refusal) {
-        if (refusal instanceof InputRefusal.PlanOfAnotherSeason || refusal instanceof InputRefusal.SeasonOfAnotherPlan) {
+        if (refusal instanceof InputRefusal.PlanOfAnotherSeason
+                || refusal instanceof InputRefusal.SeasonOfAnotherPlan) {
             return one(CHANGED);
         }
         if (refusal instanceof InputRefusal.ImpossibleStart impossible) {
@@ -40,7 +41,8 @@ public final class DeskWords {
             return one(unwritable.path() + ": cannot be written (" + unwritable.reason() + "); all is as it was.");
         }
         if (refusal instanceof PlanningRefusal.NoTime noTime) {
-            return one(outside(noTime.first(), noTime.last()) + " and nothing is logged that would tell from when on to plan.");
+            return one(outside(noTime.first(), noTime.last())
+                    + " and nothing is logged that would tell from when on to plan.");
         }
         if (refusal instanceof PlanningRefusal.OutOfSeason out) {
             return one(out.now() + " is outside the season (" + out.first() + " to " + out.last() + ").");

@@ -81,7 +81,12 @@ final class LogbookTest {
 
     private Logbook logbook(String utc) {
         return new Logbook(
-                new LogOrder(new GivenSeason(folder, List.of()), Optional.empty(), Optional.empty(), false, Optional.empty()),
+                new LogOrder(
+                        new GivenSeason(folder, List.of()),
+                        Optional.empty(),
+                        Optional.empty(),
+                        false,
+                        Optional.empty()),
                 new SeasonClock(Clock.fixed(Instant.parse(utc), ZoneOffset.UTC)));
     }
 }

@@ -28,7 +28,8 @@ final class DeskTourIT {
     @BeforeEach
     void openDesk(Browser tab) {
         season = Desks.copyOf("first-season", folder);
-        assertThat(Freshfurrow.run("plan", season.toString(), "--steps", "500", "--seed", "1")).isZero();
+        assertThat(Freshfurrow.run("plan", season.toString(), "--steps", "500", "--seed", "1"))
+                .isZero();
         desk = Desks.open(season, "2027-04-22T11:00");
         browser = tab.openDesk(desk.link());
     }
@@ -53,7 +54,8 @@ final class DeskTourIT {
         awaitSaid("Saved");
         Pictures.keep("desk-season", browser);
         assertThat(tank.getAttribute("value")).isEqualTo("1200 gal");
-        assertThat(Files.readString(season.resolve("season.yaml"))).isEqualTo(before.replace("tank: 600 gal", "tank: 1200 gal"));
+        assertThat(Files.readString(season.resolve("season.yaml")))
+                .isEqualTo(before.replace("tank: 600 gal", "tank: 1200 gal"));
         browser.click(browser.element("#undo"));
         awaitSaid("Taken back");
         assertThat(Files.readString(season.resolve("season.yaml"))).isEqualTo(before);

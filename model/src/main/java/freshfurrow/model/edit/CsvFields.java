@@ -91,8 +91,7 @@ final class CsvFields implements FieldsText {
     }
 
     private String text(Edit edit, Value value) throws FileProblem {
-        return CellText.of(value)
-                .orElseThrow(() -> problem(edit, "is more than a cell can hold", "write one value"));
+        return CellText.of(value).orElseThrow(() -> problem(edit, "is more than a cell can hold", "write one value"));
     }
 
     private CsvFields withoutRow(int number) throws FileProblem {

@@ -33,12 +33,11 @@ public record PlantingOrders(List<List<String>> byPlanter, Set<String> withoutEx
      * @param machines ids in the season's order; those that the plan does not know have nothing to do in it
      */
     public static PlantingOrders of(Plan plan, List<String> machines) {
-        return of(plan)
-                .with(machines.stream()
-                        .map(id -> Optional.ofNullable(plan.planters().get(id))
-                                .map(Plan.PlanterPlan::fields)
-                                .orElse(List.of()))
-                        .toList());
+        return of(plan).with(machines.stream()
+                .map(id -> Optional.ofNullable(plan.planters().get(id))
+                        .map(Plan.PlanterPlan::fields)
+                        .orElse(List.of()))
+                .toList());
     }
 
     /** Other orders of the same planters, with the same fields without extract. */

@@ -90,7 +90,8 @@ public final class AsPlanned {
             double ha = Math.min(PlanterSoFar.plantedHa(plant, until) - logged.plantedHa(plant), left);
             if (ha >= LEAST_HA) {
                 leftHa.put(plant.field(), left - ha);
-                done.add(new Done(plant.end().isAfter(until) ? until : plant.end(), PlannedLoads.planted(planter, plant, ha)));
+                done.add(new Done(
+                        plant.end().isAfter(until) ? until : plant.end(), PlannedLoads.planted(planter, plant, ha)));
             }
         }
     }

@@ -55,8 +55,7 @@ final class PlannedLoads {
         }
         if (activity instanceof Activity.Extract extract) {
             List<String> into = of(extract.batch()).stream().map(Plan.Load::id).toList();
-            return Optional.of(new Fact.BatchMade(
-                    rig, batch(extract.batch()).lots(), into, Optional.of(extract.at())));
+            return Optional.of(new Fact.BatchMade(rig, batch(extract.batch()).lots(), into, Optional.of(extract.at())));
         }
         return Optional.empty();
     }

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  */
 public final class TypedQuantity {
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u202f]+");
-    private static final Pattern FORM = Pattern.compile("([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+|(?=\\.))(\\.\\d*)? ?([^\\d.,+-].*)?");
+    private static final Pattern FORM =
+            Pattern.compile("([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+|(?=\\.))(\\.\\d*)? ?([^\\d.,+-].*)?");
     private static final Pattern HOURS_AND_MINUTES =
             Pattern.compile("(\\d+) ?(?:h|hr|hrs|hour|hours) ?(?:and )?(\\d+) ?(?:m|min|mins|minute|minutes)?");
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
@@ -75,8 +76,19 @@ public final class TypedQuantity {
             Map.entry("day", "d"),
             Map.entry("days", "d"));
 
-    private static final Map<String, String> WHOLES =
-            Map.of("gpm", "gal/min", "gpa", "gal/ac", "lpm", "L/min", "miles per hour", "mph", "miles/h", "mph", "mi/h", "mph");
+    private static final Map<String, String> WHOLES = Map.of(
+            "gpm",
+            "gal/min",
+            "gpa",
+            "gal/ac",
+            "lpm",
+            "L/min",
+            "miles per hour",
+            "mph",
+            "miles/h",
+            "mph",
+            "mi/h",
+            "mph");
 
     private TypedQuantity() {}
 
@@ -107,7 +119,8 @@ public final class TypedQuantity {
         if (!form.matches()) {
             return Optional.empty();
         }
-        String figure = form.group(1).replace("+", "") + form.group(2).replace(",", "")
+        String figure = form.group(1).replace("+", "")
+                + form.group(2).replace(",", "")
                 + Optional.ofNullable(form.group(3)).orElse("");
         return Optional.ofNullable(form.group(4))
                 .map(String::strip)

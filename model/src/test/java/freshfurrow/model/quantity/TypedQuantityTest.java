@@ -10,10 +10,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Figures as growers type them. */
 final class TypedQuantityTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             1,200              | VOLUME          | gal    | 1200 gal
             1,200 gallons      | VOLUME          | L      | 1200 gal
             12,345.5L          | VOLUME          | gal    | 12345.5 L
@@ -39,10 +36,7 @@ final class TypedQuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             1,5       | VOLUME | gal
             12,00     | VOLUME | gal
             1.200,5   | VOLUME | L
@@ -62,7 +56,9 @@ final class TypedQuantityTest {
     @ParameterizedTest
     @EnumSource(Kind.class)
     void aQuantityThatIsWrittenRightlyStaysAsItIs(Kind kind) {
-        List<String> written = kind.symbols().stream().map(symbol -> "12.5 " + symbol).toList();
-        assertThat(written).allSatisfy(text -> assertThat(TypedQuantity.asWritten(text, kind, "")).contains(text));
+        List<String> written =
+                kind.symbols().stream().map(symbol -> "12.5 " + symbol).toList();
+        assertThat(written).allSatisfy(text -> assertThat(TypedQuantity.asWritten(text, kind, ""))
+                .contains(text));
     }
 }
