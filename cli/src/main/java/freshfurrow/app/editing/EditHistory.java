@@ -6,11 +6,17 @@ import java.util.Optional;
 
 /** What was done and what was undone, each with the latest first; the oldest is forgotten. */
 final class EditHistory {
-    private static final int MOST_STEPS = 200;
-    private static final long MOST_CHARACTERS = 64L << 20;
-
     private final Deque<EditStep> done = new ArrayDeque<>();
     private final Deque<EditStep> undone = new ArrayDeque<>();
+
+    private final int mostSteps;
+    private final long mostCharacters;
+
+    /** @param mostCharacters that the texts of all steps may have together, but for those of the latest */
+    EditHistory(int mostSteps, long mostCharacters) {
+        this.mostSteps = mostSteps;
+        this.mostCharacters = mostCharacters;
+    }
 
     /** What was undone before can no longer be redone. */
     void did(EditStep step) {
@@ -34,11 +40,11 @@ final class EditHistory {
         push(done, undone.removeFirst());
     }
 
-    private static void push(Deque<EditStep> steps, EditStep step) {
+    private void push(Deque<EditStep> steps, EditStep step) {
         steps.addFirst(step);
         while (steps.size() > 1
-                && (steps.size() > MOST_STEPS
-                        || steps.stream().mapToLong(EditStep::characters).sum() > MOST_CHARACTERS)) {
+                && (steps.size() > mostSteps
+                        || steps.stream().mapToLong(EditStep::characters).sum() > mostCharacters)) {
             steps.removeLast();
         }
     }

@@ -32,14 +32,21 @@ import java.util.Set;
  * their turn, and what any other wrote is seen before a file is replaced.
  */
 public final class SeasonEditing {
+    private static final int MOST_STEPS = 200;
+    private static final long MOST_CHARACTERS = 64L << 20;
+
     private final Path season;
     private final HandedOut handedOut = new HandedOut();
-    private final EditHistory history = new EditHistory();
+    private final EditHistory history = new EditHistory(MOST_STEPS, MOST_CHARACTERS);
 
     /** Of the season's files when it was last read. */
     private Set<Path> folders = Set.of();
 
-    /** @param season a season file, or a folder that holds season.yaml */
+    /**
+     * Edits from now on.
+     *
+     * @param season a season file, or a folder that holds season.yaml
+     */
     public SeasonEditing(Path season) {
         this.season = season;
     }
@@ -172,8 +179,6 @@ public final class SeasonEditing {
                 if (answer.isPresent()) {
                     return answer.get();
                 }
-            } catch (ChangedFile e) {
-                continue; // a program that waits for no turn wrote this very moment: look again
             } catch (ObstructedFile e) {
                 throw new Refused(new EditRefusal.ObstructedSeason(Path.of(e.getFile()), e.obstacle()));
             } catch (IOException e) {
@@ -182,14 +187,18 @@ public final class SeasonEditing {
         }
     }
 
-    /** Empty when the season turns out to have files in other folders than those of the turn. */
+    /** Empty when it has to be done anew: the season has files in other folders, or a program that takes no turns wrote this moment. */
     private Optional<EditAnswer> inTurnOnce(List<Path> others, Work work) throws IOException {
         Set<Path> held = new HashSet<>(folders);
         others.forEach(path -> held.add(WriteTurn.folder(path)));
         List<Path> there = held.stream().filter(Files::isDirectory).toList();
-        return WriteTurn.in(there, WriteTurn.PATIENCE, turn -> {
-            SeasonSources now = sources();
-            return held.containsAll(folders) ? Optional.of(work.run(turn, now)) : Optional.empty();
-        });
+        try {
+            return WriteTurn.in(there, WriteTurn.PATIENCE, turn -> {
+                SeasonSources now = sources();
+                return held.containsAll(folders) ? Optional.of(work.run(turn, now)) : Optional.empty();
+            });
+        } catch (ChangedFile e) {
+            return Optional.empty();
+        }
     }
 }

@@ -13,6 +13,7 @@ import freshfurrow.model.read.SourceFile;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.TextFile;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,12 +32,15 @@ final class SeenFiles {
     SeenFiles(SeasonSources sources, HandedOut handedOut, Map<String, String> seen) {
         this.sources = sources;
         this.handedOut = handedOut;
-        this.seen = Map.copyOf(seen);
+        this.seen = new LinkedHashMap<>(seen);
     }
 
-    /** The first file that is not as it was seen. */
+    /** The first file that is not as it was seen; the season file comes before all others. */
     Optional<ChangedMeanwhile> changed(List<Edit> edits) {
         Set<String> names = new LinkedHashSet<>();
+        if (seen.containsKey(seasonName())) {
+            names.add(seasonName());
+        }
         sources.files().forEach(file -> names.add(file.name()));
         names.addAll(seen.keySet());
         for (String name : names) {
@@ -46,6 +50,10 @@ final class SeenFiles {
             }
         }
         return Optional.empty();
+    }
+
+    private String seasonName() {
+        return String.valueOf(sources.path().getFileName());
     }
 
     /** Empty when it is not there, or cannot be read. */
@@ -62,7 +70,7 @@ final class SeenFiles {
     /** What the edits make of the file as it was seen. */
     private Optional<String> asEdited(String name, List<Edit> edits) {
         List<TextFile> texts = new ArrayList<>();
-        String first = String.valueOf(sources.path().getFileName());
+        String first = seasonName();
         for (Map.Entry<String, String> one : seen.entrySet()) {
             Optional<TextFile> text =
                     handedOut.find(one.getKey(), one.getValue()).map(SourceFile::text);
@@ -96,11 +104,7 @@ final class SeenFiles {
     List<ChangedText> edited(List<Edit> edits) {
         if (sources.files().isEmpty()) {
             throw new Refused(new EditRefusal.NotByPosition(new Problem(
-                    String.valueOf(sources.path().getFileName()),
-                    OptionalInt.empty(),
-                    "",
-                    "cannot be read",
-                    "check the name and the folder")));
+                    seasonName(), OptionalInt.empty(), "", "cannot be read", "check the name and the folder")));
         }
         List<ChangedText> changed = new ArrayList<>();
         for (TextFile after : edited(text(), edits).files()) {

@@ -196,18 +196,6 @@ final class SeasonEditingTest {
     }
 
     @Test
-    void noMoreThan200StepsAreKept() {
-        for (int i = 0; i < 205; i++) {
-            saved(set("rigs.R1.drum", 50 + i % 2 * 10 + " gal"), set("season.name", "Season " + i));
-        }
-        for (int i = 0; i < 200; i++) {
-            assertThat(editing.undo()).isInstanceOf(Saved.class);
-        }
-        assertThat(Refusals.of(editing::undo)).isEqualTo(new EditRefusal.NothingToUndo());
-        assertThat(editing.draft().tree().get("season").toString()).contains("Season 4,");
-    }
-
-    @Test
     void aFileKeepsItsModeAndALinkIsNotFollowed() throws IOException {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
         saved(set("rigs.R1.drum", "60 gal"));

@@ -97,10 +97,9 @@ final class CsvFields implements FieldsText {
     private CsvFields withoutRow(int number) throws FileProblem {
         CsvRow row = sheet.rows().get(number);
         boolean unended = row.next() == row.end();
-        int before = number == 0
-                ? sheet.header().end()
-                : sheet.rows().get(number - 1).end();
-        Change change = unended ? Change.delete(before, row.end()) : Change.delete(row.start(), row.next());
+        Change change = unended
+                ? Change.delete(new Lines(file().text()).endBefore(row.start()), row.end())
+                : Change.delete(row.start(), row.next());
         List<Map<String, String>> wanted = said(sheet);
         wanted.remove(number);
         return held(List.of(change), wanted, sheet.entries().get(number).place());

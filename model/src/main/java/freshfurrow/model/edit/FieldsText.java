@@ -21,7 +21,11 @@ interface FieldsText {
      */
     FieldsText with(Edit edit) throws FileProblem;
 
-    /** @throws FileProblem when it is no file of fields */
+    /**
+     * A file of fields, a table or a map.
+     *
+     * @throws FileProblem when it is none
+     */
     static FieldsText of(TextFile file) throws FileProblem {
         return file.name().toLowerCase(Locale.ROOT).endsWith(".csv") ? CsvFields.of(file) : MapFields.of(file);
     }

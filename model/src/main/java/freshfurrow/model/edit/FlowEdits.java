@@ -83,9 +83,10 @@ final class FlowEdits {
     }
 
     private boolean isOneALine() {
-        return !lines.sameLine(open, elements.get(0).start()) && elements.size() == 1
-                || elements.size() > 1
-                        && elements.stream().skip(1).allMatch(element -> lines.startsLine(element.start()));
+        if (elements.size() == 1) {
+            return !lines.sameLine(open, elements.get(0).start());
+        }
+        return elements.stream().skip(1).allMatch(element -> lines.startsLine(element.start()));
     }
 
     /** What stands between a comma and the next element on its line. */

@@ -104,7 +104,7 @@ final class MapFields implements FieldsText {
     }
 
     private Value feature(Edit edit) throws FileProblem {
-        if (edit instanceof Edit.Remove || edit.path().size() == 1 && !isMap(edit)) {
+        if (edit instanceof Edit.Remove || (edit.path().size() == 1 && !isMap(edit))) {
             throw problem(edit, "is not in the file", "look at the season as it is now");
         }
         Value.Entries keys = (Value.Entries)

@@ -12,10 +12,18 @@ sealed interface Spot {
     /** A single value; of no length where nothing is written. */
     record Scalar(int start, int end, Quotes quotes) implements Spot {}
 
-    /** @param flow whether it is in braces */
+    /**
+     * Keys with what they hold.
+     *
+     * @param flow whether it is in braces
+     */
     record Mapping(int start, int end, boolean flow, List<Entry> entries) implements Spot {}
 
-    /** @param flow whether it is in brackets */
+    /**
+     * A list.
+     *
+     * @param flow whether it is in brackets
+     */
     record Sequence(int start, int end, boolean flow, List<Spot> items) implements Spot {}
 
     /**

@@ -41,7 +41,7 @@ final class EditedTree {
         @SuppressWarnings("unchecked")
         Map<String, Object> map = (Map<String, Object>) parent;
         Object changed = edit instanceof Edit.Remove ? "" : changed(map.getOrDefault(key, ""), edit, csv);
-        if (edit instanceof Edit.Remove || csv && changed.equals("")) {
+        if (edit instanceof Edit.Remove || (csv && changed.equals(""))) {
             map.remove(key);
         } else {
             map.put(key, key.equals("area") && csv && changed.toString().matches("[0-9]+") ? changed + " ac" : changed);

@@ -116,6 +116,7 @@ final class EditsOfRandomTextsTest {
     private static void checkRows(String old, Edit edit, String changed) {
         List<String> others = CsvRow.all(old).stream()
                 .filter(row -> row.start() > 0
+                        && row.end() > row.start()
                         && !row.cells().get(0).text().equals(edit.path().get(1)))
                 .map(row -> old.substring(row.start(), row.end()))
                 .toList();
@@ -156,7 +157,9 @@ final class EditsOfRandomTextsTest {
             assertThat(gone.length()).as(description).isLessThanOrEqualTo(MARKS);
         }
         if (!(edit instanceof Edit.Set)) {
-            assertThat(comments(changed)).as(description).isEqualTo(comments(old) - commentsWithin(before, edit, gone));
+            assertThat(comments(changed))
+                    .as(description)
+                    .isBetween(comments(old) - commentsWithin(before, edit, gone), comments(old));
         }
     }
 

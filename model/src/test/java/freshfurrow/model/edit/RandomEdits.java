@@ -27,7 +27,11 @@ public final class RandomEdits {
 
     private RandomEdits() {}
 
-    /** @param tree of the season, with its fields */
+    /**
+     * One edit.
+     *
+     * @param tree of the season, with its fields
+     */
     public static Edit any(Random random, Map<String, Object> tree) {
         List<String> path = new ArrayList<>();
         Object part = tree;
