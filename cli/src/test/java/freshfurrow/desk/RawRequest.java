@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -69,7 +70,7 @@ final class RawRequest {
         headers.forEach(
                 (name, value) -> request.append(name).append(": ").append(value).append("\r\n"));
         request.append("\r\n").append(body);
-        try (Socket socket = new Socket("127.0.0.1", port)) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(20_000);
             socket.getOutputStream().write(request.toString().getBytes(StandardCharsets.UTF_8));
             socket.getOutputStream().flush();

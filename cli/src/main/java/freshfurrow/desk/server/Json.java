@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 
 /** JSON as the desk's pages and the desk send it to one another. */
 public final class Json {
@@ -46,7 +47,11 @@ public final class Json {
         throw Unanswered.senseless("What was sent is no JSON object.");
     }
 
-    /** @throws Unanswered when it is there and is no text */
+    /**
+     * A text of an object, if it is there.
+     *
+     * @throws Unanswered when it is there and is no text
+     */
     public static Optional<String> text(JsonNode object, String key) {
         JsonNode value = object.path(key);
         if (value.isMissingNode() || value.isNull()) {
@@ -58,14 +63,22 @@ public final class Json {
         return Optional.of(value.textValue());
     }
 
-    /** @throws Unanswered when it is not there, or is no text */
+    /**
+     * A text of an object.
+     *
+     * @throws Unanswered when it is not there, or is no text
+     */
     public static String needed(JsonNode object, String key) {
         return text(object, key).orElseThrow(() -> Unanswered.senseless("'" + key + "' is missing."));
     }
 
-    /** @throws Unanswered when one of it is no text */
+    /**
+     * A list of texts of an object; empty when it is not there.
+     *
+     * @throws Unanswered when one of it is no text
+     */
     public static List<String> texts(JsonNode object, String key) {
-        return java.util.stream.StreamSupport.stream(object.path(key).spliterator(), false)
+        return StreamSupport.stream(object.path(key).spliterator(), false)
                 .map(each -> {
                     if (!each.isTextual()) {
                         throw Unanswered.senseless("'" + key + "' holds something that is no text.");

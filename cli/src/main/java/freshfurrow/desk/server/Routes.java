@@ -53,7 +53,11 @@ public final class Routes {
         post(path, least, FORM_BYTES, deed);
     }
 
-    /** @param mostBytes of what is sent; more is refused unread */
+    /**
+     * Does what it is told.
+     *
+     * @param mostBytes of what is sent; more is refused unread
+     */
     public void post(String path, Role least, int mostBytes, Deed deed) {
         server.post(path, request -> {
             Role role = Guard.require(request, least);
