@@ -49,6 +49,7 @@ public final class Desk implements AutoCloseable {
     public static Desk open(DeskOrder order) throws IOException {
         DeskSeason season = new DeskSeason(order.season(), order.clock());
         SeasonEditing editing = new SeasonEditing(order.season().path());
+        readAhead(editing);
         Events events = new Events();
         CountDownLatch ended = new CountDownLatch(1);
         PlanningDesk planning = new PlanningDesk(season, events);
@@ -68,6 +69,13 @@ public final class Desk implements AutoCloseable {
                 }));
         opened.set(DeskServer.open(doors(order), events, parts));
         return new Desk(opened.get(), planning, ended, order.shared());
+    }
+
+    /** While the server starts, so that the first page need not wait until all that reads a season is there. */
+    private static void readAhead(SeasonEditing editing) {
+        Thread reading = new Thread(editing::draft, "reading");
+        reading.setDaemon(true);
+        reading.start();
     }
 
     private static Doors doors(DeskOrder order) {

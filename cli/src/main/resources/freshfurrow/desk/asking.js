@@ -58,10 +58,10 @@ function comparison(state, draw) {
   }) }, "Compare");
   const shown = make("section", { id: "comparison", "aria-labelledby": "compare-title", "data-state": run ? run.state : "none" },
     make("h3", { id: "compare-title" }, "Would it pay?"),
-    make("p", { class: "lead" }, "The season as it is and a variant of it live through the same springs of the weather record."));
+    make("p", { class: "lead" }, "The season as it is and a variant of it are simulated over the same springs of the weather record."));
   if (busy) {
     shown.append(make("p", { role: "status" }, run.all > 0 ? `${run.lived} of ${run.all} springs` : "Planning…"),
-      make("progress", { max: run.all || 1, value: run.lived, "aria-label": "Springs lived" }));
+      make("progress", { max: run.all || 1, value: run.lived, "aria-label": "Springs done" }));
   } else {
     shown.append(make("div", { class: "tools" }, make("label", {}, "Against ", with_), make("label", {}, "over ", springs), start));
   }
@@ -80,9 +80,9 @@ export const asking = {
     const draw = (state) => main.querySelector("#comparison").replaceWith(comparison(state, draw));
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
-        make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "What holds the season back"),
+        make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),
           questions.heldBack.length > 0 ? lines(questions.heldBack, "Bottlenecks") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
-        paper(questions.days)] : [make("p", { class: "aside" }, "There is no plan yet to ask about.")]),
+        paper(questions.days)] : [make("p", { class: "aside" }, "The season has no plan yet to ask about.")]),
       comparison(compared, draw));
     unfollow = follow("compare", draw);
     say("");

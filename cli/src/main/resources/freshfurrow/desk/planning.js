@@ -26,24 +26,24 @@ function beginning(state, redraw) {
     const answer = await attempt(event.currentTarget, () => tell("/api/plan/start", { seconds: Number(time.value), again }));
     if (answer) redraw(answer);
   };
-  const canFollow = state.now && state.now.ofSeason;
+  const canFollow = state.now && state.now.totals;
   return make("div", { class: "tools" },
     make("label", {}, "Search for at most ", time),
-    canFollow ? make("button", { type: "button", id: "plan-again", onclick: start(true) }, "Plan what is left again") : null,
-    make("button", { type: "button", id: "plan-whole", onclick: start(false) }, state.now ? "Plan the whole season anew" : "Plan the season"));
+    canFollow ? make("button", { type: "button", id: "plan-again", onclick: start(true) }, "Replan what is left") : null,
+    make("button", { type: "button", id: "plan-whole", onclick: start(false) }, state.now ? "Make a new plan of the whole season" : "Plan the season"));
 }
 
 function best(search) {
   const { best: found } = search;
   if (!found) return [make("div", {}, make("dt", {}, "So far"), make("dd", {}, "reading the season"))];
-  return [["Late", found.late], ["Not planted", found.unplanted], ["Fills", found.fills],
+  return [["Late", found.late], ["Unplanted", found.unplanted], ["Fills", found.leastFills === undefined ? found.fills : `${found.fills}, proven minimum ${found.leastFills}`],
     ["Time left", found.secondsLeft === undefined ? "until done" : `${found.secondsLeft} s`]]
     .map(([name, value]) => make("div", {}, make("dt", {}, name), make("dd", {}, String(value))));
 }
 
 function underway(search, redraw) {
   return make("div", { class: "underway", id: "underway" },
-    make("p", {}, search.again ? "Planning what is left of the season again. The best plan so far:" : "Planning the season. The best plan so far:"),
+    make("p", {}, search.again ? "Replanning what is left of the season. The best plan so far:" : "Planning the season. The best plan so far:"),
     make("dl", { class: "best" }, ...best(search)),
     make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, async () => redraw(await tell("/api/plan/stop", {}))) },
       "Good enough: stop the search"));
@@ -77,12 +77,12 @@ function draw(main, state) {
   const parts = [make("h2", {}, "Plan")];
   if (search && search.state === "failed") parts.push(problemList(search.problems));
   if (now && now.problems) parts.push(problemList(now.problems));
-  if (now && now.ofSeason === false) parts.push(make("p", { class: "readout telling" }, "The season was changed after this plan was made. Plan it anew."));
+  if (now && now.ofSeason === false) parts.push(make("p", { class: "readout telling" }, "The season was changed after this plan was made. Replan what is left, or make a new plan."));
   parts.push(busy ? underway(search, redraw) : null, proposed ? proposal(state, redraw) : null);
   if (!busy && !proposed) parts.push(beginning(state, redraw));
   const followed = now && now.totals ? now : null;
   if (followed || proposed) parts.push(totals(followed, proposed));
-  if (!followed && !proposed && !busy) parts.push(make("p", { class: "aside" }, "There is no plan yet."));
+  if (!followed && !proposed && !busy) parts.push(make("p", { class: "aside" }, "The season has no plan yet."));
   if (proposed && proposed.withPage) parts.push(make("h3", {}, "The new plan"), framed("/plan/proposed.html", "The new plan"));
   if (followed && now.ofSeason) parts.push(make("h3", {}, "The plan that is followed"), framed("/plan/now.html", "The plan that is followed"));
   fill(main, ...parts);

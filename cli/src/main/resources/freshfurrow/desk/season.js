@@ -1,4 +1,4 @@
-// The season in forms. A change is saved at once, and can be taken back.
+// The season in forms. A change is saved at once, and can be undone.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, say, attempt } from "/desk/make.js";
 import { use, at, label } from "/desk/schema.js";
@@ -206,8 +206,8 @@ function draw() {
     make("div", { class: "tools" },
       make("div", { class: "chips", role: "group", "aria-label": "Parts of the season" }, ...sections.map(([name, title]) => make("button",
         { type: "button", "aria-pressed": String(name === section), "data-section": name, onclick: () => { section = name; draw(); main.querySelector(`[data-section=${name}]`).focus(); } }, title))),
-      make("button", { type: "button", id: "undo", onclick: step("/api/season/undo", "Taken back.") }, "Undo"),
-      make("button", { type: "button", id: "redo", onclick: step("/api/season/redo", "Done again.") }, "Redo")),
+      make("button", { type: "button", id: "undo", onclick: step("/api/season/undo", "Undone.") }, "Undo"),
+      make("button", { type: "button", id: "redo", onclick: step("/api/season/redo", "Redone.") }, "Redo")),
     make("div", { id: "missing", role: "status" }),
     make("div", { id: "section" }, make("h3", {}, sections.find(([name]) => name === section)[1]),
       make("p", { class: "lead" }, (at([section]) || {}).description || ""), ...content()),

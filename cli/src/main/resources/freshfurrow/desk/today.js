@@ -99,7 +99,7 @@ function happenings() {
 function entries() {
   if (day.log.length === 0) return make("p", { class: "aside" }, "Nothing is logged for this day.");
   return make("ul", { id: "entries" }, ...day.log.map((entry) => make("li", {}, entry.text, " ", entry.mayVoid
-    ? make("button", { type: "button", "data-void": entry.entry, onclick: (event) => attempt(event.currentTarget, () => log([{ at: farmNow() || `${day.day}T12:00`, fact: "void", voids: String(entry.entry), note: "tapped by mistake" }], "Taken back.")) }, "Take back") : null)));
+    ? make("button", { type: "button", "data-void": entry.entry, onclick: (event) => attempt(event.currentTarget, () => log([{ at: farmNow() || `${day.day}T12:00`, fact: "void", voids: String(entry.entry), note: "tapped by mistake" }], "Void now.")) }, "Void") : null)));
 }
 
 function waiting(taps) {
@@ -124,9 +124,9 @@ function draw() {
       owner ? make("button", { type: "button", id: "again", onclick: (event) => attempt(event.currentTarget, async () => {
         await tell("/api/plan/start", { seconds: 30, again: true });
         location.hash = "#plan";
-      }) }, "Plan again with what happened") : null),
+      }) }, "Replan with what happened") : null),
     make("div", { id: "waiting", role: "status" }),
-    day.machines.length === 0 ? make("p", { class: "aside" }, "There is no plan yet.") : make("div", { class: "chips", role: "group", "aria-label": "Machines" },
+    day.machines.length === 0 ? make("p", { class: "aside" }, "The season has no plan yet.") : make("div", { class: "chips", role: "group", "aria-label": "Machines" },
       ...[null, ...day.machines.map((machine) => machine.id)].map((id) => make("button", { type: "button", "aria-pressed": String(shown === id), onclick: () => { shown = id; draw(); } }, id || "all"))),
     day.orders && day.orders.length > 0 ? make("div", { class: "cautions" }, make("p", {}, "Mix already made"), make("ul", {}, ...day.orders.map((order) => make("li", {}, order)))) : null,
     ...machines.map(machineList),

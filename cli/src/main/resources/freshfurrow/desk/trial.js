@@ -37,7 +37,7 @@ function grid() {
       make("tbody", {}, ...shown.machines.map((machine) => make("tr", {}, make("th", { scope: "row" }, machine.id),
         ...some.map((day) => make("td", { "data-machine": machine.id, "data-day": day.date },
           ...(used.get(`${machine.id} ${day.date}`) || []).map(chip))))))),
-    none.length > 0 ? make("p", { class: "chips" }, make("span", {}, "Not begun"), ...none.map(chip)) : null);
+    none.length > 0 ? make("p", { class: "chips" }, make("span", {}, "Not started"), ...none.map(chip)) : null);
 }
 
 function answer() {
@@ -51,7 +51,7 @@ function answer() {
       make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "Total"), make("th", { scope: "col" }, "Plan that is followed"), make("th", { scope: "col" }, "With this"))),
       make("tbody", {}, ...names.map((name) => make("tr", { class: figure(shown.now, name) === figure(shown.then, name) ? "" : "chosen" },
         make("th", { scope: "row" }, name), make("td", { class: "words" }, figure(shown.now, name)), make("td", { class: "words" }, figure(shown.then, name))))))),
-    shown.moved.length > 0 ? make("details", {}, make("summary", {}, `${shown.moved.length} fields would be begun on another day or by another machine`),
+    shown.moved.length > 0 ? make("details", {}, make("summary", {}, `${shown.moved.length} fields would start on another day or with another machine`),
       make("ul", {}, ...shown.moved.map((one) => make("li", {}, `${one.field}: ${one.from}, then ${one.to}`)))) : null,
     make("div", { class: "tools" },
       make("button", { type: "button", id: "keep", class: "chief", onclick: keep }, "Keep it: fix what was moved"),
@@ -82,7 +82,7 @@ async function put(placing) {
     draw(placing.field);
     const field = fieldOf(placing.field);
     main.dataset.tookMs = String(performance.now() - began);
-    say(field.day ? `${field.id} would be begun on ${field.starts} by ${field.machine}.` : `${field.id} would not be begun.`);
+    say(field.day ? `${field.id} would start on ${field.starts} with ${field.machine}.` : `${field.id} would not start.`);
   } catch (failure) {
     if (!failure.problems) throw failure;
     held = null;
@@ -105,7 +105,7 @@ async function keep(event) {
     const { files } = await ask("/api/season");
     await tell("/api/season/change", { files, edits: kept });
     placings = [];
-    fill(main, make("h2", {}, "Try"), make("p", { id: "kept" }, "Fixed in the season file. Plan again, and all else is arranged around it."),
+    fill(main, make("h2", {}, "Try"), make("p", { id: "kept" }, "Fixed in the season file. Replan, or make a new plan, and all else is arranged around it."),
       make("p", {}, make("a", { href: "#plan" }, "To the plan")));
     say("Fixed.");
   });
@@ -218,7 +218,7 @@ export const trial = {
     placings = [];
     held = null;
     if (!board.fields) {
-      fill(place, make("h2", {}, "Try"), make("p", { class: "aside" }, "There is no plan yet to try things out with."));
+      fill(place, make("h2", {}, "Try"), make("p", { class: "aside" }, "The season has no plan yet to try things out with."));
       return;
     }
     base = board;

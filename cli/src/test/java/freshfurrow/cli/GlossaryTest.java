@@ -76,6 +76,7 @@ final class GlossaryTest {
         assertThat(texts.stream().map(Text::where))
                 .anyMatch(where -> where.endsWith("page.html"))
                 .anyMatch(where -> where.endsWith("day.js"))
+                .anyMatch(where -> where.endsWith("planning.js"))
                 .anyMatch(where -> where.endsWith("safety.md"))
                 .anyMatch(where -> where.endsWith("season.schema.json"))
                 .anyMatch(where -> where.endsWith("PlanCommand.java"))
@@ -103,6 +104,8 @@ final class GlossaryTest {
                         Stream.of(text(TOP.resolve("README.md"), GlossaryTest::prose)),
                         files(TOP.resolve("cli/src/main/resources/freshfurrow/cli/page"), ".html", words -> words),
                         files(TOP.resolve("cli/src/main/resources/freshfurrow/cli/page"), ".js", GlossaryTest::script),
+                        files(TOP.resolve("cli/src/main/resources/freshfurrow/desk"), ".html", words -> words),
+                        files(TOP.resolve("cli/src/main/resources/freshfurrow/desk"), ".js", GlossaryTest::script),
                         files(TOP.resolve("cli/src/main/java"), ".java", GlossaryTest::literals),
                         files(TOP.resolve("model/src/main/java"), ".java", GlossaryTest::literals),
                         files(TOP.resolve("solver/src/main/java"), ".java", GlossaryTest::literals))

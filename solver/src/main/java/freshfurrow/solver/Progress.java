@@ -2,6 +2,7 @@ package freshfurrow.solver;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * How far planning is, and the best plan so far in figures.
@@ -10,5 +11,7 @@ import java.util.Optional;
  * @param fills of the planters
  * @param lateHaDays area planted after its window times days after, unweighted
  * @param unservedHa ha
+ * @param leastFills that any plan needs that leaves as much unserved; empty until that is proven, and where fields may go without extract
  */
-public record Progress(Optional<Duration> timeLeft, int fills, double lateHaDays, double unservedHa) {}
+public record Progress(
+        Optional<Duration> timeLeft, int fills, double lateHaDays, double unservedHa, OptionalInt leastFills) {}

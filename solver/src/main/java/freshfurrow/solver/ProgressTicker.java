@@ -4,10 +4,14 @@ import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
 
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.Timeline;
+import freshfurrow.solver.bounds.SeasonBounds;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
 import java.time.Duration;
+import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import org.jspecify.annotations.Nullable;
 
 /** Plays the best lists out now and then, away from the searching thread, and tells a listener. */
 final class ProgressTicker {
@@ -17,13 +21,25 @@ final class ProgressTicker {
     private final ListPlayer player;
     private final StopSignal time;
     private final ProgressListener listener;
+    private final CompiledSeason season;
+    private final CompletableFuture<SeasonBounds> bounds;
     private final Thread thread = new Thread(this::tickUntilStopped, "planning progress");
     private volatile FieldLists best;
     private FieldLists told;
     private Timeline played;
 
-    /** @param time set when planning ends at the latest */
-    ProgressTicker(CompiledSeason season, StopSignal time, ProgressListener listener, FieldLists first) {
+    /**
+     * @param time set when planning ends at the latest
+     * @param bounds what no plan can do better, once that is known
+     */
+    ProgressTicker(
+            CompiledSeason season,
+            StopSignal time,
+            ProgressListener listener,
+            FieldLists first,
+            CompletableFuture<SeasonBounds> bounds) {
+        this.season = season;
+        this.bounds = bounds;
         ListPlayer player = new ListPlayer(season);
         this.player = player;
         this.time = time;
@@ -74,7 +90,13 @@ final class ProgressTicker {
                 time.left().map(ProgressTicker::atLeastZero),
                 played.fills(),
                 played.lateDm2Days() / DM2_PER_HA,
-                played.unservedDm2() / DM2_PER_HA));
+                played.unservedDm2() / DM2_PER_HA,
+                leastFills()));
+    }
+
+    private OptionalInt leastFills() {
+        @Nullable SeasonBounds known = season.mayGoWithout() ? null : bounds.getNow(null);
+        return known == null ? OptionalInt.empty() : OptionalInt.of(known.leastFills(played.unservedDm2()));
     }
 
     private static Duration atLeastZero(Duration duration) {

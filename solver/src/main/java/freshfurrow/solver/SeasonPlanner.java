@@ -84,7 +84,7 @@ public final class SeasonPlanner {
 
     private FieldLists improve(Function<StopSignal, FieldLists> begin) {
         StopSignal time = stop.within(TIME_OF_SEARCH);
-        ProgressTicker ticker = new ProgressTicker(season, time, listener, FirstLists.byHand(season));
+        ProgressTicker ticker = new ProgressTicker(season, time, listener, FirstLists.byHand(season), bounds);
         ticker.start();
         try {
             FieldLists first = begin.apply(time);

@@ -50,12 +50,14 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
 
     @Override
     public List<String> visit(PlanningRefusal.SeasonChanged refusal) {
-        return List.of("The season was changed since this plan was made, so it was not taken; plan again");
+        return List.of(
+                "The season was changed since this plan was made, so it was not taken; replan, or make a new plan");
     }
 
     @Override
     public List<String> visit(PlanningRefusal.PlanChanged refusal) {
-        return List.of(refusal.newest()
-                + ": another plan was written here since this one was made, so this one was not taken; plan again");
+        return List.of(
+                refusal.newest()
+                        + ": another plan was written here since this one was made, so this one was not taken; replan, or make a new plan");
     }
 }

@@ -107,7 +107,7 @@ public final class ComparisonDesk implements Part {
         }
         String name = Json.needed(order, "variant");
         if (!variants().contains(name)) {
-            throw Unanswered.senseless("There is no file " + name + " beside the season's.");
+            throw Unanswered.senseless("The season's folder has no file " + name + ".");
         }
         return season.given().folder().resolve(name);
     }

@@ -43,7 +43,7 @@ public final class PaperDesk implements Part {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is no date like 2027-05-03.");
+            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
         }
     }
 

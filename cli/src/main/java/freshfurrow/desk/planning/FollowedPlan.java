@@ -47,7 +47,7 @@ final class FollowedPlan {
 
     String page() {
         if (!Files.exists(season.plan().file())) {
-            throw new Unanswered(404, "There is no plan yet.");
+            throw new Unanswered(404, "The season has no plan yet.");
         }
         return PageOfPlan.html(season.plan(), season.ofPlan());
     }

@@ -116,8 +116,8 @@ final class PlanSearch implements PlanningListener {
 
     @Override
     public void searched() {
-        best = best.map(
-                last -> new Progress(Optional.of(Duration.ZERO), last.fills(), last.lateHaDays(), last.unservedHa()));
+        best = best.map(last -> new Progress(
+                Optional.of(Duration.ZERO), last.fills(), last.lateHaDays(), last.unservedHa(), last.leastFills()));
     }
 
     JsonNode describe() {
@@ -143,6 +143,7 @@ final class PlanSearch implements PlanningListener {
                 .put("late", units.areaDays(progress.lateHaDays()))
                 .put("unplanted", units.area(progress.unservedHa()))
                 .put("fills", progress.fills());
+        progress.leastFills().ifPresent(least -> best.put("leastFills", least));
         progress.timeLeft().ifPresent(left -> best.put("secondsLeft", Math.max(0, left.toSeconds())));
         return best;
     }

@@ -32,7 +32,7 @@ record SearchOrder(Duration time, boolean again, Optional<LocalDateTime> from) {
         try {
             return LocalDateTime.parse(text);
         } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is no time like 2027-05-03T14:00.");
+            throw Unanswered.senseless("'" + text + "' is not a time like 2027-05-03T14:00.");
         }
     }
 }

@@ -44,7 +44,7 @@ public final class Json {
         } catch (JsonProcessingException e) {
             throw Unanswered.senseless("What was sent is not JSON.");
         }
-        throw Unanswered.senseless("What was sent is no JSON object.");
+        throw Unanswered.senseless("What was sent is not a JSON object.");
     }
 
     /**
@@ -58,7 +58,7 @@ public final class Json {
             return Optional.empty();
         }
         if (!value.isTextual()) {
-            throw Unanswered.senseless("'" + key + "' is no text.");
+            throw Unanswered.senseless("'" + key + "' is not a text.");
         }
         return Optional.of(value.textValue());
     }
@@ -81,7 +81,7 @@ public final class Json {
         return StreamSupport.stream(object.path(key).spliterator(), false)
                 .map(each -> {
                     if (!each.isTextual()) {
-                        throw Unanswered.senseless("'" + key + "' holds something that is no text.");
+                        throw Unanswered.senseless("'" + key + "' holds something that is not a text.");
                     }
                     return each.textValue();
                 })

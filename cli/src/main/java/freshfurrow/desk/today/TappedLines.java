@@ -40,7 +40,7 @@ final class TappedLines {
                     .filter(known -> known != Column.ENTRY)
                     .orElseThrow(() -> Unanswered.senseless("A log has no column '" + cell.getKey() + "' to fill."));
             if (!cell.getValue().isTextual() || cell.getValue().textValue().length() > LONGEST_CELL) {
-                throw Unanswered.senseless("'" + cell.getKey() + "' is no text of a sensible length.");
+                throw Unanswered.senseless("'" + cell.getKey() + "' is not a text of a sensible length.");
             }
             if (!cell.getValue().textValue().isBlank()) {
                 cells.put(column, cell.getValue().textValue().strip());

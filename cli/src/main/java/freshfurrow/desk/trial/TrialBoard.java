@@ -101,8 +101,8 @@ final class TrialBoard {
         ArrayNode moved = answer.putArray("moved");
         tried.moved().forEach(one -> moved.addObject()
                 .put("field", one.field())
-                .put("from", one.from().map(TrialBoard::text).orElse("not begun"))
-                .put("to", one.to().map(TrialBoard::text).orElse("not begun")));
+                .put("from", one.from().map(TrialBoard::text).orElse("not started"))
+                .put("to", one.to().map(TrialBoard::text).orElse("not started")));
     }
 
     private static String text(Begun begun) {

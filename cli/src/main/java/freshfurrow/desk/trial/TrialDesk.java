@@ -61,7 +61,7 @@ public final class TrialDesk implements Part {
 
     private synchronized Trial trial() {
         if (!Files.exists(season.plan().file())) {
-            throw new Unanswered(409, "There is no plan yet to try things out with.");
+            throw new Unanswered(409, "The season has no plan yet to try things out with.");
         }
         String text = season.given().read().sha256() + season.planText();
         if (opened.filter(last -> last.text().equals(text)).isEmpty()) {
@@ -91,7 +91,7 @@ public final class TrialDesk implements Part {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is no date like 2027-05-03.");
+            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
         }
     }
 }

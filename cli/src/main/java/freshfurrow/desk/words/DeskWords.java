@@ -14,7 +14,8 @@ import java.util.Optional;
 
 /** What is told at the desk of what cannot be done: as on the command line, but where an option would help there. */
 public final class DeskWords {
-    private static final String CHANGED = "The season was changed after this plan was made; plan again.";
+    private static final String CHANGED =
+            "The season was changed after this plan was made; replan, or make a new plan.";
 
     private DeskWords() {}
 
@@ -60,7 +61,8 @@ public final class DeskWords {
             return one(planted.field() + " was finished before this plan starts.");
         }
         if (refusal instanceof PlanRefusal.Unplayable || refusal instanceof PlanRefusal.BeginsInAnotherSeason) {
-            return one("The plan was made by another version of the program, or was changed; plan again.");
+            return one(
+                    "The plan was made by another version of the program, or was changed; replan, or make a new plan.");
         }
         if (refusal instanceof SpringsRefusal.TooFewSprings few) {
             return one(few.record() + ": holds " + few.there() + " springs, too few to generate more; ask for at most "

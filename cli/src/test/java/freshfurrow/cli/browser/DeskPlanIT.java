@@ -66,6 +66,6 @@ final class DeskPlanIT {
         browser.click(browser.element("#plan-leave"));
         browser.await("document.querySelector('#part').dataset.state === 'still'");
         assertThat(season.resolve("plan")).doesNotExist();
-        assertThat(browser.text("#part")).contains("There is no plan yet.");
+        assertThat(browser.text("#part")).contains("The season has no plan yet.");
     }
 }

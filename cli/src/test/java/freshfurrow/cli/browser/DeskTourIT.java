@@ -57,7 +57,7 @@ final class DeskTourIT {
         assertThat(Files.readString(season.resolve("season.yaml")))
                 .isEqualTo(before.replace("tank: 600 gal", "tank: 1200 gal"));
         browser.click(browser.element("#undo"));
-        awaitSaid("Taken back");
+        awaitSaid("Undone");
         assertThat(Files.readString(season.resolve("season.yaml"))).isEqualTo(before);
     }
 

@@ -5,9 +5,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** What tests saw, in {@code target/pictures}: for people to look at, and for the documents. */
+/** What tests saw, in {@code target/pictures} for people to look at, or, with {@code -Dpictures=../docs/pictures}, in the documents. */
 final class Pictures {
-    private static final Path FOLDER = Path.of("target", "pictures");
+    private static final Path FOLDER = Path.of(System.getProperty("pictures", "target/pictures"));
 
     private Pictures() {}
 

@@ -62,6 +62,15 @@ public final class SeasonBounds {
         return bounds(plan, true);
     }
 
+    /**
+     * The fewest fills of any plan that plants none without extract.
+     *
+     * @param unservedDm2 what such plans leave at the most, dm2
+     */
+    public int leastFills(long unservedDm2) {
+        return refills.fills(Math.max(0, unservedDm2 - forbiddenDm2));
+    }
+
     private Plan.Bounds bounds(Plan plan, boolean provedBest) {
         long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA);
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
