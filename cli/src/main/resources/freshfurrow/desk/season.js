@@ -114,7 +114,7 @@ function brief(entry) {
 }
 
 // A new entry has a name and nothing else, and its form says what it needs.
-function adding(name, schema) {
+function adding(name) {
   const id = make("input", { type: "text", id: "new-id", autocomplete: "off" });
   const add = async () => {
     const typed = id.value.trim();
@@ -127,15 +127,9 @@ function adding(name, schema) {
       return;
     }
     opened.add(`${name}.${typed}`);
-    await change([name, typed], [{ do: "set", path: [name, typed], value: newEntry(schema) }], true);
+    await change([name, typed], [{ do: "set", path: [name, typed], value: {} }], true);
   };
   return make("div", { class: "tools" }, make("label", {}, "New id ", id), make("button", { type: "button", id: "add-entry", onclick: add }, "Add"));
-}
-
-function newEntry(schema) {
-  const first = (schema.required || ["name"])[0];
-  const example = at([...[section], "x", first]);
-  return { [first]: (example && example.examples && example.examples[0]) || "" };
 }
 
 function entry(name, id, value, schema) {
@@ -165,7 +159,7 @@ function entries(name) {
   if (typeof now === "string") {
     return [make("p", { class: "aside" }, `The fields are named by ${now}, which cannot be read.`)];
   }
-  return [...Object.entries(now || {}).map(([id, value]) => entry(name, id, value, schema)), adding(name, schema)];
+  return [...Object.entries(now || {}).map(([id, value]) => entry(name, id, value, schema)), adding(name)];
 }
 
 function rains() {
