@@ -60,7 +60,7 @@ function answer() {
 
 function draw(focus) {
   fill(main, make("h2", {}, "Try"),
-    make("p", { class: "lead" }, "Drag a field to another day or machine, or choose it and use the arrow keys: Enter picks it up and puts it down, Escape lets it go. Nothing is changed until you keep it."),
+    make("p", { class: "lead" }, "Drag a field to another day or machine, or onto the field that it is to come before; or choose it and use the arrow keys: Enter picks it up and puts it down, Escape lets it go. Nothing is changed until you keep it."),
     grid(), byForm(), make("p", { id: "took", class: "aside" }), answer());
   if (focus) {
     const element = main.querySelector(`[data-field="${CSS.escape(focus)}"]`);
@@ -100,7 +100,7 @@ function back() {
 
 async function keep(event) {
   const kept = placings.map((placing) => ({ do: "set", path: ["fixed", placing.field],
-    value: Object.fromEntries([[fieldOf(placing.field).work === "spray" ? "sprayer" : "planter", placing.machine], ["on", placing.on]].filter(([, value]) => value)) }));
+    value: Object.fromEntries([[fieldOf(placing.field).work === "spray" ? "sprayer" : "planter", placing.machine], ["on", placing.on || fieldOf(placing.field).day]].filter(([, value]) => value)) }));
   await attempt(event.currentTarget, async () => {
     const { files } = await ask("/api/season");
     await tell("/api/season/change", { files, edits: kept });
@@ -126,7 +126,12 @@ function byForm() {
     make("button", { type: "button", id: "try-it", onclick: () => put({ field: field.value, machine: machine.value, on: day.value }) }, "Try it"));
 }
 
-// By hand: a pointer takes a field along, and lets it go over a day.
+// How many fields the machine does before another, but for the one that is moved.
+function placeBefore(other, moved, machine) {
+  return shown.machines.find((each) => each.id === machine).list.filter((id) => id !== moved).indexOf(other);
+}
+
+// By hand: a pointer takes a field along, and lets it go over a day, or over a field that it is to come before.
 function pointers(signal) {
   let from = null;
   main.addEventListener("pointerdown", (event) => {
@@ -143,19 +148,25 @@ function pointers(signal) {
     if (!from.dragging) return;
     from.button.style.transform = `translate(${event.clientX - from.x}px, ${event.clientY - from.y}px)`;
     main.querySelectorAll(".over").forEach((cell) => cell.classList.remove("over"));
+    const before = chipUnder(event, from.id);
     const cell = under(event);
-    if (cell) cell.classList.add("over");
+    if (before) before.classList.add("over");
+    else if (cell) cell.classList.add("over");
   }, { signal });
+  const chipUnder = (event, id) => document.elementsFromPoint(event.clientX, event.clientY)
+    .map((element) => element.closest("td .chip")).find((chipOf) => chipOf && chipOf.dataset.field !== id);
   const under = (event) => document.elementsFromPoint(event.clientX, event.clientY).map((element) => element.closest("td[data-day]")).find((cell) => cell);
   window.addEventListener("pointerup", (event) => {
     if (!from) return;
     const { id, dragging } = from;
     const cell = dragging ? under(event) : null;
+    const before = dragging ? chipUnder(event, id) : null;
     from = null;
     if (!dragging) return;
     suppress = true;
     setTimeout(() => { suppress = false; });
-    if (cell) put({ field: id, machine: cell.dataset.machine, on: cell.dataset.day });
+    if (before) put({ field: id, machine: cell.dataset.machine, place: placeBefore(before.dataset.field, id, cell.dataset.machine) });
+    else if (cell) put({ field: id, machine: cell.dataset.machine, on: cell.dataset.day });
     else draw(id);
   }, { signal });
   window.addEventListener("pointercancel", () => { if (from) { from = null; draw(); } }, { signal });

@@ -25,7 +25,7 @@ final class TrialBoard {
 
     static ObjectNode of(Season season, Plan plan) {
         ObjectNode board = Json.object();
-        machines(board.putArray("machines"), season);
+        machines(board.putArray("machines"), season, plan);
         fields(board.putArray("fields"), season, plan);
         LocalDate first = plan.start().map(start -> start.now().toLocalDate()).orElse(season.first());
         days(board.putArray("days"), season, first);
@@ -38,11 +38,16 @@ final class TrialBoard {
         return board;
     }
 
-    private static void machines(ArrayNode machines, Season season) {
+    private static void machines(ArrayNode machines, Season season, Plan plan) {
         for (Applicator machine : season.applicators()) {
             machines.addObject()
                     .put("id", machine.id())
-                    .put("work", machine.work().key());
+                    .put("work", machine.work().key())
+                    .set(
+                            "list",
+                            Json.list(Optional.ofNullable(plan.planters().get(machine.id()))
+                                    .map(Plan.PlanterPlan::fields)
+                                    .orElse(List.of())));
         }
     }
 
