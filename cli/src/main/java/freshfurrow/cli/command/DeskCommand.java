@@ -19,11 +19,12 @@ import picocli.CommandLine.Spec;
         name = "desk",
         header = "Work on a season in a browser.",
         description =
-                "%nStarts a server on this computer and opens the browser: plan the season, take the plan or leave it, and look at it. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link, unless it is shared. It ends with Ctrl-C, or with the button on its page.%n",
+                "%nStarts a server on this computer and opens the browser: change the season in forms, plan it, try things out, tick off the day's work, ask why. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link, unless it is shared. It ends with Ctrl-C, or with the button on its page.%n",
         footer = {"  freshfurrow desk scenarios/first-season", "  freshfurrow desk season.yaml --port 8080 --no-browser"
         })
 final class DeskCommand implements Callable<Integer> {
     private static final int LAST_PORT = 65_535;
+    private static final int SHARED_PORT = 8713;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -35,7 +36,8 @@ final class DeskCommand implements Callable<Integer> {
             names = "--port",
             paramLabel = "N",
             defaultValue = "0",
-            description = "port to listen on, 1 to 65535 (default: any that is free)")
+            description = "port to listen on, 1 to 65535 (default: any that is free; with --share always " + SHARED_PORT
+                    + ", so that phones find it again)")
     private int port;
 
     @Option(
@@ -52,7 +54,8 @@ final class DeskCommand implements Callable<Integer> {
         if (port < 0 || port > LAST_PORT) {
             throw new ParameterException(spec.commandLine(), "--port must be 1 to " + LAST_PORT + ", not " + port);
         }
-        try (Desk desk = Desk.open(new DeskOrder(season.given(), new SeasonClock(Clock.systemUTC()), port, share))) {
+        try (Desk desk = Desk.open(new DeskOrder(
+                season.given(), new SeasonClock(Clock.systemUTC()), port == 0 && share ? SHARED_PORT : port, share))) {
             Output.print(spec, lines(desk));
             if (!noBrowser) {
                 OwnBrowser.open(desk.link());
