@@ -19,7 +19,7 @@ public enum Rule {
     CARRIED_BATCHES(
             "Batches made before a plan starts are recorded once and the same everywhere, made from their lots before their rig is free."),
     CARRIED_MIX(
-            "Mix on board when a plan starts is from batches made before, keeps as long as the oldest of them and needs no more compost than they took; in a tank it is the load that the plan names."),
+            "Mix on board when a plan starts is from batches made before, keeps as long as the oldest of them and needs no more compost than they took, or up to 0.1 % more; in a tank it is the load that the plan names."),
     NUMBERS("Loads and batches are numbered in the plan's order, after those made before."),
 
     ONE_AT_A_TIME("A machine does one thing at a time."),

@@ -96,10 +96,7 @@ final class CsvFields implements FieldsText {
 
     private CsvFields withoutRow(int number) throws FileProblem {
         CsvRow row = sheet.rows().get(number);
-        boolean unended = row.next() == row.end();
-        Change change = unended
-                ? Change.delete(new Lines(file().text()).endBefore(row.start()), row.end())
-                : Change.delete(row.start(), row.next());
+        Change change = new Lines(file().text()).deletion(row.start(), row.end());
         List<Map<String, String>> wanted = said(sheet);
         wanted.remove(number);
         return held(List.of(change), wanted, sheet.entries().get(number).place());

@@ -112,7 +112,7 @@ final class EditsOfRandomTextsTest {
         }
     }
 
-    /** All rows but the header and the field's own stay. */
+    /** All rows but the header and the field's own stay; of a row that goes, only the line break goes with it. */
     private static void checkRows(String old, Edit edit, String changed) {
         List<String> others = CsvRow.all(old).stream()
                 .filter(row -> row.start() > 0
@@ -125,6 +125,16 @@ final class EditsOfRandomTextsTest {
                 .toList();
         if (!others.isEmpty()) {
             assertThat(rows).as("%s%n%s%n=>%n%s", edit, old, changed).containsSubsequence(others);
+        }
+        if (edit instanceof Edit.Remove && edit.path().size() == 2) {
+            CsvRow gone = CsvRow.all(old).stream()
+                    .filter(row -> row.cells().get(0).text().equals(edit.path().get(1)))
+                    .findFirst()
+                    .orElseThrow();
+            int lineBreak = old.contains("\r\n") ? 2 : 1;
+            assertThat(old.length() - changed.length())
+                    .as("%s%n%s%n=>%n%s", edit, old, changed)
+                    .isEqualTo(gone.end() - gone.start() + lineBreak);
         }
     }
 

@@ -73,6 +73,10 @@ final class FieldTableEditsTest {
         assertThat(edit(TABLE, remove("fields.A"))).isEqualTo(TABLE.replace("A,\"Long, flat\",40,corn\r\n", ""));
         assertThat(edit("id,area,crop\nA,1 ac,corn\nB,2 ac,corn", remove("fields.B")))
                 .isEqualTo("id,area,crop\nA,1 ac,corn");
+        assertThat(edit("id,area,crop\nA,1 ac,corn\n\nB,2 ac,corn", remove("fields.B")))
+                .isEqualTo("id,area,crop\nA,1 ac,corn\n");
+        assertThat(edit("id,area,crop\nA,1 ac,corn\n\n\nB,2 ac,corn", remove("fields.B")))
+                .isEqualTo("id,area,crop\nA,1 ac,corn\n\n");
         assertThat(edit("id,name\nA,\"of\ntwo lines\"\nB,x\n", remove("fields.A")))
                 .isEqualTo("id,name\nB,x\n");
     }

@@ -154,6 +154,25 @@ class UnderWayTest {
         assertThat(rest.unserved()).containsExactly("A 5.000 ha");
     }
 
+    /**
+     * 5 ha ask for 50 kg; the lot has 5 g less, and a load that takes all there is may lack up to ten. At 07:33:20 planting begins, and all
+     * of the mix is in the tank.
+     */
+    @Test
+    void mixThatLacksAFewGramsIsInTheTankForAllOfItsArea() {
+        WorkedPlan before = new WorkedSeason()
+                .field("A", 5)
+                .lots(new CompostLot("heap", 49.995, WorkedSeason.FIRST))
+                .plan("A");
+
+        UnderWay underWay = UnderWay.at(before, "07:33");
+        Standing.Tank tank =
+                underWay.start().standing().planters().get("P1").tank().orElseThrow();
+
+        assertThat(tank.mix().areaHa()).isEqualTo(5);
+        assertThat(underWay.goOn().planter("P1", "plant")).containsExactly("1 07:33:20 - 1 08:56:40 plant A 5.000 ha");
+    }
+
     @Test
     void mixOnARigIsUsedThoughNoCompostIsLeft() {
         WorkedPlan before = new WorkedSeason()
