@@ -68,7 +68,7 @@ public final class SeasonBounds {
      * @param unservedDm2 what such plans leave at the most, dm2
      */
     public int leastFills(long unservedDm2) {
-        return refills.fills(Math.max(0, unservedDm2 - forbiddenDm2));
+        return refills.fills((double) Math.max(0, unservedDm2 - forbiddenDm2));
     }
 
     private Plan.Bounds bounds(Plan plan, boolean provedBest) {
