@@ -5,6 +5,7 @@ import freshfurrow.app.output.CrewKeyFile;
 import freshfurrow.desk.ask.AskDesk;
 import freshfurrow.desk.ask.ComparisonDesk;
 import freshfurrow.desk.ask.PaperDesk;
+import freshfurrow.desk.begin.BeginDesk;
 import freshfurrow.desk.planning.PlanningDesk;
 import freshfurrow.desk.season.DeskSeason;
 import freshfurrow.desk.season.SeasonDesk;
@@ -55,6 +56,7 @@ public final class Desk implements AutoCloseable {
         PlanningDesk planning = new PlanningDesk(season, events);
         AtomicReference<DeskServer> opened = new AtomicReference<>();
         List<Part> parts = List.of(
+                new BeginDesk(order.season(), order.clock(), events),
                 new SeasonDesk(editing, events),
                 planning,
                 new TrialDesk(season),

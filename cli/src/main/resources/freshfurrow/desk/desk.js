@@ -1,6 +1,7 @@
 // The frame around the parts: which one is shown, and what they share.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, say } from "/desk/make.js";
+import { begin } from "/desk/begin.js";
 import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
 import { trial } from "/desk/trial.js";
@@ -48,8 +49,21 @@ async function start() {
   theme();
   const { role } = await ask("/api/role");
   document.documentElement.dataset.role = role;
-  mine = parts.filter((part) => role === "OWNER" || part.crew);
-  fill(document.getElementById("parts"), ...mine.map((part) => make("li", {}, make("a", { href: `#${part.id}` }, part.title))));
+  const list = (those) => {
+    mine = those;
+    fill(document.getElementById("parts"), ...mine.map((part) => make("li", {}, make("a", { href: `#${part.id}` }, part.title))));
+  };
+  const all = parts.filter((part) => role === "OWNER" || part.crew);
+  const isMissing = role === "OWNER" && (await ask("/api/begin")).needed;
+  list(isMissing ? [begin] : all); // until there is a season, nothing else can be done
+  const begun = () => {
+    if (mine === all) return;
+    list(all);
+    if (location.hash === "#season") show();
+    else location.hash = "#season";
+  };
+  document.addEventListener("begun", begun);
+  if (isMissing) follow("begun", begun);
   const end = document.getElementById("end");
   end.hidden = role !== "OWNER";
   end.addEventListener("click", async () => {

@@ -7,6 +7,7 @@ import freshfurrow.model.read.SeasonFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A season as its people wrote it down.
@@ -15,6 +16,8 @@ import java.util.List;
  * @param variants merge patches over the season file, applied in order
  */
 public record GivenSeason(Path path, List<Path> variants) {
+    private static final Pattern FILE_NAME = Pattern.compile(".*\\.(yaml|yml|json)");
+
     public GivenSeason {
         variants = List.copyOf(variants);
     }
@@ -32,9 +35,15 @@ public record GivenSeason(Path path, List<Path> variants) {
         return (Reading.Valid) reading;
     }
 
-    /** The folder that the season is in. */
+    /** The season file, whether it is there or not. */
+    public Path file() {
+        Path folder = folder();
+        return Files.isRegularFile(path) || !folder.equals(path) ? path : folder.resolve("season.yaml");
+    }
+
+    /** The folder that the season is in, or will be in when it is begun. */
     public Path folder() {
-        if (Files.isDirectory(path)) {
+        if (Files.isDirectory(path) || (!Files.exists(path) && !FILE_NAME.matcher(path.toString()).matches())) {
             return path;
         }
         Path parent = path.toAbsolutePath().getParent();

@@ -20,6 +20,9 @@ public final class OutFiles {
     /** Files that are made of what is there. */
     public static final OutFiles MADE = new OutFiles(Unwritten.FILES);
 
+    /** Files of a season that is begun. */
+    public static final OutFiles BEGUN = new OutFiles(Unwritten.SEASON);
+
     private final Unwritten unwritten;
 
     OutFiles(Unwritten unwritten) {

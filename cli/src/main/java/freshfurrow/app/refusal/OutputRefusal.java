@@ -34,6 +34,8 @@ public sealed interface OutputRefusal extends Refusal {
     enum Unwritten {
         /** Files that are made of what is there. */
         FILES,
+        /** A season that was to be begun. */
+        SEASON,
         /** A plan that was not begun. */
         PLANNING,
         /** A plan that was made. */

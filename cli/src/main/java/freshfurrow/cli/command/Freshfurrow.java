@@ -42,6 +42,7 @@ public final class Freshfurrow implements Runnable {
     static final int PROBLEM = 1;
 
     private static final List<Class<?>> COMMANDS = List.of(
+            BeginCommand.class,
             DeskCommand.class,
             CheckCommand.class,
             WeatherCommand.class,

@@ -41,14 +41,16 @@ final class OutputWords implements OutputRefusal.Visitor<List<String>> {
     private static String line(Obstruction obstruction, Unwritten unwritten) {
         String reason = obstruction.file() + ": " + obstruction.obstacle().words() + ", so " + what(unwritten) + "; ";
         return switch (obstruction.obstacle()) {
-            case THERE -> reason + "replace it with --force, or " + elsewhere(unwritten);
+            case THERE -> unwritten == Unwritten.SEASON
+                    ? reason + elsewhere(unwritten)
+                    : reason + "replace it with --force, or " + elsewhere(unwritten);
             case LINK, NO_ORDINARY_FILE -> reason + "move it away, or " + elsewhere(unwritten);
         };
     }
 
     private static String what(Unwritten unwritten) {
         return switch (unwritten) {
-            case FILES -> "nothing was written";
+            case FILES, SEASON -> "nothing was written";
             case PLANNING -> "nothing was planned";
             case PLAN -> "the new plan was not written";
             case REPLAN -> "the old plan is still there";
@@ -57,6 +59,7 @@ final class OutputWords implements OutputRefusal.Visitor<List<String>> {
 
     private static String elsewhere(Unwritten unwritten) {
         return switch (unwritten) {
+            case SEASON -> "begin a season in another folder";
             case FILES -> "write elsewhere with --out";
             case PLANNING -> "write elsewhere with --out DIR";
             case PLAN -> "run 'freshfurrow plan' again with another --out DIR";

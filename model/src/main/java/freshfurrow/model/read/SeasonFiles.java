@@ -4,12 +4,15 @@ import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.MergePatch;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.Place;
+import freshfurrow.model.read.tree.TextFile;
 import freshfurrow.model.read.tree.TreeReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -55,16 +58,40 @@ public final class SeasonFiles {
         } catch (FileProblem e) {
             problems.add(e);
         }
-        if (read.isEmpty() || !problems.none()) {
-            return new SeasonSources(file, new Reading.Invalid(problems.sorted()), folder.files());
+        Reading reading = reading(read, problems, String.valueOf(file.getFileName()), folder);
+        return new SeasonSources(file, reading, folder.files());
+    }
+
+    /**
+     * Reads a season that is on no disk yet, as it would be read from there.
+     *
+     * @param season the season file
+     * @param others the files that it names, by the names that it gives them
+     */
+    public static Reading read(TextFile season, List<TextFile> others) {
+        Map<String, TextFile> byName = new HashMap<>();
+        others.forEach(file -> byName.put(file.name(), file));
+        SeasonFolder folder = SeasonFolder.unwritten(byName);
+        Problems problems = new Problems(List.of(season.name()));
+        Optional<SeasonBinder.Bound> read = Optional.empty();
+        try {
+            read = new SeasonBinder(folder, problems).bind(TreeReader.yaml(folder.readUnwritten(season)));
+        } catch (FileProblem e) {
+            problems.add(e);
         }
-        Reading valid = new Reading.Valid(
-                read.get().season(),
-                String.valueOf(file.getFileName()),
-                folder.sha256(),
-                read.get().weather(),
-                read.get().costs());
-        return new SeasonSources(file, valid, folder.files());
+        return reading(read, problems, season.name(), folder);
+    }
+
+    private static Reading reading(
+            Optional<SeasonBinder.Bound> read, Problems problems, String name, SeasonFolder folder) {
+        return read.isEmpty() || !problems.none()
+                ? new Reading.Invalid(problems.sorted())
+                : new Reading.Valid(
+                        read.get().season(),
+                        name,
+                        folder.sha256(),
+                        read.get().weather(),
+                        read.get().costs());
     }
 
     /** File names; of files that have the same name, the paths as they were given. */

@@ -12,6 +12,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** The folder of the season file: files that it names are read from there and from nowhere else. Remembers all that was read. */
 final class SeasonFolder {
@@ -22,11 +24,24 @@ final class SeasonFolder {
     static final int MAP_MIB = 32;
 
     private final Path folder;
+    /** Files that are not on any disk yet, by name; empty for those of a folder that is. */
+    private final Optional<Map<String, TextFile>> unwritten;
+
     private final MessageDigest digest;
     private final List<SourceFile> files = new ArrayList<>();
 
     SeasonFolder(Path folder) {
+        this(folder, Optional.empty());
+    }
+
+    /** A folder with those files and no others, none of which is on a disk. */
+    static SeasonFolder unwritten(Map<String, TextFile> files) {
+        return new SeasonFolder(Path.of(""), Optional.of(Map.copyOf(files)));
+    }
+
+    private SeasonFolder(Path folder, Optional<Map<String, TextFile>> unwritten) {
         this.folder = folder;
+        this.unwritten = unwritten;
         try {
             digest = MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
@@ -41,6 +56,13 @@ final class SeasonFolder {
 
     /** A file that the season file names. */
     TextFile read(Node.Text name, int mostMebibytes) throws FileProblem {
+        if (unwritten.isPresent()) {
+            TextFile file = unwritten.get().get(name.text());
+            if (file == null) {
+                throw new FileProblem(name.place(), "'" + name.text() + "' does not exist", "check the name");
+            }
+            return remember(Path.of(file.name()), file);
+        }
         Path path = inside(name);
         try {
             return remember(path, TextFile.read(path, name.text(), mostMebibytes));
@@ -86,6 +108,11 @@ final class SeasonFolder {
     /** All files read so far, in the order of reading. */
     List<SourceFile> files() {
         return List.copyOf(files);
+    }
+
+    /** The season file itself, when it is not on a disk. */
+    TextFile readUnwritten(TextFile season) {
+        return remember(Path.of(season.name()), season);
     }
 
     private TextFile remember(Path path, TextFile file) {

@@ -1,0 +1,47 @@
+package freshfurrow.app.begin;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** What a season needs and nobody answered. */
+final class Missing {
+    private static final int MOST_NAMED = 5;
+
+    private Missing() {}
+
+    /** A few words for each thing. */
+    static List<String> of(Map<Section, Map<String, Entry>> entries, List<FieldRow> rows, Answers answers) {
+        List<String> missing = new ArrayList<>();
+        if (isNowhere(entries)) {
+            missing.add("where the yard is");
+        }
+        if (rows.isEmpty()) {
+            missing.add("fields");
+        }
+        if (answers.fields().shapes().isEmpty()) {
+            add(missing, "the area of", rows, FieldRow::area);
+            add(missing, "the latitude of", rows, FieldRow::lat);
+            add(missing, "the longitude of", rows, FieldRow::lon);
+        }
+        add(missing, "the crop of", rows, FieldRow::crop);
+        return missing;
+    }
+
+    /** Whether nobody said where machines start. */
+    static boolean isNowhere(Map<Section, Map<String, Entry>> entries) {
+        Question at = Section.PLACES.questions().get(0);
+        return entries.get(Section.PLACES).values().stream().allMatch(entry -> entry.answer(at).isEmpty());
+    }
+
+    private static void add(List<String> missing, String what, List<FieldRow> rows, Function<FieldRow, String> value) {
+        List<String> without = rows.stream().filter(row -> value.apply(row).isBlank()).map(FieldRow::id).toList();
+        if (without.isEmpty()) {
+            return;
+        }
+        int more = without.size() - MOST_NAMED;
+        missing.add(what + " " + String.join(", ", without.subList(0, Math.min(MOST_NAMED, without.size())))
+                + (more > 0 ? " and " + more + " more" : ""));
+    }
+}

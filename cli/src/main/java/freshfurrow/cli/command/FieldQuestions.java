@@ -1,0 +1,78 @@
+package freshfurrow.cli.command;
+
+import freshfurrow.app.begin.Answers;
+import freshfurrow.app.begin.FieldRow;
+import freshfurrow.app.begin.GivenFields;
+import freshfurrow.app.begin.Heading;
+import freshfurrow.app.begin.NewSeason;
+import freshfurrow.app.begin.Surroundings;
+import freshfurrow.model.read.Problem;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Fields, one after the other, until no more is named. */
+final class FieldQuestions {
+    private final Prompts prompts;
+    private final Function<GivenFields, Answers> with;
+    private final Surroundings here;
+    private final List<FieldRow> rows = new ArrayList<>();
+
+    /** @param with all that is answered so far, with those fields */
+    FieldQuestions(Prompts prompts, Function<GivenFields, Answers> with, Surroundings here) {
+        this.prompts = prompts;
+        this.with = with;
+        this.here = here;
+    }
+
+    GivenFields fields() {
+        prompts.say("");
+        prompts.say("The fields. A table of them is soon pasted at the desk instead: freshfurrow desk DIR");
+        while (true) {
+            String name = prompts.answer("What do you call a field? (Enter if there is no other)", "");
+            if (name.isEmpty()) {
+                return GivenFields.table(rows);
+            }
+            rows.add(field(name));
+        }
+    }
+
+    private FieldRow field(String name) {
+        Map<Heading, String> cells = new EnumMap<>(Heading.class);
+        cells.put(Heading.NAME, name);
+        cell(cells, Heading.AREA, "How large is it?", "");
+        cell(cells, Heading.LAT, "Where do machines enter it: latitude?", "");
+        cell(cells, Heading.LON, "And longitude?", "");
+        String before = rows.isEmpty() ? "" : rows.get(rows.size() - 1).crop();
+        cell(cells, Heading.CROP, "What will grow on it? (like corn)", before);
+        return row(cells);
+    }
+
+    private void cell(Map<Heading, String> cells, Heading heading, String question, String usual) {
+        while (true) {
+            cells.put(heading, prompts.answerOr(question, usual));
+            List<FieldRow> all = new ArrayList<>(rows);
+            all.add(row(cells));
+            List<Problem> problems = cells.get(heading).isEmpty()
+                    ? List.of()
+                    : NewSeason.of(with.apply(GivenFields.table(all)), here).problemsOf(rows.size(), heading);
+            if (problems.isEmpty()) {
+                return;
+            }
+            problems.forEach(problem -> prompts.say("  " + problem.reason() + "; " + problem.remedy()));
+        }
+    }
+
+    private static FieldRow row(Map<Heading, String> cells) {
+        return new FieldRow(
+                "",
+                cells.getOrDefault(Heading.NAME, ""),
+                cells.getOrDefault(Heading.AREA, ""),
+                cells.getOrDefault(Heading.LAT, ""),
+                cells.getOrDefault(Heading.LON, ""),
+                cells.getOrDefault(Heading.CROP, ""),
+                "");
+    }
+}

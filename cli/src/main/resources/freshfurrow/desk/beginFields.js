@@ -1,0 +1,94 @@
+// The fields of a season that is begun: rows of a table, typed, pasted from a spreadsheet, or out of a file.
+import { tell } from "/desk/server.js";
+import { make, fill, attempt, problemList, say } from "/desk/make.js";
+import { blankMap, position } from "/desk/beginMap.js";
+
+const columns = [["name", "Name"], ["id", "Id"], ["area", "Area"], ["crop", "Crop"], ["lat", "Latitude"], ["lon", "Longitude"]];
+const headings = [["", "nothing"], ...columns, ["drainage", "Drainage"]];
+const empty = () => ({ id: "", name: "", area: "", lat: "", lon: "", crop: "", drainage: "" });
+
+// Rows that the table was pasted with, until somebody has confirmed what its columns are.
+function confirmation(answer, text, take) {
+  const choices = answer.columns.map((guess, i) => make("select", { "aria-label": `Column ${i + 1}`, "data-column": i },
+    ...headings.map(([key, name]) => make("option", { value: key, selected: key === guess }, name))));
+  const use = make("button", { type: "button", id: "use-table", class: "chief", onclick: () => attempt(use, async () =>
+    take((await tell("/api/begin/table", { text, columns: choices.map((choice) => choice.value) })).fields)) }, `Use these ${answer.fields.length} fields`);
+  return make("div", { id: "confirm-table" }, make("p", {}, "Is each column what it seems to be?"),
+    make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Columns" }, make("table", {},
+      make("thead", {}, make("tr", {}, ...answer.headings.map((heading) => make("th", { scope: "col" }, heading || "(no heading)")))),
+      make("tbody", {}, make("tr", {}, ...answer.first.map((cell) => make("td", {}, cell))), make("tr", {}, ...choices.map((choice) => make("td", {}, choice)))))), use);
+}
+
+export function fieldsStep({ state, changed, redraw }) {
+  const given = make("div", { id: "given", "aria-live": "polite" });
+  const drawn = state.map !== null;
+  let chosen = 0;
+  if (state.fields.length === 0 && !drawn) state.fields.push(empty());
+
+  const take = (rows) => {
+    const kept = state.map === null ? state.fields.filter((field) => Object.values(field).some((cell) => cell !== "")) : [];
+    state.fields = [...kept, ...rows];
+    state.map = null;
+    changed();
+    redraw();
+    say(`${rows.length} fields taken. Look them over.`);
+  };
+  const read = async (text) => {
+    try {
+      const answer = await tell("/api/begin/table", { text });
+      if (answer.drawn) {
+        state.map = text;
+        state.fields = answer.fields;
+        changed();
+        redraw();
+        say(`${answer.fields.length} fields taken from the map. Areas and places come from the drawing.`);
+      } else {
+        fill(given, confirmation(answer, text, take));
+      }
+    } catch (failure) {
+      if (!failure.problems) throw failure;
+      fill(given, problemList(failure.problems));
+    }
+  };
+
+  const cell = (field, key, i) => {
+    const none = drawn && ["area", "lat", "lon"].includes(key);
+    const input = make("input", { type: "text", "data-field": i, "data-cell": key, autocomplete: "off", disabled: none, placeholder: none ? "as drawn" : null,
+      "aria-label": `${columns.find(([name]) => name === key)[1]} of field ${i + 1}` });
+    input.value = field[key];
+    input.addEventListener("focus", () => { chosen = i; });
+    input.addEventListener("input", () => { field[key] = input.value.trim(); changed(); });
+    return make("td", {}, input);
+  };
+  const rows = () => state.fields.map((field, i) => make("tr", {}, ...columns.map(([key]) => cell(field, key, i)),
+    make("td", {}, drawn ? null : make("button", { type: "button", "aria-label": `Take field ${i + 1} out`, onclick: () => { state.fields.splice(i, 1); changed(); redraw(); } }, "×"))));
+
+  const paste = make("textarea", { id: "paste", rows: 3, "aria-label": "Rows copied from a spreadsheet", placeholder: "Copy the rows in your spreadsheet, with their headings, and paste them here" });
+  paste.addEventListener("input", () => { if (paste.value.trim() !== "") read(paste.value); });
+  const file = make("input", { type: "file", id: "field-file", accept: ".csv,.tsv,.txt,.json,.geojson" });
+  file.addEventListener("change", async () => { if (file.files[0]) await read(await file.files[0].text()); });
+  const drop = make("div", { class: "drop" }, make("label", {}, "Or choose or drop a CSV or GeoJSON file ", file));
+  drop.addEventListener("dragover", (event) => event.preventDefault());
+  drop.addEventListener("drop", async (event) => {
+    event.preventDefault();
+    if (event.dataTransfer.files[0]) await read(await event.dataTransfer.files[0].text());
+  });
+
+  const at = position((state.entries.places[0].typed || {}).at);
+  const marks = [...(at ? [{ name: "yard", ...at }] : []),
+    ...state.fields.filter((field) => field.lat !== "" && field.lon !== "").map((field) => ({ name: field.name || field.id, lat: Number(field.lat), lon: Number(field.lon) }))];
+  return [
+    make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Fields" }, make("table", { id: "field-rows" },
+      make("thead", {}, make("tr", {}, ...columns.map(([, name]) => make("th", { scope: "col" }, name)), make("th", { scope: "col" }, ""))),
+      make("tbody", {}, ...rows()))),
+    make("p", { class: "help" }, `Areas without a unit are in ${state.units === "us" ? "acres" : "hectares"}. Where nothing is typed as id, one is made of the name.`),
+    drawn ? make("p", {}, "Areas and places come from the map.") : make("button", { type: "button", id: "add-field", onclick: () => { state.fields.push(empty()); redraw(); } }, "Another field"),
+    paste, drop, given,
+    at && !drawn ? make("div", {}, make("p", {}, "Choose a row, then click where machines enter the field, or type the coordinates."),
+      blankMap({ id: "field-map", centre: at, marks, units: state.units, picked: ({ lat, lon }) => {
+        Object.assign(state.fields[Math.min(chosen, state.fields.length - 1)], { lat, lon });
+        changed();
+        redraw();
+      } })) : null,
+  ];
+}
