@@ -28,7 +28,12 @@ public enum Heading {
 
     /** What a heading with that text is about, whatever unit stands in it; empty when that cannot be told. */
     public static Optional<Heading> guess(String text) {
-        String bare = text.replaceAll("[(\\[].*?[)\\]]", "").toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+        String plain = text.replaceAll("[(\\[].*?[)\\]]", "").toLowerCase(Locale.ROOT).strip();
+        return named(plain).or(() -> named(plain.replaceFirst("\\s(in )?(ac|acres|ha|hectares|m2)$", "")));
+    }
+
+    private static Optional<Heading> named(String plain) {
+        String bare = plain.replaceAll("[^a-z0-9]", "");
         return Arrays.stream(values())
                 .filter(heading -> heading.names.contains(bare))
                 .findFirst();

@@ -24,6 +24,9 @@ final class HelpIT {
                           -h, --help      Show this help message and exit.
                           -V, --version   Print version information and exit.
                         Commands:
+                          begin       Begin a season: write a commented season file from plain
+                                        questions.
+                          desk        Work on a season in a browser.
                           check       List every problem in a season, or summarize it.
                           weather     Print a season's workable days by week, from its weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
@@ -67,6 +70,8 @@ final class HelpIT {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "begin",
+                "desk",
                 "check",
                 "weather",
                 "plan",

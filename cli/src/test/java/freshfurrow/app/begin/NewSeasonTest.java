@@ -1,0 +1,171 @@
+package freshfurrow.app.begin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import freshfurrow.model.read.Reading;
+import freshfurrow.model.season.Planter;
+import freshfurrow.model.season.Season;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Files of seasons that are begun. */
+final class NewSeasonTest {
+    static final Surroundings HERE = new Surroundings(LocalDate.of(2027, 3, 1), ZoneId.of("America/Chicago"));
+
+    private static NewSeason begun(UnitSystem units, Map<Section, List<Entry>> entries, FieldRow... rows) {
+        return NewSeason.of(new Answers(units, entries, GivenFields.table(List.of(rows)), false), HERE);
+    }
+
+    private static List<Entry> one(String key, String typed) {
+        return List.of(new Entry("", Map.of(key, typed)));
+    }
+
+    private static FieldRow field(String id, String name) {
+        return new FieldRow(id, name, "40", "41.02", "-97.01", "corn", "");
+    }
+
+    private static Season season(NewSeason begun) {
+        assertThat(begun.problems()).isEmpty();
+        return ((Reading.Valid) begun.reading()).season();
+    }
+
+    @Test
+    void figuresTypedAsPeopleTypeThemAreWrittenAsTheFileHasThem() {
+        NewSeason begun = begun(
+                UnitSystem.US,
+                Map.of(
+                        Section.SEASON,
+                        List.of(new Entry("", Map.of("name", "River: #1", "hours", "7-12, 12:30 to 8 pm", "closed", "sundays, 5/31/2027"))),
+                        Section.PLACES,
+                        one("at", "41.00 N, 97.00 W"),
+                        Section.CROPS,
+                        List.of(new Entry("corn", Map.of("window", "4/22/2027 to 5/8/2027"))),
+                        Section.PLANTERS,
+                        List.of(new Entry("", Map.of("tank", "1,200", "width", "40 feet", "fieldEfficiency", "70 %"))),
+                        Section.RIGS,
+                        List.of(new Entry("", Map.of("batchTime", "10 minutes", "nurseTank", "1500 gallons", "payload", "14,000")))),
+                field("N40", "North forty"));
+        assertThat(begun.text())
+                .contains(
+                        "  name: \"River: #1\"\n",
+                        "  first: 2027-04-19  # default\n",
+                        "hours: [\"07:00/12:00\", \"12:30/20:00\"]\n",
+                        "closed: [SUNDAY, 2027-05-31]\n",
+                        "  yard: {lat: 41.00, lon: -97.00}\n",
+                        "    window: 2027-04-22/2027-05-08\n",
+                        "    width: 40 ft\n",
+                        "    tank: 1200 gal\n",
+                        "    fieldEfficiency: 0.70\n",
+                        "    speed: 5 mph  # default; usual 4 to 7 mph (ASABE D497, row-crop planters)\n",
+                        "    batchTime: 10 min\n",
+                        "    nurseTank: 1500 gal\n",
+                        "    payload: 14000 lb\n",
+                        "    # bucket: 25 lb  (not given)\n",
+                        "    lat: 41.00  # default: at the yard\n");
+        assertThat(begun.fieldsText())
+                .isEqualTo("id,name,area (ac),lat,lon,crop\nN40,North forty,40,41.02,-97.01,corn\n");
+        assertThat(season(begun).applicators().get(0).tankL()).isCloseTo(1200 * 3.785411784, within(1e-9));
+    }
+
+    @Test
+    void aMetricSeasonIsWrittenInHectaresAndLitres() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(Section.PLACES, one("at", "48.6 2.3"), Section.RECIPES, one("mix", "160"), Section.PLANTERS, one("rowSpacing", "0.5 m")),
+                new FieldRow("", "Über dem Hang", "16,5", "48,62", "2.29", "Silage maize", "well"));
+        assertThat(begun.text())
+                .contains("mix: 160 L/ha\n", "rowSpacing: 0.5 m\n", "width: 9 m  # default", "  Silage-maize:\n")
+                .doesNotContain("gal", "mph");
+        assertThat(begun.fieldsText())
+                .isEqualTo("id,name,area (ha),lat,lon,crop,drainage\nber-dem-Hang,Über dem Hang,16.5,48.62,2.29,Silage-maize,well\n");
+        assertThat(season(begun).fields().get(0).areaHa()).isEqualTo(16.5);
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void anExampleIsASeasonOfDefaultsThatAreAllSaidToBeSome(UnitSystem units) {
+        NewSeason example = NewSeason.of(ExampleFarm.in(units), HERE);
+        assertThat(season(example).fields()).hasSize(3);
+        assertThat(example.missing()).isEmpty();
+        assertThat(example.text().lines()
+                        .filter(line -> line.matches(" +[a-zA-Z]+: .+|(hours|closed): .+"))
+                        .filter(line -> !line.matches(" +at: .*")))
+                .hasSizeGreaterThan(30)
+                .allMatch(line -> line.contains("# default") || line.contains("# invented"));
+        assertThat(example.text().lines().filter(line -> line.contains("; usual ")))
+                .hasSizeGreaterThan(15)
+                .allMatch(line -> line.matches(".*\\((common practice, no source|ASABE D497, row-crop planters|no public figure is known; .*)\\)"));
+    }
+
+    /** Field efficiency 0.50 to 0.75, typically 0.65, and 4 to 7 mph: ASABE D497, row-crop planters, from memory. */
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void defaultsOfAPlanterAreWithinThePublishedRange(UnitSystem units) {
+        Planter planter = (Planter) season(NewSeason.of(ExampleFarm.in(units), HERE)).applicators().get(0);
+        assertThat(planter.fieldEfficiency()).isBetween(0.50, 0.75).isEqualTo(0.65);
+        assertThat(planter.speedMPerS() / 0.44704).isBetween(4.0, 7.0);
+    }
+
+    @Test
+    void aHalfMadeSeasonSaysWhatIsMissing() {
+        NewSeason begun = begun(UnitSystem.US, Map.of(), new FieldRow("S80", "", "", "", "", "", ""), field("N40", ""));
+        assertThat(begun.missing())
+                .containsExactly("where the yard is", "the area of S80", "the latitude of S80", "the longitude of S80");
+        assertThat(begun.text())
+                .contains(
+                        "  yard: {}  # still missing: where it is",
+                        "fields: fields.csv  # still missing: the area of S80; the latitude of S80; the longitude of S80\n",
+                        "    # still missing: where it is, like lat: 41.02 and lon: -97.01\n");
+        assertThat(begun.problems()).extracting(problem -> problem.file() + " " + problem.path())
+                .contains("season.yaml places.yard.lat", "season.yaml waterPoints.well.lon", "fields.csv area", "fields.csv lat");
+        assertThat(begun(UnitSystem.US, Map.of()).missing()).containsExactly("where the yard is", "fields");
+        assertThat(begun(UnitSystem.US, Map.of()).text()).contains("fields: fields.csv  # still missing: fields\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"=HYPERLINK(\"x\")", "a, \"b\"\nc", "<script>alert(1)</script>", "\u202eback\u0007", "- x: {y", "'", "# no", "&a *b !!c |", "\ud800", "+@-="})
+    void hostileNamesAreTextAndNothingElse(String name) {
+        NewSeason begun = begun(
+                UnitSystem.US,
+                Map.of(Section.SEASON, one("name", "S" + name), Section.PLACES, one("at", "41,-97")),
+                field("N40", name));
+        Season season = season(begun);
+        assertThat(season.name()).isEqualTo(Names.name("S" + name));
+        assertThat(season.fields()).hasSize(1);
+        assertThat(begun.fieldsText().lines().skip(1)).allMatch(line -> !line.split(",", -1)[1].replace("\"", "").matches("[=+@-].*"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tank, soon", "tank, 12 bushels", "tank, 0 gal", "speed, -5", "fieldEfficiency, 1e999999999", "width, '{a: [b'"})
+    void whatIsNotUnderstoodIsWrittenAsItWasTypedAndRefusedAtItsPlace(String key, String typed) {
+        NewSeason begun = begun(
+                UnitSystem.US,
+                Map.of(Section.PLACES, one("at", "41,-97"), Section.PLANTERS, one(key, typed)),
+                field("N40", "North forty"));
+        assertThat(begun.problems()).singleElement().satisfies(problem -> assertThat(problem.path()).isEqualTo("planters.P1." + key));
+        assertThat(begun.problemsAt("planters.P1." + key)).hasSize(1);
+    }
+
+    @Test
+    void noTwoThingsHaveTheSameId() {
+        NewSeason begun = begun(
+                UnitSystem.US, Map.of(Section.PLACES, one("at", "41,-97")), field("yard", ""), field("", "Well"), field("", "well"), field("", "???"));
+        assertThat(season(begun).fields()).extracting(field -> field.id()).containsExactly("yard-2", "Well-2", "well-3", "F04");
+    }
+
+    @Test
+    void defaultDatesFollowWhatIsKnown() {
+        assertThat(begun(UnitSystem.US, Map.of(Section.SEASON, one("first", "2027-09-01"))).text())
+                .contains("last: 2027-10-18  # default", "from: 2027-09-01  # default", "window: 2027-09-01/2027-10-18");
+        Surroundings summer = new Surroundings(LocalDate.of(2027, 7, 1), HERE.zone());
+        assertThat(NewSeason.of(ExampleFarm.in(UnitSystem.US), summer).text()).contains("name: Season 2028", "first: 2028-04-19");
+    }
+}

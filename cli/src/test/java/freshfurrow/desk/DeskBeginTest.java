@@ -1,0 +1,93 @@
+package freshfurrow.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.app.input.GivenSeason;
+import freshfurrow.app.input.SeasonClock;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a desk without a season answers. */
+final class DeskBeginTest {
+    private static final String COMPLETE = "{\"units\": \"us\", \"entries\": {\"places\": [{\"id\": \"yard\", \"typed\": {\"at\": \"41, -97\"}}]},"
+            + " \"fields\": [{\"id\": \"N40\", \"area\": \"40\", \"lat\": \"41.02\", \"lon\": \"-97.01\", \"crop\": \"corn\"}]}";
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path season = Path.of("");
+    private Desk desk;
+    private int port;
+    private String cookie = "";
+
+    @BeforeEach
+    void openDesk() throws IOException {
+        season = folder.resolve("new");
+        desk = Desk.open(new DeskOrder(new GivenSeason(season, List.of()), new SeasonClock(Clock.systemUTC()), 0, false));
+        URI link = URI.create(desk.link());
+        port = link.getPort();
+        cookie = new RawRequest(port, "GET", link.getPath() + "?" + link.getQuery()).send().cookie().orElseThrow();
+    }
+
+    @AfterEach
+    void closeDesk() {
+        desk.close();
+    }
+
+    private RawRequest.Response post(String path, String body) {
+        return RawRequest.post(port, path, body).with("Cookie", cookie).send();
+    }
+
+    private String get(String path) {
+        return new RawRequest(port, "GET", path).with("Cookie", cookie).send().body();
+    }
+
+    @Test
+    void aSeasonIsWrittenOnceAndNeverOverAnother() throws IOException {
+        assertThat(get("/api/begin")).contains("\"needed\":true");
+        assertThat(post("/api/begin/look", COMPLETE).body()).contains("\"missing\":[]", "\"sums\":[\"Season ");
+        assertThat(season).doesNotExist();
+        assertThat(post("/api/begin", COMPLETE).status()).isEqualTo(200);
+        assertThat(season.resolve("fields.csv")).content().contains("N40,,40,41.02,-97.01,corn");
+        assertThat(get("/api/begin")).contains("\"needed\":false");
+        assertThat(get("/api/season")).contains("\"sums\"");
+        String before = Files.readString(season.resolve("season.yaml"));
+        RawRequest.Response again = post("/api/begin", COMPLETE.replace("41, -97", "42, -97"));
+        assertThat(again.status()).isEqualTo(409);
+        assertThat(again.body()).contains("exists already, so nothing was written");
+        assertThat(season.resolve("season.yaml")).hasContent(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"units\": \"feet\"}",
+                "{\"units\": 1}",
+                "{\"units\": \"us\", \"entries\": {\"planters\": [{\"id\": 7}]}}",
+                "{\"units\": \"us\", \"fields\": [{\"area\": {}}]}",
+                "{\"units\": \"us\", \"map\": \"{\\\"features\\\": [{}]}\", \"fields\": []}"
+            })
+    void whatMakesNoSenseIsRefused(String body) {
+        assertThat(post("/api/begin", body).status()).isEqualTo(400);
+        assertThat(season).doesNotExist();
+    }
+
+    @Test
+    void headingsOfATableAreGuessed() {
+        String text = "{\"text\": \"\uFEFFField\\tAcres\\r\\n<b>North\\t40\\r\\n\"}";
+        assertThat(post("/api/begin/table", text).body())
+                .contains("\"columns\":[\"name\",\"area\"]", "\"name\":\"<b>North\"", "\"area\":\"40 ac\"");
+        assertThat(post("/api/begin/table", "{\"text\": \"{\"}").status()).isEqualTo(400);
+    }
+}
