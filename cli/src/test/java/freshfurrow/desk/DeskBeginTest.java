@@ -19,8 +19,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a desk without a season answers. */
 final class DeskBeginTest {
-    private static final String COMPLETE = "{\"units\": \"us\", \"entries\": {\"places\": [{\"id\": \"yard\", \"typed\": {\"at\": \"41, -97\"}}]},"
-            + " \"fields\": [{\"id\": \"N40\", \"area\": \"40\", \"lat\": \"41.02\", \"lon\": \"-97.01\", \"crop\": \"corn\"}]}";
+    private static final String COMPLETE =
+            "{\"units\": \"us\", \"entries\": {\"places\": [{\"id\": \"yard\", \"typed\": {\"at\": \"41, -97\"}}]},"
+                    + " \"fields\": [{\"id\": \"N40\", \"area\": \"40\", \"lat\": \"41.02\", \"lon\": \"-97.01\", \"crop\": \"corn\"}]}";
 
     @TempDir
     private Path folder = Path.of("");
@@ -33,10 +34,14 @@ final class DeskBeginTest {
     @BeforeEach
     void openDesk() throws IOException {
         season = folder.resolve("new");
-        desk = Desk.open(new DeskOrder(new GivenSeason(season, List.of()), new SeasonClock(Clock.systemUTC()), 0, false));
+        desk = Desk.open(
+                new DeskOrder(new GivenSeason(season, List.of()), new SeasonClock(Clock.systemUTC()), 0, false));
         URI link = URI.create(desk.link());
         port = link.getPort();
-        cookie = new RawRequest(port, "GET", link.getPath() + "?" + link.getQuery()).send().cookie().orElseThrow();
+        cookie = new RawRequest(port, "GET", link.getPath() + "?" + link.getQuery())
+                .send()
+                .cookie()
+                .orElseThrow();
     }
 
     @AfterEach

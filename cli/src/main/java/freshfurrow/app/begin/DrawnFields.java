@@ -59,7 +59,9 @@ public final class DrawnFields {
     private static String property(JsonNode feature, Heading heading) {
         for (var property : feature.path("properties").properties()) {
             if (Heading.guess(property.getKey()).filter(heading::equals).isPresent()) {
-                return property.getValue().asText("").equals("null") ? "" : property.getValue().asText("");
+                return property.getValue().asText("").equals("null")
+                        ? ""
+                        : property.getValue().asText("");
             }
         }
         return "";

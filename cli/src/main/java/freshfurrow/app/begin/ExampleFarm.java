@@ -13,17 +13,25 @@ public final class ExampleFarm {
     }
 
     private static Answers us() {
-        return farm(UnitSystem.US, "41.0, -97.0", "41.01, -97.02", List.of(
-                row("N40", "North forty", "40", "41.02", "-97.01", "corn"),
-                row("S80", "South eighty", "80", "40.98", "-97.0", "corn"),
-                row("E60", "East slope", "60", "41.003", "-96.962", "beans")));
+        return farm(
+                UnitSystem.US,
+                "41.0, -97.0",
+                "41.01, -97.02",
+                List.of(
+                        row("N40", "North forty", "40", "41.02", "-97.01", "corn"),
+                        row("S80", "South eighty", "80", "40.98", "-97.0", "corn"),
+                        row("E60", "East slope", "60", "41.003", "-96.962", "beans")));
     }
 
     private static Answers metric() {
-        return farm(UnitSystem.METRIC, "48.6, 2.3", "48.612, 2.318", List.of(
-                row("N16", "North piece", "16", "48.62", "2.29", "maize"),
-                row("S30", "South piece", "30", "48.585", "2.3", "maize"),
-                row("E24", "East slope", "24", "48.603", "2.34", "sunflower")));
+        return farm(
+                UnitSystem.METRIC,
+                "48.6, 2.3",
+                "48.612, 2.318",
+                List.of(
+                        row("N16", "North piece", "16", "48.62", "2.29", "maize"),
+                        row("S30", "South piece", "30", "48.585", "2.3", "maize"),
+                        row("E24", "East slope", "24", "48.603", "2.34", "sunflower")));
     }
 
     private static Answers farm(UnitSystem units, String yard, String well, List<FieldRow> rows) {

@@ -34,14 +34,20 @@ record FieldsFile(String name, String text, List<FieldRow> rows) {
         StringBuilder text = new StringBuilder();
         CSVFormat format = CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            List<String> header = new ArrayList<>(List.of("id", "name", "area (" + units.area() + ")", "lat", "lon", "crop"));
+            List<String> header =
+                    new ArrayList<>(List.of("id", "name", "area (" + units.area() + ")", "lat", "lon", "crop"));
             if (drains) {
                 header.add("drainage");
             }
             printer.printRecord(header);
             for (FieldRow row : rows) {
                 List<String> cells = new ArrayList<>(List.of(
-                        row.id(), row.name(), area(row.area(), units), degrees(row.lat()), degrees(row.lon()), row.crop()));
+                        row.id(),
+                        row.name(),
+                        area(row.area(), units),
+                        degrees(row.lat()),
+                        degrees(row.lon()),
+                        row.crop()));
                 if (drains) {
                     cells.add(row.drainage());
                 }
@@ -78,7 +84,8 @@ record FieldsFile(String name, String text, List<FieldRow> rows) {
             feature.set("geometry", shapes.get(i));
         }
         try {
-            return MAPPER.writeValueAsString(collection).replace("{\"type\":\"Feature\"", "\n{\"type\":\"Feature\"") + "\n";
+            return MAPPER.writeValueAsString(collection).replace("{\"type\":\"Feature\"", "\n{\"type\":\"Feature\"")
+                    + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }

@@ -28,7 +28,8 @@ public enum Heading {
 
     /** What a heading with that text is about, whatever unit stands in it; empty when that cannot be told. */
     public static Optional<Heading> guess(String text) {
-        String plain = text.replaceAll("[(\\[].*?[)\\]]", "").toLowerCase(Locale.ROOT).strip();
+        String plain =
+                text.replaceAll("[(\\[].*?[)\\]]", "").toLowerCase(Locale.ROOT).strip();
         return named(plain).or(() -> named(plain.replaceFirst("\\s(in )?(ac|acres|ha|hectares|m2)$", "")));
     }
 
@@ -41,7 +42,9 @@ public enum Heading {
 
     /** The heading of that key; empty when there is none. */
     public static Optional<Heading> of(String key) {
-        return Arrays.stream(values()).filter(heading -> heading.key().equals(key)).findAny();
+        return Arrays.stream(values())
+                .filter(heading -> heading.key().equals(key))
+                .findAny();
     }
 
     /** The unit of areas that a heading names; empty when it names none. */

@@ -32,11 +32,15 @@ final class Missing {
     /** Whether nobody said where machines start. */
     static boolean isNowhere(Map<Section, Map<String, Entry>> entries) {
         Question at = Section.PLACES.questions().get(0);
-        return entries.get(Section.PLACES).values().stream().allMatch(entry -> entry.answer(at).isEmpty());
+        return entries.get(Section.PLACES).values().stream()
+                .allMatch(entry -> entry.answer(at).isEmpty());
     }
 
     private static void add(List<String> missing, String what, List<FieldRow> rows, Function<FieldRow, String> value) {
-        List<String> without = rows.stream().filter(row -> value.apply(row).isBlank()).map(FieldRow::id).toList();
+        List<String> without = rows.stream()
+                .filter(row -> value.apply(row).isBlank())
+                .map(FieldRow::id)
+                .toList();
         if (without.isEmpty()) {
             return;
         }

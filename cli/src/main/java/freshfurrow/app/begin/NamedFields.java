@@ -23,9 +23,7 @@ final class NamedFields {
             String id = Names.id(row.id().isBlank() ? name : row.id());
             String crop = Names.id(row.crop());
             String own = id.isEmpty() ? String.format(Locale.ROOT, "F%02d", named.size() + 1) : id;
-            named.add(row.withId(taken.free(own))
-                    .withName(name)
-                    .withCrop(crop.isEmpty() ? onlyCrop : crop));
+            named.add(row.withId(taken.free(own)).withName(name).withCrop(crop.isEmpty() ? onlyCrop : crop));
         }
         return named;
     }
@@ -33,7 +31,10 @@ final class NamedFields {
     /** Ids of the crops that rows name, in their order. */
     static Set<String> crops(List<FieldRow> rows) {
         Set<String> crops = new LinkedHashSet<>();
-        rows.stream().map(row -> Names.id(row.crop())).filter(crop -> !crop.isEmpty()).forEach(crops::add);
+        rows.stream()
+                .map(row -> Names.id(row.crop()))
+                .filter(crop -> !crop.isEmpty())
+                .forEach(crops::add);
         return crops;
     }
 }

@@ -39,19 +39,19 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
         entries.get(Section.WATER).keySet().forEach(taken::free);
         List<String> crops = crops(answers);
         crops.forEach(crop -> entries.get(Section.CROPS).putIfAbsent(crop, new Entry(crop, Map.of())));
-        List<FieldRow> rows = NamedFields.of(
-                answers.fields().rows(), taken, crops.size() == 1 ? crops.get(0) : "");
+        List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, crops.size() == 1 ? crops.get(0) : "");
         FieldsFile fields = FieldsFile.of(rows, answers.fields().shapes(), answers.units());
         List<String> missing = new ArrayList<>(Missing.of(entries, rows, answers));
         String text = new SeasonWriter(answers, Defaults.of(answers, here), entries, fields).text();
-        Reading reading = SeasonFiles.read(
-                TextFile.of(FILE_NAME, text), List.of(TextFile.of(fields.name(), fields.text())));
+        Reading reading =
+                SeasonFiles.read(TextFile.of(FILE_NAME, text), List.of(TextFile.of(fields.name(), fields.text())));
         return new NewSeason(text, fields.name(), fields.text(), missing, reading);
     }
 
     /** Ids of the crops: those that were answered, those that fields name, or an invented one where there is none. */
     public static List<String> crops(Answers answers) {
-        Set<String> crops = new LinkedHashSet<>(named(Section.CROPS, answers.of(Section.CROPS)).keySet());
+        Set<String> crops = new LinkedHashSet<>(
+                named(Section.CROPS, answers.of(Section.CROPS)).keySet());
         crops.addAll(NamedFields.crops(answers.fields().rows()));
         return crops.isEmpty() ? List.of(answers.units() == UnitSystem.US ? "corn" : "maize") : List.copyOf(crops);
     }

@@ -32,14 +32,16 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
     public static Optional<PastedTable> read(String text) {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<List<String>> cells = new ArrayList<>();
-        CSVFormat format = CSVFormat.RFC4180.builder()
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
                 .setDelimiter(delimiter(plain))
                 .setIgnoreEmptyLines(true)
                 .get();
         try (CSVParser parser = format.parse(new StringReader(plain))) {
             for (CSVRecord row : parser) {
                 if (row.stream().anyMatch(cell -> !cell.isBlank()) && cells.size() <= MOST_ROWS) {
-                    cells.add(row.stream().limit(MOST_COLUMNS).map(String::strip).toList());
+                    cells.add(
+                            row.stream().limit(MOST_COLUMNS).map(String::strip).toList());
                 }
             }
         } catch (IOException | UncheckedIOException e) {
@@ -66,8 +68,10 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
 
     private static PastedTable of(List<List<String>> cells) {
         int columns = cells.stream().mapToInt(List::size).max().orElse(0);
-        List<List<String>> even = cells.stream().map(row -> filled(row, columns)).toList();
-        boolean hasHeadings = even.get(0).stream().anyMatch(cell -> Heading.guess(cell).isPresent());
+        List<List<String>> even =
+                cells.stream().map(row -> filled(row, columns)).toList();
+        boolean hasHeadings =
+                even.get(0).stream().anyMatch(cell -> Heading.guess(cell).isPresent());
         return hasHeadings
                 ? new PastedTable(even.get(0), even.subList(1, even.size()))
                 : new PastedTable(filled(List.of(), columns), even);

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param metric what is usual in hectares and litres
  * @param source where the usual range comes from; empty where there is no range
  */
-public record Question(String key, String words, Form form, Optional<Kind> kind, Usual us, Usual metric, String source) {
+public record Question(
+        String key, String words, Form form, Optional<Kind> kind, Usual us, Usual metric, String source) {
     /** Of ranges that are rules of thumb. */
     static final String COMMON = "common practice, no source";
 

@@ -39,14 +39,16 @@ final class SeasonWriter {
             section(section);
         }
         line("");
-        line("# More that may stand here: rain, weather, drying, fixed, sprayers, goals, costs. docs/season-file.md has every key.");
+        line(
+                "# More that may stand here: rain, weather, drying, fixed, sprayers, goals, costs. docs/season-file.md has every key.");
         return text.toString();
     }
 
     private void head() {
-        line(answers.invented()
-                ? "# An invented farm, to be changed into yours: places and fields are invented, all else are defaults."
-                : "# A season for freshfurrow. Change it with any editor, or at the desk: freshfurrow desk");
+        line(
+                answers.invented()
+                        ? "# An invented farm, to be changed into yours: places and fields are invented, all else are defaults."
+                        : "# A season for freshfurrow. Change it with any editor, or at the desk: freshfurrow desk");
         line("# \"default\" marks what nobody gave: put your own in its place. A usual range is no limit.");
         line("# Maps show latitude and longitude where you click. `freshfurrow check` lists what is wrong or missing.");
         line("");
@@ -86,10 +88,9 @@ final class SeasonWriter {
     /** Latitude and longitude as they stand in braces; empty when they were not given. */
     private static Optional<String> at(Entry entry, Section section) {
         Question question = section.questions().get(0);
-        return entry.answer(question)
-                .map(typed -> TypedPosition.read(typed)
-                        .map(position -> "lat: " + position.lat() + ", lon: " + position.lon())
-                        .orElseGet(() -> "lat: " + flow(typed)));
+        return entry.answer(question).map(typed -> TypedPosition.read(typed)
+                .map(position -> "lat: " + position.lat() + ", lon: " + position.lon())
+                .orElseGet(() -> "lat: " + flow(typed)));
     }
 
     private void section(Section section) {
@@ -106,7 +107,8 @@ final class SeasonWriter {
                 }
             }
             if (MACHINES.contains(section.key())) {
-                line(IN + IN + "at: " + entries.get(Section.PLACES).keySet().iterator().next());
+                line(IN + IN + "at: "
+                        + entries.get(Section.PLACES).keySet().iterator().next());
             }
         });
     }
@@ -118,7 +120,8 @@ final class SeasonWriter {
             line(IN + IN + "# still missing: where it is, like lat: 41.02 and lon: -97.01");
             return;
         }
-        String note = own.isPresent() ? (answers.invented() ? comment("invented") : "") : comment("default: at the yard");
+        String note =
+                own.isPresent() ? (answers.invented() ? comment("invented") : "") : comment("default: at the yard");
         for (String part : at.get().split(", ", -1)) {
             line(IN + IN + part + note);
         }
@@ -129,7 +132,8 @@ final class SeasonWriter {
                 .filter(what -> !what.equals("where the yard is"))
                 .toList();
         line("");
-        line("# A row a field" + (fields.name().endsWith(".csv") ? ", for any spreadsheet." : ", drawn as on the map."));
+        line("# A row a field"
+                + (fields.name().endsWith(".csv") ? ", for any spreadsheet." : ", drawn as on the map."));
         line("fields: " + fields.name()
                 + (missing.isEmpty() ? "" : comment("still missing: " + String.join("; ", missing))));
     }
@@ -161,11 +165,15 @@ final class SeasonWriter {
     }
 
     private static String block(String value) {
-        return WrittenText.inBlock(value).or(() -> WrittenText.inBlock(Unseen.marked(value))).orElse("\"?\"");
+        return WrittenText.inBlock(value)
+                .or(() -> WrittenText.inBlock(Unseen.marked(value)))
+                .orElse("\"?\"");
     }
 
     private static String flow(String value) {
-        return WrittenText.inFlow(value).or(() -> WrittenText.inFlow(Unseen.marked(value))).orElse("\"?\"");
+        return WrittenText.inFlow(value)
+                .or(() -> WrittenText.inFlow(Unseen.marked(value)))
+                .orElse("\"?\"");
     }
 
     private static String comment(String words) {

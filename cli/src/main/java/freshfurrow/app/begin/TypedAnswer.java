@@ -23,7 +23,8 @@ final class TypedAnswer {
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
     private static final Pattern AMERICAN = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
     private static final Pattern WITH_DOTS = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
-    private static final Pattern BETWEEN_DAYS = Pattern.compile("\\s+to\\s+|\\s*\\u2013\\s*|\\s+-\\s+|(?<=\\d{4}-\\d{2}-\\d{2})/");
+    private static final Pattern BETWEEN_DAYS =
+            Pattern.compile("\\s+to\\s+|\\s*\\u2013\\s*|\\s+-\\s+|(?<=\\d{4}-\\d{2}-\\d{2})/");
     private static final Pattern FIGURE = Pattern.compile("\\d*\\.?\\d+");
     private static final Pattern PER_CENT = Pattern.compile("(\\d+(?:\\.\\d+)?) ?%");
 
@@ -42,8 +43,9 @@ final class TypedAnswer {
             case POSITION -> TypedPosition.read(text).map(position -> position.lat() + ", " + position.lon());
             case QUANTITY -> TypedQuantity.asWritten(text, question.kind().orElseThrow(), question.unit(units));
             case SHARE -> share(text);
-            case CHOICE -> Optional.of(text.toLowerCase(Locale.ROOT))
-                    .filter(choice -> choice.equals("field") || choice.equals("water"));
+            case CHOICE ->
+                Optional.of(text.toLowerCase(Locale.ROOT))
+                        .filter(choice -> choice.equals("field") || choice.equals("water"));
         };
     }
 
@@ -80,7 +82,9 @@ final class TypedAnswer {
     }
 
     private static Optional<String> zone(String text) {
-        return ZoneId.getAvailableZoneIds().stream().filter(id -> id.equalsIgnoreCase(text)).findAny();
+        return ZoneId.getAvailableZoneIds().stream()
+                .filter(id -> id.equalsIgnoreCase(text))
+                .findAny();
     }
 
     private static Optional<String> closed(String text, UnitSystem units) {

@@ -28,7 +28,8 @@ final class TypedPosition {
             return Optional.empty();
         }
         return Optional.of(new Position(
-                signed(pair.group(1), pair.group(2).equals("S")), signed(pair.group(3), pair.group(4).equals("W"))));
+                signed(pair.group(1), pair.group(2).equals("S")),
+                signed(pair.group(3), pair.group(4).equals("W"))));
     }
 
     private static String signed(String degrees, boolean isOtherWay) {

@@ -43,7 +43,8 @@ public record GivenSeason(Path path, List<Path> variants) {
 
     /** The folder that the season is in, or will be in when it is begun. */
     public Path folder() {
-        if (Files.isDirectory(path) || (!Files.exists(path) && !FILE_NAME.matcher(path.toString()).matches())) {
+        if (Files.isDirectory(path)
+                || (!Files.exists(path) && !FILE_NAME.matcher(path.toString()).matches())) {
             return path;
         }
         Path parent = path.toAbsolutePath().getParent();

@@ -50,10 +50,9 @@ final class BeginCommand implements Callable<Integer> {
         BegunFiles files = BegunFiles.of(new GivenSeason(folder, List.of()));
         files.refuseObstructed();
         Surroundings here = new Surroundings(LocalDate.now(ZoneId.systemDefault()), ZoneId.systemDefault());
-        Optional<Answers> answers = units.map(ExampleFarm::in)
-                .or(() -> new Questionnaire(
-                                new Prompts(input(), spec.commandLine().getOut()), here)
-                        .answers());
+        Optional<Answers> answers = units.map(ExampleFarm::in).or(() -> new Questionnaire(
+                        new Prompts(input(), spec.commandLine().getOut()), here)
+                .answers());
         if (answers.isEmpty()) {
             Output.warn(
                     spec,
@@ -70,7 +69,8 @@ final class BeginCommand implements Callable<Integer> {
         List<String> lines = new ArrayList<>();
         written.forEach(file -> lines.add("Written: " + file));
         if (begun.problems().isEmpty()) {
-            lines.add("The season can be planned. Look at the defaults in it first, and put your own figures in their place.");
+            lines.add(
+                    "The season can be planned. Look at the defaults in it first, and put your own figures in their place.");
         } else {
             lines.add("Still missing or wrong:");
             begun.problems().stream().map(Problem::toString).forEach(problem -> lines.add("  " + problem));
@@ -80,7 +80,8 @@ final class BeginCommand implements Callable<Integer> {
     }
 
     private static BufferedReader input() {
-        Charset charset = Optional.ofNullable(System.console()).map(Console::charset).orElse(Charset.defaultCharset());
+        Charset charset =
+                Optional.ofNullable(System.console()).map(Console::charset).orElse(Charset.defaultCharset());
         return new BufferedReader(new InputStreamReader(System.in, charset));
     }
 }

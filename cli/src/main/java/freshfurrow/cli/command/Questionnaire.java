@@ -46,7 +46,8 @@ final class Questionnaire {
             section(Section.PLACES, 1);
             fields = new FieldQuestions(prompts, this::withFields, here).fields();
             crops();
-            for (Section section : List.of(Section.RECIPES, Section.PLANTERS, Section.RIGS, Section.WATER, Section.COMPOST)) {
+            for (Section section :
+                    List.of(Section.RECIPES, Section.PLANTERS, Section.RIGS, Section.WATER, Section.COMPOST)) {
                 section(section, COUNTED.contains(section) ? count(section) : 1);
             }
             return Optional.of(now());
@@ -100,7 +101,9 @@ final class Questionnaire {
     /** P1, P2; well, well2. */
     private static String id(Section section, int number) {
         String usual = section.usualId();
-        return usual.endsWith("1") ? usual.substring(0, usual.length() - 1) + number : number == 1 ? usual : usual + number;
+        return usual.endsWith("1")
+                ? usual.substring(0, usual.length() - 1) + number
+                : number == 1 ? usual : usual + number;
     }
 
     private void crops() {

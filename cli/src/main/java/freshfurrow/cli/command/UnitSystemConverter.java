@@ -9,6 +9,7 @@ final class UnitSystemConverter implements ITypeConverter<UnitSystem> {
     @Override
     public UnitSystem convert(String text) {
         return UnitSystem.of(text)
-                .orElseThrow(() -> new TypeConversionException("'" + text + "' is not us or metric; write one of them"));
+                .orElseThrow(
+                        () -> new TypeConversionException("'" + text + "' is not us or metric; write one of them"));
     }
 }

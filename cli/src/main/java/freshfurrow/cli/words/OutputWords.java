@@ -41,9 +41,10 @@ final class OutputWords implements OutputRefusal.Visitor<List<String>> {
     private static String line(Obstruction obstruction, Unwritten unwritten) {
         String reason = obstruction.file() + ": " + obstruction.obstacle().words() + ", so " + what(unwritten) + "; ";
         return switch (obstruction.obstacle()) {
-            case THERE -> unwritten == Unwritten.SEASON
-                    ? reason + elsewhere(unwritten)
-                    : reason + "replace it with --force, or " + elsewhere(unwritten);
+            case THERE ->
+                unwritten == Unwritten.SEASON
+                        ? reason + elsewhere(unwritten)
+                        : reason + "replace it with --force, or " + elsewhere(unwritten);
             case LINK, NO_ORDINARY_FILE -> reason + "move it away, or " + elsewhere(unwritten);
         };
     }

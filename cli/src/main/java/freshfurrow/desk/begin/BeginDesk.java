@@ -71,7 +71,8 @@ public final class BeginDesk implements Part {
         ObjectNode answer = Json.object();
         if (DrawnFields.isMap(text)) {
             GivenFields drawn = DrawnFields.read(text)
-                    .orElseThrow(() -> Unanswered.senseless("That is not a GeoJSON FeatureCollection with fields in it."));
+                    .orElseThrow(
+                            () -> Unanswered.senseless("That is not a GeoJSON FeatureCollection with fields in it."));
             answer.put("drawn", true).set("fields", FieldsData.of(drawn.rows()));
             return answer;
         }
@@ -82,9 +83,15 @@ public final class BeginDesk implements Part {
                 ? Json.texts(order, "columns").stream().map(Heading::of).toList()
                 : table.guesses();
         answer.set("headings", Json.list(table.headings()));
-        answer.set("columns", Json.list(about.stream().map(each -> each.map(Heading::key).orElse("")).toList()));
+        answer.set(
+                "columns",
+                Json.list(about.stream()
+                        .map(each -> each.map(Heading::key).orElse(""))
+                        .toList()));
         answer.set("fields", FieldsData.of(table.fields(about)));
-        answer.set("first", Json.list(table.rows().isEmpty() ? List.of() : table.rows().get(0)));
+        answer.set(
+                "first",
+                Json.list(table.rows().isEmpty() ? List.of() : table.rows().get(0)));
         return answer;
     }
 

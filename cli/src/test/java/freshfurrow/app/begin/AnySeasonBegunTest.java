@@ -51,7 +51,9 @@ class AnySeasonBegunTest {
         assertThat(season.fields()).hasSameSizeAs(rows);
         for (int i = 0; i < rows.size(); i++) {
             assertThat(season.fields().get(i).areaHa())
-                    .isCloseTo(Kind.AREA.toSi(Double.parseDouble(rows.get(i).area().replace(",", "")), units.area()), within(NEAR));
+                    .isCloseTo(
+                            Kind.AREA.toSi(Double.parseDouble(rows.get(i).area().replace(",", "")), units.area()),
+                            within(NEAR));
         }
         planters(season, entries.get(Section.PLANTERS), units);
         rigs(season, entries.get(Section.RIGS), units);
@@ -60,7 +62,8 @@ class AnySeasonBegunTest {
     /** The mix of a full batch fits in every tank. */
     private static List<Entry> withRoomForABatch(Map<Section, List<Entry>> entries, UnitSystem units) {
         Map<String, String> recipe = entries.get(Section.RECIPES).get(0).typed();
-        double perCompost = figure(recipe, Section.RECIPES, "mix", units) / figure(recipe, Section.RECIPES, "compost", units);
+        double perCompost =
+                figure(recipe, Section.RECIPES, "mix", units) / figure(recipe, Section.RECIPES, "compost", units);
         double mix = entries.get(Section.RIGS).stream()
                 .mapToDouble(rig -> figure(rig.typed(), Section.RIGS, "batchCompost", units) * perCompost)
                 .max()
@@ -80,7 +83,9 @@ class AnySeasonBegunTest {
     private static Map<String, String> figures(Section section, UnitSystem units, Random random) {
         Map<String, String> typed = new LinkedHashMap<>();
         for (Question question : section.questions()) {
-            if (question.form() == Form.QUANTITY && !question.usual(units).value().isEmpty() && random.nextInt(3) > 0) {
+            if (question.form() == Form.QUANTITY
+                    && !question.usual(units).value().isEmpty()
+                    && random.nextInt(3) > 0) {
                 String[] ends = question.usual(units).range().split(" to ", 2);
                 double least = Double.parseDouble(ends[0]);
                 double most = Double.parseDouble(ends[1].replaceAll(" .*", ""));
@@ -125,13 +130,15 @@ class AnySeasonBegunTest {
     }
 
     /** The figure that was typed, or the default, in the season's units. */
-    private static void holds(Kind kind, Map<String, String> typed, String key, Section section, UnitSystem units, double inSeason) {
+    private static void holds(
+            Kind kind, Map<String, String> typed, String key, Section section, UnitSystem units, double inSeason) {
         double figure = figure(typed, section, key, units);
         assertThat(inSeason).isCloseTo(kind.toSi(figure, question(section, key).unit(units)), within(NEAR));
     }
 
     private static double figure(Map<String, String> typed, Section section, String key, UnitSystem units) {
-        String text = typed.getOrDefault(key, question(section, key).usual(units).value());
+        String text =
+                typed.getOrDefault(key, question(section, key).usual(units).value());
         return Double.parseDouble(text.replaceAll("[^0-9.]", ""));
     }
 

@@ -43,7 +43,15 @@ final class NewSeasonTest {
                 UnitSystem.US,
                 Map.of(
                         Section.SEASON,
-                        List.of(new Entry("", Map.of("name", "River: #1", "hours", "7-12, 12:30 to 8 pm", "closed", "sundays, 5/31/2027"))),
+                        List.of(new Entry(
+                                "",
+                                Map.of(
+                                        "name",
+                                        "River: #1",
+                                        "hours",
+                                        "7-12, 12:30 to 8 pm",
+                                        "closed",
+                                        "sundays, 5/31/2027"))),
                         Section.PLACES,
                         one("at", "41.00 N, 97.00 W"),
                         Section.CROPS,
@@ -51,7 +59,9 @@ final class NewSeasonTest {
                         Section.PLANTERS,
                         List.of(new Entry("", Map.of("tank", "1,200", "width", "40 feet", "fieldEfficiency", "70 %"))),
                         Section.RIGS,
-                        List.of(new Entry("", Map.of("batchTime", "10 minutes", "nurseTank", "1500 gallons", "payload", "14,000")))),
+                        List.of(new Entry(
+                                "",
+                                Map.of("batchTime", "10 minutes", "nurseTank", "1500 gallons", "payload", "14,000")))),
                 field("N40", "North forty"));
         assertThat(begun.text())
                 .contains(
@@ -79,13 +89,20 @@ final class NewSeasonTest {
     void aMetricSeasonIsWrittenInHectaresAndLitres() {
         NewSeason begun = begun(
                 UnitSystem.METRIC,
-                Map.of(Section.PLACES, one("at", "48.6 2.3"), Section.RECIPES, one("mix", "160"), Section.PLANTERS, one("rowSpacing", "0.5 m")),
+                Map.of(
+                        Section.PLACES,
+                        one("at", "48.6 2.3"),
+                        Section.RECIPES,
+                        one("mix", "160"),
+                        Section.PLANTERS,
+                        one("rowSpacing", "0.5 m")),
                 new FieldRow("", "Über dem Hang", "16,5", "48,62", "2.29", "Silage maize", "well"));
         assertThat(begun.text())
                 .contains("mix: 160 L/ha\n", "rowSpacing: 0.5 m\n", "width: 9 m  # default", "  Silage-maize:\n")
                 .doesNotContain("gal", "mph");
         assertThat(begun.fieldsText())
-                .isEqualTo("id,name,area (ha),lat,lon,crop,drainage\nber-dem-Hang,Über dem Hang,16.5,48.62,2.29,Silage-maize,well\n");
+                .isEqualTo(
+                        "id,name,area (ha),lat,lon,crop,drainage\nber-dem-Hang,Über dem Hang,16.5,48.62,2.29,Silage-maize,well\n");
         assertThat(season(begun).fields().get(0).areaHa()).isEqualTo(16.5);
     }
 
@@ -95,21 +112,25 @@ final class NewSeasonTest {
         NewSeason example = NewSeason.of(ExampleFarm.in(units), HERE);
         assertThat(season(example).fields()).hasSize(3);
         assertThat(example.missing()).isEmpty();
-        assertThat(example.text().lines()
+        assertThat(example.text()
+                        .lines()
                         .filter(line -> line.matches(" +[a-zA-Z]+: .+|(hours|closed): .+"))
                         .filter(line -> !line.matches(" +at: .*")))
                 .hasSizeGreaterThan(30)
                 .allMatch(line -> line.contains("# default") || line.contains("# invented"));
         assertThat(example.text().lines().filter(line -> line.contains("; usual ")))
                 .hasSizeGreaterThan(15)
-                .allMatch(line -> line.matches(".*\\((common practice, no source|ASABE D497, row-crop planters|no public figure is known; .*)\\)"));
+                .allMatch(
+                        line -> line.matches(
+                                ".*\\((common practice, no source|ASABE D497, row-crop planters|no public figure is known; .*)\\)"));
     }
 
     /** Field efficiency 0.50 to 0.75, typically 0.65, and 4 to 7 mph: ASABE D497, row-crop planters, from memory. */
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void defaultsOfAPlanterAreWithinThePublishedRange(UnitSystem units) {
-        Planter planter = (Planter) season(NewSeason.of(ExampleFarm.in(units), HERE)).applicators().get(0);
+        Planter planter = (Planter)
+                season(NewSeason.of(ExampleFarm.in(units), HERE)).applicators().get(0);
         assertThat(planter.fieldEfficiency()).isBetween(0.50, 0.75).isEqualTo(0.65);
         assertThat(planter.speedMPerS() / 0.44704).isBetween(4.0, 7.0);
     }
@@ -124,14 +145,31 @@ final class NewSeasonTest {
                         "  yard: {}  # still missing: where it is",
                         "fields: fields.csv  # still missing: the area of S80; the latitude of S80; the longitude of S80\n",
                         "    # still missing: where it is, like lat: 41.02 and lon: -97.01\n");
-        assertThat(begun.problems()).extracting(problem -> problem.file() + " " + problem.path())
-                .contains("season.yaml places.yard.lat", "season.yaml waterPoints.well.lon", "fields.csv area", "fields.csv lat");
+        assertThat(begun.problems())
+                .extracting(problem -> problem.file() + " " + problem.path())
+                .contains(
+                        "season.yaml places.yard.lat",
+                        "season.yaml waterPoints.well.lon",
+                        "fields.csv area",
+                        "fields.csv lat");
         assertThat(begun(UnitSystem.US, Map.of()).missing()).containsExactly("where the yard is", "fields");
         assertThat(begun(UnitSystem.US, Map.of()).text()).contains("fields: fields.csv  # still missing: fields\n");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"=HYPERLINK(\"x\")", "a, \"b\"\nc", "<script>alert(1)</script>", "\u202eback\u0007", "- x: {y", "'", "# no", "&a *b !!c |", "\ud800", "+@-="})
+    @ValueSource(
+            strings = {
+                "=HYPERLINK(\"x\")",
+                "a, \"b\"\nc",
+                "<script>alert(1)</script>",
+                "\u202eback\u0007",
+                "- x: {y",
+                "'",
+                "# no",
+                "&a *b !!c |",
+                "\ud800",
+                "+@-="
+            })
     void hostileNamesAreTextAndNothingElse(String name) {
         NewSeason begun = begun(
                 UnitSystem.US,
@@ -140,32 +178,51 @@ final class NewSeasonTest {
         Season season = season(begun);
         assertThat(season.name()).isEqualTo(Names.name("S" + name));
         assertThat(season.fields()).hasSize(1);
-        assertThat(begun.fieldsText().lines().skip(1)).allMatch(line -> !line.split(",", -1)[1].replace("\"", "").matches("[=+@-].*"));
+        assertThat(begun.fieldsText().lines().skip(1))
+                .allMatch(line -> !line.split(",", -1)[1].replace("\"", "").matches("[=+@-].*"));
     }
 
     @ParameterizedTest
-    @CsvSource({"tank, soon", "tank, 12 bushels", "tank, 0 gal", "speed, -5", "fieldEfficiency, 1e999999999", "width, '{a: [b'"})
+    @CsvSource({
+        "tank, soon",
+        "tank, 12 bushels",
+        "tank, 0 gal",
+        "speed, -5",
+        "fieldEfficiency, 1e999999999",
+        "width, '{a: [b'"
+    })
     void whatIsNotUnderstoodIsWrittenAsItWasTypedAndRefusedAtItsPlace(String key, String typed) {
         NewSeason begun = begun(
                 UnitSystem.US,
                 Map.of(Section.PLACES, one("at", "41,-97"), Section.PLANTERS, one(key, typed)),
                 field("N40", "North forty"));
-        assertThat(begun.problems()).singleElement().satisfies(problem -> assertThat(problem.path()).isEqualTo("planters.P1." + key));
+        assertThat(begun.problems()).singleElement().satisfies(problem -> assertThat(problem.path())
+                .isEqualTo("planters.P1." + key));
         assertThat(begun.problemsAt("planters.P1." + key)).hasSize(1);
     }
 
     @Test
     void noTwoThingsHaveTheSameId() {
         NewSeason begun = begun(
-                UnitSystem.US, Map.of(Section.PLACES, one("at", "41,-97")), field("yard", ""), field("", "Well"), field("", "well"), field("", "???"));
-        assertThat(season(begun).fields()).extracting(field -> field.id()).containsExactly("yard-2", "Well-2", "well-3", "F04");
+                UnitSystem.US,
+                Map.of(Section.PLACES, one("at", "41,-97")),
+                field("yard", ""),
+                field("", "Well"),
+                field("", "well"),
+                field("", "???"));
+        assertThat(season(begun).fields())
+                .extracting(field -> field.id())
+                .containsExactly("yard-2", "Well-2", "well-3", "F04");
     }
 
     @Test
     void defaultDatesFollowWhatIsKnown() {
-        assertThat(begun(UnitSystem.US, Map.of(Section.SEASON, one("first", "2027-09-01"))).text())
-                .contains("last: 2027-10-18  # default", "from: 2027-09-01  # default", "window: 2027-09-01/2027-10-18");
+        assertThat(begun(UnitSystem.US, Map.of(Section.SEASON, one("first", "2027-09-01")))
+                        .text())
+                .contains(
+                        "last: 2027-10-18  # default", "from: 2027-09-01  # default", "window: 2027-09-01/2027-10-18");
         Surroundings summer = new Surroundings(LocalDate.of(2027, 7, 1), HERE.zone());
-        assertThat(NewSeason.of(ExampleFarm.in(UnitSystem.US), summer).text()).contains("name: Season 2028", "first: 2028-04-19");
+        assertThat(NewSeason.of(ExampleFarm.in(UnitSystem.US), summer).text())
+                .contains("name: Season 2028", "first: 2028-04-19");
     }
 }

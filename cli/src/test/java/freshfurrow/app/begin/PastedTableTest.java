@@ -54,9 +54,10 @@ final class PastedTableTest {
 
     @Test
     void fieldsThatWereDrawnKeepTheirShapes() {
-        String map = "\uFEFF{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"id\":7,\"properties\":"
-                + "{\"Field_Name\":\"<b>North\",\"CROP\":\"corn\",\"owner\":\"B\"},\"geometry\":{\"type\":\"Polygon\",\"coordinates\":"
-                + "[[[-97.0,41.0],[-96.99,41.0],[-96.99,41.01],[-97.0,41.01],[-97.0,41.0]]]}}]}";
+        String map =
+                "\uFEFF{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"id\":7,\"properties\":"
+                        + "{\"Field_Name\":\"<b>North\",\"CROP\":\"corn\",\"owner\":\"B\"},\"geometry\":{\"type\":\"Polygon\",\"coordinates\":"
+                        + "[[[-97.0,41.0],[-96.99,41.0],[-96.99,41.01],[-97.0,41.01],[-97.0,41.0]]]}}]}";
         assertThat(DrawnFields.isMap(map)).isTrue();
         GivenFields drawn = DrawnFields.read(map).orElseThrow();
         assertThat(drawn.rows()).containsExactly(new FieldRow("7", "<b>North", "", "", "", "corn", ""));
@@ -67,7 +68,8 @@ final class PastedTableTest {
         assertThat(begun.missing()).isEmpty();
         assertThat(begun.fieldsName()).isEqualTo("fields.geojson");
         // a hundredth of a degree each way at 41 degrees north: 1.1105 km by 0.8412 km (WGS84), about 93.4 ha
-        assertThat(((Reading.Valid) begun.reading()).season().fields().get(0).areaHa()).isBetween(93.0, 94.0);
+        assertThat(((Reading.Valid) begun.reading()).season().fields().get(0).areaHa())
+                .isBetween(93.0, 94.0);
     }
 
     @ParameterizedTest

@@ -72,7 +72,8 @@ final class DeskBeginIT {
         browser.await("document.querySelector('#begin-missing').textContent === 'Still missing: fields.'");
         step("yard");
         browser.click(browser.element("#map-places"));
-        assertThat(browser.element("[data-path='places.yard']").getAttribute("value")).matches("4[01]\\.\\d{5}, -9[67]\\.\\d{5}");
+        assertThat(browser.element("[data-path='places.yard']").getAttribute("value"))
+                .matches("4[01]\\.\\d{5}, -9[67]\\.\\d{5}");
         Pictures.keep("desk-begin-yard", browser);
 
         step("fields");
@@ -82,8 +83,15 @@ final class DeskBeginIT {
         cell(0, "lat", "41.02");
         browser.await("document.querySelector('#begin-missing').textContent.includes('the longitude of North-forty')");
         cell(0, "lon", "-97.01");
-        browser.element("#paste").sendKeys("Field,Acres,Lat,Lng,Crop", Keys.ENTER, "South flat,80,40.98,-96.99,corn", Keys.ENTER, "East slope,60,41.003,-96.962,beans");
-        browser.await("document.querySelector('#use-table') !== null && document.querySelector('#use-table').textContent.includes('2 fields')");
+        browser.element("#paste")
+                .sendKeys(
+                        "Field,Acres,Lat,Lng,Crop",
+                        Keys.ENTER,
+                        "South flat,80,40.98,-96.99,corn",
+                        Keys.ENTER,
+                        "East slope,60,41.003,-96.962,beans");
+        browser.await(
+                "document.querySelector('#use-table') !== null && document.querySelector('#use-table').textContent.includes('2 fields')");
         Pictures.keep("desk-begin-fields", browser);
         browser.click(browser.element("#use-table"));
         browser.await("document.querySelectorAll('#field-rows tbody tr').length === 3");
@@ -93,7 +101,8 @@ final class DeskBeginIT {
 
         step("planters");
         type("planters.P1.tank", "600 bushels");
-        browser.await("document.querySelector('.problem').parentElement.parentElement.textContent.includes('bushels is not a unit of a volume')");
+        browser.await(
+                "document.querySelector('.problem').parentElement.parentElement.textContent.includes('bushels is not a unit of a volume')");
         type("planters.P1.tank", "600 gal");
         assertThat(browser.text("[data-entry=P1]")).contains("usual 4 to 7 mph (ASABE D497, row-crop planters)");
         Pictures.keep("desk-begin-planters", browser);
@@ -107,13 +116,20 @@ final class DeskBeginIT {
         step("look");
         browser.await("document.querySelector('#part').dataset.problems === '0'");
         browser.await("document.querySelector('#begin-text').textContent.includes('mass: 1200 lb')");
-        assertThat(browser.text("#begin-text")).contains("tank: 600 gal", "batchTime: 10 min", "nurseTank: 1200 gal", "speed: 5 mph  # default");
+        assertThat(browser.text("#begin-text"))
+                .contains("tank: 600 gal", "batchTime: 10 min", "nurseTank: 1200 gal", "speed: 5 mph  # default");
         Pictures.keep("desk-begin-look", browser);
         assertThat(said()).isEqualTo("Nothing is missing.");
         assertThat(folder).isEmptyDirectory();
         browser.click(browser.element("#begin-write"));
-        browser.await("document.documentElement.dataset.shown === 'season' && document.querySelector('#section') !== null");
-        assertThat(folder.resolve("season.yaml")).content().contains("name: Begun at the desk <b>", "first: 2027-04-19\n", "hours: [\"07:00/12:00\", \"12:30/20:00\"]");
+        browser.await(
+                "document.documentElement.dataset.shown === 'season' && document.querySelector('#section') !== null");
+        assertThat(folder.resolve("season.yaml"))
+                .content()
+                .contains(
+                        "name: Begun at the desk <b>",
+                        "first: 2027-04-19\n",
+                        "hours: [\"07:00/12:00\", \"12:30/20:00\"]");
         assertThat(folder.resolve("fields.csv")).content().contains("North-forty,North forty,40,41.02,-97.01,corn");
         assertThat(browser.text("#missing")).isEmpty();
         assertThat(browser.text("#season-name")).isEqualTo("Begun at the desk <b>");
@@ -148,8 +164,11 @@ final class DeskBeginIT {
         after.removeAll(before);
         String desks = browser.driver().getWindowHandle();
         browser.driver().switchTo().window(after.iterator().next());
-        browser.await("document.readyState === 'complete' && document.body !== null && document.body.textContent.includes('P1')");
-        assertThat(browser.driver().findElement(By.tagName("body")).getText()).contains(day).contains("North forty");
+        browser.await(
+                "document.readyState === 'complete' && document.body !== null && document.body.textContent.includes('P1')");
+        assertThat(browser.driver().findElement(By.tagName("body")).getText())
+                .contains(day)
+                .contains("North forty");
         assertThat(browser.printed()).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         browser.driver().close();
         browser.driver().switchTo().window(desks);

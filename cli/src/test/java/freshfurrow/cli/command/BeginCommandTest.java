@@ -23,7 +23,8 @@ final class BeginCommandTest {
     private static final Surroundings HERE = new Surroundings(LocalDate.of(2027, 3, 1), ZoneId.of("America/Chicago"));
 
     /** One field; all else is left to the defaults. */
-    private static final String SHORTEST = "us\n".concat("\n".repeat(6)) + "41.0, -97.0\nNorth forty\n40\n41.02\n-97.01\ncorn\n\n";
+    private static final String SHORTEST =
+            "us\n".concat("\n".repeat(6)) + "41.0, -97.0\nNorth forty\n40\n41.02\n-97.01\ncorn\n\n";
 
     @TempDir
     private Path folder = Path.of("");
@@ -36,7 +37,8 @@ final class BeginCommandTest {
     }
 
     private Optional<Answers> answers(String lines) {
-        return new Questionnaire(new Prompts(new BufferedReader(new StringReader(lines)), new PrintWriter(out)), HERE).answers();
+        return new Questionnaire(new Prompts(new BufferedReader(new StringReader(lines)), new PrintWriter(out)), HERE)
+                .answers();
     }
 
     @ParameterizedTest
@@ -54,7 +56,8 @@ final class BeginCommandTest {
     void whatIsThereIsNeverReplaced(String file) throws Exception {
         Files.writeString(folder.resolve(file), "mine");
         assertThat(run("begin", folder.toString(), "--units", "us")).isEqualTo(1);
-        assertThat(err.toString()).contains(file + ": exists already, so nothing was written; begin a season in another folder");
+        assertThat(err.toString())
+                .contains(file + ": exists already, so nothing was written; begin a season in another folder");
         try (var files = Files.list(folder)) {
             assertThat(files).containsExactly(folder.resolve(file));
         }
@@ -93,7 +96,8 @@ final class BeginCommandTest {
 
     @Test
     void twoPlantersAreAskedAboutOneAfterTheOther() {
-        String lines = SHORTEST + "\n" + "\n".repeat(3) + "two\n2\n" + "40\n" + "\n".repeat(7) + "20 ft\n" + "\n".repeat(40);
+        String lines =
+                SHORTEST + "\n" + "\n".repeat(3) + "two\n2\n" + "40\n" + "\n".repeat(7) + "20 ft\n" + "\n".repeat(40);
         NewSeason begun = NewSeason.of(answers(lines).orElseThrow(), HERE);
         assertThat(begun.problems()).isEmpty();
         assertThat(begun.text()).contains("  P1:\n    width: 40 ft\n", "  P2:\n    width: 20 ft\n");
@@ -103,7 +107,9 @@ final class BeginCommandTest {
     @Test
     void linesOfOtherSystemsAreAnswersToo() {
         NewSeason begun = NewSeason.of(
-                answers(("\uFEFF" + SHORTEST + "\n".repeat(40)).replace("\n", "\r\n")).orElseThrow(), HERE);
+                answers(("\uFEFF" + SHORTEST + "\n".repeat(40)).replace("\n", "\r\n"))
+                        .orElseThrow(),
+                HERE);
         assertThat(begun.problems()).isEmpty();
     }
 
@@ -115,7 +121,8 @@ final class BeginCommandTest {
 
     @Test
     void nothingInANameSteersTheTerminal() {
-        String lines = SHORTEST.replace("us\n\n", "us\n\u001b[31mred\n").replace("corn", "\u001b[2Jcorn") + "\n".repeat(40);
+        String lines =
+                SHORTEST.replace("us\n\n", "us\n\u001b[31mred\n").replace("corn", "\u001b[2Jcorn") + "\n".repeat(40);
         assertThat(answers(lines)).isPresent();
         assertThat(out.toString()).doesNotContain("\u001b");
     }
