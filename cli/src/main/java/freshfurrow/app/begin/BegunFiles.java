@@ -40,7 +40,11 @@ public record BegunFiles(Path season) {
         return List.of(season, fields);
     }
 
-    /** @throws freshfurrow.app.refusal.Refused when there is a season, or none can be written there */
+    /**
+     * Makes sure, before anything is asked, that a season can be begun there.
+     *
+     * @throws freshfurrow.app.refusal.Refused when it cannot
+     */
     public void refuseObstructed() {
         OutFiles.BEGUN.refuseObstructed(
                 List.of(season, folder().resolve("fields.csv"), folder().resolve("fields.geojson")), IfThere.KEEP);

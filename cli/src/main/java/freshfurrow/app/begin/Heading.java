@@ -15,6 +15,8 @@ public enum Heading {
     CROP("crop", "cropname", "culture"),
     DRAINAGE("drainage", "drains", "soildrainage");
 
+    /** Never changed. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> names;
 
     Heading(String... names) {

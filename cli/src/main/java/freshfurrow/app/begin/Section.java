@@ -17,6 +17,9 @@ public enum Section {
     private final String usualId;
     private final String noun;
     private final String about;
+
+    /** Never changed. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<Question> questions;
 
     Section(String key, String usualId, String noun, String about, List<Question> questions) {
