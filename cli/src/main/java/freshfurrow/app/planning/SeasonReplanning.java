@@ -125,7 +125,11 @@ public final class SeasonReplanning {
         Plan plan = finished.plan();
         Underway<List<String>> changesUnderway =
                 Underway.begin("changes", () -> ChangesReport.lines(left, plan, plannedBefore, before));
-        OwnAudit.pass(left, plan, true);
+        if (PlanOrigin.isOf(read, before)) {
+            OwnAudit.pass(left, plan, true);
+        } else {
+            OwnAudit.passAfterChange(left, plan);
+        }
         clock.endOf(Stage.AUDIT);
         String text = PlanText.of(plan);
         List<String> changes = changesUnderway.result();

@@ -36,6 +36,8 @@ public sealed interface PlanningRefusal extends Refusal {
         T visit(SeasonChanged refusal);
 
         T visit(PlanChanged refusal);
+
+        T visit(MisfitChange refusal);
     }
 
     /**
@@ -140,6 +142,22 @@ public sealed interface PlanningRefusal extends Refusal {
      * @param newest its file
      */
     record PlanChanged(Path newest) implements PlanningRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * The season's files were changed so that they do not go with what is under way, as mix on board.
+     *
+     * @param findings what would be broken; one at least
+     */
+    record MisfitChange(List<Finding> findings) implements PlanningRefusal {
+        public MisfitChange {
+            findings = List.copyOf(findings);
+        }
+
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

@@ -60,4 +60,14 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
                 refusal.newest()
                         + ": another plan was written here since this one was made, so this one was not taken; replan, or make a new plan");
     }
+
+    @Override
+    public List<String> visit(PlanningRefusal.MisfitChange refusal) {
+        return Stream.concat(
+                        Stream.of(
+                                "The season file was changed so that it does not fit what is under way, so the plan is not"
+                                        + " written; change it back until that is done, or make a new plan."),
+                        refusal.findings().stream().map(AuditReport::line))
+                .toList();
+    }
 }
