@@ -2,7 +2,7 @@ package freshfurrow.cli.e2e;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 
 /** Runs the launcher of this project as a process. */
 final class Launcher {
@@ -51,11 +52,19 @@ final class Launcher {
         return runIn(PROJECT, path(), arguments);
     }
 
+    /** Tells all that was printed whenever that is more. */
+    static Result run(Consumer<String> printed, String... arguments) throws Exception {
+        return result(start(PROJECT, Map.of(), command(path(), arguments)), printed);
+    }
+
     static Result runIn(Path folder, Path launcher, String... arguments) throws Exception {
+        return result(start(folder, Map.of(), command(launcher, arguments)));
+    }
+
+    private static List<String> command(Path launcher, String... arguments) {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(List.of(arguments));
-        Process process = start(folder, Map.of(), command);
-        return result(process);
+        return command;
     }
 
     static Process start(Path folder, Map<String, String> environment, List<String> command) throws IOException {
@@ -68,8 +77,12 @@ final class Launcher {
 
     /** Waits for the process to end. */
     static Result result(Process process) throws Exception {
-        CompletableFuture<String> out = text(process.getInputStream());
-        CompletableFuture<String> err = text(process.getErrorStream());
+        return result(process, all -> {});
+    }
+
+    private static Result result(Process process, Consumer<String> printed) throws Exception {
+        CompletableFuture<String> out = text(process.inputReader(StandardCharsets.UTF_8), printed);
+        CompletableFuture<String> err = text(process.errorReader(StandardCharsets.UTF_8), all -> {});
         if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new IllegalStateException("still running after " + MOST_SECONDS + " s");
@@ -90,12 +103,18 @@ final class Launcher {
         }
     }
 
-    private static CompletableFuture<String> text(InputStream stream) {
+    private static CompletableFuture<String> text(Reader reader, Consumer<String> printed) {
         // a thread for each: one that waits for a thread of another's would leave a process with nobody to print to
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+                        StringBuilder text = new StringBuilder();
+                        char[] more = new char[8_192];
+                        for (int length = reader.read(more); length >= 0; length = reader.read(more)) {
+                            text.append(more, 0, length);
+                            printed.accept(text.toString());
+                        }
+                        return text.toString();
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
