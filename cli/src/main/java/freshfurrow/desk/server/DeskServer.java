@@ -25,6 +25,10 @@ public final class DeskServer implements AutoCloseable {
 
     private static final String EVENTS = "/api/events";
     private static final int MOST_THREADS = 24;
+
+    /** What is being answered when the desk is closed is answered; no page waits longer than that. */
+    private static final long MOST_MS_TO_END_ANSWERS = 2_000;
+
     private static final int SERVER_ERROR = 500;
 
     private final Javalin server;
@@ -92,6 +96,7 @@ public final class DeskServer implements AutoCloseable {
         QueuedThreadPool threads = new QueuedThreadPool(MOST_THREADS);
         threads.setDaemon(true);
         config.jetty.threadPool = threads;
+        config.jetty.modifyServer(jetty -> jetty.setStopTimeout(MOST_MS_TO_END_ANSWERS));
         config.jetty.modifyHttpConfiguration(http -> {
             http.setDelayDispatchUntilContent(false); // what is refused is refused unread
             http.setSendServerVersion(false);

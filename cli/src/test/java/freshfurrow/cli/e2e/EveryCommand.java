@@ -68,7 +68,8 @@ final class EveryCommand {
         Path season = SeasonOnDisk.in(Files.createDirectories(home.resolve(SEASON)));
         Map<String, String> everything = new TreeMap<>();
         for (String line : LINES) {
-            Launcher.Result result = runner.run(line.startsWith("desk") ? new DeskClosed() : all -> {}, words(line, season));
+            Launcher.Result result =
+                    runner.run(line.startsWith("desk") ? new DeskClosed() : all -> {}, words(line, season));
             String printed = result.out() + "exit code " + result.exitCode() + "\n" + result.err();
             everything.put(
                     "$ " + line,
