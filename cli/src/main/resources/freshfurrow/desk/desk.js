@@ -1,6 +1,6 @@
 // The frame around the parts: which one is shown, and what they share.
 import { ask, tell, follow } from "/desk/server.js";
-import { make, fill, say } from "/desk/make.js";
+import { make, fill, problemList, say } from "/desk/make.js";
 import { begin } from "/desk/begin.js";
 import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
@@ -19,10 +19,20 @@ function wanted() {
   return { part: mine.find((part) => part.id === id) || mine[0], rest };
 }
 
-async function show() {
+// One part after the other: one that was slow to be read is not to be drawn over the next.
+let turn = Promise.resolve();
+
+function show() {
+  const hash = location.hash;
+  turn = turn.then(() => (hash === location.hash ? showNow() : undefined));
+  return turn;
+}
+
+async function showNow() {
   const { part, rest } = wanted();
   if (shown && shown.part.leave) shown.part.leave();
   shown = { part };
+  say(""); // which was of the part before
   for (const link of document.querySelectorAll("#parts a")) {
     if (link.hash === `#${part.id}`) link.setAttribute("aria-current", "page");
     else link.removeAttribute("aria-current");
@@ -32,7 +42,8 @@ async function show() {
   try {
     await part.show(main, rest);
   } catch (failure) {
-    fill(main, make("ul", { class: "problems" }, ...failure.problems.map((line) => make("li", {}, line))));
+    if (!failure.problems) throw failure;
+    fill(main, problemList(failure.problems));
   }
   document.documentElement.dataset.shown = part.id;
 }
@@ -71,6 +82,11 @@ async function start() {
     fill(document.body, make("main", {}, make("p", {}, "The desk is closed. All files are where they were.")));
   });
   follow("gone", () => say("The desk does not answer. It may have been closed."));
+  follow("back", () => say("The desk answers again."));
+  document.querySelector(".skip").addEventListener("click", (event) => {
+    event.preventDefault(); // its address would be taken for that of a part
+    main.focus();
+  });
   window.addEventListener("hashchange", show);
   await show();
 }

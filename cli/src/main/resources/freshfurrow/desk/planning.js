@@ -97,6 +97,7 @@ export const planning = {
     unfollow = follow("plan", (state) => draw(main, state));
   },
   leave() {
-    unfollow();
+    if (unfollow) unfollow();
+    unfollow = null;
   },
 };

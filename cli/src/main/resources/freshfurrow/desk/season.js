@@ -55,7 +55,7 @@ function conflict(answer) {
     make("div", { class: "both" },
       make("figure", {}, make("figcaption", {}, `${answer.changed.file} as it is now`), make("pre", { tabindex: 0 }, answer.changed.now || "It is no longer there.")),
       make("figure", {}, make("figcaption", {}, "With your change"), make("pre", { tabindex: 0 }, answer.changed.yours))),
-    make("button", { type: "button", id: "see-now", onclick: () => load() }, "Go on with the file as it is now"));
+    make("button", { type: "button", id: "see-now", onclick: (event) => attempt(event.currentTarget, load) }, "Go on with the file as it is now"));
 }
 
 // One after the other: each goes out from what the one before it has left.
@@ -71,10 +71,14 @@ async function send(path, edits, redraw) {
     say(state.problems.length > 0 ? "Saved. Something is still missing or wrong." : "Saved.");
     if (redraw) draw(); else settle(path);
   } catch (failure) {
-    if (!failure.answer) throw failure;
-    if (failure.answer.changed) fill(main.querySelector("#missing"), conflict(failure.answer));
-    else say(failure.problems.join(" "));
+    refused(failure);
   }
+}
+
+function refused(failure) {
+  if (!failure.answer) throw failure;
+  if (failure.answer.changed) fill(main.querySelector("#missing"), conflict(failure.answer));
+  else say(failure.problems.join(" "));
 }
 
 function accept(answer) {
@@ -189,9 +193,13 @@ function content() {
 
 function step(path, words) {
   return (event) => attempt(event.currentTarget, async () => {
-    accept(await tell(path, { files: state.files }));
-    draw();
-    say(words);
+    try {
+      accept(await tell(path, { files: state.files }));
+      draw();
+      say(words);
+    } catch (failure) {
+      refused(failure);
+    }
   });
 }
 

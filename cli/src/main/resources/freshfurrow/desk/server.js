@@ -37,15 +37,24 @@ function listen(name) {
   source.addEventListener(name, (event) => followers.get(name).forEach((follower) => follower(JSON.parse(event.data))));
 }
 
-// Calls a follower with each event of a name, until the function that is returned is called. "gone" is the desk out of reach.
+// Calls a follower with each event of a name, until the function that is returned is called. "gone" is the desk out of reach, and
+// "back" that it is reached again.
 export function follow(name, follower) {
   if (!source) {
     source = new EventSource("/api/events");
-    source.addEventListener("error", () => (followers.get("gone") || []).forEach((each) => each()));
+    let gone = false;
+    source.addEventListener("error", () => {
+      gone = true;
+      (followers.get("gone") || []).forEach((each) => each());
+    });
+    source.addEventListener("open", () => {
+      if (gone) (followers.get("back") || []).forEach((each) => each());
+      gone = false;
+    });
   }
   if (!followers.has(name)) {
     followers.set(name, new Set());
-    if (name !== "gone") listen(name);
+    if (name !== "gone" && name !== "back") listen(name);
   }
   followers.get(name).add(follower);
   return () => followers.get(name).delete(follower);

@@ -4,24 +4,25 @@ import { tell, Refusal } from "/desk/server.js";
 
 const KEPT = "taps";
 const AGAIN_MS = 3000;
-let memory = []; // where a browser keeps nothing
+let memory = null; // the taps, once this browser turns out to keep nothing
 let sending = false;
 const followers = new Set();
 
-function kept() {
+export function kept() {
+  if (memory) return memory;
   try {
     return JSON.parse(localStorage.getItem(KEPT) || "[]");
   } catch (failure) {
-    return memory;
+    return [];
   }
 }
 
 function keep(taps) {
-  memory = taps;
   try {
     localStorage.setItem(KEPT, JSON.stringify(taps));
+    memory = null;
   } catch (failure) {
-    // a private window: they are kept as long as it is open
+    memory = taps; // a private window, or a full one: they are kept as long as it is open
   }
   followers.forEach((follower) => follower(taps));
 }
@@ -41,17 +42,18 @@ function newId() {
   return Array.from(crypto.getRandomValues(new Uint32Array(3)), (n) => n.toString(36)).join("");
 }
 
-// What came of a tap: "logged", "refused" with the problems, or "kept" until the desk is reached.
-export async function tap(lines) {
-  const taken = { id: newId(), lines };
+// What came of a tap: "logged", "refused" with the problems, or "kept" until the desk writes it. "about" says what was tapped on.
+export async function tap(lines, about) {
+  const taken = { id: newId(), lines, about };
   keep([...kept(), taken]);
-  await send();
+  const hindered = await send();
   const still = kept().find((one) => one.id === taken.id);
   if (!still) return { state: "logged" };
-  return still.problems ? { state: "refused", problems: still.problems } : { state: "kept" };
+  return still.problems ? { state: "refused", problems: still.problems } : { state: "kept", problems: hindered };
 }
 
-// One after the other, in the order in which they were tapped; those that were refused stay for their people to see.
+// One after the other, in the order in which they were tapped; those that were refused stay for their people to see. What keeps the
+// desk from writing any is returned.
 async function send() {
   if (sending) {
     await new Promise((done) => setTimeout(done, 50));
@@ -64,14 +66,15 @@ async function send() {
         await tell("/api/log", { lines: next.lines });
         forget(next.id);
       } catch (failure) {
-        if (!(failure instanceof Refusal) || failure.status === 0 || failure.status >= 500 || failure.status === 403) return undefined;
+        if (!(failure instanceof Refusal)) throw failure;
+        if (failure.status === 0 || failure.status >= 500 || failure.status === 403) return failure.problems;
         keep(kept().map((one) => (one.id === next.id ? { ...one, problems: failure.problems } : one)));
       }
     }
   } finally {
     sending = false;
   }
-  return undefined;
+  return [];
 }
 
 setInterval(() => { if (kept().some((one) => !one.problems)) send(); }, AGAIN_MS);

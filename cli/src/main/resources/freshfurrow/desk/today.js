@@ -1,7 +1,7 @@
 // The day's work by machine, big enough for a thumb, and what people say happened.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, say, attempt, problemList } from "/desk/make.js";
-import { tap, followTaps, forget } from "/desk/taps.js";
+import { tap, kept, followTaps, forget } from "/desk/taps.js";
 
 let main = null;
 let day = null;
@@ -9,6 +9,8 @@ let shown = null; // the machine that is shown; null for all
 let ahead = null; // of the farm's time, how far this device's clock is behind it, ms
 let stops = [];
 let open = null; // the step that is done otherwise or not done
+let waits = 0; // taps that were not sent yet
+let tapping = 0; // taps that are on their way
 
 // The farm's local time now, to the second, or null when today is no day of the season.
 function farmNow() {
@@ -19,13 +21,25 @@ function earlier(a, b) {
   return b !== null && b < a ? b : a;
 }
 
-async function log(lines, words) {
-  const came = await tap(lines);
-  if (came.state === "logged") say(words || "Logged.");
-  else if (came.state === "kept") say("The desk is out of reach. The tap is kept here and sent when it is back.");
-  else say(came.problems.join(" "));
-  if (came.state === "logged") await load(day.day);
+async function log(lines, words, step) {
+  tapping++;
+  try {
+    const came = await tap(lines, step && planned(step));
+    if (came.state === "logged") {
+      await load(day.day);
+      say(words || "Logged.");
+      return;
+    }
+    open = null;
+    draw();
+    say(came.state === "kept" ? `${came.problems.join(" ")} The tap is kept here and sent again until it is logged.` : came.problems.join(" "));
+  } finally {
+    tapping--;
+  }
 }
+
+// What the plan says of a step, by which a tap that waits is known to be of it.
+const planned = (step) => JSON.stringify(step.line);
 
 const input = (id, name, attributes) => make("label", {}, `${name} `, make("input", { id, ...attributes }));
 const select = (id, name, options) => make("label", {}, `${name} `, make("select", { id }, ...options.map((option) => make("option", { value: option }, option))));
@@ -36,7 +50,7 @@ function otherwise(step, key) {
   return make("div", { class: "otherwise" },
     input(`amount-${key}`, "Amount", { value: line.amount || "", type: "text" }),
     input(`at-${key}`, "Ended", { value: earlier(line.at, farmNow()).slice(0, 16), type: "datetime-local" }),
-    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }])) }, "Log it so"));
+    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }], null, step)) }, "Log it so"));
 }
 
 function notDone(step, key, machine) {
@@ -59,7 +73,8 @@ function stepRow(step, i, machine) {
     step.note ? make("div", { class: "note" }, step.note) : null);
   if (!step.line) return make("li", { class: "step" }, text);
   if (step.logged) return make("li", { class: "step is-logged" }, text, make("p", { class: "state" }, "✓ logged"));
-  const done = make("button", { type: "button", class: "chief", "data-done": key, onclick: () => attempt(done, () => log([{ ...step.line, at: earlier(step.line.at, farmNow()) }])) }, "Done as planned");
+  if (kept().some((one) => !one.problems && one.about === planned(step))) return make("li", { class: "step is-waiting" }, text, make("p", { class: "state" }, "waits to be sent"));
+  const done = make("button", { type: "button", class: "chief", "data-done": key, onclick: () => attempt(done, () => log([{ ...step.line, at: earlier(step.line.at, farmNow()) }], null, step)) }, "Done as planned");
   const toggle = (what) => () => {
     open = open && open.key === key && open.what === what ? null : { key, what };
     draw();
@@ -106,10 +121,12 @@ function waiting(taps) {
   const place = main && main.querySelector("#waiting");
   if (!place) return;
   const refused = taps.filter((one) => one.problems);
-  const kept = taps.length - refused.length;
-  fill(place, kept > 0 ? make("p", { class: "readout telling" }, kept === 1 ? "One tap waits to be sent." : `${kept} taps wait to be sent.`) : null,
+  const before = waits;
+  waits = taps.length - refused.length;
+  fill(place, waits > 0 ? make("p", { class: "readout telling" }, waits === 1 ? "One tap waits to be sent." : `${waits} taps wait to be sent.`) : null,
     ...refused.map((one) => make("div", { class: "problems" }, make("p", {}, "Not logged: ", one.lines.map((line) => [line.fact, line.place, line.machine, line.amount].filter((cell) => cell).join(" ")).join("; ")),
       problemList(one.problems), make("button", { type: "button", onclick: () => forget(one.id) }, "I have seen it"))));
+  if (waits < before && tapping === 0) refresh(true);
 }
 
 function draw() {
@@ -135,17 +152,26 @@ function draw() {
     make("section", { "aria-labelledby": "log-title" }, make("h3", { id: "log-title" }, "The log of this day"), entries()));
   main.dataset.day = day.day;
   stops.forEach((stop) => stop());
-  stops = [follow("log", () => refresh()), follow("plan", (state) => { if (!state.search) refresh(); }), followTaps(waiting)];
+  stops = [follow("log", () => refresh()), follow("back", () => refresh()), follow("plan", (state) => { if (!state.search) refresh(); }), followTaps(waiting)];
 }
 
-// Not while somebody is typing.
-function refresh() {
-  if (open || (document.activeElement && ["INPUT", "SELECT"].includes(document.activeElement.tagName))) return;
-  load(day.day);
+function isFillingIn() {
+  return open !== null || main.querySelector("details[open]") !== null || ["INPUT", "SELECT"].includes((document.activeElement || main).tagName);
+}
+
+// After news, but not under the hands of somebody who fills something in.
+async function refresh(redraw = false) {
+  if (isFillingIn()) return;
+  const asked = await ask(`/api/today?day=${day.day}`).catch(() => day); // out of reach, what was seen last stays
+  const content = (one) => JSON.stringify({ ...one, now: null });
+  if (!isFillingIn() && asked.day === day.day && (redraw || content(asked) !== content(day))) use(asked);
 }
 
 async function load(date) {
-  const asked = await ask(date ? `/api/today?day=${date}` : "/api/today");
+  use(await ask(date ? `/api/today?day=${date}` : "/api/today"));
+}
+
+function use(asked) {
   day = asked;
   open = null;
   ahead = day.now ? Date.parse(`${day.now}Z`) - Date.now() : null;

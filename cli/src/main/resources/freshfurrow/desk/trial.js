@@ -6,6 +6,7 @@ let main = null;
 let base = null; // the plan that is followed
 let shown = null; // what is tried, or the same
 let placings = [];
+let wanted = []; // placings with those that are not answered yet
 let held = null; // the field that is picked up
 let asked = 0;
 let gone = null; // tells listeners that another part is shown
@@ -33,7 +34,7 @@ function grid() {
   const none = shown.fields.filter((field) => !field.day);
   return make("div", { class: "wide", role: "region", "aria-label": "Board of machines and days", tabindex: 0 },
     make("table", { class: "board" },
-      make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "Machine"), ...some.map((day) => make("th", { scope: "col" }, day.name)))),
+      make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "Machine"), ...some.map((day) => make("th", { scope: "col" }, day.name, day.closed ? make("span", { class: "mark-word" }, " closed") : null)))),
       make("tbody", {}, ...shown.machines.map((machine) => make("tr", {}, make("th", { scope: "row" }, machine.id),
         ...some.map((day) => make("td", { "data-machine": machine.id, "data-day": day.date },
           ...(used.get(`${machine.id} ${day.date}`) || []).map(chip))))))),
@@ -59,9 +60,12 @@ function answer() {
 }
 
 function draw(focus) {
+  const seen = main.querySelector(".wide");
+  const [left, top] = seen ? [seen.scrollLeft, seen.scrollTop] : [0, 0];
   fill(main, make("h2", {}, "Try"),
     make("p", { class: "lead" }, "Drag a field to another day or machine, or onto the field that it is to come before; or choose it and use the arrow keys: Enter picks it up and puts it down, Escape lets it go. Nothing is changed until you keep it."),
     grid(), byForm(), make("p", { id: "took", class: "aside" }), answer());
+  main.querySelector(".wide").scrollTo(left, top);
   if (focus) {
     const element = main.querySelector(`[data-field="${CSS.escape(focus)}"]`);
     if (element) element.focus();
@@ -71,7 +75,8 @@ function draw(focus) {
 
 async function put(placing) {
   const turn = ++asked;
-  const next = [...placings.filter((each) => each.field !== placing.field), placing];
+  const next = [...wanted.filter((each) => each.field !== placing.field), placing];
+  wanted = next;
   const began = performance.now();
   try {
     const tried = await tell("/api/try", { placings: next });
@@ -85,6 +90,8 @@ async function put(placing) {
     say(field.day ? `${field.id} would start on ${field.starts} with ${field.machine}.` : `${field.id} would not start.`);
   } catch (failure) {
     if (!failure.problems) throw failure;
+    if (turn !== asked) return;
+    wanted = placings;
     held = null;
     draw(placing.field);
     say(failure.problems.join(" "));
@@ -92,7 +99,9 @@ async function put(placing) {
 }
 
 function back() {
+  asked++; // what is not answered yet springs back too
   placings = [];
+  wanted = [];
   shown = base;
   draw();
   say("All is as it was.");
@@ -105,6 +114,7 @@ async function keep(event) {
     const { files } = await ask("/api/season");
     await tell("/api/season/change", { files, edits: kept });
     placings = [];
+    wanted = [];
     fill(main, make("h2", {}, "Try"), make("p", { id: "kept" }, "Fixed in the season file. Replan, or make a new plan, and all else is arranged around it."),
       make("p", {}, make("a", { href: "#plan" }, "To the plan")));
     say("Fixed.");
@@ -147,11 +157,11 @@ function pointers(signal) {
     }
     if (!from.dragging) return;
     from.button.style.transform = `translate(${event.clientX - from.x}px, ${event.clientY - from.y}px)`;
-    main.querySelectorAll(".over").forEach((cell) => cell.classList.remove("over"));
+    main.querySelectorAll(".aimed").forEach((cell) => cell.classList.remove("aimed"));
     const before = chipUnder(event, from.id);
     const cell = under(event);
-    if (before) before.classList.add("over");
-    else if (cell) cell.classList.add("over");
+    if (before) before.classList.add("aimed");
+    else if (cell) cell.classList.add("aimed");
   }, { signal });
   const chipUnder = (event, id) => document.elementsFromPoint(event.clientX, event.clientY)
     .map((element) => element.closest("td .chip")).find((chipOf) => chipOf && chipOf.dataset.field !== id);
@@ -212,11 +222,11 @@ function keys() {
 let target = null;
 
 function point() {
-  main.querySelectorAll(".over").forEach((cell) => cell.classList.remove("over"));
+  main.querySelectorAll(".aimed").forEach((cell) => cell.classList.remove("aimed"));
   if (!held) return;
   const cell = main.querySelector(`td[data-machine="${CSS.escape(target.machine)}"][data-day="${target.day}"]`);
   if (cell) {
-    cell.classList.add("over");
+    cell.classList.add("aimed");
     cell.scrollIntoView({ block: "nearest", inline: "nearest" });
   }
 }
@@ -226,7 +236,9 @@ export const trial = {
   title: "Try",
   async show(place) {
     const board = await ask("/api/try");
+    asked++;
     placings = [];
+    wanted = [];
     held = null;
     if (!board.fields) {
       fill(place, make("h2", {}, "Try"), make("p", { class: "aside" }, "The season has no plan yet to try things out with."));

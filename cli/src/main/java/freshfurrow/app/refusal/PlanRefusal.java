@@ -36,6 +36,10 @@ public sealed interface PlanRefusal extends Refusal {
 
         T visit(BeforeWindow refusal);
 
+        T visit(ClosedDay refusal);
+
+        T visit(NoCompostYet refusal);
+
         T visit(BeginsInAnotherSeason refusal);
     }
 
@@ -137,6 +141,22 @@ public sealed interface PlanRefusal extends Refusal {
      * @param first day of its window
      */
     record BeforeWindow(String field, LocalDate day, LocalDate first) implements PlanRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** Nothing can be tried on a day that is closed or none of the season. */
+    record ClosedDay(LocalDate day) implements PlanRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /** Nothing can be tried on a day before there is compost. */
+    record NoCompostYet(LocalDate day) implements PlanRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

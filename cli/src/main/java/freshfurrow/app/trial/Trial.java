@@ -58,7 +58,7 @@ public final class Trial {
     /**
      * The plan with fields put elsewhere, one after the other.
      *
-     * @throws Refused when a field or machine is not there, the machine may not do the field, or the day is before its window
+     * @throws Refused when a field or machine is not there, the machine may not do the field, or it cannot be fixed to the day
      */
     public Tried with(List<Placing> placings) {
         Season tried = season;
@@ -111,10 +111,18 @@ public final class Trial {
         return index;
     }
 
+    /** Refuses what the season file would not be allowed to say. */
     private static Season withFixed(Season tried, Field field, String machine, LocalDate on) {
+        if (on.isBefore(tried.first()) || on.isAfter(tried.last()) || tried.closed().contains(on)) {
+            throw new Refused(new PlanRefusal.ClosedDay(on));
+        }
         if (on.isBefore(field.window().first())) {
             throw new Refused(
                     new PlanRefusal.BeforeWindow(field.id(), on, field.window().first()));
+        }
+        if (!tried.compost().isEmpty()
+                && tried.compost().stream().allMatch(lot -> lot.from().isAfter(on))) {
+            throw new Refused(new PlanRefusal.NoCompostYet(on));
         }
         return tried.change()
                 .fields(tried.fields().stream()

@@ -63,4 +63,14 @@ final class PlanWords implements PlanRefusal.Visitor<String> {
     public String visit(PlanRefusal.BeforeWindow refusal) {
         return "The window of " + refusal.field() + " begins on " + refusal.first() + ", after " + refusal.day();
     }
+
+    @Override
+    public String visit(PlanRefusal.ClosedDay refusal) {
+        return "No machine works on " + refusal.day();
+    }
+
+    @Override
+    public String visit(PlanRefusal.NoCompostYet refusal) {
+        return "There is no compost on hand on " + refusal.day();
+    }
 }

@@ -11,7 +11,7 @@ public class Unanswered extends RuntimeException {
     /**
      * One that is answered with a reason.
      *
-     * @param status of HTTP, 400 to 499
+     * @param status of HTTP, 400 to 499, or 503 for what can be done later
      * @param reason a sentence for whoever sees the page
      */
     public Unanswered(int status, String reason) {

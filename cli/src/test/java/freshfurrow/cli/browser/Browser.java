@@ -55,6 +55,22 @@ final class Browser implements AutoCloseable {
         await("document.documentElement.dataset.shown === '" + part + "'");
     }
 
+    /** Waits until the desk has told the reader something. */
+    void awaitSaid(String words) {
+        new WebDriverWait(driver, PATIENCE)
+                .withMessage(() -> "told: " + said())
+                .until(any -> said().contains(words));
+    }
+
+    private String said() {
+        return String.valueOf(js("return document.querySelector('#said').textContent"));
+    }
+
+    /** How far the page can be moved sideways, pixels. */
+    Object sideways() {
+        return js("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    }
+
     /** What the window shows, as a PNG. */
     byte[] picture() {
         return driver.getScreenshotAs(OutputType.BYTES);
@@ -86,7 +102,9 @@ final class Browser implements AutoCloseable {
 
     /** Waits until a condition, an expression of the page's script, holds. */
     void await(String condition) {
-        new WebDriverWait(driver, PATIENCE).until(any -> Boolean.TRUE.equals(js("return " + condition)));
+        new WebDriverWait(driver, PATIENCE)
+                .withMessage(() -> condition)
+                .until(any -> Boolean.TRUE.equals(js("return " + condition)));
     }
 
     void size(int width, int height) {

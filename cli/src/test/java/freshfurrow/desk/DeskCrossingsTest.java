@@ -1,0 +1,201 @@
+package freshfurrow.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.app.input.GivenSeason;
+import freshfurrow.app.input.SeasonClock;
+import freshfurrow.cli.command.Freshfurrow;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Seasons of every kind, worked on at the desk from the first change to the replan. */
+final class DeskCrossingsTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Desk desk;
+    private DeskClient owner;
+
+    private void copy(String scenario) throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", scenario))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, folder.resolve(file.getFileName()));
+            }
+        }
+    }
+
+    private void plan() {
+        StringWriter err = new StringWriter();
+        assertThat(Freshfurrow.run(
+                        new PrintWriter(new StringWriter()),
+                        new PrintWriter(err),
+                        "plan",
+                        folder.toString(),
+                        "--steps",
+                        "0",
+                        "--seed",
+                        "1"))
+                .as(err.toString())
+                .isZero();
+    }
+
+    private void open(String time, ZoneId zone) throws IOException {
+        Clock clock = Clock.fixed(LocalDateTime.parse(time).atZone(zone).toInstant(), zone);
+        desk = Desk.open(new DeskOrder(new GivenSeason(folder, List.of()), new SeasonClock(clock), 0, false));
+        owner = new DeskClient(desk.link());
+    }
+
+    private void reopen(String time, ZoneId zone) throws IOException {
+        desk.close();
+        open(time, zone);
+    }
+
+    @AfterEach
+    void closeDesk() {
+        desk.close();
+    }
+
+    private JsonNode ask(String path) {
+        DeskClient.Answer answer = owner.ask(path);
+        assertThat(answer.status()).as("%s: %s", path, answer.problems()).isEqualTo(200);
+        return answer.json();
+    }
+
+    private JsonNode tell(String path, String what) {
+        DeskClient.Answer answer = owner.tell(path, what);
+        assertThat(answer.status()).as("%s: %s", path, answer.problems()).isEqualTo(200);
+        return answer.json();
+    }
+
+    private static List<String> texts(JsonNode list, String key) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(one -> texts.add(one.path(key).asText()));
+        return texts;
+    }
+
+    private JsonNode search(boolean again) throws InterruptedException {
+        tell("/api/plan/start", "{'seconds': 2, 'again': " + again + "}");
+        JsonNode search = ask("/api/plan").get("search");
+        while (search.get("state").textValue().equals("underway")) {
+            Thread.sleep(100);
+            search = ask("/api/plan").get("search");
+        }
+        assertThat(search.get("state").textValue())
+                .as(search.get("problems").toString())
+                .isEqualTo("proposed");
+        return search;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-season", "metric", "spring", "weather-spring", "mixed-farm"})
+    void aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain(String scenario) throws Exception {
+        copy(scenario);
+        open("2027-01-01T06:00", ZoneId.of("UTC"));
+        JsonNode season = ask("/api/season");
+        ZoneId zone = ZoneId.of(season.at("/tree/season/timezone").textValue());
+        assertThat(season.get("problems")).isEmpty();
+        String planter = season.at("/tree/planters").fieldNames().next();
+        JsonNode changed = tell(
+                "/api/season/change",
+                "{'files': " + season.get("files") + ", 'edits': [{'do': 'set', 'path': ['planters', '" + planter
+                        + "', 'moveTime'], 'value': '9'}]}");
+        assertThat(changed.at("/tree/planters/" + planter + "/moveTime").textValue())
+                .isEqualTo("9 min");
+        assertThat(changed.get("problems")).isEmpty();
+
+        search(false);
+        tell("/api/plan/take", "{}");
+        assertThat(ask("/api/plan").at("/now/ofSeason").booleanValue()).isTrue();
+
+        JsonNode board = ask("/api/try");
+        JsonNode field = first(board.get("fields"), "day");
+        LocalDate day = LocalDate.parse(field.get("day").textValue());
+        JsonNode tried = tell(
+                "/api/try",
+                "{'placings': [{'field': '" + field.get("id").textValue() + "', 'machine': '"
+                        + field.get("machine").textValue() + "', 'on': '" + day + "'}]}");
+        assertThat(tried.at("/now/totals")).isEqualTo(ask("/api/plan").at("/now/totals"));
+
+        JsonNode questions = ask("/api/ask");
+        assertThat(texts(questions.get("fields"), "id")).contains(field.get("id").textValue());
+        assertThat(ask("/api/why?field=" + field.get("id").textValue()).get("lines"))
+                .isNotEmpty();
+
+        reopen(day + "T23:00", zone);
+        JsonNode today = ask("/api/today?day=" + day);
+        List<String> lines = new ArrayList<>();
+        today.get("machines").forEach(machine -> machine.get("steps").forEach(step -> {
+            if (step.has("line") && !step.get("logged").booleanValue()) {
+                lines.add(step.get("line").toString());
+            }
+        }));
+        assertThat(lines).isNotEmpty();
+        tell("/api/log", "{\"lines\": [" + String.join(",", lines) + "]}");
+        ask("/api/today?day=" + day).get("machines").forEach(machine -> machine.get("steps").forEach(step -> assertThat(
+                        !step.has("line") || step.get("logged").booleanValue())
+                .as(step.toString())
+                .isTrue()));
+
+        JsonNode again = search(true);
+        assertThat(again.get("from").textValue()).startsWith(day.toString());
+        tell("/api/plan/take", "{}");
+        assertThat(ask("/api/plan").at("/now/from").textValue()).startsWith(day.toString());
+        assertThat(ask("/api/try").get("days").get(0).get("date").textValue()).isEqualTo(day.toString());
+    }
+
+    private static JsonNode first(JsonNode list, String key) {
+        for (JsonNode one : list) {
+            if (one.has(key)) {
+                return one;
+            }
+        }
+        throw new AssertionError("none of " + list + " has " + key);
+    }
+
+    @Test
+    void onTheLastDayOfASeasonThereIsWorkToSeeAndToLog() throws IOException {
+        copy("first-season");
+        plan();
+        open("2027-01-01T06:00", ZoneId.of("America/Chicago"));
+        JsonNode days = ask("/api/try").get("days");
+        String last = days.get(days.size() - 1).get("date").textValue();
+        reopen(last + "T23:30", ZoneId.of("America/Chicago"));
+        assertThat(ask("/api/today").get("day").textValue()).isEqualTo(last);
+        tell("/api/log", "{'lines': [{'at': '" + last + "T23:29', 'fact': 'rain', 'amount': '1'}]}");
+        assertThat(ask("/api/today").get("log")).hasSize(1);
+        tell("/api/plan/start", "{'seconds': 1, 'again': true}");
+        assertThat(ask("/api/plan").has("search")).isTrue();
+    }
+
+    @Test
+    void aLogOfThousandsOfEntriesIsShownAndAddedTo() throws IOException {
+        copy("first-season");
+        plan();
+        StringBuilder log = new StringBuilder("entry,at,fact,note\n");
+        for (int i = 1; i <= 5_000; i++) {
+            log.append(i).append(",2027-04-20T10:00,note,number ").append(i).append('\n');
+        }
+        Files.writeString(folder.resolve("log.csv"), log);
+        open("2027-04-22T11:00", ZoneId.of("America/Chicago"));
+        ask("/api/today");
+        assertThat(ask("/api/today?day=2027-04-20").get("log")).hasSize(5_000);
+        tell("/api/log", "{'lines': [{'at': '2027-04-22T10:00', 'fact': 'note', 'note': 'one more'}]}");
+        assertThat(Files.readAllLines(folder.resolve("log.csv"))).hasSize(5_002);
+    }
+}
