@@ -133,7 +133,8 @@ final class DeskCrossingsTest {
         assertThat(tried.at("/now/totals")).isEqualTo(ask("/api/plan").at("/now/totals"));
 
         JsonNode questions = ask("/api/ask");
-        assertThat(texts(questions.get("fields"), "id")).contains(field.get("id").textValue());
+        assertThat(texts(questions.get("fields"), "id"))
+                .contains(field.get("id").textValue());
         assertThat(ask("/api/why?field=" + field.get("id").textValue()).get("lines"))
                 .isNotEmpty();
 
@@ -147,10 +148,11 @@ final class DeskCrossingsTest {
         }));
         assertThat(lines).isNotEmpty();
         tell("/api/log", "{\"lines\": [" + String.join(",", lines) + "]}");
-        ask("/api/today?day=" + day).get("machines").forEach(machine -> machine.get("steps").forEach(step -> assertThat(
-                        !step.has("line") || step.get("logged").booleanValue())
-                .as(step.toString())
-                .isTrue()));
+        ask("/api/today?day=" + day).get("machines").forEach(machine -> machine.get("steps")
+                .forEach(step -> assertThat(
+                                !step.has("line") || step.get("logged").booleanValue())
+                        .as(step.toString())
+                        .isTrue()));
 
         JsonNode again = search(true);
         assertThat(again.get("from").textValue()).startsWith(day.toString());

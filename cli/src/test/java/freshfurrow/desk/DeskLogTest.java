@@ -18,8 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is tapped, as lines of the log. */
 final class DeskLogTest {
-    private static final String TAP =
-            "{'lines': [{'at': '2027-04-22T09:30:05', 'fact': 'rain', 'amount': '0.4'}]}";
+    private static final String TAP = "{'lines': [{'at': '2027-04-22T09:30:05', 'fact': 'rain', 'amount': '0.4'}]}";
 
     @TempDir
     private Path folder = Path.of("");

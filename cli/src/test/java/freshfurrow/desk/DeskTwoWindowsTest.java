@@ -79,7 +79,8 @@ final class DeskTwoWindowsTest {
         assertThat(answer.json().at("/changed/yours").textValue())
                 .isEqualTo(before.replace("tank: 600 gal", "tank: 800 gal"));
         assertThat(season).hasContent(outside);
-        assertThat(change(one, files(one), "'planters', 'P1', 'tank'", "800 gal").status())
+        assertThat(change(one, files(one), "'planters', 'P1', 'tank'", "800 gal")
+                        .status())
                 .isEqualTo(200);
     }
 

@@ -113,7 +113,9 @@ public final class Trial {
 
     /** Refuses what the season file would not be allowed to say. */
     private static Season withFixed(Season tried, Field field, String machine, LocalDate on) {
-        if (on.isBefore(tried.first()) || on.isAfter(tried.last()) || tried.closed().contains(on)) {
+        if (on.isBefore(tried.first())
+                || on.isAfter(tried.last())
+                || tried.closed().contains(on)) {
             throw new Refused(new PlanRefusal.ClosedDay(on));
         }
         if (on.isBefore(field.window().first())) {

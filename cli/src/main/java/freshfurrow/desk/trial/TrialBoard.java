@@ -53,7 +53,10 @@ final class TrialBoard {
 
     private static void days(ArrayNode days, Season season, LocalDate first) {
         for (LocalDate day = first; !day.isAfter(season.last()); day = day.plusDays(1)) {
-            days.addObject().put("date", day.toString()).put("name", Figures.day(day)).put("closed", season.closed().contains(day));
+            days.addObject()
+                    .put("date", day.toString())
+                    .put("name", Figures.day(day))
+                    .put("closed", season.closed().contains(day));
         }
     }
 

@@ -57,9 +57,7 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the desk has told the reader something. */
     void awaitSaid(String words) {
-        new WebDriverWait(driver, PATIENCE)
-                .withMessage(() -> "told: " + said())
-                .until(any -> said().contains(words));
+        new WebDriverWait(driver, PATIENCE).withMessage(() -> "told: " + said()).until(any -> said().contains(words));
     }
 
     private String said() {

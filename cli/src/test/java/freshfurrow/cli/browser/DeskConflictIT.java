@@ -49,7 +49,8 @@ final class DeskConflictIT {
         Files.writeString(file, outside);
         typeTank("800");
         browser.await("document.querySelector('#see-now') !== null");
-        assertThat(browser.text("#missing")).contains("season.yaml was changed elsewhere meanwhile", "nothing was written");
+        assertThat(browser.text("#missing"))
+                .contains("season.yaml was changed elsewhere meanwhile", "nothing was written");
         assertThat(browser.text(".both figure:nth-child(1) pre")).contains("tank: 700 gal");
         assertThat(browser.text(".both figure:nth-child(2) pre")).contains("tank: 800 gal");
         assertThat(file).hasContent(outside);

@@ -20,9 +20,7 @@ final class DeskHostileNamesIT {
     void aNameThatWouldBeMarkupOrScriptIsShownAsItIsWritten(Browser browser, @TempDir Path folder) throws Exception {
         Path season = Desks.copyOf("first-season", folder);
         Path file = season.resolve("season.yaml");
-        Files.writeString(
-                file,
-                Files.readString(file).replace("name: First season", "name: " + quoted(SCRIPT)));
+        Files.writeString(file, Files.readString(file).replace("name: First season", "name: " + quoted(SCRIPT)));
         Path fields = season.resolve("fields.csv");
         List<String> lines = Files.readAllLines(fields);
         String header = lines.get(0);
@@ -44,7 +42,8 @@ final class DeskHostileNamesIT {
                 if (part.equals("plan")) {
                     browser.driver().switchTo().frame(browser.element("iframe.plan"));
                     browser.await("'drawn' in document.documentElement.dataset");
-                    assertThat(browser.js("return document.hacked === undefined")).isEqualTo(true);
+                    assertThat(browser.js("return document.hacked === undefined"))
+                            .isEqualTo(true);
                     browser.driver().switchTo().defaultContent();
                 }
                 if (part.equals("today")) {

@@ -152,7 +152,9 @@ final class DeskTodayIT {
         browser.click(browser.element("[data-done]"));
         browser.awaitSaid("The tap is kept here");
         assertThat(browser.text("#waiting")).isEqualTo("One tap waits to be sent.");
-        assertThat(browser.count("[data-done]")).as("what waits is not tapped again").isEqualTo(open - 1);
+        assertThat(browser.count("[data-done]"))
+                .as("what waits is not tapped again")
+                .isEqualTo(open - 1);
         assertThat(browser.text(".is-waiting .state")).isEqualTo("waits to be sent");
 
         desk = Desks.openShared(season, NOW, port);

@@ -69,8 +69,8 @@ final class DeskTrialIT {
         Sequence moves = new Sequence(pointer, 0)
                 .addAction(pointer.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(chip), 0, 0))
                 .addAction(pointer.createPointerDown(PointerInput.MouseButton.LEFT.asArg()))
-                .addAction(pointer.createPointerMove(
-                        Duration.ofMillis(200), PointerInput.Origin.fromElement(cell), 0, 0))
+                .addAction(
+                        pointer.createPointerMove(Duration.ofMillis(200), PointerInput.Origin.fromElement(cell), 0, 0))
                 .addAction(pointer.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
         browser.driver().perform(List.of(moves));
     }
@@ -113,21 +113,23 @@ final class DeskTrialIT {
                         field, Optional.of(machine), Optional.of(LocalDate.parse(day)), OptionalInt.empty())))
                 .plan();
         Map<String, List<String>> expected = new LinkedHashMap<>();
-        PlanTotals.of(given.read())
-                .lines()
-                .forEach(line -> expected.put(line.name(), List.of(line.figure(), "none")));
+        PlanTotals.of(given.read()).lines().forEach(line -> expected.put(line.name(), List.of(line.figure(), "none")));
         PlanTotals.of(then)
                 .lines()
                 .forEach(line -> expected.merge(
-                        line.name(), List.of("none", line.figure()), (now, after) -> List.of(now.get(0), after.get(1))));
+                        line.name(),
+                        List.of("none", line.figure()),
+                        (now, after) -> List.of(now.get(0), after.get(1))));
         Map<String, List<String>> shown = new LinkedHashMap<>();
-        browser.all("#answer tbody tr").forEach(row -> shown.put(
-                text(row, "th"), List.of(text(row, "td:nth-of-type(1)"), text(row, "td:nth-of-type(2)"))));
+        browser.all("#answer tbody tr")
+                .forEach(row -> shown.put(
+                        text(row, "th"), List.of(text(row, "td:nth-of-type(1)"), text(row, "td:nth-of-type(2)"))));
         assertThat(shown).isEqualTo(expected);
     }
 
     private static String text(WebElement row, String css) {
-        return String.valueOf(row.findElement(org.openqa.selenium.By.cssSelector(css)).getDomProperty("textContent"));
+        return String.valueOf(
+                row.findElement(org.openqa.selenium.By.cssSelector(css)).getDomProperty("textContent"));
     }
 
     @Test
@@ -214,11 +216,13 @@ final class DeskTrialIT {
         browser.goTo("plan");
         assertThat(browser.text("#part")).contains("The season was changed after this plan was made.");
         browser.click(browser.element("#plan-again"));
-        browser.await("document.querySelector('#plan-again') === null || document.querySelector('#part .problems') !== null");
+        browser.await(
+                "document.querySelector('#plan-again') === null || document.querySelector('#part .problems') !== null");
         // a search may be done before it is stopped
         browser.js("const stop = document.querySelector('#plan-stop'); if (stop) stop.click(); return true");
         browser.await("document.querySelector('#part').dataset.state !== 'underway'");
-        assertThat(browser.all("#part .problems").stream().map(WebElement::getText)).isEmpty();
+        assertThat(browser.all("#part .problems").stream().map(WebElement::getText))
+                .isEmpty();
         browser.await("document.querySelector('#part').dataset.state === 'proposed'");
         browser.click(browser.element("#plan-take"));
         browser.await("document.querySelector('#part').dataset.state === 'still'");

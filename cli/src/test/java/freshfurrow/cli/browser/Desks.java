@@ -75,7 +75,8 @@ final class Desks {
     /** What a phone opens it with; by the name that the browser of tests reaches this computer by. */
     static String crewLink(Desk desk, Path season) {
         try {
-            String secret = Files.readString(season.resolve(".freshfurrow-crew")).strip();
+            String secret =
+                    Files.readString(season.resolve(".freshfurrow-crew")).strip();
             return desk.link().replaceAll("key=.*", "key=" + secret);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

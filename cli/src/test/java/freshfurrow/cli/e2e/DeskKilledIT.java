@@ -82,7 +82,9 @@ final class DeskKilledIT {
             assertThat(entries.stream().map(Entry::number).toList())
                     .isEqualTo(IntStream.rangeClosed(1, entries.size()).boxed().toList());
             assertThat(entries.stream().map(Entry::note).toList()).containsExactlyInAnyOrderElementsOf(tapped);
-            assertThat(cookie()).as("the same link lets a crew in after a start").isEqualTo(cookie);
+            assertThat(cookie())
+                    .as("the same link lets a crew in after a start")
+                    .isEqualTo(cookie);
             Launcher.Result listed = InProcess.run("log", folder.toString());
             assertThat(listed.exitCode()).isZero();
             assertThat(listed.out()).contains(tapped.get(0));
