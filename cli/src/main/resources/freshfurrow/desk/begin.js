@@ -88,10 +88,14 @@ function input(key, entry, question) {
   } else {
     element = make("input", { id, "data-path": path, type: question.form === "date" ? "date" : "text", autocomplete: "off", placeholder: question.usual || null });
     element.value = entry.typed[question.key] || "";
-    element.addEventListener("input", () => { entry.typed[question.key] = element.value; changed(); });
+    element.addEventListener("input", () => {
+      entry.typed[question.key] = element.value;
+      changed();
+      if (question.form === "position") fill(main.querySelector(`#around-${key}`), mapFor(key));
+    });
   }
   element.setAttribute("aria-describedby", `${id}-help`);
-  const usual = question.usual ? `${question.usual} is taken where nothing is typed (${question.note})` : question.note;
+  const usual = question.usual ? question.note.replace(/^default/, `Default ${question.usual}`) : question.note;
   return make("div", { class: "entry" }, make("label", { for: question.form === "window" ? `${id}-0` : id }, question.words), element,
     make("p", { class: "problem", role: "alert" }), make("p", { class: "help", id: `${id}-help` }, usual));
 }
@@ -122,7 +126,15 @@ function mapFor(key) {
 }
 
 function units() {
-  const choose = (system) => { if (state.units !== system) state = { ...fresh(system), fields: state.fields, map: state.map }; changed(); go(1); };
+  const choose = (system) => {
+    if (state.units !== system) {
+      const { season, places } = state.entries;
+      const next = fresh(system);
+      state = { ...next, entries: { ...next.entries, season, places }, fields: state.fields, map: state.map };
+    }
+    changed();
+    go(1);
+  };
   return [make("p", { class: "lead" }, "There is no season here yet. A few plain questions make one; whatever you leave empty gets a default, and the file says that it is one."),
     make("div", { class: "tools" },
       make("button", { type: "button", id: "units-us", class: "chief", onclick: () => choose("us") }, "Acres, gallons, pounds"),
@@ -145,12 +157,13 @@ function content() {
   if (id === "fields") return fieldsStep({ state, changed, redraw: draw });
   if (id === "look") return lookOver();
   if (id === "crops") crops();
-  return [...keys.flatMap((key) => [make("p", { class: "lead" }, section(key).about), ...state.entries[key].map((each) => entry(section(key), each)), isMany(key) ? more(section(key)) : null]),
-    id === "yard" ? mapFor("places") : null, id === "water" ? mapFor("waterPoints") : null];
+  return keys.flatMap((key) => [make("p", { class: "lead" }, section(key).about), ...state.entries[key].map((each) => entry(section(key), each)), isMany(key) ? more(section(key)) : null,
+    key === "places" || key === "waterPoints" ? make("div", { id: `around-${key}` }, mapFor(key)) : null]);
 }
 
 function go(to) {
   shown = to;
+  say("");
   draw();
   main.querySelector("h3").focus();
 }

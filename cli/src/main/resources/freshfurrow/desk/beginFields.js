@@ -5,6 +5,7 @@ import { blankMap, position } from "/desk/beginMap.js";
 
 const columns = [["name", "Name"], ["id", "Id"], ["area", "Area"], ["crop", "Crop"], ["lat", "Latitude"], ["lon", "Longitude"]];
 const headings = [["", "nothing"], ...columns, ["drainage", "Drainage"]];
+let chosen = 0; // the row that a click on the map is for
 const empty = () => ({ id: "", name: "", area: "", lat: "", lon: "", crop: "", drainage: "" });
 
 // Rows that the table was pasted with, until somebody has confirmed what its columns are.
@@ -20,10 +21,16 @@ function confirmation(answer, text, take) {
 }
 
 export function fieldsStep({ state, changed, redraw }) {
+  const click = make("p", { id: "click-for" });
+  const choose = (i) => {
+    chosen = Math.max(0, Math.min(i, state.fields.length - 1));
+    const field = state.fields[chosen];
+    click.textContent = `Click where machines enter ${field.name || field.id || `field ${chosen + 1}`}, or type the coordinates. Another row is chosen by going into it.`;
+  };
   const given = make("div", { id: "given", "aria-live": "polite" });
   const drawn = state.map !== null;
-  let chosen = 0;
   if (state.fields.length === 0 && !drawn) state.fields.push(empty());
+  choose(chosen);
 
   const take = (rows) => {
     const kept = state.map === null ? state.fields.filter((field) => Object.values(field).some((cell) => cell !== "")) : [];
@@ -56,7 +63,7 @@ export function fieldsStep({ state, changed, redraw }) {
     const input = make("input", { type: "text", "data-field": i, "data-cell": key, autocomplete: "off", disabled: none, placeholder: none ? "as drawn" : null,
       "aria-label": `${columns.find(([name]) => name === key)[1]} of field ${i + 1}` });
     input.value = field[key];
-    input.addEventListener("focus", () => { chosen = i; });
+    input.addEventListener("focus", () => choose(i));
     input.addEventListener("input", () => { field[key] = input.value.trim(); changed(); });
     return make("td", {}, input);
   };
@@ -79,14 +86,18 @@ export function fieldsStep({ state, changed, redraw }) {
     ...state.fields.filter((field) => field.lat !== "" && field.lon !== "").map((field) => ({ name: field.name || field.id, lat: Number(field.lat), lon: Number(field.lon) }))];
   return [
     make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Fields" }, make("table", { id: "field-rows" },
-      make("thead", {}, make("tr", {}, ...columns.map(([, name]) => make("th", { scope: "col" }, name)), make("th", { scope: "col" }, ""))),
+      make("thead", {}, make("tr", {}, ...columns.map(([, name]) => make("th", { scope: "col" }, name)), make("td", {}))),
       make("tbody", {}, ...rows()))),
     make("p", { class: "help" }, `Areas without a unit are in ${state.units === "us" ? "acres" : "hectares"}. Where nothing is typed as id, one is made of the name.`),
-    drawn ? make("p", {}, "Areas and places come from the map.") : make("button", { type: "button", id: "add-field", onclick: () => { state.fields.push(empty()); redraw(); } }, "Another field"),
+    drawn ? make("p", {}, "Areas and places come from the map.") : make("button", { type: "button", id: "add-field", onclick: () => {
+      state.fields.push(empty());
+      redraw();
+      document.querySelector(`[data-field="${state.fields.length - 1}"][data-cell=name]`).focus();
+    } }, "Another field"),
     paste, drop, given,
-    at && !drawn ? make("div", {}, make("p", {}, "Choose a row, then click where machines enter the field, or type the coordinates."),
+    at && !drawn ? make("div", {}, click,
       blankMap({ id: "field-map", centre: at, marks, units: state.units, picked: ({ lat, lon }) => {
-        Object.assign(state.fields[Math.min(chosen, state.fields.length - 1)], { lat, lon });
+        Object.assign(state.fields[chosen], { lat, lon });
         changed();
         redraw();
       } })) : null,

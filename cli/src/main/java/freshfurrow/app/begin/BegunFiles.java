@@ -19,10 +19,11 @@ public record BegunFiles(Path season) {
         return new BegunFiles(given.file());
     }
 
-    /** Whether a season that was named is not there yet, and could be begun there. */
+    /** Whether there is no season yet in the folder that was named, and one could be begun there. */
     public static boolean canBegin(GivenSeason given) {
         BegunFiles files = of(given);
         return given.variants().isEmpty()
+                && files.folder().equals(given.path().toAbsolutePath())
                 && !Files.exists(files.season)
                 && (Files.isDirectory(files.folder()) || Files.isDirectory(parent(files.folder())));
     }

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "desk",
         header = "Work on a season in a browser.",
         description =
-                "%nStarts a server on this computer and opens the browser: change the season in forms, plan it, try things out, tick off the day's work, ask why. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link, unless it is shared. It ends with Ctrl-C, or with the button on its page.%n",
+                "%nStarts a server on this computer and opens the browser: change the season in forms, plan it, try things out, tick off the day's work, ask why. In a folder without a season it begins one. The desk works on the same files as all other commands. Only this computer reaches it, and only by its link, unless it is shared. It ends with Ctrl-C, or with the button on its page.%n",
         footer = {"  freshfurrow desk scenarios/first-season", "  freshfurrow desk season.yaml --port 8080 --no-browser"
         })
 final class DeskCommand implements Callable<Integer> {
