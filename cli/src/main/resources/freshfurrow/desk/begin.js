@@ -26,9 +26,10 @@ function fresh(units) {
 
 // One crop for each that a field names; what was typed of it stays.
 function crops() {
-  const named = [...new Set(state.fields.map((field) => field.crop.trim()).filter((crop) => crop))];
+  const same = (one, other) => one.toLowerCase() === other.toLowerCase();
+  const named = state.fields.map((field) => field.crop.trim()).filter((crop, i, all) => crop && all.findIndex((each) => same(each, crop)) === i);
   const all = named.length > 0 ? named : [state.units === "us" ? "corn" : "maize"];
-  state.entries.crops = all.map((id) => state.entries.crops.find((entry) => entry.id === id) || { id, typed: {} });
+  state.entries.crops = all.map((id) => state.entries.crops.find((entry) => same(entry.id, id)) || { id, typed: {} });
 }
 
 function changed() {
@@ -38,6 +39,7 @@ function changed() {
 
 async function look() {
   clearTimeout(waiting);
+  crops();
   const mine = ++turn;
   const next = await tell("/api/begin/look", state);
   if (mine !== turn || !main) return;
@@ -143,6 +145,7 @@ function units() {
 
 function lookOver() {
   const write = make("button", { type: "button", id: "begin-write", class: "chief", onclick: () => attempt(write, async () => {
+    crops();
     await tell("/api/begin", state);
     say("Written. These are the season's forms.");
     document.dispatchEvent(new Event("begun"));
@@ -156,7 +159,7 @@ function content() {
   if (id === "units") return units();
   if (id === "fields") return fieldsStep({ state, changed, redraw: draw });
   if (id === "look") return lookOver();
-  if (id === "crops") crops();
+  if (id === "crops") crops(); // fields may have been typed this very moment
   return keys.flatMap((key) => [make("p", { class: "lead" }, section(key).about), ...state.entries[key].map((each) => entry(section(key), each)), isMany(key) ? more(section(key)) : null,
     key === "places" || key === "waterPoints" ? make("div", { id: `around-${key}` }, mapFor(key)) : null]);
 }

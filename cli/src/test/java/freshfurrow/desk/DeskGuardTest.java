@@ -138,7 +138,8 @@ final class DeskGuardTest {
                 "/api/events",
                 "/plan/now.html",
                 "/sheets.html",
-                "/api/share")) {
+                "/api/share",
+                "/api/begin")) {
             RawRequest.Response response =
                     new RawRequest(port, "GET", path).with("Cookie", other).send();
             assertThat(response.status()).as(path).isEqualTo(403);

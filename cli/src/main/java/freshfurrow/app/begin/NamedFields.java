@@ -14,16 +14,19 @@ final class NamedFields {
      * The rows as they come to stand in the file.
      *
      * @param taken ids of places and water points
-     * @param onlyCrop of fields that name none; empty when there are several or none
+     * @param crops ids of all crops; of fields that name none when it is the only one
      */
-    static List<FieldRow> of(List<FieldRow> rows, Names.Taken taken, String onlyCrop) {
+    static List<FieldRow> of(List<FieldRow> rows, Names.Taken taken, List<String> crops) {
         List<FieldRow> named = new ArrayList<>();
         for (FieldRow row : rows) {
             String name = Names.name(row.name());
             String id = Names.id(row.id().isBlank() ? name : row.id());
-            String crop = Names.id(row.crop());
+            String typed = Names.id(row.crop());
+            String crop = typed.isEmpty() && crops.size() == 1
+                    ? crops.get(0)
+                    : crops.stream().filter(typed::equalsIgnoreCase).findFirst().orElse(typed);
             String own = id.isEmpty() ? String.format(Locale.ROOT, "F%02d", named.size() + 1) : id;
-            named.add(row.withId(taken.free(own)).withName(name).withCrop(crop.isEmpty() ? onlyCrop : crop));
+            named.add(row.withId(taken.free(own)).withName(name).withCrop(crop));
         }
         return named;
     }

@@ -6,10 +6,9 @@ import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.read.tree.TextFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The files of a season that is begun, which are on no disk yet.
@@ -39,7 +38,7 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
         entries.get(Section.WATER).keySet().forEach(taken::free);
         List<String> crops = crops(answers);
         crops.forEach(crop -> entries.get(Section.CROPS).putIfAbsent(crop, new Entry(crop, Map.of())));
-        List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, crops.size() == 1 ? crops.get(0) : "");
+        List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, crops);
         FieldsFile fields = FieldsFile.of(rows, answers.fields().shapes(), answers.units());
         List<String> missing = new ArrayList<>(Missing.of(entries, rows, answers));
         String text = new SeasonWriter(answers, Defaults.of(answers, here), entries, fields).text();
@@ -50,10 +49,13 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
 
     /** Ids of the crops: those that were answered, those that fields name, or an invented one where there is none. */
     public static List<String> crops(Answers answers) {
-        Set<String> crops = new LinkedHashSet<>(
-                named(Section.CROPS, answers.of(Section.CROPS)).keySet());
-        crops.addAll(NamedFields.crops(answers.fields().rows()));
-        return crops.isEmpty() ? List.of(answers.units() == UnitSystem.US ? "corn" : "maize") : List.copyOf(crops);
+        List<String> crops = new ArrayList<>();
+        Stream.concat(
+                        answers.of(Section.CROPS).stream().map(entry -> Names.id(entry.id())),
+                        NamedFields.crops(answers.fields().rows()).stream())
+                .filter(crop -> !crop.isEmpty() && crops.stream().noneMatch(crop::equalsIgnoreCase))
+                .forEach(crops::add);
+        return crops.isEmpty() ? List.of(answers.units() == UnitSystem.US ? "corn" : "maize") : crops;
     }
 
     /** None when the season is right. */
@@ -87,6 +89,9 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
         Map<String, Entry> named = new LinkedHashMap<>();
         for (Entry entry : given) {
             String id = Names.id(entry.id());
+            if (section == Section.CROPS && named.keySet().stream().anyMatch(id::equalsIgnoreCase)) {
+                continue; // another spelling of the same crop
+            }
             String own = id.isEmpty() ? section.usualId() : id;
             named.put(taken.free(own.isEmpty() ? section.key() : own), entry);
         }

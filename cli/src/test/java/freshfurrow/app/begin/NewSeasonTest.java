@@ -216,6 +216,23 @@ final class NewSeasonTest {
     }
 
     @Test
+    void oneCropHasOneSpelling() {
+        NewSeason begun = begun(
+                UnitSystem.US,
+                Map.of(
+                        Section.PLACES,
+                        one("at", "41,-97"),
+                        Section.CROPS,
+                        List.of(
+                                new Entry("Corn", Map.of("window", "2027-05-01 to 2027-05-10")),
+                                new Entry("CORN", Map.of()))),
+                field("N40", "North forty"),
+                field("S80", "South eighty").withCrop(""));
+        assertThat(season(begun).fields()).extracting(field -> field.crop()).containsOnly("Corn");
+        assertThat(begun.text()).contains("crops:\n  Corn:\n    window: 2027-05-01/2027-05-10\n\n");
+    }
+
+    @Test
     void defaultDatesFollowWhatIsKnown() {
         assertThat(begun(UnitSystem.US, Map.of(Section.SEASON, one("first", "2027-09-01")))
                         .text())
