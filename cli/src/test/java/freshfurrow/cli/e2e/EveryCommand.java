@@ -39,7 +39,6 @@ final class EveryCommand {
             "supply record --springs 1-3 --steps 0",
             "begin season/begun --units us",
             "check season/begun",
-            "desk season --port 70000",
             "desk season --no-browser",
             "completion",
             "--help",
