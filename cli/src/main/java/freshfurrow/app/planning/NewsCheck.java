@@ -3,11 +3,15 @@ package freshfurrow.app.planning;
 import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.progress.News;
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Machine;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Work;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Whether news are of machines and lots that a season has. */
 final class NewsCheck {
@@ -18,7 +22,7 @@ final class NewsCheck {
         List<String> machines = season.machines().map(Machine::id).toList();
         news.outages().forEach(outage -> {
             if (!machines.contains(outage.machine())) {
-                throw new Refused(new PlanningRefusal.UnknownMachine(outage.machine(), machines));
+                throw new Refused(new PlanningRefusal.UnknownMachine(outage.machine(), machines, works(season)));
             }
         });
         List<String> lots = season.compost().stream().map(CompostLot::id).toList();
@@ -28,5 +32,9 @@ final class NewsCheck {
                 .ifPresent(lot -> {
                     throw new Refused(new PlanningRefusal.UnknownLot(lot, lots));
                 });
+    }
+
+    private static Set<Work> works(Season season) {
+        return season.applicators().stream().map(Applicator::work).collect(Collectors.toSet());
     }
 }

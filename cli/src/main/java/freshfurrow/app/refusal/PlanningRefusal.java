@@ -1,10 +1,12 @@
 package freshfurrow.app.refusal;
 
 import freshfurrow.model.audit.Finding;
+import freshfurrow.model.season.Work;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Set;
 
 /** A season is not planned, or not planned again. */
 public sealed interface PlanningRefusal extends Refusal {
@@ -83,9 +85,11 @@ public sealed interface PlanningRefusal extends Refusal {
      * What is said to be down is no machine of the season.
      *
      * @param known ids of its machines
+     * @param works what those that are not rigs do
      */
-    record UnknownMachine(String id, List<String> known) implements PlanningRefusal {
+    record UnknownMachine(String id, List<String> known, Set<Work> works) implements PlanningRefusal {
         public UnknownMachine {
+            works = Set.copyOf(works);
             known = List.copyOf(known);
         }
 

@@ -197,13 +197,13 @@ abstract class LogFacts {
 
     @Command(
             name = "down",
-            header = "A planter or rig broke down.",
+            header = "A planter, sprayer or rig broke down.",
             customSynopsis = "freshfurrow log SEASON down [OPTIONS] MACHINE",
             description = "%n--at is when it broke down.%n",
             footer = {"  freshfurrow log season.yaml down R1 \\", "      --at 2027-05-04T08:00 --until 2027-05-05T12:00"
             })
     int down(
-            @Parameters(paramLabel = "MACHINE", description = "id of the planter or rig") String machine,
+            @Parameters(paramLabel = "MACHINE", description = "id of the planter, sprayer or rig") String machine,
             @Option(
                             names = "--until",
                             paramLabel = "TIME",

@@ -73,7 +73,7 @@ final class ReplanCommand implements Callable<Integer> {
     @Option(
             names = "--down",
             paramLabel = "MACHINE=FROM/UNTIL",
-            description = "a planter or rig that is down; may be repeated")
+            description = "a planter, sprayer or rig that is down; may be repeated")
     private List<String> down = new ArrayList<>();
 
     @Option(

@@ -108,10 +108,7 @@ public final class ComparisonWords {
         boolean waits = summary.spread(Measure.WAIT).mean() >= LEAST_WAIT_H;
         List<String> parts = new ArrayList<>();
         if (late || without) {
-            parts.add((without
-                            ? "area that is late, " + work.undoneOrWithoutExtract()
-                            : "late or " + work.undone() + " area")
-                    + shares(variant.limits(), ResourceShare::ofLate));
+            parts.add(work.lateArea(late, without) + shares(variant.limits(), ResourceShare::ofLate));
         }
         if (waits) {
             parts.add("waiting" + shares(variant.limits(), ResourceShare::ofWait));

@@ -31,7 +31,7 @@ public final class HeldBack {
         }
         lines.add("Bottlenecks");
         if (isLate(plan)) {
-            lines.add("  Late or " + words.undone() + " area" + shares(plan.limits(), Limit::shareOfLate, words));
+            lines.add("  " + lateArea(plan, words) + shares(plan.limits(), Limit::shareOfLate, words));
         }
         if (waits(plan)) {
             lines.add("  Waiting" + shares(plan.limits(), Limit::shareOfWait, words));
@@ -51,6 +51,12 @@ public final class HeldBack {
         return plan.score().medium() < 0;
     }
 
+    /** What of it there is: area that is late, unplanted or without extract. */
+    private static String lateArea(Plan plan, WorkWords words) {
+        boolean late = plan.totals().lateHaDays() > 0 || plan.totals().unservedHa() > 0;
+        return WorkWords.capital(words.lateArea(late, plan.totals().untreatedHa() > 0));
+    }
+
     private static boolean waits(Plan plan) {
         return plan.totals().waitMin() >= LEAST_WAIT_MIN;
     }
@@ -65,7 +71,7 @@ public final class HeldBack {
         return plan.limits().stream()
                 .max(Comparator.comparingDouble(share))
                 .filter(limit -> share.applyAsDouble(limit) >= LEAST_NAMED)
-                .map(limit -> (late ? "Late or " + WorkWords.of(plan).undone() + " area" : "No field is late; waiting")
+                .map(limit -> (late ? lateArea(plan, WorkWords.of(plan)) : "No field is late; waiting")
                         + " would shrink "
                         + by(limit, share, WorkWords.of(plan)))
                 .orElse("No single bottleneck");

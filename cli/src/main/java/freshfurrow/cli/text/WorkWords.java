@@ -66,6 +66,23 @@ public record WorkWords(Set<Work> works) {
         return each(work -> "un" + past(work), ", ") + " or without extract";
     }
 
+    /**
+     * Area that a plan is judged by before all else, of the kinds that there are.
+     *
+     * @param late whether any is late or unplanted
+     */
+    String lateArea(boolean late, boolean withoutExtract) {
+        if (!withoutExtract) {
+            return "late or " + undone() + " area";
+        }
+        return late ? "area that is late, " + undoneOrWithoutExtract() : "area without extract";
+    }
+
+    /** As {@code planter, sprayer or rig}. */
+    public String machineOrRig() {
+        return each(WorkWords::machine, ", ") + " or rig";
+    }
+
     /** As {@code planter}, {@code sprayer}, or {@code planter or sprayer}. */
     public String machine() {
         return each(WorkWords::machine, " or ");

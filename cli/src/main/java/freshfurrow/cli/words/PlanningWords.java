@@ -2,6 +2,7 @@ package freshfurrow.cli.words;
 
 import freshfurrow.app.refusal.PlanningRefusal;
 import freshfurrow.cli.text.AuditReport;
+import freshfurrow.cli.text.WorkWords;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -27,7 +28,8 @@ final class PlanningWords implements PlanningRefusal.Visitor<List<String>> {
 
     @Override
     public List<String> visit(PlanningRefusal.UnknownMachine refusal) {
-        return List.of("--down: there is no planter or rig '" + refusal.id() + "'; the season has "
+        return List.of("--down: there is no " + new WorkWords(refusal.works()).machineOrRig() + " '" + refusal.id()
+                + "'; the season has "
                 + String.join(", ", refusal.known()));
     }
 

@@ -54,41 +54,69 @@ final class HeldBackTest {
 
     @Test
     void aPlanInTimeWithLessThanAMinuteOfWaitingIsHeldBackByNothing() {
-        Plan.Totals totals = PLAN.totals();
-        Plan inTime = new Plan(
-                        PLAN.season(),
-                        new Plan.Score(0, 0, -10),
-                        new Plan.Totals(
-                                totals.areaHa(),
-                                totals.untreatedHa(),
-                                0,
-                                0,
-                                totals.planterFills(),
-                                totals.waterTrips(),
-                                totals.compostTrips(),
-                                totals.batches(),
-                                totals.compostKg(),
-                                totals.dumpedL(),
-                                0.9,
-                                totals.overtimeMin(),
-                                totals.driveKm(),
-                                totals.smallestMarginMin(),
-                                totals.finish()),
-                        PLAN.planters(),
-                        PLAN.rigs(),
-                        PLAN.loads(),
-                        PLAN.batches(),
-                        List.of(),
-                        PLAN.bounds(),
-                        PLAN.limits())
-                .withLimits(List.of(limit(Resource.RIG, 0, 0)));
+        Plan inTime = inTime(new Plan.Score(0, 0, -10), 0).withLimits(List.of(limit(Resource.RIG, 0, 0)));
 
         assertThat(HeldBack.lines(inTime))
                 .containsExactly("", "No bottleneck: every field is planted in its window and no planter waits.");
     }
 
     @Test
+    void whereNothingIsLateButSomeGoesWithoutExtractThatIsNamed() {
+        Plan plan = inTime(new Plan.Score(0, -400, -10), 2).withLimits(List.of(limit(Resource.COMPOST, 1, 0)));
+
+        assertThat(HeldBack.lines(plan))
+                .contains("  Area without extract would shrink by 100 % if compost was unlimited from day one");
+        assertThat(HeldBack.most(plan))
+                .isEqualTo("Area without extract would shrink by 100 % if compost was unlimited from day one");
+    }
+
+    @Test
+    void whereSomeIsLateAndSomeGoesWithoutExtractBothAreNamed() {
+        Plan plan = withTotals(new Plan.Score(0, -400, -10), 2, 1, 0.9)
+                .withLimits(List.of(limit(Resource.COMPOST, 0.5, 0)));
+
+        assertThat(HeldBack.most(plan))
+                .isEqualTo("Area that is late, unplanted or without extract would shrink by 50 % if compost was"
+                        + " unlimited from day one");
+    }
+
+    @Test
     void nothingIsSaidOfLimitsThatWereNotWorkedOut() {
         assertThat(HeldBack.lines(PLAN)).isEmpty();
+    }
+
+    /** Planters wait for less than a minute. */
+    private static Plan inTime(Plan.Score score, double untreatedHa) {
+        return withTotals(score, untreatedHa, 0, 0.9);
+    }
+
+    private static Plan withTotals(Plan.Score score, double untreatedHa, double lateHaDays, double waitMin) {
+        Plan.Totals totals = PLAN.totals();
+        return new Plan(
+                PLAN.season(),
+                score,
+                new Plan.Totals(
+                        totals.areaHa(),
+                        untreatedHa,
+                        0,
+                        lateHaDays,
+                        totals.planterFills(),
+                        totals.waterTrips(),
+                        totals.compostTrips(),
+                        totals.batches(),
+                        totals.compostKg(),
+                        totals.dumpedL(),
+                        waitMin,
+                        totals.overtimeMin(),
+                        totals.driveKm(),
+                        totals.smallestMarginMin(),
+                        totals.finish()),
+                PLAN.planters(),
+                PLAN.rigs(),
+                PLAN.loads(),
+                PLAN.batches(),
+                List.of(),
+                PLAN.bounds(),
+                PLAN.limits());
     }
 }

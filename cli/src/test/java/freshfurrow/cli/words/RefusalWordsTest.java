@@ -15,10 +15,12 @@ import freshfurrow.app.refusal.SpringsRefusal;
 import freshfurrow.model.audit.Finding;
 import freshfurrow.model.audit.Rule;
 import freshfurrow.model.files.Obstacle;
+import freshfurrow.model.season.Work;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +46,12 @@ final class RefusalWordsTest {
                 Arguments.of(new PlanningRefusal.NoTime(FIRST, FIRST), "--now"),
                 Arguments.of(new PlanningRefusal.OutOfSeason(NOON, FIRST, FIRST), "--now"),
                 Arguments.of(new PlanningRefusal.PlanBeginsLater(PLAN, NOON, NOON), "--plan"),
-                Arguments.of(new PlanningRefusal.UnknownMachine("R9", List.of("P1", "R1")), "--down: "),
+                Arguments.of(new PlanningRefusal.UnknownMachine("R9", List.of("P1", "R1"), Set.of(Work.PLANT)),
+                        "--down: there is no planter or rig 'R9'"),
+                Arguments.of(
+                        new PlanningRefusal.UnknownMachine(
+                                "R9", List.of("P1", "S1", "R1"), Set.of(Work.SPRAY, Work.PLANT)),
+                        "--down: there is no planter, sprayer or rig 'R9'"),
                 Arguments.of(new PlanningRefusal.UnknownLot("peat", List.of("barn")), "--spoiled: "),
                 Arguments.of(new SpringsRefusal.TooFewSprings("station.csv", 7), "--springs 7"),
                 Arguments.of(new SpringsRefusal.MisfitSlice(Path.of("b"), "other seeds"), "--seed"),

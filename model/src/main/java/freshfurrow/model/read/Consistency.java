@@ -15,7 +15,6 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -102,23 +101,24 @@ final class Consistency {
         if (rig.compostLoad().isPresent() && rig.compostLoad().getAsDouble() <= rig.mostCompostKg()) {
             keys.problem(
                     "compostLoad",
-                    "holds less than the " + mass(rig.batchCompostKg()) + " of one full batch",
+                    "holds less than the "
+                            + masses(rig.mostCompostKg(), rig.batchCompostKg()).other() + " of one full batch",
                     "give at least batchCompost");
         } else {
+            Apart masses = masses(Math.max(0, rig.mostCompostKg()), rig.batchCompostKg());
             keys.problem(
                     "payload",
-                    "leaves " + mass(Math.max(0, rig.mostCompostKg()))
-                            + " for compost beside the empty weight and a full nurse tank, less than the "
-                            + mass(rig.batchCompostKg()) + " of one full batch",
+                    "leaves " + masses.one() + " for compost beside the empty weight and a full nurse tank, less than the "
+                            + masses.other() + " of one full batch",
                     "check payload, emptyWeight and nurseTank, or use a smaller nurse tank");
         }
     }
 
-    private String mass(double kilograms) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f %s",
+    private Apart masses(double kilograms, double others) {
+        return Apart.of(
                 units.mass().fromKilograms(kilograms),
+                units.mass().fromKilograms(others),
+                0,
                 units.mass().symbol());
     }
 
@@ -154,14 +154,11 @@ final class Consistency {
         for (Recipe recipe : recipesOf(field -> true)) {
             double concentrate = rig.drumL() / rig.batchCompostKg() * recipe.compostKgPerHa();
             if (concentrate > recipe.mixLPerHa() * (1 + TOLERANCE)) {
+                Apart rates = rates(concentrate, recipe.mixLPerHa());
                 keys.problem(
                         "drum",
-                        String.format(
-                                Locale.ROOT,
-                                "recipe %s takes %s of its concentrate but only %s of mix",
-                                recipe.id(),
-                                rate(concentrate),
-                                rate(recipe.mixLPerHa())),
+                        "recipe " + recipe.id() + " takes " + rates.one() + " of its concentrate but only "
+                                + rates.other() + " of mix",
                         "use more compost per batch, a smaller drum, less compost per area or more mix per area");
             }
         }
@@ -183,37 +180,32 @@ final class Consistency {
             for (Recipe recipe : recipes) {
                 double batchMixL = rig.batchCompostKg() / recipe.compostKgPerHa() * recipe.mixLPerHa();
                 if (planter.tankL() < batchMixL * (1 - TOLERANCE)) {
+                    Apart volumes = volumes(planter.tankL(), batchMixL);
                     keys.problem(
                             "tank",
-                            String.format(
-                                    Locale.ROOT,
-                                    "holds %s, less than the %s of mix that one batch of %s makes by recipe %s",
-                                    volume(planter.tankL()),
-                                    volume(batchMixL),
-                                    rig.id(),
-                                    recipe.id()),
+                            "holds " + volumes.one() + ", less than the " + volumes.other() + " of mix that one batch of "
+                                    + rig.id() + " makes by recipe " + recipe.id(),
                             "use a larger tank or less compost per batch");
                 }
             }
         }
     }
 
-    private String volume(double litres) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f %s",
+    private Apart volumes(double litres, double others) {
+        return Apart.of(
                 units.volume().fromLitres(litres),
+                units.volume().fromLitres(others),
+                0,
                 units.volume().symbol());
     }
 
-    private String rate(double litresPerHa) {
-        double perArea = litresPerHa / units.area().fromHectares(1);
-        return String.format(
-                Locale.ROOT,
-                "%.1f %s/%s",
-                units.volume().fromLitres(perArea),
-                units.volume().symbol(),
-                units.area().symbol());
+    private Apart rates(double litresPerHa, double others) {
+        double areas = units.area().fromHectares(1);
+        return Apart.of(
+                units.volume().fromLitres(litresPerHa / areas),
+                units.volume().fromLitres(others / areas),
+                1,
+                units.volume().symbol() + "/" + units.area().symbol());
     }
 
     /** The recipes that the fields take. */

@@ -19,19 +19,25 @@ final class FixedReader {
     private final Optional<LocalDate> last;
     private final ClosedDays closed;
     private final List<CompostLot> compost;
+    private final boolean mayGoWithout;
 
-    /** @param machines ids of all machines that do a work, right or wrong */
+    /**
+     * @param machines ids of all machines that do a work, right or wrong
+     * @param mayGoWithout whether fields may be planted without extract
+     */
     FixedReader(
             Map<Work, Set<String>> machines,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             ClosedDays closed,
-            List<CompostLot> compost) {
+            List<CompostLot> compost,
+            boolean mayGoWithout) {
         this.machines = machines;
         this.first = first;
         this.last = last;
         this.closed = closed;
         this.compost = compost;
+        this.mayGoWithout = mayGoWithout;
     }
 
     /**
@@ -98,7 +104,8 @@ final class FixedReader {
                     "the window of " + field.id() + " opens on "
                             + field.window().first() + ", after " + day,
                     "choose a later day, or open the window sooner");
-        } else if (!compost.isEmpty()
+        } else if (!(mayGoWithout && field.work() == Work.PLANT)
+                && !compost.isEmpty()
                 && compost.stream().allMatch(lot -> lot.from().isAfter(day))) {
             keys.problem("on", "there is no compost on hand on " + day, "choose a later day, or have a lot sooner");
         }

@@ -126,7 +126,9 @@ final class SeasonBinder {
         List<Field> fields = new FieldReader(
                         problems, units, places, crops, windowless, recipeKeys.keySet(), machineIds)
                 .read(sources);
-        fields = new FixedReader(machineIds, first, last, closed, compost)
+        Goals goals = goals(keys);
+        fields = new FixedReader(
+                        machineIds, first, last, closed, compost, goals.untreatedDays().isPresent())
                 .read(
                         keys.things("fixed", "fixed field", false),
                         fields,
@@ -137,7 +139,6 @@ final class SeasonBinder {
                                 : Optional.empty());
         Drying drying = drying(keys);
         List<Rain> rain = rain(keys);
-        Goals goals = goals(keys);
         Optional<Costs> costs = CostsReader.read(
                 keys,
                 Stream.concat(applicatorKeys.keySet().stream(), rigKeys.keySet().stream())

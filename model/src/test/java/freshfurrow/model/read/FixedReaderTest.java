@@ -78,6 +78,16 @@ class FixedReaderTest {
                 .contains("there is no compost on hand on 2027-05-04");
     }
 
+    /** It may be planted without extract that day. */
+    @Test
+    void aDayBeforeAnyCompostIsNoProblemWhereTheFieldMayGoWithoutExtract() {
+        assertThat(with("fixed: {N40: {on: 2027-05-04}}")
+                        .with("goals: {", "goals: {untreated: 3 d, ")
+                        .with("from: 2027-04-01", "from: 2027-05-10")
+                        .problems())
+                .isEmpty();
+    }
+
     private WrittenSeason with(String fixed) {
         WrittenSeason right = WrittenSeason.in(folder);
         return right.with("travel: {roadFactor: 1.3}", fixed + "\ntravel: {roadFactor: 1.3}");

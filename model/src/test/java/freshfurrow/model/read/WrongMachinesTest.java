@@ -40,6 +40,7 @@ final class WrongMachinesTest {
 
     @ParameterizedTest
     @CsvSource(quoteCharacter = '`', delimiter = '|', textBlock = """
+                    tank: 600 gal     | tank: 299.7 gal   | season.yaml:19: planters.P1.tank: holds 299.7 gal, less than the 300.0 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     tank: 600 gal     | tank: 299 gal     | season.yaml:19: planters.P1.tank: holds 299 gal, less than the 300 gal of mix that one batch of R1 makes by recipe standard; use a larger tank or less compost per batch
                     nurseTank: 1200 gal | nurseTank: 39 gal | season.yaml:30: rigs.R1.nurseTank: holds less than the drum; give a nurse tank of at least one drum of water
                     rowSpacing: 30 in | rowSpacing: 60 in\\n    wideness: 1 | season.yaml:17: planters.P1.wideness: is not a known key; known here: width, rowSpacing, speed, fieldEfficiency, tank, leastFill, roadSpeed, fillSetup, moveTime, overtime, flush, longestWait, at, hours
