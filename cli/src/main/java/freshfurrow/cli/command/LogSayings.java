@@ -99,7 +99,8 @@ abstract class LogSayings extends LogFacts {
                     "%nBy so much of its working time. The next replan takes what the plan says of it as done that much later. 0min when it has caught up.%n",
             footer = "  freshfurrow log season.yaml behind P1 50min")
     int behind(
-            @Parameters(paramLabel = "MACHINE", index = "0", description = "id of the planter, sprayer or rig") String machine,
+            @Parameters(paramLabel = "MACHINE", index = "0", description = "id of the planter, sprayer or rig")
+                    String machine,
             @Parameters(
                             paramLabel = "TIME",
                             index = "1",

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. */
 @InBrowser
 final class SheetsOnPaperIT {
-    private static final Pattern HEADING = Pattern.compile("(Rig|Planter) \\S+ +\\w+day, \\w+ \\d+, \\d{4}");
+    private static final Pattern HEADING = Pattern.compile("(Rig|Planter|Sprayer) \\S+ +\\w+day, \\w+ \\d+, \\d{4}");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
     private static final double HEADING_PT = 26;
 
@@ -34,14 +35,31 @@ final class SheetsOnPaperIT {
 
     private static final Pattern STEP = Pattern.compile(
             "(?<!;\\s{1,3})\\b(?:(?:to )?(?:\\d?\\d:\\d\\d(?: [ap]m)?|noon|midnight)|before|all day) +"
-                    + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Wait|Break|Done for the day|Parked|In the tank|Set up|Close up|Flush|Load)\\b");
+                    + "(Batch|Transfer|Drive|Draw|Dump|Clean|Fill|Plant|Spray|Get ready to spray|Wait|Break|Done for the day|Parked|In the tank|Set up|Close up|Flush|Load)\\b");
     private static final int LEAST_STEPS = 2;
 
+    /** The boom of the mixed farm, mounted on a rig there, on a vehicle of its own. */
+    private static final String SERVED =
+            "{\"sprayers\": {\"boom\": {\"on\": null, \"tank\": \"300 gal\", \"roadSpeed\": \"12 mph\", \"at\": \"yard\"}}}";
+
     @ParameterizedTest
-    @CsvSource({"first-season, A4", "metric, letter", "spring, A4", "cooperative, letter"})
+    @CsvSource({"first-season, A4", "metric, letter", "spring, A4", "cooperative, letter", "mixed-farm, A4"})
     void eachMachineAndDayHasPagesOfItsOwnAndNothingIsCutOff(
             String scenario, String paper, Browser browser, @TempDir Path folder) throws Exception {
         Pages.ofScenario(scenario, folder);
+
+        assertWholeOnPaper(folder, paper, browser);
+    }
+
+    @Test
+    void soHaveSprayersThatAreServedAndDaysWithoutExtract(Browser browser, @TempDir Path folder) throws Exception {
+        Pages.ofScenario("mixed-farm", SERVED, folder);
+
+        assertThat(assertWholeOnPaper(folder, "letter", browser))
+                .contains("Sprayer boom ", " Spray ", "Plant without extract");
+    }
+
+    private static String assertWholeOnPaper(Path folder, String paper, Browser browser) throws IOException {
         Path html = folder.resolve("sheets.html");
         assertThat(Freshfurrow.run("sheets", folder.toString())).isZero();
         String sheets = Files.readString(html);
@@ -72,10 +90,12 @@ final class SheetsOnPaperIT {
             for (String heading : parted) {
                 assertThat(Collections.frequency(headings, heading))
                         .as("pages of %s", heading)
-                        .isLessThanOrEqualTo(heading.startsWith("Planter") ? 1 : 2);
+                        .isLessThanOrEqualTo(heading.startsWith("Rig") ? 2 : 1);
             }
             long steps = occurrences(sheets, "<tr class=\"(main|minor)\">");
-            assertThat(occurrences(wholeText(pdf), STEP.pattern())).isEqualTo(steps);
+            String text = wholeText(pdf);
+            assertThat(occurrences(text, STEP.pattern())).isEqualTo(steps);
+            return text;
         }
     }
 

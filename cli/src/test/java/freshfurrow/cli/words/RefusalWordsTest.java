@@ -46,7 +46,8 @@ final class RefusalWordsTest {
                 Arguments.of(new PlanningRefusal.NoTime(FIRST, FIRST), "--now"),
                 Arguments.of(new PlanningRefusal.OutOfSeason(NOON, FIRST, FIRST), "--now"),
                 Arguments.of(new PlanningRefusal.PlanBeginsLater(PLAN, NOON, NOON), "--plan"),
-                Arguments.of(new PlanningRefusal.UnknownMachine("R9", List.of("P1", "R1"), Set.of(Work.PLANT)),
+                Arguments.of(
+                        new PlanningRefusal.UnknownMachine("R9", List.of("P1", "R1"), Set.of(Work.PLANT)),
                         "--down: there is no planter or rig 'R9'"),
                 Arguments.of(
                         new PlanningRefusal.UnknownMachine(

@@ -108,7 +108,8 @@ final class Consistency {
             Apart masses = masses(Math.max(0, rig.mostCompostKg()), rig.batchCompostKg());
             keys.problem(
                     "payload",
-                    "leaves " + masses.one() + " for compost beside the empty weight and a full nurse tank, less than the "
+                    "leaves " + masses.one()
+                            + " for compost beside the empty weight and a full nurse tank, less than the "
                             + masses.other() + " of one full batch",
                     "check payload, emptyWeight and nurseTank, or use a smaller nurse tank");
         }
@@ -183,8 +184,8 @@ final class Consistency {
                     Apart volumes = volumes(planter.tankL(), batchMixL);
                     keys.problem(
                             "tank",
-                            "holds " + volumes.one() + ", less than the " + volumes.other() + " of mix that one batch of "
-                                    + rig.id() + " makes by recipe " + recipe.id(),
+                            "holds " + volumes.one() + ", less than the " + volumes.other()
+                                    + " of mix that one batch of " + rig.id() + " makes by recipe " + recipe.id(),
                             "use a larger tank or less compost per batch");
                 }
             }

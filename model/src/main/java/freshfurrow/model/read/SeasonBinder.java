@@ -128,7 +128,12 @@ final class SeasonBinder {
                 .read(sources);
         Goals goals = goals(keys);
         fields = new FixedReader(
-                        machineIds, first, last, closed, compost, goals.untreatedDays().isPresent())
+                        machineIds,
+                        first,
+                        last,
+                        closed,
+                        compost,
+                        goals.untreatedDays().isPresent())
                 .read(
                         keys.things("fixed", "fixed field", false),
                         fields,
