@@ -20,6 +20,9 @@ public final class TypedQuantity {
             Pattern.compile("([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+|(?=\\.))(\\.\\d*)? ?([^\\d.,+-].*)?");
     private static final Pattern HOURS_AND_MINUTES =
             Pattern.compile("(\\d+) ?(?:h|hr|hrs|hour|hours) ?(?:and )?(\\d+) ?(?:m|min|mins|minute|minutes)?");
+    private static final Pattern PER = Pattern.compile(" (?:per|an?) ");
+    private static final Pattern SHORT_TONS = Pattern.compile("(\\S+) ?(?:short )?tons?", Pattern.CASE_INSENSITIVE);
+    private static final BigDecimal POUNDS_PER_SHORT_TON = BigDecimal.valueOf(2000);
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     /** What people write for parts of units; those of a unit with a slash are looked up one by one. */
@@ -100,7 +103,21 @@ public final class TypedQuantity {
     public static Optional<String> asWritten(String typed, Kind kind, String usual) {
         String text = SPACES.matcher(typed).replaceAll(" ").strip();
         Optional<String> mixed = kind == Kind.TIME ? hoursAndMinutes(text) : Optional.empty();
-        return mixed.isPresent() ? mixed : plain(text, kind, usual);
+        Optional<String> tons = kind == Kind.MASS && usual.equals("lb") ? shortTons(text) : Optional.empty();
+        return mixed.or(() -> tons).or(() -> plain(text, kind, usual));
+    }
+
+    /** Where pounds are usual, a ton is 2,000 of them; elsewhere it might be a tonne, and is not guessed. */
+    private static Optional<String> shortTons(String text) {
+        Matcher tons = SHORT_TONS.matcher(text);
+        return Optional.of(tons)
+                .filter(Matcher::matches)
+                .flatMap(any -> plain(tons.group(1), Kind.MASS, "lb"))
+                .map(pounds -> new BigDecimal(pounds.substring(0, pounds.indexOf(' ')))
+                                .multiply(POUNDS_PER_SHORT_TON)
+                                .stripTrailingZeros()
+                                .toPlainString()
+                        + " lb");
     }
 
     private static Optional<String> hoursAndMinutes(String text) {
@@ -135,7 +152,7 @@ public final class TypedQuantity {
         }
         String lower = typed.toLowerCase(Locale.ROOT);
         List<String> parts = new ArrayList<>();
-        for (String part : lower.replace(" per ", "/").replace("an hour", "/h").split("/", -1)) {
+        for (String part : PER.matcher(lower).replaceAll("/").split("/", -1)) {
             String known = part.strip();
             parts.add(PARTS.getOrDefault(known, known));
         }

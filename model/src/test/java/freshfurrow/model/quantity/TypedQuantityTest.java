@@ -26,6 +26,15 @@ final class TypedQuantityTest {
             16 gallons per acre | VOLUME_PER_AREA | gal/ac | 16 gal/ac
             40 gpm             | FLOW            | L/min  | 40 gal/min
             1.8 lbs/acre       | MASS_PER_AREA   | kg/ha  | 1.8 lb/ac
+            2 lb an acre       | MASS_PER_AREA   | lb/ac  | 2 lb/ac
+            5 miles an hour    | SPEED           | mph    | 5 mph
+            40 gallons a minute | FLOW           | gal/min | 40 gal/min
+            3 tons             | MASS            | lb     | 6000 lb
+            1 Ton              | MASS            | lb     | 2000 lb
+            2.25 short tons    | MASS            | lb     | 4500 lb
+            1,000tons          | MASS            | lb     | 2000000 lb
+            3 t                | MASS            | lb     | 3 t
+            3 tonnes           | MASS            | lb     | 3 t
             40'                | LENGTH          | ft     | 40 ft
             30"                | LENGTH          | ft     | 30 in
             .5                 | RAIN            | in     | .5 in
@@ -47,6 +56,10 @@ final class TypedQuantityTest {
             five      | TIME   | min
             1e3       | VOLUME | gal
             5 t       | VOLUME | gal
+            5 tons    | VOLUME | gal
+            3 tons    | MASS   | kg
+            1,5 tons  | MASS   | lb
+            5 lb tons | MASS   | lb
             5         | VOLUME | ``
             """)
     void whatMayBeMeantOtherwiseIsNotGuessed(String typed, Kind kind, String usual) {
