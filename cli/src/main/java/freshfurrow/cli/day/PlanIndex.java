@@ -2,6 +2,7 @@ package freshfurrow.cli.day;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Work;
+import freshfurrow.model.text.FieldLabel;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,7 +39,7 @@ public final class PlanIndex {
     /** What people call a place by: its id, and the name of a field that has another one. */
     public String label(String place) {
         String name = plan.season().names().get(place);
-        return name == null ? place : place + " " + name;
+        return name == null ? place : FieldLabel.of(place, name);
     }
 
     /** Whether a field is fixed to a planter or a day. */

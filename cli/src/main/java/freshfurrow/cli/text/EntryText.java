@@ -5,6 +5,7 @@ import freshfurrow.model.log.Fact;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Work;
+import freshfurrow.model.text.FieldLabel;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -24,9 +25,7 @@ final class EntryText {
     EntryText(Season season) {
         figures = new Figures(season.units());
         labels = season.fields().stream()
-                .collect(Collectors.toMap(
-                        Field::id,
-                        field -> field.name().equals(field.id()) ? field.id() : field.id() + " " + field.name()));
+                .collect(Collectors.toMap(Field::id, field -> FieldLabel.of(field.id(), field.name())));
         works = season.fields().stream().collect(Collectors.toMap(Field::id, Field::work));
     }
 

@@ -7,6 +7,7 @@ import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.text.FieldLabel;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +58,6 @@ record FixedSummary(Season season, Figures figures) {
     }
 
     private static String name(Field field) {
-        return field.name().equals(field.id()) ? field.id() : field.id() + " " + field.name();
+        return FieldLabel.of(field.id(), field.name());
     }
 }
