@@ -177,7 +177,7 @@ final class Questions {
                     "40 to 80 km/h"),
             asked(
                             "payload",
-                            "What may the vehicle carry? (Enter if you do not know; `check` then gives no caution)",
+                            "What may the vehicle carry? (leave it empty if you do not know; `check` then gives no caution)",
                             Kind.MASS,
                             "",
                             "by its plate, like 14000 lb",
@@ -186,7 +186,7 @@ final class Questions {
                     .from(""),
             asked(
                             "bucket",
-                            "What does the compost in a full bucket weigh? (Enter if you use none)",
+                            "What does the compost in a full bucket weigh? (leave it empty if you use none)",
                             Kind.MASS,
                             "",
                             "weigh one, like 25 lb",
@@ -200,7 +200,11 @@ final class Questions {
                     "field"));
 
     static final List<Question> WATER = List.of(
-            Question.of("at", "Where is the water? (latitude and longitude; Enter if at the yard)", Form.POSITION, ""),
+            Question.of(
+                    "at",
+                    "Where is the water? (latitude and longitude; leave it empty if at the yard)",
+                    Form.POSITION,
+                    ""),
             asked(
                     "flow",
                     "How much does its hose give?",
@@ -211,7 +215,7 @@ final class Questions {
                     "40 to 380 L/min"),
             asked(
                             "dailyLimit",
-                            "How much may be drawn a day? (Enter if there is no limit)",
+                            "How much may be drawn a day? (leave it empty if there is no limit)",
                             Kind.VOLUME,
                             "",
                             "none, or like 9000 gal",

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A position in degrees, as maps give it to copy: {@code 41.02, -97.01}, {@code 41.02 N 97.01 W}. */
-final class TypedPosition {
+public final class TypedPosition {
     private static final String DEGREES = "([+-]?\\d{1,3}(?:\\.\\d+)?)\\s*\\u00b0?\\s*";
     private static final Pattern PAIR = Pattern.compile(DEGREES + "([NS]?)\\s*[,;\\s]\\s*" + DEGREES + "([EW]?)");
 
@@ -19,10 +19,10 @@ final class TypedPosition {
      * @param lat degrees north, as a file has them
      * @param lon degrees east, as a file has them
      */
-    record Position(String lat, String lon) {}
+    public record Position(String lat, String lon) {}
 
     /** Empty when it is not understood. */
-    static Optional<Position> read(String typed) {
+    public static Optional<Position> read(String typed) {
         Matcher pair = PAIR.matcher(typed.strip().toUpperCase(Locale.ROOT));
         if (!pair.matches()) {
             return Optional.empty();

@@ -6,11 +6,13 @@ import freshfurrow.app.begin.GivenFields;
 import freshfurrow.app.begin.Heading;
 import freshfurrow.app.begin.NewSeason;
 import freshfurrow.app.begin.Surroundings;
+import freshfurrow.app.begin.TypedPosition;
 import freshfurrow.model.read.Problem;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Fields, one after the other, until no more is named. */
@@ -43,26 +45,44 @@ final class FieldQuestions {
         Map<Heading, String> cells = new EnumMap<>(Heading.class);
         cells.put(Heading.NAME, name);
         cell(cells, Heading.AREA, "How large is it?", "");
-        cell(cells, Heading.LAT, "Where do machines enter it: latitude?", "");
-        cell(cells, Heading.LON, "And longitude?", "");
+        place(cells);
         String before = rows.isEmpty() ? "" : rows.get(rows.size() - 1).crop();
         cell(cells, Heading.CROP, "What will grow on it? (like corn)", before);
         return row(cells);
     }
 
-    private void cell(Map<Heading, String> cells, Heading heading, String question, String usual) {
+    /** Both at once, as maps give them to copy, or one after the other. */
+    private void place(Map<Heading, String> cells) {
         while (true) {
-            cells.put(heading, prompts.answerOr(question, usual));
-            List<FieldRow> all = new ArrayList<>(rows);
-            all.add(row(cells));
-            List<Problem> problems = cells.get(heading).isEmpty()
-                    ? List.of()
-                    : NewSeason.of(with.apply(GivenFields.table(all)), here).problemsOf(rows.size(), heading);
-            if (problems.isEmpty()) {
+            String typed =
+                    prompts.answer("Where do machines enter it? (latitude and longitude, like 41.02, -97.01)", "");
+            Optional<TypedPosition.Position> both = TypedPosition.read(typed);
+            cells.put(Heading.LAT, both.map(TypedPosition.Position::lat).orElse(typed));
+            cells.put(Heading.LON, both.map(TypedPosition.Position::lon).orElse(""));
+            if (isTaken(cells, Heading.LAT) && isTaken(cells, Heading.LON)) {
+                if (both.isEmpty() && !typed.isEmpty()) {
+                    cell(cells, Heading.LON, "And longitude?", "");
+                }
                 return;
             }
-            problems.forEach(problem -> prompts.say("  " + problem.reason() + "; " + problem.remedy()));
         }
+    }
+
+    private void cell(Map<Heading, String> cells, Heading heading, String question, String usual) {
+        do {
+            cells.put(heading, prompts.answerOr(question, usual));
+        } while (!isTaken(cells, heading));
+    }
+
+    /** Whether an answer can be used; says why not. */
+    private boolean isTaken(Map<Heading, String> cells, Heading heading) {
+        List<FieldRow> all = new ArrayList<>(rows);
+        all.add(row(cells));
+        List<Problem> problems = cells.getOrDefault(heading, "").isEmpty()
+                ? List.of()
+                : NewSeason.of(with.apply(GivenFields.table(all)), here).problemsOf(rows.size(), heading);
+        problems.forEach(problem -> prompts.say("  " + problem.reason() + "; " + problem.remedy()));
+        return problems.isEmpty();
     }
 
     private static FieldRow row(Map<Heading, String> cells) {

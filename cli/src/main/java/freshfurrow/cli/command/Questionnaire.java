@@ -10,6 +10,7 @@ import freshfurrow.app.begin.NewSeason;
 import freshfurrow.app.begin.Question;
 import freshfurrow.app.begin.Section;
 import freshfurrow.app.begin.Surroundings;
+import freshfurrow.app.begin.TypedPosition;
 import freshfurrow.app.begin.UnitSystem;
 import freshfurrow.model.read.Problem;
 import java.util.ArrayList;
@@ -131,6 +132,10 @@ final class Questionnaire {
             String answer = prompts.answer(words(question), usual);
             if (answer.isEmpty()) {
                 return;
+            }
+            if (question.form() == Form.POSITION && TypedPosition.read(answer).isEmpty()) {
+                prompts.say("  '" + answer + "' is not a place; write latitude and longitude, like 41.02, -97.01");
+                continue;
             }
             Map<String, String> with = new LinkedHashMap<>(typed);
             with.put(question.key(), answer);

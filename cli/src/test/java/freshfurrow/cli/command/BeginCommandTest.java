@@ -95,6 +95,18 @@ final class BeginCommandTest {
     }
 
     @Test
+    void aPlaceIsTypedAsMapsGiveItToCopy() {
+        String lines = SHORTEST.replace("41.0, -97.0\n", "by the creek\n41.0, -97.0\n")
+                .replace("41.02\n-97.01\n", "41.02 N, 197.01 W\n41.02 N, 97.01 W\n");
+        NewSeason begun = NewSeason.of(answers(lines + "\n".repeat(40)).orElseThrow(), HERE);
+        assertThat(begun.problems()).isEmpty();
+        assertThat(begun.fieldsText()).contains("North-forty,North forty,40,41.02,-97.01,corn");
+        assertThat(out.toString())
+                .contains("  'by the creek' is not a place; write latitude and longitude, like 41.02, -97.01")
+                .contains("-197.01 is out of range");
+    }
+
+    @Test
     void twoPlantersAreAskedAboutOneAfterTheOther() {
         String lines =
                 SHORTEST + "\n" + "\n".repeat(3) + "two\n2\n" + "40\n" + "\n".repeat(7) + "20 ft\n" + "\n".repeat(40);
