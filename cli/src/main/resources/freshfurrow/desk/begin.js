@@ -47,6 +47,13 @@ async function look() {
   tellState();
 }
 
+// A problem of another step, with the step where it can be mended.
+function atItsStep(problem) {
+  const key = problem.path.split(/[.[]/)[0];
+  const [, title] = steps.find(([id, , keys]) => id === key || keys.includes(key)) || steps.find(([id]) => id === "season");
+  return `${title}: ${problem.path}: ${problem.reason}; ${problem.remedy}`;
+}
+
 function tellState() {
   const { missing, problems, sums } = answer;
   const places = Array.from(main.querySelectorAll("[data-path]"));
@@ -57,8 +64,9 @@ function tellState() {
     if (its.length > 0) element.setAttribute("aria-invalid", "true"); else element.removeAttribute("aria-invalid");
   });
   fill(main.querySelector("#begin-missing"),
-    missing.length > 0 ? make("p", { class: "readout telling" }, `Still missing: ${missing.join("; ")}.`) : make("p", { class: "aside" }, "Nothing is missing."),
-    missing.length === 0 ? problemList(rest.map((problem) => problem.text)) : null);
+    missing.length > 0 ? make("p", { class: "readout telling" }, `Still missing: ${missing.join("; ")}.`) : null,
+    missing.length === 0 && problems.length === 0 ? make("p", { class: "aside" }, "Nothing is missing.") : null,
+    missing.length === 0 ? problemList(rest.map(atItsStep)) : null);
   fill(main.querySelector("#begin-sums"), sums ? make("details", {}, make("summary", {}, "The season in sums"),
     make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "The season in sums" }, sums.join("\n"))) : null);
   const text = main.querySelector("#begin-text");
@@ -75,7 +83,7 @@ function days(entry, question, id) {
   };
   from.addEventListener("change", both);
   to.addEventListener("change", both);
-  return make("span", { class: "window" }, from, " to ", to);
+  return make("span", { class: "window" }, from, make("span", {}, "to"), to);
 }
 
 function input(key, entry, question) {
@@ -147,7 +155,7 @@ function lookOver() {
   const write = make("button", { type: "button", id: "begin-write", class: "chief", onclick: () => attempt(write, async () => {
     crops();
     await tell("/api/begin", state);
-    say("Written. These are the season's forms.");
+    say("Written. These are the season's forms; the next step is Plan.");
     document.dispatchEvent(new Event("begun"));
   }) }, "Write the season");
   return [make("p", { class: "lead" }, "This is the file. It can be changed in forms afterwards, or with any editor."),
@@ -165,6 +173,7 @@ function content() {
 }
 
 function go(to) {
+  say("");
   shown = to;
   say("");
   draw();

@@ -3,6 +3,7 @@ import { make } from "/desk/make.js";
 
 const width = 640;
 const height = 400;
+const widest = 400; // km
 const kmPerDegree = 111.32; // of latitude; enough for a drawing
 const bars = { us: { name: "mi", km: 1.609344 }, metric: { name: "km", km: 1 } };
 
@@ -13,17 +14,19 @@ export function position(text) {
 
 // "marks" are {name, lat, lon}; "picked" is called with {lat, lon} where somebody clicks.
 export function blankMap({ id, centre, marks, units, picked }) {
-  let span = 6; // km across
+  const known = marks.filter((mark) => Number.isFinite(mark.lat) && Number.isFinite(mark.lon));
+  const cosine = Math.cos((centre.lat * Math.PI) / 180);
+  const reach = Math.max(0, ...known.map((mark) => Math.max(Math.abs(mark.lon - centre.lon) * cosine, (Math.abs(mark.lat - centre.lat) * width) / height))) * kmPerDegree;
+  let span = Math.min(widest, Math.max(6, reach * 2.4)); // km across, all marks in it
   const place = make("div", { class: "blank-map" });
   const draw = () => {
     const perKm = width / span;
-    const cosine = Math.cos((centre.lat * Math.PI) / 180);
     const x = (lon) => width / 2 + (lon - centre.lon) * kmPerDegree * cosine * perKm;
     const y = (lat) => height / 2 - (lat - centre.lat) * kmPerDegree * perKm;
     const svg = d3.create("svg").attr("id", id).attr("viewBox", `0 0 ${width} ${height}`).attr("role", "img")
       .attr("aria-label", `A blank map, ${marks.length} places on it. Click where it is, or type the coordinates.`);
     svg.append("rect").attr("class", "ground").attr("width", width).attr("height", height);
-    const spots = svg.selectAll("g.spot").data(marks.filter((mark) => Number.isFinite(mark.lat) && Number.isFinite(mark.lon))).join("g")
+    const spots = svg.selectAll("g.spot").data(known).join("g")
       .attr("class", "spot").attr("transform", (mark) => `translate(${x(mark.lon)},${y(mark.lat)})`);
     spots.append("circle").attr("r", 5);
     spots.append("text").attr("x", 8).attr("y", 4).text((mark) => mark.name);
@@ -39,7 +42,7 @@ export function blankMap({ id, centre, marks, units, picked }) {
     });
     place.replaceChildren(svg.node(), make("div", { class: "tools" },
       make("button", { type: "button", onclick: () => { span = Math.max(0.5, span / 2); draw(); } }, "Closer"),
-      make("button", { type: "button", onclick: () => { span = Math.min(400, span * 2); draw(); } }, "Wider")));
+      make("button", { type: "button", onclick: () => { span = Math.min(widest, span * 2); draw(); } }, "Wider")));
   };
   draw();
   return place;

@@ -87,6 +87,7 @@ async function start() {
     event.preventDefault(); // its address would be taken for that of a part
     main.focus();
   });
+  document.getElementById("parts").addEventListener("click", () => say("")); // what was told elsewhere is read by now
   window.addEventListener("hashchange", show);
   await show();
 }
