@@ -122,7 +122,8 @@ public final class Trial {
             throw new Refused(
                     new PlanRefusal.BeforeWindow(field.id(), on, field.window().first()));
         }
-        if (!tried.compost().isEmpty()
+        if (!tried.mayGoWithout(field)
+                && !tried.compost().isEmpty()
                 && tried.compost().stream().allMatch(lot -> lot.from().isAfter(on))) {
             throw new Refused(new PlanRefusal.NoCompostYet(on));
         }
