@@ -137,8 +137,8 @@ class BordersTest {
             .that()
             .resideInAPackage("freshfurrow.cli..")
             .should()
-            .dependOnClassesThat(
-                    resideInAPackage("freshfurrow.model.timeline..").and(not(in(WetGround.class, OneLoad.class, GoneWithout.class))));
+            .dependOnClassesThat(resideInAPackage("freshfurrow.model.timeline..")
+                    .and(not(in(WetGround.class, OneLoad.class, GoneWithout.class))));
 
     /** Of the solver, commands see what they pass to the application layer and hear from it; answers, the records they put in words. */
     @ArchTest
