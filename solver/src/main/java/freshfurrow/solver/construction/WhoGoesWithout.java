@@ -15,9 +15,12 @@ import java.util.stream.IntStream;
 final class WhoGoesWithout {
     private WhoGoesWithout() {}
 
-    /** All; and those that are left when compost goes to the fields first to which each kilogram of it is worth most. */
+    /** All that may; and those that are left when compost goes to the fields first to which each kilogram of it is worth most. */
     static List<Set<Integer>> choices(CompiledSeason season) {
-        Set<Integer> all = IntStream.range(0, season.fieldCount()).boxed().collect(Collectors.toUnmodifiableSet());
+        Set<Integer> all = IntStream.range(0, season.fieldCount())
+                .filter(season::mayGoWithout)
+                .boxed()
+                .collect(Collectors.toUnmodifiableSet());
         return List.of(all, leftOver(season));
     }
 

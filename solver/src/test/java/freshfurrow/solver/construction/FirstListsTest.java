@@ -3,15 +3,18 @@ package freshfurrow.solver.construction;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.example.Seeds;
+import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FirstListsTest {
     @ParameterizedTest
@@ -50,6 +53,23 @@ class FirstListsTest {
                     .filteredOn(other -> compiled.windowLastDay(other) == compiled.windowLastDay(next))
                     .allSatisfy(other -> assertThat(compiled.metresBetweenFields(here, next))
                             .isLessThanOrEqualTo(compiled.metresBetweenFields(here, other)));
+        }
+    }
+
+    /** Compost is scarce, so that to go without is worth most. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 50, 100, 150})
+    void noSprayedFieldGoesWithoutExtract(int first) {
+        for (long seed = first; seed < first + 50; seed++) {
+            Season mixed = RandomSeasons.mixed(seed, 12);
+            Season scarce = mixed.change()
+                    .goals(mixed.goals().withUntreatedDays(OptionalDouble.of(1)))
+                    .compost(mixed.compost().stream()
+                            .map(lot -> lot.withMassKg(lot.massKg() / 10))
+                            .toList())
+                    .season();
+            CompiledSeason season = CompiledSeason.of(scarce);
+            assertThat(FirstLists.best(season).withoutExtract()).allMatch(season::mayGoWithout);
         }
     }
 
