@@ -30,16 +30,28 @@ final class WhyWithoutExtractIT {
     @Test
     void aDecisionIsToldWithWhatItWouldTakeToChangeIt() throws Exception {
         String season = Launcher.scenario("mixed-farm");
-        run("plan", season, "--steps", "3000", "--seed", "1", "--no-page", "--out", plan.toString());
+        String variant = variant("{compost: {barn: {mass: 150 lb}}}");
+        run(
+                "plan",
+                season,
+                "--variant",
+                variant,
+                "--steps",
+                "1000",
+                "--seed",
+                "1",
+                "--no-page",
+                "--out",
+                plan.toString());
 
-        String why = why(decided(), "--season", season);
+        String why = why(decided(), "--season", season, "--variant", variant);
 
         assertThat(why)
                 .contains("Without extract: all of it", "Why without extract", ": by decision of the plan")
                 .contains(
                         "What would get it planted with extract", "With extract at its own position, and nothing more")
                 .contains(
-                        " lb more compost in lot barn; it is then planted by ", "the season has 0.0 ac without extract")
+                        " lb more compost in lot barn; it is then planted by ", "the season has 73.5 ac without extract instead of 111.5 ac")
                 .contains("all planters, sprayers and rigs working ")
                 .contains("late, unplanted, unsprayed or without extract");
     }
