@@ -37,6 +37,7 @@ class AnySeasonBegunTest {
             }
             entries.put(section, all);
         }
+        entries.put(Section.RIGS, withDrumsOfNoMoreThanTheMix(entries, units));
         entries.put(Section.PLANTERS, withRoomForABatch(entries, units));
         List<FieldRow> rows = new ArrayList<>();
         for (int i = 0; i <= random.nextInt(6); i++) {
@@ -59,11 +60,29 @@ class AnySeasonBegunTest {
         rigs(season, entries.get(Section.RIGS), units);
     }
 
+    /** What a full batch makes is never thinner than the mix that is asked for. */
+    private static List<Entry> withDrumsOfNoMoreThanTheMix(Map<Section, List<Entry>> entries, UnitSystem units) {
+        double perCompost = mixPerCompost(entries, units);
+        return entries.get(Section.RIGS).stream()
+                .map(rig -> {
+                    Map<String, String> typed = new LinkedHashMap<>(rig.typed());
+                    double most = perCompost * figure(typed, Section.RIGS, "batchCompost", units);
+                    if (figure(typed, Section.RIGS, "drum", units) >= most) {
+                        typed.put("drum", String.format(Locale.ROOT, "%.2f", most * 0.99));
+                    }
+                    return new Entry(rig.id(), typed);
+                })
+                .toList();
+    }
+
+    private static double mixPerCompost(Map<Section, List<Entry>> entries, UnitSystem units) {
+        Map<String, String> recipe = entries.get(Section.RECIPES).get(0).typed();
+        return figure(recipe, Section.RECIPES, "mix", units) / figure(recipe, Section.RECIPES, "compost", units);
+    }
+
     /** The mix of a full batch fits in every tank. */
     private static List<Entry> withRoomForABatch(Map<Section, List<Entry>> entries, UnitSystem units) {
-        Map<String, String> recipe = entries.get(Section.RECIPES).get(0).typed();
-        double perCompost =
-                figure(recipe, Section.RECIPES, "mix", units) / figure(recipe, Section.RECIPES, "compost", units);
+        double perCompost = mixPerCompost(entries, units);
         double mix = entries.get(Section.RIGS).stream()
                 .mapToDouble(rig -> figure(rig.typed(), Section.RIGS, "batchCompost", units) * perCompost)
                 .max()
