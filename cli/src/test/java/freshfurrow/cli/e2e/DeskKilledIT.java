@@ -50,7 +50,7 @@ final class DeskKilledIT {
     private int port;
 
     @Test
-    @Timeout(240)
+    @Timeout(900)
     void eachTapIsInTheLogOnce() throws Exception {
         SeasonOnDisk.in(folder);
         assertThat(InProcess.run("plan", folder.toString(), "--steps", "200", "--seed", "1")
@@ -176,7 +176,7 @@ final class DeskKilledIT {
             for (int sent = random.nextInt(5) == 0 ? 2 : 1; sent > 0; sent--) {
                 untilAnswered(http, request);
             }
-            Thread.sleep(random.nextInt(100));
+            Thread.sleep(random.nextInt(400));
         }
         return notes;
     }
