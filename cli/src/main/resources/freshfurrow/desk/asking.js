@@ -81,7 +81,7 @@ export const asking = {
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
         make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),
-          questions.heldBack.length > 0 ? lines(questions.heldBack, "Bottlenecks") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
+          questions.heldBack.length > 0 ? lines(questions.heldBack, "What each bottleneck costs") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
         paper(questions.days)] : [make("p", { class: "aside" }, "The season has no plan yet to ask about.")]),
       comparison(compared, draw));
     unfollow = follow("compare", draw);

@@ -49,6 +49,7 @@ final class DeskTourIT {
         String before = Files.readString(season.resolve("season.yaml"));
         browser.click(browser.element("[data-section=planters]"));
         browser.click(browser.element("[data-entry=P1] summary"));
+        browser.await("document.querySelector(\"[data-path='planters.P1.tank']\") !== null");
         WebElement tank = browser.element("[data-path='planters.P1.tank']");
         tank.sendKeys(Keys.chord(Keys.CONTROL, "a"), "1,200", Keys.TAB);
         awaitSaid("Saved");
