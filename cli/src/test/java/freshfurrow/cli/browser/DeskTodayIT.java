@@ -124,10 +124,10 @@ final class DeskTodayIT {
     }
 
     @Test
-    void aTapByMistakeIsTakenBack() throws IOException {
+    void aTapByMistakeIsVoided() throws IOException {
         say("fit", "", "");
         browser.click(browser.element("[data-void='1']"));
-        browser.awaitSaid("Taken back");
+        browser.awaitSaid("Void now.");
         assertThat(last()).contains("void", ",1");
         assertThat(browser.count("[data-void='1']")).isZero();
     }
