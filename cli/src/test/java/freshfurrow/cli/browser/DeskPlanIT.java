@@ -2,7 +2,10 @@ package freshfurrow.cli.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.app.input.GivenPlan;
+import freshfurrow.cli.text.PlanTotals;
 import freshfurrow.desk.Desk;
+import freshfurrow.model.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** A plan made at the desk. */
@@ -51,6 +55,11 @@ final class DeskPlanIT {
         browser.click(browser.element("#plan-take"));
         browser.await("document.querySelector('#part').dataset.state === 'still'");
         assertThat(season.resolve("plan/plan.json")).hasSameTextualContentAs(season.resolve("plan/plans/001.json"));
+        Plan taken = new GivenPlan(season.resolve("plan")).read();
+        assertThat(browser.all("#totals tbody td").stream().map(WebElement::getText))
+                .containsExactlyElementsOf(PlanTotals.of(taken).lines().stream()
+                        .map(PlanTotals.Line::figure)
+                        .toList());
         browser.driver().switchTo().frame(browser.element("iframe.plan"));
         browser.await("'drawn' in document.documentElement.dataset");
         assertThat(browser.text("h1")).isEqualTo("First season");

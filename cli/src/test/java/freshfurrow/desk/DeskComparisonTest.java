@@ -1,0 +1,53 @@
+package freshfurrow.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.app.SeasonCopy;
+import freshfurrow.app.springs.ComparisonOrder;
+import freshfurrow.app.springs.SeasonComparison;
+import freshfurrow.app.springs.SpringRange;
+import freshfurrow.cli.text.ComparisonReport;
+import freshfurrow.solver.lived.SpringProgress;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One rig or two, asked at the desk. */
+final class DeskComparisonTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void oneMoreRigIsComparedAsTheCommandLineDoes() throws IOException, InterruptedException {
+        SeasonCopy season = SeasonCopy.of("weather-spring", folder);
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            DeskClient owner = new DeskClient(desk.link());
+            owner.tell("/api/compare/start", "{'springs': 2, 'secondLike': 'R1'}");
+            JsonNode run = owner.ask("/api/compare").json().get("run");
+            while (run.get("state").asText().equals("underway")) {
+                Thread.sleep(200);
+                run = owner.ask("/api/compare").json().get("run");
+            }
+
+            assertThat(run.get("state").asText()).isEqualTo("made");
+            ComparisonOrder order = new ComparisonOrder(
+                    folder,
+                    List.of(List.of(folder.resolve("second-R1.json"))),
+                    new SpringRange(1, 2),
+                    0,
+                    0,
+                    false,
+                    5_000,
+                    1,
+                    1);
+            List<String> lines = ComparisonReport.lines(SeasonComparison.of(order, SpringProgress.SILENT));
+            assertThat(run.get("lines")).hasSameSizeAs(lines);
+            for (int i = 0; i < lines.size(); i++) {
+                assertThat(run.get("lines").get(i).asText()).isEqualTo(lines.get(i));
+            }
+        }
+    }
+}
