@@ -94,7 +94,14 @@ export const planning = {
   title: "Plan",
   async show(main) {
     draw(main, await ask("/api/plan"));
-    unfollow = follow("plan", (state) => draw(main, state));
+    const stops = [
+      follow("plan", (state) => draw(main, state)),
+      follow("progress", (search) => {
+        const shown = main.querySelector("#underway .best");
+        if (shown) fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
+      }),
+    ];
+    unfollow = () => stops.forEach((stop) => stop());
   },
   leave() {
     if (unfollow) unfollow();

@@ -12,8 +12,6 @@ import freshfurrow.desk.server.Routes;
 import freshfurrow.desk.server.Unanswered;
 import io.javalin.http.Context;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Optional;
 
@@ -34,17 +32,9 @@ public final class PaperDesk implements Part {
     private void sheets(Context request) {
         String sheets = SheetsOfPlan.html(
                         season.plan(),
-                        Optional.ofNullable(request.queryParam("day")).map(PaperDesk::date))
+                        Optional.ofNullable(request.queryParam("day")).map(Json::date))
                 .orElseThrow(() -> new Unanswered(404, "The plan has no work on any day."));
         DeskServer.sendOwnPage(request, sheets);
-    }
-
-    static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
-        }
     }
 
     private JsonNode export(JsonNode order) {

@@ -29,6 +29,7 @@ final class PlanSearch implements PlanningListener {
     private final DeskSeason season;
     private final SearchOrder order;
     private final Runnable news;
+    private final Runnable progressed;
     private final StopSignal stop = StopSignal.untilTold();
     private final Optional<String> heldAgainst;
     private volatile Optional<Figures> figures = Optional.empty();
@@ -36,8 +37,14 @@ final class PlanSearch implements PlanningListener {
     private volatile Optional<ProposedPlan> proposed = Optional.empty();
     private volatile List<String> problems = List.of();
 
-    /** @param news called whenever there is something new to tell of it, from any thread */
-    PlanSearch(DeskSeason season, SearchOrder order, Runnable news) {
+    /**
+     * A search that has not begun.
+     *
+     * @param news called when it has ended, from any thread
+     * @param progressed called now and then while it goes on, from any thread
+     */
+    PlanSearch(DeskSeason season, SearchOrder order, Runnable news, Runnable progressed) {
+        this.progressed = progressed;
         this.season = season;
         this.order = order;
         this.news = news;
@@ -111,7 +118,7 @@ final class PlanSearch implements PlanningListener {
     @Override
     public void at(Progress progress) {
         best = Optional.of(progress);
-        news.run();
+        progressed.run();
     }
 
     @Override

@@ -49,7 +49,7 @@ public final class PlanningDesk implements Part, AutoCloseable {
         if (search.filter(PlanSearch::isUnderway).isPresent()) {
             throw new Unanswered(409, "A plan is being made; stop that search first.");
         }
-        PlanSearch next = new PlanSearch(season, SearchOrder.of(order), this::tell);
+        PlanSearch next = new PlanSearch(season, SearchOrder.of(order), this::tell, this::tellProgress);
         search = Optional.of(next);
         next.begin();
         return tell();
@@ -90,6 +90,11 @@ public final class PlanningDesk implements Part, AutoCloseable {
         JsonNode state = state();
         events.tell("plan", state);
         return state;
+    }
+
+    /** How far the search is. Told so often that neither plan nor season is to be read for it. */
+    private synchronized void tellProgress() {
+        search.filter(PlanSearch::isUnderway).ifPresent(running -> events.tell("progress", running.describe()));
     }
 
     @Override

@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
@@ -86,5 +88,18 @@ public final class Json {
                     return each.textValue();
                 })
                 .toList();
+    }
+
+    /**
+     * A date as pages send it.
+     *
+     * @throws Unanswered when it is not one
+     */
+    public static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
+        }
     }
 }

@@ -21,8 +21,6 @@ import freshfurrow.desk.words.DeskWords;
 import freshfurrow.model.log.Column;
 import freshfurrow.model.season.Season;
 import io.javalin.http.Context;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,15 +57,7 @@ public final class TodayDesk implements Part {
 
     private JsonNode day(Context request) {
         DayOfWork work = logbook().dayOfWork();
-        return DayData.of(work, Optional.ofNullable(request.queryParam("day")).map(TodayDesk::date));
-    }
-
-    private static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
-        }
+        return DayData.of(work, Optional.ofNullable(request.queryParam("day")).map(Json::date));
     }
 
     /** Lines that are there already are not written again, so that a phone may send what it does not know to have arrived. */

@@ -13,8 +13,6 @@ import freshfurrow.desk.server.Role;
 import freshfurrow.desk.server.Routes;
 import freshfurrow.desk.server.Unanswered;
 import java.nio.file.Files;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +74,7 @@ public final class TrialDesk implements Part {
             placings.add(new Placing(
                     Json.needed(placing, "field"),
                     Json.text(placing, "machine"),
-                    Json.text(placing, "on").map(TrialDesk::date),
+                    Json.text(placing, "on").map(Json::date),
                     placing.path("place").isInt()
                             ? OptionalInt.of(placing.path("place").intValue())
                             : OptionalInt.empty()));
@@ -85,13 +83,5 @@ public final class TrialDesk implements Part {
             throw Unanswered.senseless("More than " + MOST_PLACINGS + " fields are moved at once.");
         }
         return placings;
-    }
-
-    private static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeException e) {
-            throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
-        }
     }
 }

@@ -44,6 +44,7 @@ final class DeskPlanIT {
         browser.click(browser.element("#plan-whole"));
         browser.await("document.querySelector('#part').dataset.state === 'underway'");
         browser.await("document.querySelector('#underway .best') !== null");
+        browser.await("document.querySelector('#underway .best').textContent.includes('Fills')");
         browser.click(browser.element("#plan-stop"));
         browser.await("document.querySelector('#part').dataset.state === 'proposed'");
     }
