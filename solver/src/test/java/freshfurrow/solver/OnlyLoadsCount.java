@@ -83,6 +83,7 @@ final class OnlyLoadsCount {
                         OptionalDouble.empty()),
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

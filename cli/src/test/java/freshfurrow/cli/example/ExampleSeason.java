@@ -85,6 +85,7 @@ public final class ExampleSeason {
                 Goals.DEFAULT,
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

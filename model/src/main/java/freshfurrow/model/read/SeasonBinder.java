@@ -22,6 +22,7 @@ import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.TimeSpread;
 import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.season.Work;
 import freshfurrow.model.season.WorkHours;
@@ -148,6 +149,7 @@ final class SeasonBinder {
                 keys,
                 Stream.concat(applicatorKeys.keySet().stream(), rigKeys.keySet().stream())
                         .toList());
+        Optional<TimeSpread> spread = SpreadReader.read(keys);
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         Optional<WeatherReader.SeasonGround> ground =
                 new WeatherReader(folder, problems).read(keys, places, first, last);
@@ -196,7 +198,8 @@ final class SeasonBinder {
                 goals,
                 shown,
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                spread);
         new RoomInHours(season, keys, applicatorKeys, rigKeys, lotKeys, sources, problems).check();
         return problems.none()
                 ? Optional.of(new Bound(season, ground.map(WeatherReader.SeasonGround::weather), costs))

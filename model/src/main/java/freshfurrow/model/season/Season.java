@@ -33,6 +33,7 @@ import java.util.stream.Stream;
  * @param outages times in which machines are out of order
  * @param standing where machines stand, when the season is already under way: then {@code fields} and {@code compost} are what is
  *     left of them
+ * @param spread how much times vary around those of the season; empty where all work takes the time that the season gives it
  */
 public record Season(
         String name,
@@ -54,7 +55,8 @@ public record Season(
         Goals goals,
         DisplayUnits units,
         List<Outage> outages,
-        Optional<Standing> standing) {
+        Optional<Standing> standing,
+        Optional<TimeSpread> spread) {
 
     public Season {
         places = Collections.unmodifiableMap(new LinkedHashMap<>(places));

@@ -29,6 +29,7 @@ public final class SeasonChange {
     private DisplayUnits units;
     private List<Outage> outages;
     private Optional<Standing> standing;
+    private Optional<TimeSpread> spread;
 
     SeasonChange(Season from) {
         name = from.name();
@@ -51,6 +52,7 @@ public final class SeasonChange {
         units = from.units();
         outages = from.outages();
         standing = from.standing();
+        spread = from.spread();
     }
 
     public SeasonChange name(String other) {
@@ -153,6 +155,11 @@ public final class SeasonChange {
         return this;
     }
 
+    public SeasonChange spread(Optional<TimeSpread> other) {
+        spread = other;
+        return this;
+    }
+
     /**
      * The season as it now is.
      *
@@ -179,6 +186,7 @@ public final class SeasonChange {
                 goals,
                 units,
                 outages,
-                standing);
+                standing,
+                spread);
     }
 }

@@ -148,6 +148,7 @@ final class WorkedDay {
                         OptionalDouble.empty()),
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

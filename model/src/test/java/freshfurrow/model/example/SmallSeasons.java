@@ -107,6 +107,7 @@ public final class SmallSeasons {
                 Goals.DEFAULT,
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -248,6 +248,7 @@ class GoalSetTest {
                 goals,
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -48,6 +48,7 @@ class LogSumsTest {
             Goals.DEFAULT,
             DisplayUnits.METRIC,
             List.of(),
+            Optional.empty(),
             Optional.empty());
 
     private final List<Entry> entries = new ArrayList<>();

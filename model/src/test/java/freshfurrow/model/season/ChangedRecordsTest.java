@@ -197,7 +197,8 @@ class ChangedRecordsTest {
                 Goals.DEFAULT,
                 DisplayUnits.METRIC,
                 List.of(),
-                Optional.of(Standing.at(NOON)));
+                Optional.of(Standing.at(NOON)),
+                Optional.empty());
     }
 
     private static Season otherSeason() {
@@ -303,6 +304,7 @@ class ChangedRecordsTest {
                         Map.of("pond", 5.0),
                         Map.of("F2", new Standing.Promise("P2", DAY.plusDays(2))),
                         1,
-                        2)));
+                        2)),
+                Optional.of(TimeSpread.USUAL));
     }
 }

@@ -372,6 +372,7 @@ public final class RandomSeasons {
                 Goals.DEFAULT,
                 oneOf(DisplayUnits.US, DisplayUnits.METRIC),
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -232,6 +232,7 @@ final class WorkedSeason {
                                 untreatedDays),
                         DisplayUnits.METRIC,
                         List.of(),
+                        Optional.empty(),
                         Optional.empty())
                 .change()
                 .ground(

@@ -146,6 +146,7 @@ final class TwoFieldsADay {
                 Goals.DEFAULT,
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

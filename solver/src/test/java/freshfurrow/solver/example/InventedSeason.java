@@ -196,6 +196,7 @@ public final class InventedSeason {
                 Goals.DEFAULT,
                 DisplayUnits.US,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

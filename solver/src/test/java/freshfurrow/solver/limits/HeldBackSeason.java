@@ -154,6 +154,7 @@ final class HeldBackSeason {
                 Goals.DEFAULT,
                 DisplayUnits.METRIC,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -176,6 +176,7 @@ final class WhySeason {
                 goals,
                 units,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 
