@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.Stream;
 
 /** The full record of a season played out: the plan that people read. */
@@ -78,16 +79,38 @@ public final class PlanRecorder {
      */
     public static Plan recordUntil(
             CompiledSeason season, PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS) {
-        return new PlanRecorder(season).record(orders, source, start, untilS);
+        return new PlanRecorder(season).record(orders, source, start, untilS, OptionalLong.empty());
+    }
+
+    /**
+     * Plays out a season, or what is left of one, with the times that work takes as it turns out: by the season's spread, in the simulated season of a
+     * number. What gets too old before it is in the ground is let out, and is no part of what loads applied. A season without spread goes as planned.
+     */
+    public static Plan recordAsItTurnsOut(
+            CompiledSeason season, PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, long number) {
+        return recordAsItTurnsOutUntil(season, orders, source, start, Calendar.NEVER, number);
+    }
+
+    /** The same until a time, as {@link #recordUntil} does. */
+    public static Plan recordAsItTurnsOutUntil(
+            CompiledSeason season,
+            PlantingOrders orders,
+            SeasonSource source,
+            Optional<PlanStart> start,
+            int untilS,
+            long number) {
+        return new PlanRecorder(season).record(orders, source, start, untilS, OptionalLong.of(number));
     }
 
     private Plan record(PlantingOrders orders, SeasonSource source, Optional<PlanStart> start) {
-        return record(orders, source, start, Calendar.NEVER);
+        return record(orders, source, start, Calendar.NEVER, OptionalLong.empty());
     }
 
-    private Plan record(PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS) {
+    private Plan record(
+            PlantingOrders orders, SeasonSource source, Optional<PlanStart> start, int untilS, OptionalLong number) {
         PlayedLists lists = PlayedLists.of(compiled, orders);
         Timeline timeline = new Timeline(compiled);
+        number.ifPresent(timeline::turnsOut);
         ActivityJournal journal = new ActivityJournal(compiled.tables());
         timeline.play(lists.entries(), lists.sizes(), journal, wholeDays(untilS));
         List<Plan.Load> loads = journal.loads();

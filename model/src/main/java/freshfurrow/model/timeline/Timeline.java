@@ -4,9 +4,11 @@ import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
 import freshfurrow.model.goals.Counters;
 import freshfurrow.model.goals.GoalSet;
+import freshfurrow.model.timeline.actual.ActualTimes;
 import freshfurrow.model.timeline.load.FillService;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.Flushing;
+import freshfurrow.model.timeline.planters.Foreseen;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
 import freshfurrow.model.timeline.planters.Walk;
@@ -20,23 +22,26 @@ import freshfurrow.model.timeline.tables.SeasonTables;
  * called any number of times and allocate nothing; the counters tell of the last run. Not for use by several threads at once.
  */
 public final class Timeline implements Counters {
+    private final SeasonTables tables;
     private final State state;
     private final FieldOrder order;
     private final Requests requests;
     private final FillService service;
     private final Checkpoints checkpoints;
+    private final Foreseen foreseen;
     private final GoalSet goals;
     private final int fixedDays;
 
     public Timeline(CompiledSeason season) {
-        SeasonTables tables = season.tables();
+        tables = season.tables();
         state = new State(tables);
         order = new FieldOrder(tables);
         Walk walk = new Walk(tables, state.planters(), order);
         Flushing flushing = new Flushing(tables, state);
-        Planting planting = new Planting(tables, state, walk, flushing);
+        foreseen = new Foreseen(tables.planters().count());
+        Planting planting = new Planting(tables, state, walk, flushing, foreseen);
         requests = new Requests(tables, state, order, planting, flushing);
-        service = new FillService(tables, state, order, walk, planting, requests, flushing);
+        service = new FillService(tables, state, order, walk, planting, requests, flushing, foreseen);
         checkpoints = new Checkpoints(tables, state);
         goals = GoalSet.of(season.season());
         fixedDays = tables.fields().fixedDays();
@@ -129,8 +134,17 @@ public final class Timeline implements Counters {
         }
     }
 
+    /** From now on all takes the time that it takes as it turns out in the simulated season of a number, if the season has a spread. */
+    void turnsOut(long number) {
+        tables.season()
+                .spread()
+                .filter(spread -> !spread.isNone())
+                .ifPresent(spread -> state.turnsOut(new ActualTimes(tables, spread, number)));
+    }
+
     private void begin() {
         state.reset();
+        foreseen.forgetAll();
         requests.open();
     }
 

@@ -1,6 +1,7 @@
 package freshfurrow.model.timeline.load;
 
 import freshfurrow.model.plan.WaitReason;
+import freshfurrow.model.timeline.actual.ActualTimes;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.Flushing;
 import freshfurrow.model.timeline.planters.LoadRequest;
@@ -48,6 +49,24 @@ final class ComingForFill {
         come(delivery.transferStart(), delivery.rigReady(), delivery.trip().isWaitedFor());
     }
 
+    /** When a planter that is to be filled at {@code fillS}, as it turns out, is there for that. */
+    int there(int fillS) {
+        int planter = request.planter();
+        if (table.isMounted(planter) || state.planters().place(planter) == request.place()) {
+            return fillS;
+        }
+        return driveEnd(planter, requests.setOff(planter, fillS), driveS(planter));
+    }
+
+    private int driveS(int planter) {
+        return table.moveS(planter, tables.places().metres(state.planters().place(planter), request.place()));
+    }
+
+    private int driveEnd(int planter, int start, int plannedS) {
+        ActualTimes actual = state.actual();
+        return actual == null ? start + plannedS : actual.planterDriveEnd(planter, start, plannedS);
+    }
+
     /** To plant without one, as soon as it can. */
     void without() {
         come(request.needS(), request.needS(), false);
@@ -71,15 +90,15 @@ final class ComingForFill {
         state.planters().awaitCompostNoMore(planter);
         boolean drives = state.planters().place(planter) != request.place();
         int metres = drives ? tables.places().metres(state.planters().place(planter), request.place()) : 0;
-        int duration = table.moveS(planter, metres);
         int setOff = drives ? requests.setOff(planter, start) : start;
+        int there = drives ? driveEnd(planter, setOff, table.moveS(planter, metres)) : start;
         int stands = standsFrom(planter, state.planters().timeS(planter), setOff);
         int waitFrom = Math.min(start, Math.max(since, couldPlantFrom(planter, stands)));
         WaitReason why = compost ? WaitReason.COMPOST : reason(rigReady, waitsForWater, waitFrom);
         stand(planter, stands, setOff, waitFrom, why);
         if (drives) {
-            move(planter, metres, setOff, duration);
-            stand(planter, standsFrom(planter, setOff + duration, start), start, waitFrom, why);
+            move(planter, metres, setOff, there);
+            stand(planter, standsFrom(planter, there, start), start, waitFrom, why);
         }
     }
 
@@ -94,15 +113,14 @@ final class ComingForFill {
         return table.plantable(planter, field).next(Math.max(from, fields.openS(field)));
     }
 
-    private void move(int planter, int metres, int start, int duration) {
+    private void move(int planter, int metres, int start, int end) {
         state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
         state.tally().add(Tally.DRIVE_M, metres);
         state.days().left(planter, start);
         if (state.isTold()) {
-            state.journal()
-                    .planterMoved(planter, state.planters().place(planter), request.place(), start, start + duration);
+            state.journal().planterMoved(planter, state.planters().place(planter), request.place(), start, end);
         }
-        state.planters().stand(planter, request.place(), start + duration);
+        state.planters().stand(planter, request.place(), end);
     }
 
     /** Stands from one time to another: first for the field, then, from when that could be planted, for the load. */

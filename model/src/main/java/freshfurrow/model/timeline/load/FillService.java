@@ -2,6 +2,7 @@ package freshfurrow.model.timeline.load;
 
 import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
+import freshfurrow.model.timeline.actual.ActualTimes;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.mix.LoadCeiling;
 import freshfurrow.model.timeline.mix.MixSources;
@@ -10,6 +11,7 @@ import freshfurrow.model.timeline.mix.RigDay;
 import freshfurrow.model.timeline.planters.FieldOrder;
 import freshfurrow.model.timeline.planters.FieldRun;
 import freshfurrow.model.timeline.planters.Flushing;
+import freshfurrow.model.timeline.planters.Foreseen;
 import freshfurrow.model.timeline.planters.LoadRequest;
 import freshfurrow.model.timeline.planters.Planting;
 import freshfurrow.model.timeline.planters.Requests;
@@ -39,6 +41,8 @@ public final class FillService {
     private final Planting planting;
     private final ComingForFill coming;
     private final WithoutExtract without;
+    private final RigTimes times;
+    private final Foreseen foreseen;
 
     public FillService(
             SeasonTables tables,
@@ -47,14 +51,15 @@ public final class FillService {
             Walk walk,
             Planting planting,
             Requests requests,
-            Flushing flushing) {
+            Flushing flushing,
+            Foreseen foreseen) {
         this.tables = tables;
         this.state = state;
         this.requests = requests;
         this.order = order;
         this.planting = planting;
         request = new LoadRequest();
-        RigTimes times = new RigTimes(tables, state.rigs());
+        times = new RigTimes(tables, state.rigs());
         WaterPoints points = new WaterPoints(tables, state.draws());
         Preparation preparation = new Preparation(tables, state, request, times, points);
         sources = new MixSources(tables, request, state, preparation, times, points);
@@ -72,7 +77,8 @@ public final class FillService {
                 new SmallLoad(tables, state, request),
                 quotes);
         loadChoice = new LoadChoice(tables, request, rigChoice, sources, sizer, walk);
-        rigWork = new RigWork(tables, request, state, times);
+        rigWork = new RigWork(tables, request, state, times, preparation, points);
+        this.foreseen = foreseen;
         coming = new ComingForFill(tables, state, request, order, requests, flushing);
         without = new WithoutExtract(tables, state, request, order, requests, planting, coming);
     }
@@ -99,6 +105,9 @@ public final class FillService {
             }
             return;
         }
+        if (foreseen.isUnheardOf(planter) && makeUnawares(planter, recipe)) {
+            return;
+        }
         Quote first = rigChoice.choose();
         if (first == null) {
             if (without.plantForWantOfLoads()) {
@@ -118,12 +127,66 @@ public final class FillService {
         if (without.plantRatherThanWait(delivery)) {
             return;
         }
-        planters.postponeNoMore(planter);
         supply(chosen, delivery);
-        requests.ask(planter);
+    }
+
+    /** Has a load made for when a planter was to be done that broke down after the load was begun, and says whether that was so. */
+    private boolean makeUnawares(int planter, int recipe) {
+        int place = request.place();
+        int need = request.needS();
+        int down = foreseen.downS(planter);
+        int expected = tables.planters().hours(planter).next(foreseen.doneS(planter));
+        foreseen.heard(planter);
+        if (expected >= need || state.planters().fillDay(planter) != expected / Calendars.DAY_S) {
+            return false;
+        }
+        request.ask(planter, place, recipe, expected);
+        Quote first = rigChoice.choose();
+        Quote chosen = first == null ? null : loadChoice.choose(first, true);
+        boolean isBegun = chosen != null && chosen.settled().begins() < down;
+        request.ask(planter, place, recipe, need);
+        if (chosen == null || !isBegun) {
+            return false;
+        }
+        supply(chosen, chosen.delivery());
+        return true;
     }
 
     private void supply(Quote chosen, Delivery delivery) {
+        int planter = request.planter();
+        state.planters().postponeNoMore(planter);
+        chosen.source().bring(delivery, rigWork);
+        if (state.actual() != null && !isTransferred(state.actual(), delivery)) {
+            rigWork.waste(delivery);
+        } else {
+            fill(delivery);
+        }
+        requests.ask(planter);
+    }
+
+    /** Settles when the transfer starts and ends, as it turns out; false where nothing of the load could be planted any more. */
+    private boolean isTransferred(ActualTimes actual, Delivery delivery) {
+        if (!delivery.isInSeason()) {
+            return false;
+        }
+        int planter = request.planter();
+        int rig = delivery.rig();
+        int transferS = delivery.transferS();
+        int start = times.fitTransfer(planter, rig, Math.max(delivery.there(), request.needS()), transferS);
+        while (start < NEVER && coming.there(start) > start) {
+            start = times.fitTransfer(planter, rig, coming.there(start), transferS);
+        }
+        if (start + transferS >= delivery.useBy()) {
+            return false;
+        }
+        if (start > delivery.transferStart()) {
+            delivery.rigReady(delivery.there());
+        }
+        delivery.transferred(start, actual.transferEnd(rig, start, transferS));
+        return true;
+    }
+
+    private void fill(Delivery delivery) {
         int planter = request.planter();
         int recipe = request.recipe();
         int start = delivery.transferStart();
@@ -132,7 +195,6 @@ public final class FillService {
         coming.before(delivery);
         state.tally().add(Tally.FILLS, 1);
         state.days().filled(planter, start);
-        chosen.source().bring(delivery, rigWork);
         if (state.isTold()) {
             long ml = tables.recipes().mixMl(loadDm2, recipe);
             state.journal().filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy());
@@ -142,7 +204,9 @@ public final class FillService {
             rigWork.passOn(delivery, end);
         }
         long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy(), delivery.useBy());
-        if (planted < loadDm2) {
+        if (planted < loadDm2 && state.actual() != null) {
+            spoil(planter, recipe, loadDm2, loadDm2 - planted);
+        } else if (planted < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
         }
         if (mounted) {
@@ -150,6 +214,16 @@ public final class FillService {
             rigWork.passOn(delivery, state.planters().timeS(planter));
         }
         state.planters().filledOn(planter, start / Calendars.DAY_S);
+    }
+
+    /** What is still in a planter's tank is too old. */
+    private void spoil(int planter, int recipe, long loadDm2, long dm2) {
+        state.tally()
+                .add(
+                        Tally.DUMPED_ML,
+                        tables.recipes().mixMl(loadDm2, recipe)
+                                - tables.recipes().mixMl(loadDm2 - dm2, recipe));
+        state.tally().add(Tally.DUMPED_MG, tables.recipes().compostMg(dm2, recipe));
     }
 
     /** Lets out what mix is on board of rigs when the season is over, and ends what was counted by the day. */

@@ -62,5 +62,7 @@ final class BatchesAtWater extends FreshMix {
         work.letOut(delivery);
         work.newMix(delivery);
         work.makeAtWater(delivery);
+        date(delivery);
+        work.carry(delivery);
     }
 }

@@ -65,5 +65,6 @@ final class BatchesBesidePlanter extends FreshMix {
         work.letOut(delivery);
         work.newMix(delivery);
         work.makeBesidePlanter(delivery);
+        date(delivery);
     }
 }

@@ -1,5 +1,7 @@
 package freshfurrow.model.timeline.planters;
 
+import freshfurrow.model.timeline.actual.ActualTimes;
+import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
 import freshfurrow.model.timeline.tables.Beginning;
@@ -11,12 +13,14 @@ public final class Planting {
     private final State state;
     private final Walk walk;
     private final Flushing flushing;
+    private final Foreseen foreseen;
 
-    public Planting(SeasonTables tables, State state, Walk walk, Flushing flushing) {
+    public Planting(SeasonTables tables, State state, Walk walk, Flushing flushing, Foreseen foreseen) {
         this.tables = tables;
         this.state = state;
         this.walk = walk;
         this.flushing = flushing;
+        this.foreseen = foreseen;
     }
 
     /**
@@ -26,7 +30,10 @@ public final class Planting {
      * @param useBy when the hold time is over, s
      */
     public long plant(int planter, int t, int recipe, long loadDm2, int plantBy, int useBy) {
-        if (state.isTold() || !walk.isOf(t, loadDm2, plantBy)) {
+        ActualTimes actual = state.actual();
+        if (actual != null) {
+            plantActually(actual, planter, t, recipe, loadDm2, useBy);
+        } else if (state.isTold() || !walk.isOf(t, loadDm2, plantBy)) {
             if (state.isTold()) {
                 walk.tell(state.journal());
             }
@@ -43,6 +50,30 @@ public final class Planting {
         return planted;
     }
 
+    /** Plants at the pace that it turns out to have, and uses the reserve up if need be. */
+    private void plantActually(ActualTimes actual, int planter, int t, int recipe, long loadDm2, int useBy) {
+        int place = state.planters().place(planter);
+        walk.begin(planter, place, t);
+        walk.turnsOut(planter, actual, false);
+        walk.plant(planter, recipe, loadDm2, useBy);
+        int wouldBeDone = walk.timeS();
+        foreseen.heard(planter);
+        boolean breaksDown = actual.planterUpFrom(planter, t) > t || actual.planterDownNext(planter, t) < wouldBeDone;
+        if (breaksDown) {
+            int down = actual.planterUpFrom(planter, t) > t ? t : actual.planterDownNext(planter, t);
+            foreseen.brokeDown(planter, down, wouldBeDone);
+        }
+        if (breaksDown || state.isTold()) {
+            if (state.isTold()) {
+                walk.tell(state.journal());
+            }
+            walk.begin(planter, place, t);
+            walk.turnsOut(planter, actual, true);
+            walk.plant(planter, recipe, loadDm2, useBy);
+            walk.tellNobody();
+        }
+    }
+
     /** What of the next field {@link #plantWithout} would plant for a planter that stands at a place, dm2. */
     public long dm2Without(int planter, int place, int t, int untilS) {
         walk.begin(planter, place, t);
@@ -54,15 +85,27 @@ public final class Planting {
         if (state.isTold()) {
             walk.tell(state.journal());
         }
-        walk.begin(planter, state.planters().place(planter), t);
-        walk.plantWithout(planter, untilS);
+        ActualTimes actual = state.actual();
+        int from = actual == null ? t : Math.max(t, state.planters().timeS(planter));
+        walk.begin(planter, state.planters().place(planter), from);
+        if (actual != null) {
+            walk.turnsOut(planter, actual, true);
+        }
+        boolean any = walk.plantWithout(planter, untilS) > 0;
         walk.tellNobody();
         walk.forget();
         takeOver(planter);
+        if (!any) {
+            int seasonEnd = tables.season().days() * Calendars.DAY_S;
+            int tried = Math.max(state.planters().timeS(planter), Math.min(untilS, seasonEnd));
+            state.planters().stand(planter, walk.place(), tried);
+        }
     }
 
     private void takeOver(int planter) {
-        state.planters().stand(planter, walk.place(), walk.timeS());
+        ActualTimes actual = state.actual();
+        int free = actual == null ? walk.timeS() : actual.planterUpFrom(planter, walk.timeS());
+        state.planters().stand(planter, walk.place(), free);
         state.planters().next(planter, walk.index(), walk.leftDm2());
         walk.tally().addTo(state.tally());
         walk.steps().tell(planter, state.days());

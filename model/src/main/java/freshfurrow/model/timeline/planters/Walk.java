@@ -2,6 +2,7 @@ package freshfurrow.model.timeline.planters;
 
 import static freshfurrow.model.timeline.calendar.Calendar.NEVER;
 
+import freshfurrow.model.timeline.actual.ActualTimes;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.calendar.Overtime;
@@ -48,6 +49,13 @@ public final class Walk {
     @Nullable
     private Journal journal;
 
+    // where times turn out otherwise than planned
+    @Nullable
+    private ActualTimes actual;
+
+    private double pace;
+    private boolean breaksDown;
+
     public Walk(SeasonTables tables, PlanterStates states, FieldOrder order) {
         this.fields = tables.fields();
         this.places = tables.places();
@@ -68,6 +76,24 @@ public final class Walk {
         from = t;
         tally.reset();
         steps.none();
+        actual = null;
+        pace = 1;
+    }
+
+    /**
+     * Has the walk that was just begun turn out otherwise than planned.
+     *
+     * @param mayBreakDown whether the planter breaks down on it, or goes on at its pace
+     */
+    void turnsOut(int planter, ActualTimes times, boolean mayBreakDown) {
+        actual = times;
+        pace = times.pace(planter, from);
+        breaksDown = mayBreakDown;
+        time = upFrom(planter, time);
+    }
+
+    private int upFrom(int planter, int t) {
+        return actual == null || !breaksDown ? t : actual.planterUpFrom(planter, t);
     }
 
     /** Another request is served: the last walk is of no use for it. */
@@ -181,17 +207,18 @@ public final class Walk {
         }
         tally.drove(planters.driveS(planter, metres), metres);
         steps.setOff(start);
+        int end = actual == null ? start + duration : actual.planterDriveEnd(planter, start, duration);
         if (journal != null) {
-            journal.planterMoved(planter, place, field, start, start + duration);
+            journal.planterMoved(planter, place, field, start, end);
         }
-        time = start + duration;
+        time = end;
         place = field;
         return true;
     }
 
     private long plantField(int planter, int field, long mostDm2, int deadline) {
         Calendar plantable = planters.plantable(planter, field);
-        double capacity = planters.capacityDm2PerS(planter);
+        double capacity = planters.capacityDm2PerS(planter) * pace;
         long areaDm2 = fields.areaDm2(field);
         long left = leftDm2;
         long planted = 0;
@@ -210,12 +237,20 @@ public final class Walk {
         }
         int period = plantable.periodAt(t);
         while (left > 0 && planted < mostDm2) {
-            int start = Math.max(t, plantable.startOf(period));
+            int start = upFrom(planter, Math.max(t, plantable.startOf(period)));
             if (start >= deadline) {
                 break;
             }
             int periodEnd = plantable.endOf(period);
+            if (start >= periodEnd) {
+                t = start;
+                period++;
+                continue;
+            }
             int end = Math.min(Math.min(periodEnd, deadline), (start / Calendars.DAY_S + 1) * Calendars.DAY_S);
+            if (actual != null && breaksDown) {
+                end = Math.min(end, actual.planterDownNext(planter, start));
+            }
             long wanted = Math.min(left, mostDm2 - planted);
             long piece = Math.min(wanted, (long) ((end - start) * capacity));
             boolean isCut = piece < wanted;

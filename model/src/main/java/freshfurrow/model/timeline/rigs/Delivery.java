@@ -33,6 +33,9 @@ public final class Delivery {
     /** The last batch is done, or, where mix is made at the water, the rig sets off with it. */
     int depart;
 
+    /** When rig and mix are there as it turns out; told once the load is brought. */
+    int there;
+
     public int transferStart;
     int transferS;
 
@@ -67,6 +70,22 @@ public final class Delivery {
     /** {@link Calendar#NEVER} when the rig cannot bring it in the season. */
     public int transferStart() {
         return transferStart;
+    }
+
+    /** When the first batch is begun or, where all of the mix is made, the transfer. */
+    public int begins() {
+        return extraction.batches() > 0 ? extraction.start() : transferStart;
+    }
+
+    /** When rig and mix are there as it turns out; told once the load is brought. */
+    public int there() {
+        return there;
+    }
+
+    /** The transfer turns out to last from one time to another. */
+    public void transferred(int start, int end) {
+        transferStart = start;
+        transferS = end - start;
     }
 
     /** It starts then, though it might start sooner. */

@@ -14,7 +14,6 @@ import static freshfurrow.model.timeline.state.Tally.WATER_TRIPS;
 import freshfurrow.model.timeline.calendar.Calendar;
 import freshfurrow.model.timeline.calendar.Calendars;
 import freshfurrow.model.timeline.planters.LoadRequest;
-import freshfurrow.model.timeline.state.Journal;
 import freshfurrow.model.timeline.state.RigStates;
 import freshfurrow.model.timeline.state.State;
 import freshfurrow.model.timeline.state.Tally;
@@ -28,21 +27,34 @@ public final class RigWork {
     private final Tally tally;
     private final RigStates states;
     private final RigTimes times;
+    private final Preparation preparation;
+    private final RigClock clock;
 
-    public RigWork(SeasonTables tables, LoadRequest request, State state, RigTimes times) {
+    public RigWork(
+            SeasonTables tables,
+            LoadRequest request,
+            State state,
+            RigTimes times,
+            Preparation preparation,
+            WaterPoints points) {
         this.tables = tables;
         this.request = request;
         this.state = state;
         this.tally = state.tally();
         this.states = state.rigs();
         this.times = times;
+        this.preparation = preparation;
+        this.clock = new RigClock(tables.rigs(), state, points);
     }
 
     /** Lets out what mix is on board before a delivery. */
     public void letOut(Delivery delivery) {
         int rig = delivery.rig();
         if (states.mixDm2(rig) > 0) {
-            dump(rig, delivery.dumpEnd - times.dumpS(rig), delivery.dumpEnd);
+            int dumpS = times.dumpS(rig);
+            int start = clock.begins(rig, delivery.dumpEnd - dumpS, states.freeS(rig), dumpS);
+            delivery.dumpEnd = clock.end(rig, start, dumpS);
+            dump(rig, start, delivery.dumpEnd);
         }
     }
 
@@ -66,19 +78,32 @@ public final class RigWork {
         states.water(rig, Math.max(0, states.waterMl(rig) + drawnMl - usedMl));
     }
 
-    /** Draws water, makes all batches there, and drives to the planter with them. */
+    /** Draws water and makes all batches there. */
     public void makeAtWater(Delivery delivery) {
         int rig = delivery.rig();
-        fetch(delivery);
+        delivery.there = fetch(delivery);
         extract(delivery, states.place(rig));
-        drive(rig, request.place(), delivery.depart + times.driveS(rig, states.place(rig), request.place()));
+    }
+
+    /** Drives to the planter with mix that was made at the water, if there was time for that. */
+    public void carry(Delivery delivery) {
+        if (!delivery.isInSeason()) {
+            return;
+        }
+        int rig = delivery.rig();
+        int driveS = times.driveS(rig, states.place(rig), request.place());
+        int arrival = clock.isAsPlanned() || delivery.there <= delivery.depart
+                ? delivery.depart + driveS
+                : times.arrival(rig, states.place(rig), request.place(), delivery.there);
+        delivery.there = drive(rig, request.place(), arrival, delivery.there);
         states.mix(rig, delivery.mixDm2, request.recipe(), delivery.useBy, delivery.plantBy);
     }
 
     /** Sets off for the planter at {@code t} or as soon after as its hours allow. */
     public void driveToPlanter(Delivery delivery, int t) {
         int rig = delivery.rig();
-        drive(rig, request.place(), times.arrival(rig, states.place(rig), request.place(), t));
+        int arrival = times.arrival(rig, states.place(rig), request.place(), t);
+        delivery.there = drive(rig, request.place(), arrival, t);
     }
 
     /** Fetches what water and compost the delivery lacks. Returns when that is done, s. */
@@ -100,12 +125,14 @@ public final class RigWork {
         for (int loading = 0; loading < compost.loadings(); loading++) {
             int lot = compost.lot(loading);
             int at = tables.compost().place(lot);
-            drive(rig, at, times.arrival(rig, states.place(rig), at, t));
-            t = compost.end(loading);
+            int there = drive(rig, at, times.arrival(rig, states.place(rig), at, t), t);
+            int loadingS = compost.end(loading) - compost.start(loading);
+            int start = clock.begins(rig, compost.start(loading), there, loadingS);
+            t = clock.end(rig, start, loadingS);
             state.lots().load(rig, lot, compost.mg(loading));
             tally.add(COMPOST_TRIPS, 1);
             if (state.isTold()) {
-                state.journal().loadedCompost(rig, lot, compost.start(loading), t, compost.mg(loading));
+                state.journal().loadedCompost(rig, lot, start, t, compost.mg(loading));
             }
         }
         return t;
@@ -115,13 +142,15 @@ public final class RigWork {
         int rig = delivery.rig();
         WaterTrip trip = delivery.trip;
         int at = tables.water().place(trip.point());
-        drive(rig, at, times.arrival(rig, states.place(rig), at, t));
-        state.draws().book(trip.point(), trip.drawStart(), trip.drawS(), trip.drawMl());
+        int there = drive(rig, at, times.arrival(rig, states.place(rig), at, t), t);
+        int start = clock.beginsDraw(rig, trip, there);
+        int end = clock.end(rig, start, trip.drawS());
+        state.draws().book(trip.point(), start, end - start, trip.drawMl());
         tally.add(WATER_TRIPS, 1);
         if (state.isTold()) {
-            state.journal().drew(rig, trip.point(), trip.drawStart(), trip.drawEnd(), trip.drawMl());
+            state.journal().drew(rig, trip.point(), start, end, trip.drawMl());
         }
-        return trip.drawEnd();
+        return end;
     }
 
     /**
@@ -140,11 +169,35 @@ public final class RigWork {
             return;
         }
         states.cleanDue(rig, false);
-        int start = tables.rigs().hours(rig).earliest(end, clean);
-        states.freeFrom(rig, start + clean);
-        if (state.isTold() && start < NEVER) {
-            state.journal().cleaned(rig, states.place(rig), start, start + clean);
+        int planned = tables.rigs().hours(rig).earliest(end, clean);
+        if (planned >= NEVER) {
+            states.freeFrom(rig, planned + clean);
+            return;
         }
+        int start = clock.begins(rig, planned, end, clean);
+        int cleanEnd = clock.end(rig, start, clean);
+        states.freeFrom(rig, cleanEnd);
+        if (state.isTold()) {
+            state.journal().cleaned(rig, states.place(rig), start, cleanEnd);
+        }
+    }
+
+    /** Nobody can plant anything any more out of a load that was brought: it is let out where the rig stands. */
+    public void waste(Delivery delivery) {
+        int rig = delivery.rig();
+        int recipe = request.recipe();
+        if (!delivery.isInSeason()) {
+            states.freeFrom(rig, delivery.there);
+            return;
+        }
+        states.mix(rig, Math.max(states.mixDm2(rig), delivery.mixDm2), recipe, delivery.useBy, delivery.plantBy);
+        states.cleanDue(rig, states.isCleanDue(rig) || delivery.extraction.batches > 0);
+        int known = Math.max(delivery.there, delivery.useBy - delivery.transferS);
+        int dumpS = times.dumpS(rig);
+        int start = clock.begins(rig, known, known, dumpS);
+        int end = clock.end(rig, start, dumpS);
+        dump(rig, start, end);
+        states.freeFrom(rig, end);
     }
 
     /** Lets out what mix is on board when the season is over. */
@@ -154,7 +207,7 @@ public final class RigWork {
             int duration = times.dumpS(rig);
             int start = tables.rigs().hours(rig).earliest(free, duration);
             if (start >= NEVER) {
-                start = Math.min(free, tables.season().days() * Calendars.DAY_S);
+                start = free < NEVER ? free : tables.season().days() * Calendars.DAY_S;
                 duration = 0;
             }
             dump(rig, start, start + duration);
@@ -173,19 +226,28 @@ public final class RigWork {
         }
     }
 
-    private void drive(int rig, int to, int arrival) {
+    /**
+     * Drives to a place, and returns when it is there.
+     *
+     * @param arrival by plan, s
+     * @param free when it is done with what comes before, s
+     */
+    private int drive(int rig, int to, int arrival, int free) {
         int from = states.place(rig);
         if (from == to) {
-            return;
+            return free;
         }
         int duration = times.driveS(rig, from, to);
-        tally.add(CALL_OUTS, states.left(rig, arrival - duration));
+        int start = clock.begins(rig, arrival >= NEVER ? free : arrival - duration, free, duration);
+        int end = clock.driveEnd(rig, start, duration);
+        tally.add(CALL_OUTS, states.left(rig, start));
         tally.add(DRIVE_S, duration);
         tally.add(DRIVE_M, tables.places().metres(from, to));
         states.moveTo(rig, to);
         if (state.isTold()) {
-            state.journal().rigMoved(rig, from, to, arrival - duration, arrival);
+            state.journal().rigMoved(rig, from, to, start, end);
         }
+        return end;
     }
 
     private void extract(Delivery delivery, int place) {
@@ -193,33 +255,70 @@ public final class RigWork {
         if (extraction.batches == 0) {
             return;
         }
+        if (!clock.isAsPlanned() && isLate(delivery) && !layAgain(delivery)) {
+            return;
+        }
         tally.add(BATCHES, extraction.batches);
         tally.add(COMPOST_MG, extraction.compostMg);
         state.lots().take(delivery.rig(), extraction.compostMg);
-        if (state.isTold()) {
-            record(state.journal(), delivery, place);
+        if (state.isTold() || !clock.isAsPlanned()) {
+            makeBatches(delivery, place);
         }
     }
 
-    private void record(Journal journal, Delivery delivery, int place) {
+    private boolean isLate(Delivery delivery) {
+        int cleanS = states.isCleanDue(delivery.rig()) ? tables.rigs().cleanS(delivery.rig()) : 0;
+        return delivery.there + cleanS > delivery.extraction.start;
+    }
+
+    /** A rig that is late makes its batches later, and all after a break rather than some before it. Returns whether there is time in the season. */
+    private boolean layAgain(Delivery delivery) {
+        int transferStart = delivery.transferStart;
+        delivery.transferStart = NEVER;
+        preparation.extract(delivery, delivery.there, delivery.carryS);
+        if (delivery.isInSeason()) {
+            delivery.putOff(Math.max(delivery.transferStart, transferStart));
+            preparation.lay(delivery, true);
+        }
+        return delivery.isInSeason();
+    }
+
+    private void makeBatches(Delivery delivery, int place) {
         Extraction extraction = delivery.extraction;
         int rig = delivery.rig();
         int[] starts = new int[extraction.batches];
         extraction.backward(delivery.depart, starts);
         Calendar hours = tables.rigs().hours(rig);
         int clean = tables.rigs().cleanS(rig);
+        int t = delivery.there;
         if (states.isCleanDue(rig) && clean > 0) {
-            int cleanEnd = hours.latest(starts[0], clean);
-            journal.cleaned(rig, place, cleanEnd - clean, cleanEnd);
+            t = clean(rig, place, hours.latest(starts[0], clean) - clean, t);
         }
         for (int batch = 1; batch <= extraction.batches; batch++) {
-            int start = starts[batch - 1];
-            int end = start + extraction.batchS();
-            journal.extracted(rig, place, start, end, extraction.compostOf(batch), extraction.waterOf(batch, rig));
+            int start = clock.begins(rig, starts[batch - 1], t, extraction.batchS());
+            int end = clock.batchEnd(rig, start, extraction.batchS());
+            if (state.isTold()) {
+                state.journal()
+                        .extracted(rig, place, start, end, extraction.compostOf(batch), extraction.waterOf(batch, rig));
+            }
+            if (batch == 1) {
+                extraction.oldestEnd = end;
+            }
+            t = end;
             if (batch < extraction.batches && clean > 0) {
-                int cleanStart = hours.earliest(end, clean);
-                journal.cleaned(rig, place, cleanStart, cleanStart + clean);
+                t = clean(rig, place, hours.earliest(end, clean), end);
             }
         }
+        delivery.there = t;
+    }
+
+    private int clean(int rig, int place, int planned, int free) {
+        int cleanS = tables.rigs().cleanS(rig);
+        int start = clock.begins(rig, planned < NEVER ? planned : free, free, cleanS);
+        int end = clock.end(rig, start, cleanS);
+        if (state.isTold()) {
+            state.journal().cleaned(rig, place, start, end);
+        }
+        return end;
     }
 }

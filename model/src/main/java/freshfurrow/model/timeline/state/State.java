@@ -1,5 +1,6 @@
 package freshfurrow.model.timeline.state;
 
+import freshfurrow.model.timeline.actual.ActualTimes;
 import freshfurrow.model.timeline.tables.Beginning;
 import freshfurrow.model.timeline.tables.SeasonTables;
 import java.util.Arrays;
@@ -23,6 +24,9 @@ public final class State {
 
     @Nullable
     private Journal journal;
+
+    @Nullable
+    private ActualTimes actual;
 
     public State(SeasonTables tables) {
         this.tables = tables;
@@ -101,6 +105,17 @@ public final class State {
      */
     public Journal journal() {
         return Objects.requireNonNull(journal);
+    }
+
+    /** From now on all takes the time that it takes as it turns out, and not what the season says. */
+    public void turnsOut(ActualTimes times) {
+        actual = times;
+    }
+
+    /** What things take as it turns out; null where all goes as planned. */
+    @Nullable
+    public ActualTimes actual() {
+        return actual;
     }
 
     public Tally tally() {
