@@ -24,12 +24,17 @@ final class PlanningRun {
 
     private static final long FINISHING_NS_PER_FIELD = 1_000_000;
 
+    /** How much of the time it may take to say how sure the plan is. */
+    private static final double CHANCES_SHARE = 0.1;
+
     /** And that much of what reading took, where a busy machine let that take long. */
     private static final int READINGS = 2;
 
     private final CompiledSeason season;
     private final StopSignal told;
+    private final StopSignal finish;
     private final StopSignal stop;
+    private final int threads;
     private final PlanningListener listener;
     private final StageClock clock;
     private final SeasonPlanner planner;
@@ -45,9 +50,12 @@ final class PlanningRun {
         this.told = told;
         this.listener = listener;
         this.clock = clock;
-        stop = options.time()
+        threads = options.threads();
+        finish = options.time()
                 .map(time -> told.noLaterThan(clock.startNs() + time.toNanos() - finishingNs(time)))
                 .orElse(told);
+        boolean varies = season.season().spread().isPresent();
+        stop = varies ? finish.within(1 - CHANCES_SHARE) : finish;
         planner = new SeasonPlanner(season, options, listener, stop);
     }
 
@@ -76,9 +84,12 @@ final class PlanningRun {
         clock.endOf(Stage.BOUNDS);
         Optional<List<Plan.Limit>> limits = Grace.inTime(stop, GRACE_MS, () -> planner.limits(best));
         clock.endOf(Stage.LIMITS);
-        return new Finished(
-                limits.map(best::withLimits).orElse(best),
-                new PlanningEnd(told.isTold(), bounded.isPresent(), limits.isPresent()));
+        Plan whole = SimulatedSeasons.withChances(
+                season, limits.map(best::withLimits).orElse(best), threads, finish);
+        if (whole.chances().isPresent()) {
+            clock.endOf(Stage.CHANCES);
+        }
+        return new Finished(whole, new PlanningEnd(told.isTold(), bounded.isPresent(), limits.isPresent()));
     }
 
     private Plan bounded(Plan plan, Function<PlantingOrders, Plan> record) {

@@ -7,6 +7,8 @@ public enum Stage {
     BOUNDS,
     /** What holds the season back. */
     LIMITS,
+    /** How sure the plan is. */
+    CHANCES,
     AUDIT,
     /** What a plan changes of the one before. */
     CHANGES,

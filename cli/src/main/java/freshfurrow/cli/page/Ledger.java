@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.BoundText;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.HowSure;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -46,6 +47,7 @@ final class Ledger {
         ledger.finishPerCrop();
         ledger.refills();
         ledger.freshness();
+        ledger.stale();
         ledger.compost();
         ledger.waiting();
         ledger.besides(data);
@@ -77,7 +79,8 @@ final class Ledger {
                     end == null ? "not started" : Figures.day(end.toLocalDate()),
                     (end == null ? "" : "at " + figures.clock(end) + "; ")
                             + "its last window closes on "
-                            + Figures.day(field.window().last()));
+                            + Figures.day(field.window().last())
+                            + HowSure.ofCrop(plan, crop));
         });
     }
 
@@ -151,6 +154,10 @@ final class Ledger {
                     load.id() + " on " + Figures.day(load.lastDrop().toLocalDate()) + "; a typical load has "
                             + Figures.span(margins.get(margins.size() / 2)));
         });
+    }
+
+    private void stale() {
+        HowSure.stale(plan).ifPresent(loads -> entry("stale", loads, "where times vary as the season file says"));
     }
 
     private void compost() {

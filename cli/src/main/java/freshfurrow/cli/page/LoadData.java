@@ -4,6 +4,7 @@ import static freshfurrow.cli.page.Numbers.rounded;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.cli.text.HowSure;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.SeasonTime;
 
@@ -24,6 +25,10 @@ final class LoadData {
                     .put("lastDrop", time.seconds(load.lastDrop()));
             if (load.intoReserve()) {
                 node.put("intoReserve", true);
+            }
+            String stale = HowSure.ofLoad(plan, load);
+            if (!stale.isEmpty()) {
+                node.put("stale", stale);
             }
             if (load.dumpedL() > 0) {
                 node.put("dumpedL", rounded(load.dumpedL()));

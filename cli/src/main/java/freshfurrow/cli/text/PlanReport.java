@@ -32,6 +32,7 @@ public final class PlanReport {
         report.lines.addAll(SeasonTable.lines(plan));
         report.lines.add("");
         report.totals();
+        report.lines.addAll(HowSure.lines(plan));
         report.lines.addAll(HeldBack.lines(plan));
         report.late();
         report.unserved();

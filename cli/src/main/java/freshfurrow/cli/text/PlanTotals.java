@@ -85,6 +85,8 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
                                 + " before its use-by time; a typical load " + Figures.span(medianMargin())
                                 + " before");
             }
+            HowSure.crops(plan).ifPresent(crops -> total("How sure", crops));
+            HowSure.stale(plan).ifPresent(loads -> total("Stale", loads));
             return new PlanTotals(lines, bounds.proved());
         }
 

@@ -227,7 +227,8 @@ public final class Steps {
         return "enough for " + figures.area(OnBoard.wholeAreaHa(plan.plan(), load)) + ", "
                 + (load.dumpedL() > 0 ? "done" : "empty") + " about "
                 + figures.crewClock(date).lastDrop(load)
-                + inHand(load);
+                + inHand(load)
+                + HowSure.ofLoad(plan.plan(), load);
     }
 
     /** A word of warning where a load leaves less time in hand than is usual. */

@@ -79,6 +79,7 @@ public final class PlanningReport {
             case SEARCH -> "search";
             case BOUNDS -> "proven minimums";
             case LIMITS -> "bottlenecks";
+            case CHANCES -> "simulated seasons";
             case AUDIT -> "audit";
             case CHANGES -> "changes";
             case PAGE -> "page";

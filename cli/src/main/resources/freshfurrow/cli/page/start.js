@@ -26,7 +26,7 @@
       load: () => {
         const into = Array.from(load.haByField.keys(), (f) => plan.fields[f].id).join(", ");
         return `Load ${load.id}: ${figures.volume(load.litres)} from ${load.rig} to ${load.planter}, ${figures.area(load.ha)} in ${into}; `
-          + `last drop ${figures.time(load.lastDrop)}, use by ${figures.time(load.useBy)}${load.intoReserve ? ", little time in hand" : ""}`;
+          + `last drop ${figures.time(load.lastDrop)}, use by ${figures.time(load.useBy)}${load.intoReserve ? ", little time in hand" : ""}${load.stale ?? ""}`;
       },
       batch: () => `Batch ${batch.id}: ready ${figures.time(batch.end)}, ${controls.contents(batch)}`,
     };

@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
  * @param bounds what no plan of the season can do better, when it was worked out
  * @param limits what each resource holds back, one entry a resource; empty when it was not worked out
  * @param start what was done before, when the season was already under way; then all else is of what is left of it
+ * @param chances how sure it is, where times vary
  */
 public record Plan(
         SeasonSource season,
@@ -43,7 +44,8 @@ public record Plan(
         List<Unserved> unserved,
         Optional<Bounds> bounds,
         List<Limit> limits,
-        Optional<PlanStart> start) {
+        Optional<PlanStart> start,
+        Optional<Chances> chances) {
     /** Areas are cut in square decimetres: what is less is left of subtracting figures. */
     public static final double LEAST_HA = 1e-6;
 
@@ -68,13 +70,69 @@ public record Plan(
             List<Unserved> unserved,
             Optional<Bounds> bounds,
             List<Limit> limits) {
-        this(season, score, totals, planters, rigs, loads, batches, unserved, bounds, limits, Optional.empty());
+        this(
+                season,
+                score,
+                totals,
+                planters,
+                rigs,
+                loads,
+                batches,
+                unserved,
+                bounds,
+                limits,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** A plan of which nobody asked how sure it is. */
+    public Plan(
+            SeasonSource season,
+            Score score,
+            Totals totals,
+            Map<String, PlanterPlan> planters,
+            Map<String, RigPlan> rigs,
+            List<Load> loads,
+            List<Batch> batches,
+            List<Unserved> unserved,
+            Optional<Bounds> bounds,
+            List<Limit> limits,
+            Optional<PlanStart> start) {
+        this(season, score, totals, planters, rigs, loads, batches, unserved, bounds, limits, start, Optional.empty());
     }
 
     /** This plan with these bounds in place of those it had. */
     public Plan withBounds(Bounds found) {
         return new Plan(
-                season, score, totals, planters, rigs, loads, batches, unserved, Optional.of(found), limits, start);
+                season,
+                score,
+                totals,
+                planters,
+                rigs,
+                loads,
+                batches,
+                unserved,
+                Optional.of(found),
+                limits,
+                start,
+                chances);
+    }
+
+    /** This plan with these chances in place of those it had. */
+    public Plan withChances(Chances found) {
+        return new Plan(
+                season,
+                score,
+                totals,
+                planters,
+                rigs,
+                loads,
+                batches,
+                unserved,
+                bounds,
+                limits,
+                start,
+                Optional.of(found));
     }
 
     /** Ids of the fields that are planted without extract by decision. */
@@ -86,7 +144,7 @@ public record Plan(
 
     /** This plan with these limits in place of those it had. */
     public Plan withLimits(List<Limit> found) {
-        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start);
+        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start, chances);
     }
 
     /** What passes from the last drop of a load to its deadline. */

@@ -123,7 +123,7 @@ final class PlanFromJson {
 
     private static Plan plan(JsonPlace top) throws PlanFileException {
         top.withAndPerhaps(
-                List.of("bounds", "limits", "start"),
+                List.of("bounds", "limits", "start", "chances"),
                 "format",
                 "season",
                 "score",
@@ -144,7 +144,8 @@ final class PlanFromJson {
                 top.list("unserved", PlanRecords.UNSERVED::read),
                 top.has("bounds") ? Optional.of(PlanRecords.BOUNDS.read(top.at("bounds"))) : Optional.empty(),
                 top.has("limits") ? top.list("limits", PlanRecords.LIMIT::read) : List.of(),
-                top.has("start") ? Optional.of(StartFromJson.read(top.at("start"))) : Optional.empty());
+                top.has("start") ? Optional.of(StartFromJson.read(top.at("start"))) : Optional.empty(),
+                top.has("chances") ? Optional.of(PlanRecords.CHANCES.read(top.at("chances"))) : Optional.empty());
     }
 
     private static Plan.SeasonSource season(JsonPlace place) throws PlanFileException {

@@ -26,6 +26,7 @@ final class PlanRecords {
     static final JsonRecord<Plan.Unserved> UNSERVED = unserved();
     static final JsonRecord<Plan.Bounds> BOUNDS = bounds();
     static final JsonRecord<Plan.Limit> LIMIT = limit();
+    static final JsonRecord<Chances> CHANCES = chances();
 
     private PlanRecords() {}
 
@@ -189,6 +190,14 @@ final class PlanRecords {
                 lateHaDays,
                 medium,
                 provedBest);
+    }
+
+    private static JsonRecord<Chances> chances() {
+        JsonKey<Chances, Integer> seasons = key("seasons", Chances::seasons, COUNT);
+        JsonKey<Chances, Map<String, Double>> stale = key("stale", Chances::stale, FIGURES);
+        JsonKey<Chances, Map<String, Double>> inWindow = key("inWindow", Chances::inWindow, FIGURES);
+        return new JsonRecord<>(
+                in -> new Chances(in.get(seasons), in.get(stale), in.get(inWindow)), seasons, stale, inWindow);
     }
 
     private static JsonRecord<Plan.Limit> limit() {

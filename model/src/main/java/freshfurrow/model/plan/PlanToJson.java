@@ -45,6 +45,7 @@ final class PlanToJson {
             ArrayNode limits = tree.putArray("limits");
             plan.limits().forEach(limit -> limits.add(PlanRecords.LIMIT.tree(limit)));
         }
+        plan.chances().ifPresent(chances -> tree.set("chances", PlanRecords.CHANCES.tree(chances)));
         plan.start().ifPresent(start -> tree.set("start", StartToJson.tree(start)));
         return tree;
     }

@@ -296,6 +296,11 @@ public final class ActivityJournal implements Journal {
         unserved.add(new Left(field, dm2, why, since));
     }
 
+    @Override
+    public void wasted(int planter, long dm2) {
+        // what is let out is told of the rig
+    }
+
     /** Kilograms to three decimals. */
     public static double kilograms(long mg) {
         return Math.round(mg / (double) MG_PER_G) / G_PER_KG;

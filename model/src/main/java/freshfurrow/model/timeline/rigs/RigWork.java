@@ -192,6 +192,9 @@ public final class RigWork {
         }
         states.mix(rig, Math.max(states.mixDm2(rig), delivery.mixDm2), recipe, delivery.useBy, delivery.plantBy);
         states.cleanDue(rig, states.isCleanDue(rig) || delivery.extraction.batches > 0);
+        if (state.isTold()) {
+            state.journal().wasted(request.planter(), delivery.loadDm2);
+        }
         int known = Math.max(delivery.there, delivery.useBy - delivery.transferS);
         int dumpS = times.dumpS(rig);
         int start = clock.begins(rig, known, known, dumpS);

@@ -50,4 +50,7 @@ public interface Journal {
     void dumped(int rig, int place, int start, int end, long ml);
 
     void unserved(int field, long dm2, Shortfall why, int since);
+
+    /** A load that a rig has brought for a planter, and that is let out after this, is too old before any of it could be planted. */
+    void wasted(int planter, long dm2);
 }
