@@ -1,8 +1,16 @@
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.OutputStream;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +21,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Enumeration;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -25,6 +39,7 @@ import java.util.zip.ZipFile;
  */
 final class Build {
     private static final String PART = "freshfurrow-part-";
+    private static final long MOST_S_OF_DESK = 60;
 
     private final Path home;
     private final Path target;
@@ -189,17 +204,19 @@ final class Build {
         Path work = Files.createDirectory(target.resolve(PART + ProcessHandle.current().pid()));
         Path part = work.resolve("classes.jsa");
         Path classes = work.resolve("classes");
+        String season = home.resolve("scenarios").resolve("first-season").toString();
         // Of classes as old as the command line library's only an archive made in two steps can hold any.
         boolean made = java(
                         "-XX:DumpLoadedClassList=" + classes,
                         "-jar",
                         jar.toString(),
                         "plan",
-                        home.resolve("scenarios").resolve("first-season").toString(),
+                        season,
                         "--steps",
                         "100",
                         "--out",
                         work.resolve("plan").toString())
+                && addClassesOfDesk(season, classes)
                 && java("-Xshare:dump", "-XX:SharedClassListFile=" + classes, "-XX:SharedArchiveFile=" + part, "-jar", jar.toString())
                 && java("-Xshare:on", "-XX:SharedArchiveFile=" + part, "-jar", jar.toString(), "--version");
         if (!made) {
@@ -209,18 +226,55 @@ final class Build {
         delete(work);
     }
 
+    /** Those that a desk needs beside a plan's, until its first page is answered; where it cannot be opened, the plan's have to do. */
+    private boolean addClassesOfDesk(String season, Path classes) throws IOException, InterruptedException {
+        Path ofDesk = classes.resolveSibling("classes-of-desk");
+        Process desk = command("-XX:DumpLoadedClassList=" + ofDesk, "-jar", jar.toString(), "desk", season, "--no-browser")
+                .start();
+        desk.getOutputStream().close();
+        CompletableFuture.delayedExecutor(MOST_S_OF_DESK, TimeUnit.SECONDS).execute(desk::destroyForcibly);
+        try (BufferedReader out = new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8))) {
+            Matcher link = Pattern.compile("(http://[^/]+)(/open.*)").matcher(String.valueOf(out.readLine()));
+            if (link.find()) {
+                askFirstPage(link.group(1), link.group(2));
+            }
+        } catch (IOException e) {
+            // then it has loaded what it has
+        } finally {
+            desk.destroy();
+            desk.waitFor();
+        }
+        if (Files.exists(ofDesk)) {
+            Set<String> all = new LinkedHashSet<>(Files.readAllLines(classes));
+            all.addAll(Files.readAllLines(ofDesk));
+            Files.write(classes, all);
+        }
+        return true;
+    }
+
+    /** As a browser asks. */
+    private static void askFirstPage(String desk, String opening) throws IOException, InterruptedException {
+        HttpClient browser = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+        for (String path : List.of(opening, "/", "/desk/desk.js", "/api/role", "/api/season/schema", "/api/season", "/api/season/sums")) {
+            browser.send(HttpRequest.newBuilder(URI.create(desk + path)).build(), HttpResponse.BodyHandlers.discarding());
+        }
+    }
+
     private static boolean java(String... arguments) throws IOException, InterruptedException {
+        Process process = command(arguments)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        process.getOutputStream().close();
+        return process.waitFor() == 0;
+    }
+
+    private static ProcessBuilder command(String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Dfile.encoding=UTF-8",
                 "-XX:+UseParallelGC",
                 "-Xlog:disable"));
         command.addAll(Arrays.asList(arguments));
-        Process process = new ProcessBuilder(command)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        process.getOutputStream().close();
-        return process.waitFor() == 0;
+        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
     }
 }

@@ -50,14 +50,15 @@ public final class Desk implements AutoCloseable {
     public static Desk open(DeskOrder order) throws IOException {
         DeskSeason season = new DeskSeason(order.season(), order.clock());
         SeasonEditing editing = new SeasonEditing(order.season().path());
-        readAhead(editing);
         Events events = new Events();
+        SeasonDesk forms = new SeasonDesk(editing, events);
+        readAhead(forms);
         CountDownLatch ended = new CountDownLatch(1);
         PlanningDesk planning = new PlanningDesk(season, events);
         AtomicReference<DeskServer> opened = new AtomicReference<>();
         List<Part> parts = List.of(
                 new BeginDesk(order.season(), order.clock(), events),
-                new SeasonDesk(editing, events),
+                forms,
                 planning,
                 new TrialDesk(season),
                 new TodayDesk(season, events),
@@ -74,8 +75,8 @@ public final class Desk implements AutoCloseable {
     }
 
     /** While the server starts, so that the first page need not wait until all that reads a season is there. */
-    private static void readAhead(SeasonEditing editing) {
-        Thread reading = new Thread(editing::draft, "reading");
+    private static void readAhead(SeasonDesk forms) {
+        Thread reading = new Thread(forms::readAhead, "reading");
         reading.setDaemon(true);
         reading.start();
     }

@@ -1,5 +1,6 @@
 // A blank map around a position: what lies where, how far a mile or a kilometre is, and a click for a new position.
 import { make } from "/desk/make.js";
+import "/desk/d3.min.js";
 
 const width = 640;
 const height = 400;

@@ -1,7 +1,6 @@
 // The frame around the parts: which one is shown, and what they share.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, problemList, say } from "/desk/make.js";
-import { begin } from "/desk/begin.js";
 import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
 import { trial } from "/desk/trial.js";
@@ -58,15 +57,15 @@ function theme() {
 
 async function start() {
   theme();
-  const { role } = await ask("/api/role");
+  const { role, begins } = await ask("/api/role");
   document.documentElement.dataset.role = role;
   const list = (those) => {
     mine = those;
     fill(document.getElementById("parts"), ...mine.map((part) => make("li", {}, make("a", { href: `#${part.id}` }, part.title))));
   };
   const all = parts.filter((part) => role === "OWNER" || part.crew);
-  const isMissing = role === "OWNER" && (await ask("/api/begin")).needed;
-  list(isMissing ? [begin] : all); // until there is a season, nothing else can be done
+  // until there is a season, nothing else can be done
+  list(begins ? [(await import("/desk/begin.js")).begin] : all);
   const begun = () => {
     if (mine === all) return;
     list(all);
@@ -74,7 +73,7 @@ async function start() {
     else location.hash = "#season";
   };
   document.addEventListener("begun", begun);
-  if (isMissing) follow("begun", begun);
+  if (begins) follow("begun", begun);
   const end = document.getElementById("end");
   end.hidden = role !== "OWNER";
   end.addEventListener("click", async () => {

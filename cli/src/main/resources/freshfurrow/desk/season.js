@@ -16,6 +16,7 @@ let opened = new Set();
 let unfollow = null;
 let main = null;
 let before = Promise.resolve();
+let sums = [];
 
 function valueAt(path) {
   return path.reduce((node, key) => (node === undefined || node === null ? undefined : Array.isArray(node) ? node[key - 1] : node[key]), state.tree);
@@ -43,10 +44,28 @@ function showProblems() {
   fill(main.querySelector("#missing"), ...(rest.length === 0 ? [] : [
     make("h3", {}, "What is still missing or wrong"),
     make("ul", { class: "problems" }, ...rest.map((problem) => make("li", {}, problem.text)))]));
-  fill(main.querySelector("#sums"), ...(state.sums ? [make("details", {}, make("summary", {}, "The season in sums"),
-    make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "The season in sums" }, state.sums.join("\n")))] : []));
   main.querySelector("#undo").disabled = !state.canUndo;
   main.querySelector("#redo").disabled = !state.canRedo;
+}
+
+function showSums() {
+  const place = main.querySelector("#sums");
+  const isOpen = place.querySelector("details[open]") !== null;
+  fill(place, sums.length === 0 ? null : make("details", { open: isOpen }, make("summary", {}, "The season in sums"),
+    make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "The season in sums" }, sums.join("\n"))));
+}
+
+// They take longer than the forms do, which do not wait for them.
+async function sumUp() {
+  const of = state;
+  try {
+    const answer = await ask("/api/season/sums");
+    if (of !== state || !main.querySelector("#sums")) return;
+    sums = answer.sums;
+    showSums();
+  } catch (failure) {
+    if (!failure.problems) throw failure;
+  }
 }
 
 function conflict(answer) {
@@ -85,6 +104,7 @@ function accept(answer) {
   state = answer;
   const name = state.tree.season && state.tree.season.name;
   document.getElementById("season-name").textContent = name || "Season";
+  sumUp();
 }
 
 // Shows a value as it stands in the file now, which may be written otherwise than it was typed.
@@ -216,6 +236,7 @@ function draw() {
     make("div", { id: "sums" }));
   main.dataset.section = section;
   showProblems();
+  showSums();
 }
 
 async function load() {
@@ -228,8 +249,10 @@ export const season = {
   title: "Season",
   async show(place) {
     main = place;
-    use(await ask("/api/season/schema"));
-    await load();
+    const [schema, now] = await Promise.all([ask("/api/season/schema"), ask("/api/season")]);
+    use(schema);
+    accept(now);
+    draw();
     unfollow = follow("season", (news) => {
       if (JSON.stringify(news.files) !== JSON.stringify(state.files)) say("The season was changed elsewhere. Your next change will say so.");
     });

@@ -28,7 +28,7 @@ function grid() {
     const key = `${field.machine} ${field.day}`;
     used.set(key, [...(used.get(key) || []), field]);
   });
-  const last = d3.max(shown.fields, (field) => field.day || "") || days[0].date;
+  const last = shown.fields.map((field) => field.day || "").sort().pop() || days[0].date;
   const until = Math.min(days.length, days.findIndex((day) => day.date === last) + 8);
   const some = days.slice(0, Math.max(1, until));
   const none = shown.fields.filter((field) => !field.day);
@@ -122,7 +122,7 @@ async function keep(event) {
 }
 
 function byForm() {
-  const field = make("select", { id: "try-field" }, ...[...shown.fields].sort((a, b) => d3.ascending(a.id, b.id)).map((each) => make("option", { value: each.id }, `${each.id}, ${each.name}`)));
+  const field = make("select", { id: "try-field" }, ...[...shown.fields].sort((a, b) => (a.id < b.id ? -1 : 1)).map((each) => make("option", { value: each.id }, `${each.id}, ${each.name}`)));
   const machine = make("select", { id: "try-machine" }, ...shown.machines.map((each) => make("option", { value: each.id }, each.id)));
   const day = make("input", { type: "date", id: "try-day", min: shown.days[0].date, max: shown.days[shown.days.length - 1].date });
   const follow = () => {

@@ -59,13 +59,13 @@ final class DeskBeginTest {
 
     @Test
     void aSeasonIsWrittenOnceAndNeverOverAnother() throws IOException {
-        assertThat(get("/api/begin")).contains("\"needed\":true");
+        assertThat(get("/api/role")).contains("\"begins\":true");
         assertThat(post("/api/begin/look", COMPLETE).body()).contains("\"missing\":[]", "\"sums\":[\"Season ");
         assertThat(season).doesNotExist();
         assertThat(post("/api/begin", COMPLETE).status()).isEqualTo(200);
         assertThat(season.resolve("fields.csv")).content().contains("N40,,40,41.02,-97.01,corn");
-        assertThat(get("/api/begin")).contains("\"needed\":false");
-        assertThat(get("/api/season")).contains("\"sums\"");
+        assertThat(get("/api/role")).contains("\"begins\":false");
+        assertThat(get("/api/season/sums")).contains("\"sums\":[\"Season ");
         String before = Files.readString(season.resolve("season.yaml"));
         RawRequest.Response again = post("/api/begin", COMPLETE.replace("41, -97", "42, -97"));
         assertThat(again.status()).isEqualTo(409);

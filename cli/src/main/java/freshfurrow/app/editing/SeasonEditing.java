@@ -6,22 +6,18 @@ import freshfurrow.app.refusal.EditRefusal;
 import freshfurrow.app.refusal.FileFailure;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.model.edit.Edit;
-import freshfurrow.model.edit.SeasonText;
 import freshfurrow.model.files.ChangedFile;
 import freshfurrow.model.files.NewFile;
 import freshfurrow.model.files.ObstructedFile;
 import freshfurrow.model.files.WriteTurn;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.read.SeasonSources;
-import freshfurrow.model.read.SourceFile;
-import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.TextFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +35,8 @@ public final class SeasonEditing {
     private final HandedOut handedOut = new HandedOut();
     private final EditHistory history = new EditHistory(MOST_STEPS, MOST_CHARACTERS);
 
+    private Optional<LastDraft> last = Optional.empty();
+
     /** Of the season's files when it was last read. */
     private Set<Path> folders = Set.of();
 
@@ -53,18 +51,10 @@ public final class SeasonEditing {
 
     /** The season as it is written now. */
     public synchronized Draft draft() {
-        SeasonSources sources = sources();
-        Map<String, String> digests = new LinkedHashMap<>();
-        sources.files().forEach(file -> {
-            handedOut.add(file);
-            digests.put(file.name(), file.text().sha256());
-        });
-        Optional<SeasonText> text = text(sources);
-        return new Draft(
-                digests,
-                text.map(SeasonText::tree).orElse(Map.of()),
-                text.map(SeasonText::fieldLines).orElse(Map.of()),
-                sources.reading());
+        LastDraft now = last.filter(LastDraft::isStillRight).orElseGet(() -> LastDraft.of(sources()));
+        now.sources().files().forEach(handedOut::add);
+        last = Optional.of(now);
+        return now.draft();
     }
 
     /**
@@ -146,15 +136,6 @@ public final class SeasonEditing {
         sources.files().forEach(file -> all.add(WriteTurn.folder(file.path())));
         folders = Set.copyOf(all);
         return sources;
-    }
-
-    private static Optional<SeasonText> text(SeasonSources sources) {
-        List<TextFile> texts = sources.files().stream().map(SourceFile::text).toList();
-        try {
-            return texts.isEmpty() ? Optional.empty() : Optional.of(SeasonText.of(texts));
-        } catch (FileProblem e) {
-            return Optional.empty(); // which is among the problems of the draft
-        }
     }
 
     private static void write(WriteTurn turn, EditStep step) throws IOException {

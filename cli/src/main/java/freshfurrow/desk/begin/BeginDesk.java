@@ -44,6 +44,9 @@ public final class BeginDesk implements Part {
 
     @Override
     public void answers(Routes routes) {
+        routes.getByRole("/api/role", by -> Json.object()
+                .put("role", by.name())
+                .put("begins", by == Role.OWNER && BegunFiles.canBegin(given)));
         routes.get("/api/begin", Role.OWNER, request -> questions());
         routes.post("/api/begin/table", Role.OWNER, MOST_BYTES, (order, by) -> table(order));
         routes.post("/api/begin/look", Role.OWNER, MOST_BYTES, (order, by) -> state(begun(order)));
@@ -51,7 +54,7 @@ public final class BeginDesk implements Part {
     }
 
     private JsonNode questions() {
-        ObjectNode answer = Json.object().put("needed", BegunFiles.canBegin(given));
+        ObjectNode answer = Json.object();
         ObjectNode units = answer.putObject("units");
         for (UnitSystem system : UnitSystem.values()) {
             units.set(system.symbol(), QuestionData.of(system, here()));

@@ -3,14 +3,10 @@ package freshfurrow.desk.season;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.editing.Draft;
-import freshfurrow.app.season.CheckedSeason;
-import freshfurrow.cli.words.SeasonSummary;
-import freshfurrow.desk.server.Json;
 import freshfurrow.model.read.Problem;
-import freshfurrow.model.read.Reading;
 import java.util.Map;
 
-/** What {@code check} would say of a season: its sums, or all that is wrong, each problem with the value that it is about. */
+/** What {@code check} would say is wrong with a season, each problem with the value that it is about. */
 final class DraftProblems {
     private DraftProblems() {}
 
@@ -21,9 +17,6 @@ final class DraftProblems {
                 .put("reason", problem.reason())
                 .put("remedy", problem.remedy())
                 .put("text", problem.toString()));
-        if (draft.reading() instanceof Reading.Valid valid) {
-            state.set("sums", Json.list(SeasonSummary.lines(CheckedSeason.of(valid.season()))));
-        }
     }
 
     /** A problem of a table names a line and a column; here they are the field's. */

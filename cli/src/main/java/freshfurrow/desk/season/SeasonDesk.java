@@ -6,12 +6,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.editing.Draft;
 import freshfurrow.app.editing.EditAnswer;
 import freshfurrow.app.editing.SeasonEditing;
+import freshfurrow.app.season.CheckedSeason;
+import freshfurrow.cli.words.SeasonSummary;
 import freshfurrow.desk.server.Events;
 import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Part;
 import freshfurrow.desk.server.Role;
 import freshfurrow.desk.server.Routes;
+import freshfurrow.model.read.Reading;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The season in forms: what its files say, what is wrong or missing, and every change that is made. */
@@ -30,10 +34,24 @@ public final class SeasonDesk implements Part {
     @Override
     public void answers(Routes routes) {
         routes.get("/api/season", Role.CREW, request -> state(editing.draft()));
+        routes.get("/api/season/sums", Role.OWNER, request -> sums(editing.draft()));
         routes.get("/api/season/schema", Role.OWNER, request -> schema.whole());
         routes.post("/api/season/change", Role.OWNER, (order, by) -> change(order));
         routes.post("/api/season/undo", Role.OWNER, (order, by) -> answer(editing.undo()));
         routes.post("/api/season/redo", Role.OWNER, (order, by) -> answer(editing.redo()));
+    }
+
+    /** Does all that the first answer takes, so that whoever asks first need not wait for it. */
+    public void readAhead() {
+        state(editing.draft());
+    }
+
+    /** Of a season without a problem: what {@code check} says of it. Its distances take longer than all of its forms. */
+    private static JsonNode sums(Draft draft) {
+        List<String> lines = draft.reading() instanceof Reading.Valid valid
+                ? SeasonSummary.lines(CheckedSeason.of(valid.season()))
+                : List.of();
+        return Json.object().set("sums", Json.list(lines));
     }
 
     private JsonNode change(JsonNode order) {

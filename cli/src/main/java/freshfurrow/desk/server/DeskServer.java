@@ -71,8 +71,6 @@ public final class DeskServer implements AutoCloseable {
         javalin.get("/desk/{name}", Assets::send);
         javalin.before(EVENTS, request -> Guard.require(request, Role.CREW));
         javalin.sse(EVENTS, events::join);
-        routes.get("/api/role", Role.CREW, request -> Json.object()
-                .put("role", Guard.require(request, Role.CREW).name()));
         parts.forEach(part -> part.answers(routes));
         failures(javalin);
         try {

@@ -22,6 +22,12 @@ public final class Routes {
         JsonNode to(Context request);
     }
 
+    /** Answers whoever asks, by their role. */
+    @FunctionalInterface
+    public interface AnswerByRole {
+        JsonNode to(Role by);
+    }
+
     /** Does what it is told, and answers with JSON. */
     @FunctionalInterface
     public interface Deed {
@@ -39,6 +45,11 @@ public final class Routes {
             Guard.require(request, least);
             send(request, answer.to(request));
         });
+    }
+
+    /** Answers everyone who is let in. */
+    public void getByRole(String path, AnswerByRole answer) {
+        server.get(path, request -> send(request, answer.to(Guard.require(request, Role.CREW))));
     }
 
     /** A page or a file. */

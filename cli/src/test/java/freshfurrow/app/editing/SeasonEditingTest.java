@@ -57,6 +57,21 @@ final class SeasonEditingTest {
     }
 
     @Test
+    void aDraftIsThatOfNowWheneverAFileWasChangedElsewhere() throws IOException {
+        Draft first = editing.draft();
+        String before = Files.readString(fields);
+        Files.writeString(fields, before.replace(",80,", ",81,"));
+        Draft changed = editing.draft();
+        assertThat(((Map<?, ?>) changed.tree().get("fields")).get("N80").toString())
+                .startsWith("{name=North eighty, area=81 ac,");
+        assertThat(changed.digests()).isNotEqualTo(first.digests());
+        Files.delete(fields);
+        assertThat(editing.draft().problems()).isNotEmpty();
+        Files.writeString(fields, before);
+        assertThat(editing.draft()).isEqualTo(first);
+    }
+
+    @Test
     void editsOfSeveralFilesAreSavedTogether() throws IOException {
         String season = Files.readString(file);
         String table = Files.readString(fields);
