@@ -237,13 +237,12 @@ final class Build {
             Matcher link = Pattern.compile("(http://[^/]+)(/open.*)").matcher(String.valueOf(out.readLine()));
             if (link.find()) {
                 askFirstPage(link.group(1), link.group(2));
+                desk.destroy();
             }
         } catch (IOException e) {
-            // then it has loaded what it has
-        } finally {
             desk.destroy();
-            desk.waitFor();
         }
+        desk.waitFor();
         if (Files.exists(ofDesk)) {
             Set<String> all = new LinkedHashSet<>(Files.readAllLines(classes));
             all.addAll(Files.readAllLines(ofDesk));
