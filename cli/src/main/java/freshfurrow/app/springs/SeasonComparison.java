@@ -78,6 +78,8 @@ public final class SeasonComparison {
                         .anyMatch(candidate ->
                                 candidate.season().goals().untreatedDays().isPresent()),
                 candidates.stream()
+                        .anyMatch(candidate -> candidate.season().spread().isPresent()),
+                candidates.stream()
                         .flatMap(candidate -> candidate.season().applicators().stream())
                         .map(Applicator::work)
                         .collect(Collectors.toSet()));

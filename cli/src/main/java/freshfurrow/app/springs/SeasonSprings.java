@@ -16,16 +16,21 @@ import java.util.stream.IntStream;
 final class SeasonSprings implements SpringSource {
     private static final int TRAINING = 20;
 
+    /** No two seeds have a number in common. */
+    private static final long MORE_THAN_SPRINGS = 1L << 20;
+
     private final Season season;
     private final SeasonWeather weather;
     private final Springs springs;
     private final RainHours hours;
+    private final long seed;
 
     private SeasonSprings(Season season, SeasonWeather weather, long seed) {
         this.season = season;
         this.weather = weather;
         springs = Springs.of(weather, season.first(), season.last(), seed);
         hours = new RainHours(seed);
+        this.seed = seed;
     }
 
     /** @throws Refused when the season names no weather record, or none of a whole spring */
@@ -42,6 +47,11 @@ final class SeasonSprings implements SpringSource {
     @Override
     public GroundRecord spring(int number) {
         return hours.in(springs.spring(number - 1).ground(), number, season.first());
+    }
+
+    @Override
+    public long times(int number) {
+        return MORE_THAN_SPRINGS * seed + number;
     }
 
     /** Springs that are years of the record: numbers 1 to this. */

@@ -14,8 +14,8 @@ import freshfurrow.model.compare.Spread;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.compare.VariantSummary;
 import freshfurrow.model.season.Work;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A comparison as JSON; the same comparison always gives the same text. */
 public final class ComparisonFile {
@@ -40,13 +40,21 @@ public final class ComparisonFile {
     /** The figures that follow where any variant may plant without extract. */
     private static final List<String> UNTREATED_COLUMNS = List.of("untreatedHa", "treatedShare");
 
+    /** The figures that follow last where times vary. */
+    private static final List<String> TIMES_VARY_COLUMNS = List.of("staleLoads");
+
     private ComparisonFile() {}
 
     /** The figures of a spring, in the order of its row. */
-    static List<String> columns(boolean untreated) {
-        return untreated
-                ? Stream.concat(COLUMNS.stream(), UNTREATED_COLUMNS.stream()).toList()
-                : COLUMNS;
+    static List<String> columns(LivingRules rules) {
+        List<String> columns = new ArrayList<>(COLUMNS);
+        if (rules.untreated()) {
+            columns.addAll(UNTREATED_COLUMNS);
+        }
+        if (rules.timesVary()) {
+            columns.addAll(TIMES_VARY_COLUMNS);
+        }
+        return columns;
     }
 
     /** The text of the file, ending in a newline: one spring of one variant a line. */
@@ -86,6 +94,9 @@ public final class ComparisonFile {
         if (rules.untreated()) {
             node.put("untreated", true);
         }
+        if (rules.timesVary()) {
+            node.put("timesVary", true);
+        }
         return node.put("weather", rules.weather())
                 .put("recorded", rules.recorded())
                 .put("seed", rules.seed())
@@ -122,16 +133,15 @@ public final class ComparisonFile {
                 .put("livedLateHaDays", foresight.livedLateHaDays())
                 .put("livedUnservedHa", foresight.livedUnservedHa()));
         ArrayNode columns = node.putArray("columns");
-        boolean untreated = compared.rules().untreated();
-        columns(untreated).forEach(columns::add);
+        columns(compared.rules()).forEach(columns::add);
         ArrayNode rows = node.putArray("rows");
         for (int i = 0; i < compared.numbers().size(); i++) {
-            rows.add(row(compared.numbers().get(i), variant.lived().springs().get(i), untreated));
+            rows.add(row(compared.numbers().get(i), variant.lived().springs().get(i), compared.rules()));
         }
         return node;
     }
 
-    private static ArrayNode row(int number, SpringFigures spring, boolean untreated) {
+    private static ArrayNode row(int number, SpringFigures spring, LivingRules rules) {
         ArrayNode row = JsonNodeFactory.instance
                 .arrayNode()
                 .add(number)
@@ -151,8 +161,11 @@ public final class ComparisonFile {
         } else {
             row.addNull();
         }
-        if (untreated) {
+        if (rules.untreated()) {
             row.add(spring.untreatedHa()).add(spring.treatedShare());
+        }
+        if (rules.timesVary()) {
+            row.add(spring.staleLoads());
         }
         return row;
     }
@@ -167,6 +180,7 @@ public final class ComparisonFile {
             case WATER_TRIPS -> "waterTrips";
             case WAIT -> "waitH";
             case RIG_USE -> "rigUse";
+            case STALE -> "staleLoads";
             case DUMPED -> "dumpedKg";
             case WORK -> "workH";
             case DRIVE -> "driveKm";

@@ -67,11 +67,11 @@ public final class ComparisonReader {
     }
 
     private static ComparedSprings compared(JsonNode top) {
+        LivingRules rules = rules(at(top, "rules"));
         List<Integer> numbers = new ArrayList<>();
         JsonNode variants = at(top, "variants");
-        at(at(variants, 0), "rows").forEach(row -> numbers.add((int) number(row, 0)));
+        at(at(variants, 0), "rows").forEach(row -> numbers.add((int) number(row, 0, rules)));
         List<ComparedVariant> read = new ArrayList<>();
-        LivingRules rules = rules(at(top, "rules"));
         variants.forEach(variant -> read.add(variant(variant, numbers, rules)));
         return new ComparedSprings(rules, numbers, read);
     }
@@ -96,6 +96,7 @@ public final class ComparisonReader {
                 (int) number(rules, "forecastDays"),
                 (int) number(rules, "replanDays"),
                 rules.path("untreated").asBoolean(),
+                rules.path("timesVary").asBoolean(),
                 works(rules.path("works")));
     }
 
@@ -109,10 +110,10 @@ public final class ComparisonReader {
     private static ComparedVariant variant(JsonNode variant, List<Integer> numbers, LivingRules rules) {
         List<SpringFigures> springs = new ArrayList<>();
         for (JsonNode row : at(variant, "rows")) {
-            if (springs.size() >= numbers.size() || (int) number(row, 0) != numbers.get(springs.size())) {
+            if (springs.size() >= numbers.size() || (int) number(row, 0, rules) != numbers.get(springs.size())) {
                 throw new IllegalArgumentException("has other springs for one variant than for another");
             }
-            springs.add(spring(row, rules.untreated()));
+            springs.add(spring(row, rules));
         }
         List<ComparedVariant.ResourceShare> limits = new ArrayList<>();
         at(variant, "limits")
@@ -150,26 +151,27 @@ public final class ComparisonReader {
                 number(foresight, "livedUnservedHa")));
     }
 
-    private static SpringFigures spring(JsonNode row, boolean untreated) {
-        int columns = ComparisonFile.columns(untreated).size();
+    private static SpringFigures spring(JsonNode row, LivingRules rules) {
+        int columns = ComparisonFile.columns(rules).size();
         if (row.size() != columns) {
             throw new IllegalArgumentException("has a row of " + row.size() + " figures where " + columns + " belong");
         }
         return new SpringFigures(
-                (int) number(row, 1),
-                number(row, 2),
-                number(row, 3),
-                (int) number(row, 4),
-                (int) number(row, 5),
-                number(row, 6),
-                number(row, 7),
-                number(row, 8),
-                number(row, 9),
-                number(row, 10),
-                number(row, 11),
-                untreated ? number(row, 13) : 0,
-                untreated ? number(row, 14) : 1,
-                row.get(12).isNull() ? OptionalDouble.empty() : OptionalDouble.of(number(row, 12)));
+                (int) number(row, 1, rules),
+                number(row, 2, rules),
+                number(row, 3, rules),
+                (int) number(row, 4, rules),
+                (int) number(row, 5, rules),
+                number(row, 6, rules),
+                number(row, 7, rules),
+                number(row, 8, rules),
+                number(row, 9, rules),
+                number(row, 10, rules),
+                number(row, 11, rules),
+                rules.untreated() ? number(row, 13, rules) : 0,
+                rules.untreated() ? number(row, 14, rules) : 1,
+                rules.timesVary() ? (int) number(row, columns - 1, rules) : 0,
+                row.get(12).isNull() ? OptionalDouble.empty() : OptionalDouble.of(number(row, 12, rules)));
     }
 
     private static <T> T named(T[] all, Function<T, String> name, String wanted) {
@@ -195,11 +197,11 @@ public final class ComparisonReader {
         return value.doubleValue();
     }
 
-    private static double number(JsonNode row, int column) {
+    private static double number(JsonNode row, int column, LivingRules rules) {
         JsonNode value = at(row, column);
         if (!value.isNumber()) {
             throw new IllegalArgumentException(
-                    "has no number for " + ComparisonFile.columns(true).get(column));
+                    "has no number for " + ComparisonFile.columns(rules).get(column));
         }
         return value.doubleValue();
     }

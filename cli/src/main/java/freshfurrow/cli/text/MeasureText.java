@@ -37,6 +37,7 @@ public final class MeasureText {
             case WATER_TRIPS -> "water trips";
             case WAIT -> "waiting of " + words.machines() + " (h)";
             case RIG_USE -> "rigs busy (% of working hours)";
+            case STALE -> "stale loads";
             case DUMPED -> "compost dumped (" + rules.units().mass().symbol() + ")";
             case WORK -> "work of all machines (h)";
             case DRIVE -> "driving (" + rules.units().distance().symbol() + ")";
@@ -57,6 +58,7 @@ public final class MeasureText {
             case WATER_TRIPS -> "rigs make " + fewer + label(measure);
             case WAIT -> words.machines() + " wait " + size + " h" + less;
             case RIG_USE -> "rigs are busy for " + size + " % (of their working hours)" + less;
+            case STALE -> fewer + (size.equals("1") ? "load goes stale" : "loads go stale");
             case DUMPED -> size + " " + rules.units().mass().symbol() + less + " compost is dumped";
             case WORK -> "machines work " + size + " h" + less;
             case DRIVE ->
@@ -69,7 +71,7 @@ public final class MeasureText {
         return switch (measure) {
             case FINISH -> si / DAY_S;
             case LATE, UNSERVED -> rules.units().area().fromHectares(si);
-            case FILLS, WATER_TRIPS, WAIT, WORK -> si;
+            case FILLS, WATER_TRIPS, STALE, WAIT, WORK -> si;
             case RIG_USE, TREATED -> si * 100;
             case DUMPED -> rules.units().mass().fromKilograms(si);
             case DRIVE -> rules.units().distance().fromKilometres(si);

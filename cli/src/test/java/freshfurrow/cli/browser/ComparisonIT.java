@@ -34,9 +34,9 @@ final class ComparisonIT {
     void everyMeasureHasARowAndADrawing() {
         browser.open(page);
 
-        assertThat(browser.all("#charts svg")).hasSize(Measure.allTreated().size());
+        assertThat(browser.all("#charts svg")).hasSize(Measure.of(false, false).size());
         assertThat(browser.all("#figures tbody tr"))
-                .hasSize(Measure.allTreated().size() + 2);
+                .hasSize(Measure.of(false, false).size() + 2);
         assertThat(browser.js("return document.querySelector('#charts svg').getAttribute('aria-label')"))
                 .asString()
                 .contains("finish", "<b>base</b>");

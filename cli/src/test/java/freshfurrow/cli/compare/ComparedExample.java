@@ -34,8 +34,17 @@ public final class ComparedExample {
         return springs(first, last, untreated, Set.of(Work.PLANT));
     }
 
+    /** The same where times vary. */
+    public static ComparedSprings springsOfVaryingTimes(int first, int last) {
+        return springs(first, last, false, true, Set.of(Work.PLANT));
+    }
+
     /** The same with machines of those works. */
     public static ComparedSprings springs(int first, int last, boolean untreated, Set<Work> works) {
+        return springs(first, last, untreated, false, works);
+    }
+
+    private static ComparedSprings springs(int first, int last, boolean untreated, boolean timesVary, Set<Work> works) {
         LivingRules rules = new LivingRules(
                 "<i>Spring</i> & all",
                 "season.yaml",
@@ -50,6 +59,7 @@ public final class ComparedExample {
                 0,
                 7,
                 untreated,
+                timesVary,
                 works);
         List<Integer> numbers = IntStream.rangeClosed(first, last).boxed().toList();
         return new ComparedSprings(
@@ -78,6 +88,7 @@ public final class ComparedExample {
                     1_300,
                     untreated ? 20 : 0,
                     untreated ? 0.75 + i % 5 * 0.05 : 1,
+                    timesVary ? i % 4 : 0,
                     OptionalDouble.of(running + i % 3)));
         }
         return new ComparedVariant(

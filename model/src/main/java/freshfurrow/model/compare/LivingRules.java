@@ -23,6 +23,7 @@ import java.util.Set;
  * @param forecastDays days known ahead, today among them; 0 for none
  * @param replanDays days from one new plan to the next; 0 to keep the first
  * @param untreated whether any variant may plant without extract
+ * @param timesVary whether times of any variant vary
  * @param works that machines of any variant do
  */
 public record LivingRules(
@@ -39,6 +40,7 @@ public record LivingRules(
         int forecastDays,
         int replanDays,
         boolean untreated,
+        boolean timesVary,
         Set<Work> works) {
     public LivingRules {
         works = Set.copyOf(works);
@@ -46,6 +48,6 @@ public record LivingRules(
 
     /** What variants are compared by. */
     public List<Measure> measures() {
-        return untreated ? List.of(Measure.values()) : Measure.allTreated();
+        return Measure.of(untreated, timesVary);
     }
 }

@@ -13,6 +13,7 @@ public enum Measure {
     WATER_TRIPS,
     WAIT,
     RIG_USE,
+    STALE,
     DUMPED,
     WORK,
     DRIVE;
@@ -28,14 +29,17 @@ public enum Measure {
             case WATER_TRIPS -> spring.waterTrips();
             case WAIT -> spring.waitH();
             case RIG_USE -> spring.rigUse();
+            case STALE -> spring.staleLoads();
             case DUMPED -> spring.dumpedKg();
             case WORK -> spring.workH();
             case DRIVE -> spring.driveKm();
         };
     }
 
-    /** Those of seasons in which all is planted with extract. */
-    public static List<Measure> allTreated() {
-        return Arrays.stream(values()).filter(measure -> measure != TREATED).toList();
+    /** Those that tell something: some do only where any variant may plant without extract, or where times vary. */
+    public static List<Measure> of(boolean untreated, boolean timesVary) {
+        return Arrays.stream(values())
+                .filter(measure -> (untreated || measure != TREATED) && (timesVary || measure != STALE))
+                .toList();
     }
 }

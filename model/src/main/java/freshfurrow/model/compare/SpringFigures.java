@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param driveKm planters and rigs together, km
  * @param untreatedHa area planted without extract, ha, 0 or more
  * @param treatedShare share of what planters planted that they planted with extract, 0 to 1; 1 where they planted nothing
+ * @param staleLoads loads of which some got too old, and mixes that were let out, 0 or more
  * @param runningCost money for labour, fuel, compost, lateness and unplanted area; empty where the season names no costs
  */
 public record SpringFigures(
@@ -35,11 +36,13 @@ public record SpringFigures(
         double driveKm,
         double untreatedHa,
         double treatedShare,
+        int staleLoads,
         OptionalDouble runningCost) {
     public SpringFigures {
         if (finishS < 0
                 || fills < 0
                 || waterTrips < 0
+                || staleLoads < 0
                 || !(lateHaDays >= 0
                         && unservedHa >= 0
                         && waitH >= 0
@@ -75,6 +78,7 @@ public record SpringFigures(
                 driveKm,
                 untreatedHa,
                 treatedShare,
+                staleLoads,
                 OptionalDouble.of(cost));
     }
 

@@ -3,6 +3,7 @@ package freshfurrow.model.progress;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Season;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,6 +34,12 @@ final class PlannedLoads {
     /** What the plan plants out of a load, ha. */
     double plantedHa(String load) {
         return plantedHa.getOrDefault(load, 0.0);
+    }
+
+    /** What of a load is planted, and what was to be but turned out to get too old, ha. */
+    double ha(Plan.Load load, Season season) {
+        return plantedHa(load.id())
+                + load.dumpedL() / season.recipe(load.recipe()).mixLPerHa();
     }
 
     Plan.Load load(String id) {

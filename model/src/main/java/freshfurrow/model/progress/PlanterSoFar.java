@@ -13,6 +13,7 @@ import java.util.Optional;
 
 /** Follows a planter through what it has begun. */
 final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
+    private final Season season;
     private final PlannedLoads loads;
     private final LocalDateTime now;
     private String at;
@@ -23,6 +24,7 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     private Optional<Standing.Lines> lines = Optional.empty();
 
     PlanterSoFar(Season season, PlannedLoads loads, LocalDateTime now, String id) {
+        this.season = season;
         this.loads = loads;
         this.now = now;
         at = season.applicator(id).at();
@@ -78,7 +80,8 @@ final class PlanterSoFar implements ActivityVisitor.OfPlanter<PlanterSoFar> {
     public PlanterSoFar visit(Activity.Fill fill) {
         busyUntil(fill.end());
         filledOn = Optional.of(fill.start().toLocalDate());
-        tank = tankWith(loads.load(fill.load()), loads.plantedHa(fill.load()));
+        Plan.Load load = loads.load(fill.load());
+        tank = tankWith(load, loads.ha(load, season));
         return this;
     }
 

@@ -111,7 +111,7 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
 
     @Override
     public RigSoFar visit(Activity.Transfer transfer) {
-        mixHa -= loads.plantedHa(transfer.load());
+        mixHa -= loads.ha(loads.load(transfer.load()), season);
         begunHa = mixHa;
         forgetMixThatIsGone();
         return this;
@@ -148,9 +148,9 @@ final class RigSoFar implements ActivityVisitor.OfRig<RigSoFar> {
             deadline = Optional.of(into.get(0).deadline());
         }
         if (extractsAtWater()) {
-            into.stream().filter(load -> counted.add(load.id())).forEach(load -> mixHa += loads.plantedHa(load.id()));
+            into.stream().filter(load -> counted.add(load.id())).forEach(load -> mixHa += loads.ha(load, season));
         } else if (batches.containsAll(into.get(0).batches())) {
-            mixHa = Math.max(begunHa, loads.plantedHa(into.get(0).id()));
+            mixHa = Math.max(begunHa, loads.ha(into.get(0), season));
         } else {
             boolean full = Math.abs(batch.compostKg() - rig.batchCompostKg()) < GRAM_KG;
             mixHa += (full ? rig.batchCompostKg() : batch.compostKg()) / its.compostKgPerHa();

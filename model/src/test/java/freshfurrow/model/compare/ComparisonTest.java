@@ -24,7 +24,7 @@ class ComparisonTest {
     void theChanceCountsSpringsThatArePlantedInWholeAndInTime() {
         LivedVariant variant = variant("one", spring(0, 0, 1), spring(1, 0, 1), spring(0, 1, 1), spring(0, 0, 1));
 
-        assertThat(Comparison.of(List.of(variant), Measure.allTreated())
+        assertThat(Comparison.of(List.of(variant), Measure.of(false, false))
                         .get(0)
                         .insideWindows()
                         .springs())
@@ -37,7 +37,7 @@ class ComparisonTest {
                 List.of(
                         variant("base", spring(0, 0, 10), spring(0, 0, 20), spring(0, 0, 30)),
                         variant("other", spring(0, 0, 8), spring(0, 0, 17), spring(0, 0, 29))),
-                Measure.allTreated());
+                Measure.of(false, false));
 
         assertThat(summaries.get(0).differences()).isEmpty();
         PairedDifference wait = summaries.get(1).differences().get(Measure.WAIT);
@@ -55,11 +55,11 @@ class ComparisonTest {
         LivedVariant lucky = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 1.0), shorter);
         LivedVariant sure = new LivedVariant("other", OptionalDouble.empty(), Map.of(Measure.WAIT, 0.9), shorter);
 
-        assertThat(Comparison.of(List.of(base, lucky), Measure.allTreated())
+        assertThat(Comparison.of(List.of(base, lucky), Measure.of(false, false))
                         .get(1)
                         .toldApart(Measure.WAIT))
                 .isFalse();
-        assertThat(Comparison.of(List.of(base, sure), Measure.allTreated())
+        assertThat(Comparison.of(List.of(base, sure), Measure.of(false, false))
                         .get(1)
                         .toldApart(Measure.WAIT))
                 .isTrue();
@@ -80,7 +80,7 @@ class ComparisonTest {
                 Map.of(),
                 List.of(spring(0, 0, 0).at(COSTS), spring(0, 0, 0).at(COSTS)));
 
-        Money money = Comparison.of(List.of(base, other), Measure.allTreated())
+        Money money = Comparison.of(List.of(base, other), Measure.of(false, false))
                 .get(1)
                 .money()
                 .orElseThrow();
@@ -93,7 +93,7 @@ class ComparisonTest {
 
     @Test
     void aVariantWithoutPricesHasNoMoney() {
-        assertThat(Comparison.of(List.of(variant("base", spring(0, 0, 1))), Measure.allTreated())
+        assertThat(Comparison.of(List.of(variant("base", spring(0, 0, 1))), Measure.of(false, false))
                         .get(0)
                         .money())
                 .isEmpty();
@@ -105,6 +105,6 @@ class ComparisonTest {
 
     private static SpringFigures spring(double lateHaDays, double unservedHa, double waitH) {
         return new SpringFigures(
-                86_400, lateHaDays, unservedHa, 5, 3, waitH, 0.5, 0, 1_000, 100, 200, 0, 1, OptionalDouble.empty());
+                86_400, lateHaDays, unservedHa, 5, 3, waitH, 0.5, 0, 1_000, 100, 200, 0, 1, 0, OptionalDouble.empty());
     }
 }

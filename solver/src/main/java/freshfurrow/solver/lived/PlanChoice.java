@@ -93,7 +93,7 @@ final class PlanChoice {
 
     private Lived live(SpringPlan plan) {
         SpringLife life = new SpringLife(plan.season(), plan.orders(), forecastDays, Optional.empty());
-        return new Lived(plan, workers.each(training, number -> life.live(springs.spring(number))
+        return new Lived(plan, workers.each(training, number -> life.live(springs, number)
                 .figures()));
     }
 

@@ -8,7 +8,6 @@ import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.season.Costs;
-import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.threads.Workers;
 import java.util.ArrayList;
@@ -89,15 +88,15 @@ public final class SpringComparison {
             boolean foresight) {
         SpringPlan plan = choice.plan();
         SpringLife life = new SpringLife(plan.season(), plan.orders(), rules.forecastDays(), replanning());
-        List<SpringFigures> rows = workers.each(
-                numbers, number -> life.live(springs.spring(number)).figures());
+        List<SpringFigures> rows =
+                workers.each(numbers, number -> life.live(springs, number).figures());
         Optional<Costs> costs = candidate.costs();
         OptionalDouble yearly =
                 costs.isPresent() ? OptionalDouble.of(costs.get().yearlySum()) : OptionalDouble.empty();
         List<SpringFigures> priced =
                 rows.stream().map(row -> costs.map(row::at).orElse(row)).toList();
         List<SpringFigures> sampled =
-                workers.each(sample, number -> life.live(springs.spring(number)).figures());
+                workers.each(sample, number -> life.live(springs, number).figures());
         return new ComparedVariant(
                 new LivedVariant(candidate.name(), yearly, choice.luck(), priced),
                 candidate.sha256(),
@@ -119,9 +118,8 @@ public final class SpringComparison {
             return List.of();
         }
         SpringLimits limits = new SpringLimits(plan, rules.forecastDays(), replanning());
-        List<GroundRecord> grounds = sample.stream().map(springs::spring).toList();
         return workers.each(
-                List.of(Resource.values()), free -> limits.share(free, before, limits.freed(free, grounds)));
+                List.of(Resource.values()), free -> limits.share(free, before, limits.freed(free, springs, sample)));
     }
 
     private Foresight foresight(SpringWorkers workers, Season season, List<Integer> sample, List<SpringFigures> lived) {

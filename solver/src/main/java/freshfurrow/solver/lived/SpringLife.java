@@ -54,8 +54,17 @@ public final class SpringLife {
         fields = season.fields().stream().collect(Collectors.toMap(Field::id, field -> field));
     }
 
-    /** Lives through a spring. Safe for several threads at once. */
-    LivedSpring live(GroundRecord spring) {
+    /** Lives through the spring of a number. Safe for several threads at once. */
+    LivedSpring live(SpringSource springs, int number) {
+        return live(springs.spring(number), springs.times(number));
+    }
+
+    /**
+     * Lives through a spring. Safe for several threads at once.
+     *
+     * @param times by which number its times are drawn, where they vary
+     */
+    LivedSpring live(GroundRecord spring, long times) {
         KnownGround ground = new KnownGround(season, new GroundDays(season, spring), forecastDays);
         PassOver passOver = new PassOver(season, ground);
         SpringTally tally = new SpringTally(compiled);
@@ -84,11 +93,11 @@ public final class SpringLife {
             if (left.isEmpty() || news > end) {
                 news = end;
             }
-            Plan played =
-                    PlanRecorder.recordUntil(CompiledSeason.of(known), order.with(ids(taken)), SOURCE, start, news);
+            Plan played = PlanRecorder.recordAsItTurnsOutUntil(
+                    CompiledSeason.of(known), order.with(ids(taken)), SOURCE, start, news, times);
             parts.add(new LivedSpring.Part(known, played, now, news));
-            tally.add(played, news);
             PlanStart done = StandingAt.of(known, played, time(news));
+            tally.add(played, news, done);
             if (news >= end) {
                 return new LivedSpring(tally.figures(done), parts, done);
             }

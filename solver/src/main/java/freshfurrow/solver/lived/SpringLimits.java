@@ -4,7 +4,6 @@ import freshfurrow.model.compare.ComparedVariant.ResourceShare;
 import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.plan.Resource;
-import freshfurrow.model.season.GroundRecord;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.limits.FreedSeason;
@@ -26,16 +25,18 @@ final class SpringLimits {
     }
 
     /** The springs lived with that resource made free. Where it is compost, all fields get it. */
-    List<SpringFigures> freed(Resource free, List<GroundRecord> springs) {
+    List<SpringFigures> freed(Resource free, SpringSource springs, List<Integer> numbers) {
         CompiledSeason freed =
                 CompiledSeason.of(FreedSeason.of(season, free, plan.season().roads()));
         PlantingOrders orders = free == Resource.COMPOST
                 ? PlantingOrders.withExtract(plan.orders().byPlanter())
                 : plan.orders();
         SpringLife life = new SpringLife(freed, orders, forecastDays, replanning);
-        return springs.stream()
-                .map(spring -> free == Resource.WEATHER ? SpringPlan.DRY : spring)
-                .map(spring -> life.live(spring).figures())
+        return numbers.stream()
+                .map(number -> life.live(
+                                free == Resource.WEATHER ? SpringPlan.DRY : springs.spring(number),
+                                springs.times(number))
+                        .figures())
                 .toList();
     }
 

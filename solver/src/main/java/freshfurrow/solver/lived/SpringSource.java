@@ -7,4 +7,9 @@ import freshfurrow.model.season.GroundRecord;
 public interface SpringSource {
     /** What the weather of a spring does to the ground. */
     GroundRecord spring(int number);
+
+    /** By which number the times of a spring are drawn, where they vary: for all variants the same. */
+    default long times(int number) {
+        return number;
+    }
 }

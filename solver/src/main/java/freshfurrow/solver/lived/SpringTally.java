@@ -12,6 +12,7 @@ import freshfurrow.model.progress.StandingAt;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.Work;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
@@ -28,6 +29,9 @@ final class SpringTally {
     /** Less than this is the rounding of batches to grams. */
     private static final double LEAST_KG = 0.1;
 
+    /** Less of a load that is let out is no stale load. */
+    private static final double LEAST_STALE_HA = 0.01;
+
     private static final Set<WaitReason> COUNTED = EnumSet.of(WaitReason.RIG, WaitReason.WATER, WaitReason.COMPOST);
 
     private final Season season;
@@ -42,6 +46,7 @@ final class SpringTally {
     private int finishS;
     private double untreatedHa;
     private double untreatedKg;
+    private int staleLoads;
 
     /** A tally of the whole season, of which nothing is done yet. */
     SpringTally(CompiledSeason compiled) {
@@ -60,8 +65,13 @@ final class SpringTally {
         return all;
     }
 
-    /** Adds what begins in a plan before a time; planting and waiting end then, all else is finished. */
-    void add(Plan plan, int untilS) {
+    /**
+     * Adds what begins in a plan before a time; planting and waiting end then, all else is finished.
+     *
+     * @param done how things stand then
+     */
+    void add(Plan plan, int untilS, PlanStart done) {
+        stale(plan, untilS, done);
         for (int p = 0; p < planters.length; p++) {
             for (Activity activity :
                     of(plan.planters(), season.applicators().get(p).id()).activities()) {
@@ -77,6 +87,29 @@ final class SpringTally {
                 }
             }
         }
+    }
+
+    /** Loads that were begun and of which nothing is used any more. */
+    private void stale(Plan plan, int untilS, PlanStart done) {
+        Map<String, LocalDateTime> filled = plan.planters().values().stream()
+                .flatMap(planter -> planter.activities().stream())
+                .filter(Activity.Fill.class::isInstance)
+                .map(Activity.Fill.class::cast)
+                .collect(Collectors.toMap(Activity.Fill::load, Activity.Fill::start));
+        Set<String> inTanks = done.standing().planters().values().stream()
+                .flatMap(planter -> planter.tank().stream())
+                .map(Standing.Tank::load)
+                .collect(Collectors.toSet());
+        staleLoads += (int) plan.loads().stream()
+                .filter(this::isStale)
+                .filter(load -> seconds(filled.getOrDefault(load.id(), load.lastDrop())) < untilS)
+                .filter(load -> !inTanks.contains(load.id()))
+                .count();
+    }
+
+    /** More than a hundred square metres' worth of it is let out. */
+    private boolean isStale(Plan.Load load) {
+        return load.dumpedL() > LEAST_STALE_HA * season.recipe(load.recipe()).mixLPerHa();
     }
 
     private static <T> T of(Map<String, T> all, String id) {
@@ -177,6 +210,7 @@ final class SpringTally {
                 rounded(driveKm),
                 rounded(untreatedHa),
                 rounded(plantedHa > 0 ? Math.max(0, 1 - untreatedHa / plantedHa) : 1),
+                staleLoads,
                 OptionalDouble.empty());
     }
 

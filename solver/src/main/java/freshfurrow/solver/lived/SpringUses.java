@@ -62,6 +62,6 @@ public record SpringUses(List<SpringUse> asItIs, List<SpringUse> withCompostFree
             List<Integer> numbers,
             SpringWorkers workers) {
         SpringLife life = new SpringLife(season, orders, 0, Optional.empty());
-        return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs.spring(number))));
+        return workers.each(numbers, number -> UseOfSpring.of(season.season(), life.live(springs, number)));
     }
 }

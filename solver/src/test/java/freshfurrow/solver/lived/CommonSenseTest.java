@@ -102,6 +102,7 @@ class CommonSenseTest {
                 0,
                 0,
                 false,
+                false,
                 Set.of(Work.PLANT));
         List<Candidate> candidates = new ArrayList<>();
         for (Season season : seasons) {

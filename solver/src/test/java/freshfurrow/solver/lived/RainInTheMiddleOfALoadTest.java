@@ -55,7 +55,7 @@ class RainInTheMiddleOfALoadTest {
     void aForecastOfTheRainKeepsTheLoadFromBeingMadeTooLarge() throws IOException {
         GroundRecord ground =
                 TwoFields.wet(Map.of(Drainage.POOR, FROM_EIGHT_FOR_TWO_DAYS, Drainage.WELL, FROM_EIGHT_FOR_TWO_DAYS));
-        LivedSpring lived = life(1).live(ground);
+        LivedSpring lived = life(1).live(ground, 1);
 
         // the search for the size may stop 1/256 of a tank below the true one: 0.02 ha
         assertThat(plantedHa(lived, "A", 0)).isBetween(3.0, 3.3);
@@ -73,7 +73,7 @@ class RainInTheMiddleOfALoadTest {
     }
 
     private LivedSpring live(Map<Drainage, Map<Integer, Integer>> wet) throws IOException {
-        return life(0).live(TwoFields.wet(wet));
+        return life(0).live(TwoFields.wet(wet), 1);
     }
 
     private SpringLife life(int forecastDays) throws IOException {

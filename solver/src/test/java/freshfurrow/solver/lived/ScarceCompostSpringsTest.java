@@ -78,7 +78,7 @@ final class ScarceCompostSpringsTest {
                         PlantingOrders.withExtract(ORDER),
                         0,
                         Optional.of(new Replanning(1, 50, 1)))
-                .live(rain)
+                .live(rain, 1)
                 .figures();
 
         assertThat(spring.unservedHa()).isZero();
@@ -144,7 +144,7 @@ final class ScarceCompostSpringsTest {
 
     private static SpringFigures live(Season season, PlantingOrders orders, GroundRecord spring) {
         return new SpringLife(SpringPlan.dry(season), orders, 0, Optional.empty())
-                .live(spring)
+                .live(spring, 1)
                 .figures();
     }
 }

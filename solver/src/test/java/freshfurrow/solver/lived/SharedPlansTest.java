@@ -31,7 +31,7 @@ class SharedPlansTest {
                             SPRINGS,
                             TRAINING,
                             0,
-                            Measure.allTreated(),
+                            Measure.of(false, false),
                             new SpringWorkers(pool, 0, SpringProgress.SILENT))
                     .among(tries);
 
@@ -82,8 +82,7 @@ class SharedPlansTest {
         SpringLife life = new SpringLife(plan.season(), plan.orders(), 0, Optional.empty());
         return TRAINING.stream()
                         .mapToDouble(number -> {
-                            SpringFigures lived =
-                                    life.live(SPRINGS.spring(number)).figures();
+                            SpringFigures lived = life.live(SPRINGS, number).figures();
                             return Measure.LATE.of(lived) + Measure.UNSERVED.of(lived) * ONE_RIG.days();
                         })
                         .sum()

@@ -102,6 +102,7 @@ class SpringComparisonTest {
                 0,
                 0,
                 false,
+                false,
                 Set.of(Work.PLANT));
     }
 }

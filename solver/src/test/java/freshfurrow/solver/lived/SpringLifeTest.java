@@ -38,7 +38,7 @@ class SpringLifeTest {
                 PLAN.orders(),
                 new Plan.SeasonSource("spring", "season.yaml", "0".repeat(64), DisplayUnits.US));
 
-        SpringFigures figures = life(0).live(SpringPlan.DRY).figures();
+        SpringFigures figures = life(0).live(SpringPlan.DRY, 1).figures();
 
         assertThat(figures.unservedHa()).isEqualTo(plan.totals().unservedHa());
         assertThat(figures.lateHaDays()).isCloseTo(plan.totals().lateHaDays(), within(0.05));
@@ -61,7 +61,7 @@ class SpringLifeTest {
         SpringLife life = life(forecastDays);
         for (int seed = 1; seed <= 20; seed++) {
             GroundRecord ground = RandomGround.of(SPRING, 30, seed);
-            LivedSpring lived = life.live(ground);
+            LivedSpring lived = life.live(ground, 1);
             GroundDays wet = new GroundDays(SPRING, ground);
             Map<String, Double> plantedHa = new HashMap<>();
             for (LivedSpring.Part part : lived.parts()) {
@@ -89,8 +89,8 @@ class SpringLifeTest {
     @Test
     void aSpringIsLivedTheSameEachTime() {
         SpringLife life = life(0);
-        assertThat(life.live(RandomGround.of(SPRING, 30, 7)).figures())
-                .isEqualTo(life(0).live(RandomGround.of(SPRING, 30, 7)).figures());
+        assertThat(life.live(RandomGround.of(SPRING, 30, 7), 1).figures())
+                .isEqualTo(life(0).live(RandomGround.of(SPRING, 30, 7), 1).figures());
     }
 
     private static SpringLife life(int forecastDays) {

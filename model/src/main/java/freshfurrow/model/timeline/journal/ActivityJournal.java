@@ -297,8 +297,11 @@ public final class ActivityJournal implements Journal {
     }
 
     @Override
-    public void wasted(int planter, long dm2) {
-        // what is let out is told of the rig
+    public void wasted(int planter, int rig, int recipe, int s, long ml, long dm2) {
+        String rigId = tables.season().rigs().get(rig).id();
+        LoadNote load = new LoadNote(planter, rigId, recipe, s, ml, s, List.copyOf(inMix.get(rig)));
+        load.lastDrop = s;
+        loads.add(load);
     }
 
     /** Kilograms to three decimals. */

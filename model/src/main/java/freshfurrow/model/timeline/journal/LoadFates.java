@@ -110,7 +110,7 @@ public final class LoadFates implements Journal {
     }
 
     @Override
-    public void wasted(int planter, long dm2) {
+    public void wasted(int planter, int rig, int recipe, int s, long ml, long dm2) {
         close(planter);
         byPlanter.get(planter).add(new Fate(along[planter], along[planter] + dm2, true));
     }

@@ -192,10 +192,11 @@ public final class RigWork {
         }
         states.mix(rig, Math.max(states.mixDm2(rig), delivery.mixDm2), recipe, delivery.useBy, delivery.plantBy);
         states.cleanDue(rig, states.isCleanDue(rig) || delivery.extraction.batches > 0);
-        if (state.isTold()) {
-            state.journal().wasted(request.planter(), delivery.loadDm2);
-        }
         int known = Math.max(delivery.there, delivery.useBy - delivery.transferS);
+        if (state.isTold()) {
+            long ml = tables.recipes().mixMl(delivery.loadDm2, recipe);
+            state.journal().wasted(request.planter(), rig, recipe, known, ml, delivery.loadDm2);
+        }
         int dumpS = times.dumpS(rig);
         int start = clock.begins(rig, known, known, dumpS);
         int end = clock.end(rig, start, dumpS);

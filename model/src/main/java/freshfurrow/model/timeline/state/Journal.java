@@ -51,6 +51,10 @@ public interface Journal {
 
     void unserved(int field, long dm2, Shortfall why, int since);
 
-    /** A load that a rig has brought for a planter, and that is let out after this, is too old before any of it could be planted. */
-    void wasted(int planter, long dm2);
+    /**
+     * A load that a rig has brought for a planter, and that is let out after this, is too old before any of it could be planted.
+     *
+     * @param s when that is known
+     */
+    void wasted(int planter, int rig, int recipe, int s, long ml, long dm2);
 }
