@@ -66,12 +66,18 @@ public final class ComparedExample {
                 rules,
                 numbers,
                 List.of(
-                        variant("<b>base</b>", 5_000, numbers, 25, 900, untreated),
-                        variant("two-rigs", 5_400, numbers, 20, 400, false)));
+                        variant("<b>base</b>", 5_000, numbers, 25, 900, untreated, timesVary),
+                        variant("two-rigs", 5_400, numbers, 20, 400, false, timesVary)));
     }
 
     private static ComparedVariant variant(
-            String name, double yearly, List<Integer> numbers, double waitH, double running, boolean untreated) {
+            String name,
+            double yearly,
+            List<Integer> numbers,
+            double waitH,
+            double running,
+            boolean untreated,
+            boolean timesVary) {
         List<SpringFigures> springs = new ArrayList<>();
         for (int i : numbers) {
             springs.add(new SpringFigures(
