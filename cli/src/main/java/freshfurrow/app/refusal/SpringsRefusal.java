@@ -29,6 +29,8 @@ public sealed interface SpringsRefusal extends Refusal {
 
         T visit(OtherDates refusal);
 
+        T visit(TimesDoNotVary refusal);
+
         T visit(NoComparison refusal);
 
         T visit(MisfitSlice refusal);
@@ -112,6 +114,18 @@ public sealed interface SpringsRefusal extends Refusal {
 
     /** A slice does not go with those before it. */
     record MisfitSlice(Path file, String reason) implements SpringsRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * Reserves are to be tried, and the season does not say that times vary.
+     *
+     * @param season name of its file
+     */
+    record TimesDoNotVary(String season) implements SpringsRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

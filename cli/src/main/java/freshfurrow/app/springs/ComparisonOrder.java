@@ -1,6 +1,7 @@
 package freshfurrow.app.springs;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
  * @param steps moves to try for each plan, 0 or more
  * @param seed of plans and springs
  * @param threads to work on, 1 or more
+ * @param reserves to try for the season as it is, each a variant of its own; not below zero
  */
 public record ComparisonOrder(
         Path season,
@@ -24,4 +26,24 @@ public record ComparisonOrder(
         boolean foresight,
         long steps,
         long seed,
-        int threads) {}
+        int threads,
+        List<Duration> reserves) {
+    public ComparisonOrder {
+        variants = List.copyOf(variants);
+        reserves = List.copyOf(reserves);
+    }
+
+    /** With no reserves to be tried. */
+    public ComparisonOrder(
+            Path season,
+            List<List<Path>> variants,
+            SpringRange springs,
+            int forecastDays,
+            int replanDays,
+            boolean foresight,
+            long steps,
+            long seed,
+            int threads) {
+        this(season, variants, springs, forecastDays, replanDays, foresight, steps, seed, threads, List.of());
+    }
+}

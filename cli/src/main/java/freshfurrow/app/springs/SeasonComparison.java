@@ -57,7 +57,7 @@ public final class SeasonComparison {
      */
     public static ComparedSprings of(ComparisonOrder order, SpringProgress progress) {
         Reading.Valid base = new GivenSeason(order.season(), List.of()).read();
-        List<Candidate> candidates = Variants.read(order.season(), base, order.variants());
+        List<Candidate> candidates = Variants.read(order.season(), base, order.variants(), order.reserves());
         SeasonSprings weather = SeasonSprings.of(base, order.seed());
         List<Integer> numbers = weather.those(order.springs());
         Season planned = base.season();

@@ -1,5 +1,7 @@
 package freshfurrow.app.springs;
 
+import static freshfurrow.model.quantity.Factors.MINUTE_S;
+
 import freshfurrow.app.input.GivenSeason;
 import freshfurrow.app.refusal.Refused;
 import freshfurrow.app.refusal.SpringsRefusal;
@@ -7,6 +9,7 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.season.Season;
 import freshfurrow.solver.lived.Candidate;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,16 +22,27 @@ final class Variants {
      *
      * @param file of the season
      * @param patches for each variant, merge patches that are applied in order
+     * @param reserves to try, after those
      * @throws Refused when a variant cannot be used, or cannot live through the same springs as the season
      */
-    static List<Candidate> read(Path file, Reading.Valid base, List<List<Path>> patches) {
+    static List<Candidate> read(Path file, Reading.Valid base, List<List<Path>> patches, List<Duration> reserves) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(candidate("base", base));
         for (List<Path> variant : patches) {
             candidates.add(candidate(name(variant), new GivenSeason(file, variant).read()));
         }
+        if (!reserves.isEmpty() && base.season().spread().isEmpty()) {
+            throw new Refused(new SpringsRefusal.TimesDoNotVary(base.file()));
+        }
+        for (Duration reserve : reserves) {
+            candidates.add(candidates.get(0).withReserve("reserve " + minutes(reserve), (int) reserve.toSeconds()));
+        }
         refuseOtherDates(candidates);
         return candidates;
+    }
+
+    private static String minutes(Duration reserve) {
+        return reserve.toSeconds() % MINUTE_S == 0 ? reserve.toMinutes() + " min" : reserve.toSeconds() + " s";
     }
 
     private static Candidate candidate(String name, Reading.Valid read) {

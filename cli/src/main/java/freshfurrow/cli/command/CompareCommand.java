@@ -6,6 +6,7 @@ import freshfurrow.app.springs.SeasonComparison;
 import freshfurrow.app.springs.SpringRange;
 import freshfurrow.cli.text.ComparisonReport;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +48,15 @@ final class CompareCommand implements Callable<Integer> {
             description =
                     "a JSON merge patch (RFC 7396) for the season file, or several, applied in order; repeat the option for more variants")
     private List<String> variants = new ArrayList<>();
+
+    @Option(
+            names = "--reserve",
+            paramLabel = "TIME",
+            split = ",",
+            converter = ReserveConverter.class,
+            description =
+                    "a reserve to try for all recipes, like 20min, or several with commas between; needs times that vary (spread in the season file)")
+    private List<Duration> reserves = new ArrayList<>();
 
     @Option(
             names = "--springs",
@@ -130,6 +140,9 @@ final class CompareCommand implements Callable<Integer> {
         if (!parts.isEmpty() && !variants.isEmpty()) {
             throw mistake("--merge takes the variants from its slices; leave out --variant");
         }
+        if (!parts.isEmpty() && !reserves.isEmpty()) {
+            throw mistake("--merge takes the reserves from its slices; leave out --reserve");
+        }
         if (steps < 0) {
             throw mistake("--steps must be 0 or more, not " + steps);
         }
@@ -158,7 +171,8 @@ final class CompareCommand implements Callable<Integer> {
                 foresight,
                 steps,
                 seed,
-                threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()));
+                threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
+                reserves);
         SpringsLine progress = SpringsLine.onTerminal();
         try {
             return SeasonComparison.compare(order, out, force, progress);

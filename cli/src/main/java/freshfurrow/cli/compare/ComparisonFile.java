@@ -111,6 +111,9 @@ public final class ComparisonFile {
                 .put("name", variant.lived().name())
                 .put("sha256", variant.sha256());
         variant.lived().yearlyCost().ifPresent(cost -> node.put("yearlyCost", cost));
+        variant.reserve().ifPresent(reserve -> node.putObject("reserve")
+                .put("reserveS", reserve.reserveS())
+                .put("compostKgPerHa", reserve.compostKgPerHa()));
         node.set("insideWindows", chance(summary.insideWindows()));
         ObjectNode spreads = node.putObject("spread");
         summary.spreads().forEach((measure, spread) -> spreads.set(key(measure), spread(spread)));

@@ -11,6 +11,7 @@ import freshfurrow.model.compare.LivedVariant;
 import freshfurrow.model.compare.LivingRules;
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.compare.TriedReserve;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.AreaUnit;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -135,7 +136,16 @@ public final class ComparisonReader {
                 new LivedVariant(text(variant, "name"), yearly, luck, springs),
                 text(variant, "sha256"),
                 limits,
-                foresight(variant));
+                foresight(variant),
+                reserve(variant));
+    }
+
+    private static Optional<TriedReserve> reserve(JsonNode variant) {
+        if (!variant.has("reserve")) {
+            return Optional.empty();
+        }
+        JsonNode reserve = at(variant, "reserve");
+        return Optional.of(new TriedReserve((int) number(reserve, "reserveS"), number(reserve, "compostKgPerHa")));
     }
 
     private static Optional<Foresight> foresight(JsonNode variant) {

@@ -39,6 +39,7 @@ public final class ComparisonReport {
         for (VariantSummary variant : summaries.subList(1, summaries.size())) {
             differences(variant);
         }
+        lines.addAll(ReserveReport.lines(compared));
         lines.add("");
         lines.addAll(ComparisonWords.of(compared));
     }

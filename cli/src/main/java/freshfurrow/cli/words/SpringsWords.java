@@ -38,6 +38,12 @@ final class SpringsWords implements SpringsRefusal.Visitor<String> {
     }
 
     @Override
+    public String visit(SpringsRefusal.TimesDoNotVary refusal) {
+        return "A reserve helps only where times vary; write spread: {} in " + refusal.season()
+                + " for the usual spread (docs/uncertain-times.md)";
+    }
+
+    @Override
     public String visit(SpringsRefusal.NoComparison refusal) {
         return refusal.file() + ": is not a comparison that can be read (" + refusal.reason()
                 + "); make it again with 'freshfurrow compare'";

@@ -102,6 +102,7 @@ public final class ComparedExample {
                         name, OptionalDouble.of(yearly), Map.of(Measure.WAIT, 0.5, Measure.LATE, 1 / 3.0), springs),
                 "0".repeat(64),
                 List.of(new ResourceShare(Resource.RIG, 0.25, 0.875), new ResourceShare(Resource.WEATHER, 1, 0)),
-                Optional.of(new Foresight(10, 40.468564224, 0, 80.937128448, 1 / 3.0)));
+                Optional.of(new Foresight(10, 40.468564224, 0, 80.937128448, 1 / 3.0)),
+                Optional.empty());
     }
 }

@@ -11,9 +11,14 @@ import java.util.TreeMap;
  * @param sha256 of all files it was read from, lower-case hex
  * @param limits what each resource holds back over a sample of springs; empty when it was not worked out
  * @param foresight what might come of that sample if its weather were known beforehand, where that was asked for
+ * @param reserve for a variant that tries one of the season as it is
  */
 public record ComparedVariant(
-        LivedVariant lived, String sha256, List<ResourceShare> limits, Optional<Foresight> foresight) {
+        LivedVariant lived,
+        String sha256,
+        List<ResourceShare> limits,
+        Optional<Foresight> foresight,
+        Optional<TriedReserve> reserve) {
     public ComparedVariant {
         limits = List.copyOf(limits);
     }
@@ -25,7 +30,11 @@ public record ComparedVariant(
 
     ComparedVariant withSprings(List<SpringFigures> springs) {
         return new ComparedVariant(
-                new LivedVariant(lived.name(), lived.yearlyCost(), lived.luck(), springs), sha256, limits, foresight);
+                new LivedVariant(lived.name(), lived.yearlyCost(), lived.luck(), springs),
+                sha256,
+                limits,
+                foresight,
+                reserve);
     }
 
     TreeMap<Integer, SpringFigures> rows(List<Integer> numbers) {

@@ -103,7 +103,8 @@ public final class SpringComparison {
                 limits(workers, plan, sample, sampled),
                 foresight && !sample.isEmpty()
                         ? Optional.of(foresight(workers, candidate.season(), sample, sampled))
-                        : Optional.empty());
+                        : Optional.empty(),
+                candidate.reserve());
     }
 
     private Optional<Replanning> replanning() {

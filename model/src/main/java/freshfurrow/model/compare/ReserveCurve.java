@@ -1,0 +1,96 @@
+package freshfurrow.model.compare;
+
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What reserves bring and cost: the longer one is, the fewer loads go stale, and the smaller loads are. The sum of both is money, where the season has
+ * prices; else it is area-days: late ones, unplanted area by all days of the season, and the area that lost compost was for as one day late.
+ *
+ * @param points in the order in which the reserves were tried
+ * @param isMoney whether sums are money, and not ha-days
+ */
+public record ReserveCurve(List<Point> points, boolean isMoney) {
+    public ReserveCurve {
+        points = List.copyOf(points);
+    }
+
+    /**
+     * Means over all springs.
+     *
+     * @param sums of each spring, in their order
+     */
+    public record Point(
+            int reserveS,
+            double staleLoads,
+            double dumpedKg,
+            double unservedHa,
+            double lateHaDays,
+            double fills,
+            double[] sums) {
+        public double sum() {
+            return mean(sums);
+        }
+    }
+
+    /** Of the variants whose reserve was tried; empty when none was. */
+    public static Optional<ReserveCurve> of(ComparedSprings compared) {
+        boolean isMoney = compared.variants().stream()
+                .filter(variant -> variant.reserve().isPresent())
+                .flatMap(variant -> variant.lived().springs().stream())
+                .map(SpringFigures::runningCost)
+                .allMatch(OptionalDouble::isPresent);
+        List<Point> points = compared.variants().stream()
+                .flatMap(variant -> variant.reserve().stream()
+                        .map(reserve -> point(reserve, variant.lived().springs(), compared.rules(), isMoney)))
+                .toList();
+        return points.isEmpty() ? Optional.empty() : Optional.of(new ReserveCurve(points, isMoney));
+    }
+
+    private static Point point(TriedReserve reserve, List<SpringFigures> springs, LivingRules rules, boolean isMoney) {
+        long days = ChronoUnit.DAYS.between(rules.first(), rules.last()) + 1;
+        ToDoubleFunction<SpringFigures> areaDays = spring ->
+                spring.lateHaDays() + spring.unservedHa() * days + spring.dumpedKg() / reserve.compostKgPerHa();
+        return new Point(
+                reserve.reserveS(),
+                mean(springs, SpringFigures::staleLoads),
+                mean(springs, SpringFigures::dumpedKg),
+                mean(springs, SpringFigures::unservedHa),
+                mean(springs, SpringFigures::lateHaDays),
+                mean(springs, SpringFigures::fills),
+                springs.stream()
+                        .mapToDouble(isMoney ? spring -> spring.runningCost().orElse(0) : areaDays)
+                        .toArray());
+    }
+
+    private static double mean(List<SpringFigures> springs, ToDoubleFunction<SpringFigures> figure) {
+        return mean(springs.stream().mapToDouble(figure).toArray());
+    }
+
+    private static double mean(double[] figures) {
+        double sum = 0;
+        for (double figure : figures) {
+            sum += figure;
+        }
+        return sum / figures.length;
+    }
+
+    /** Where the sum is least; the first of those alike. */
+    public Point least() {
+        return points.stream().min(Comparator.comparingDouble(Point::sum)).orElseThrow();
+    }
+
+    /** Those that the springs do not tell apart from the least. */
+    public List<Point> asGood() {
+        Point least = least();
+        return points.stream()
+                .filter(point -> point != least)
+                .filter(point -> point.sums().length < 2
+                        || !PairedDifference.of(least.sums(), point.sums()).toldApart())
+                .toList();
+    }
+}
