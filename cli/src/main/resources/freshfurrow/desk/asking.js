@@ -77,13 +77,13 @@ export const asking = {
   title: "Ask",
   async show(main, [first]) {
     const [questions, compared] = await Promise.all([ask("/api/ask"), ask("/api/compare")]);
-    const draw = (state) => main.querySelector("#comparison").replaceWith(comparison(state, draw));
+    const draw = (state) => fill(main.querySelector("#compared"), comparison(state, draw));
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
         make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),
           questions.heldBack.length > 0 ? lines(questions.heldBack, "What each bottleneck costs") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
         paper(questions.days)] : [make("p", { class: "aside" }, "The season has no plan yet to ask about.")]),
-      comparison(compared, draw));
+      make("div", { id: "compared" }, comparison(compared, draw)));
     unfollow = follow("compare", draw);
     say("");
   },

@@ -1,4 +1,5 @@
 // Elements, made of text as text, never as markup.
+import { here } from "/desk/here.js";
 
 export function make(tag, attributes, ...children) {
   const element = document.createElement(tag);
@@ -11,8 +12,11 @@ export function make(tag, attributes, ...children) {
   return element;
 }
 
+// Draws what is in an element anew. Whoever is at something in it stays there.
 export function fill(element, ...children) {
+  const back = here(element);
   element.replaceChildren(...children.filter((child) => child !== null && child !== undefined));
+  back();
   return element;
 }
 
@@ -21,9 +25,11 @@ export function say(text) {
   document.getElementById("said").textContent = text;
 }
 
-// Does something that takes a moment, and shows what could not be done.
+// Does something that takes a moment, once at a time, and shows what could not be done. The button is not disabled, as whoever has
+// pressed it by keyboard would be nowhere then.
 export async function attempt(button, deed) {
-  button.disabled = true;
+  if (button.getAttribute("aria-busy") === "true") return null;
+  button.setAttribute("aria-busy", "true");
   try {
     return await deed();
   } catch (failure) {
@@ -31,10 +37,14 @@ export async function attempt(button, deed) {
     say(failure.problems.join(" "));
     return null;
   } finally {
-    button.disabled = false;
+    button.removeAttribute("aria-busy");
   }
 }
 
 export function problemList(problems) {
   return problems && problems.length > 0 ? make("ul", { class: "problems" }, ...problems.map((line) => make("li", {}, line))) : null;
 }
+
+export const input = (id, name, attributes) => make("label", {}, `${name} `, make("input", { id, ...attributes }));
+export const select = (id, name, options) => make("label", {}, `${name} `, make("select", { id }, ...options.map((option) => make("option", { value: option }, option))));
+export const valueOf = (id) => document.getElementById(id).value;

@@ -44,8 +44,9 @@ function showProblems() {
   fill(main.querySelector("#missing"), ...(rest.length === 0 ? [] : [
     make("h3", {}, "What is still missing or wrong"),
     make("ul", { class: "problems" }, ...rest.map((problem) => make("li", {}, problem.text)))]));
-  main.querySelector("#undo").disabled = !state.canUndo;
-  main.querySelector("#redo").disabled = !state.canRedo;
+  // not disabled: whoever has just undone the last change by keyboard would be nowhere then
+  main.querySelector("#undo").setAttribute("aria-disabled", String(!state.canUndo));
+  main.querySelector("#redo").setAttribute("aria-disabled", String(!state.canRedo));
 }
 
 function showSums() {
@@ -160,20 +161,20 @@ function entry(name, id, value, schema) {
   const path = [name, id];
   const key = path.join(".");
   const details = make("details", { open: opened.has(key), "data-entry": id }, make("summary", {}, make("strong", {}, id), ` ${brief(value)}`));
-  const content = () => {
-    fill(details, details.querySelector("summary"), form(path, schema, value),
-      make("button", { type: "button", class: "take-out", onclick: () => change(path, [{ do: "remove", path }], true) }, `Take ${id} out`));
-    showProblems();
-  };
+  const content = () => details.append(form(path, schema, value),
+    make("button", { type: "button", class: "take-out", onclick: () => change(path, [{ do: "remove", path }], true) }, `Take ${id} out`));
   details.addEventListener("toggle", () => {
     if (details.open) {
       opened.add(key);
-      if (!details.querySelector(".form")) content();
+      if (!details.querySelector(".form")) {
+        content();
+        showProblems();
+      }
     } else {
       opened.delete(key);
     }
   });
-  if (details.open) details.append(form(path, schema, value));
+  if (details.open) content();
   return details;
 }
 
@@ -212,7 +213,7 @@ function content() {
 }
 
 function step(path, words) {
-  return (event) => attempt(event.currentTarget, async () => {
+  return (event) => event.currentTarget.getAttribute("aria-disabled") !== "true" && attempt(event.currentTarget, async () => {
     try {
       accept(await tell(path, { files: state.files }));
       draw();

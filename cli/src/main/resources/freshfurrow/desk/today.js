@@ -1,6 +1,8 @@
 // The day's work by machine, big enough for a thumb, and what people say happened.
 import { ask, tell, follow } from "/desk/server.js";
-import { make, fill, say, attempt, problemList } from "/desk/make.js";
+import { make, fill, say, attempt, problemList, input, valueOf as value } from "/desk/make.js";
+import { typed } from "/desk/here.js";
+import { happenings, empty } from "/desk/happenings.js";
 import { tap, kept, followTaps, forget } from "/desk/taps.js";
 
 let main = null;
@@ -8,7 +10,7 @@ let day = null;
 let shown = null; // the machine that is shown; null for all
 let ahead = null; // of the farm's time, how far this device's clock is behind it, ms
 let stops = [];
-let open = null; // the step that is done otherwise or not done
+let open = null; // the step that is done otherwise or not done, with what the plan says of it
 let waits = 0; // taps that were not sent yet
 let tapping = 0; // taps that are on their way
 
@@ -21,16 +23,19 @@ function earlier(a, b) {
   return b !== null && b < a ? b : a;
 }
 
-async function log(lines, words, step) {
+// "done" is what was filled in for it, a step's form or what happened besides: once it is logged, it is empty again.
+async function log(lines, { words, step, done } = {}) {
   tapping++;
   try {
     const came = await tap(lines, step && planned(step));
+    if (!main) return; // another part is shown
+    if (came.state !== "refused" && open === done) open = null;
+    if (came.state !== "refused" && typeof done === "string") empty(main, done);
     if (came.state === "logged") {
       await load(day.day);
       say(words || "Logged.");
       return;
     }
-    open = null;
     draw();
     say(came.state === "kept" ? `${came.problems.join(" ")} The tap is kept here and sent again until it is logged.` : came.problems.join(" "));
   } finally {
@@ -41,30 +46,26 @@ async function log(lines, words, step) {
 // What the plan says of a step, by which a tap that waits is known to be of it.
 const planned = (step) => JSON.stringify(step.line);
 
-const input = (id, name, attributes) => make("label", {}, `${name} `, make("input", { id, ...attributes }));
-const select = (id, name, options) => make("label", {}, `${name} `, make("select", { id }, ...options.map((option) => make("option", { value: option }, option))));
-const value = (id) => document.getElementById(id).value;
-
 function otherwise(step, key) {
   const { line } = step;
   return make("div", { class: "otherwise" },
     input(`amount-${key}`, "Amount", { value: line.amount || "", type: "text" }),
     input(`at-${key}`, "Ended", { value: earlier(line.at, farmNow()).slice(0, 16), type: "datetime-local" }),
-    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }], null, step)) }, "Log it so"));
+    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }], { step, done: open })) }, "Log it so"));
 }
 
 function notDone(step, key, machine) {
   const at = farmNow() || step.line.at;
   const field = step.line.fact === "planted" ? step.line.place : null;
-  const send = (line) => (event) => attempt(event.currentTarget, () => log([{ at, ...line() }]));
+  const send = (line) => (event) => attempt(event.currentTarget, () => log([{ at, ...line() }], { done: open }));
   return make("div", { class: "otherwise" },
     make("p", {}, "What came between?"),
     make("div", { class: "tools" }, input(`behind-${key}`, `${machine} is behind by`, { type: "text", placeholder: "like 50 min" }),
-      make("button", { type: "button", onclick: send(() => ({ fact: "behind", machine, amount: value(`behind-${key}`) })) }, "Log that")),
+      make("button", { type: "button", "data-log": "behind", onclick: send(() => ({ fact: "behind", machine, amount: value(`behind-${key}`) })) }, "Log that")),
     field ? make("div", { class: "tools" }, input(`unfit-${key}`, `${field} is not fit until`, { type: "date" }),
-      make("button", { type: "button", onclick: send(() => ({ fact: "unfit", place: field, until: value(`unfit-${key}`) })) }, "Log that")) : null,
+      make("button", { type: "button", "data-log": "unfit", onclick: send(() => ({ fact: "unfit", place: field, until: value(`unfit-${key}`) })) }, "Log that")) : null,
     make("div", { class: "tools" }, input(`down-${key}`, `${machine} is down until`, { type: "datetime-local" }),
-      make("button", { type: "button", onclick: send(() => ({ fact: "down", machine, until: value(`down-${key}`) })) }, "Log that")));
+      make("button", { type: "button", "data-log": "down", onclick: send(() => ({ fact: "down", machine, until: value(`down-${key}`) })) }, "Log that")));
 }
 
 function stepRow(step, i, machine) {
@@ -72,14 +73,14 @@ function stepRow(step, i, machine) {
   const text = make("div", { class: "step-text" }, make("span", { class: "clock" }, step.clock), " ", make("strong", {}, step.verb), ` ${step.text}`,
     step.note ? make("div", { class: "note" }, step.note) : null);
   if (!step.line) return make("li", { class: "step" }, text);
-  if (step.logged) return make("li", { class: "step is-logged" }, text, make("p", { class: "state" }, "✓ logged"));
-  if (kept().some((one) => !one.problems && one.about === planned(step))) return make("li", { class: "step is-waiting" }, text, make("p", { class: "state" }, "waits to be sent"));
-  const done = make("button", { type: "button", class: "chief", "data-done": key, onclick: () => attempt(done, () => log([{ ...step.line, at: earlier(step.line.at, farmNow()) }], null, step)) }, "Done as planned");
+  if (step.logged) return make("li", { class: "step is-logged", tabindex: -1, "data-step": key }, text, make("p", { class: "state" }, "✓ logged"));
+  if (kept().some((one) => !one.problems && one.about === planned(step))) return make("li", { class: "step is-waiting", tabindex: -1, "data-step": key }, text, make("p", { class: "state" }, "waits to be sent"));
+  const done = make("button", { type: "button", class: "chief", "data-done": key, onclick: () => attempt(done, () => log([{ ...step.line, at: earlier(step.line.at, farmNow()) }], { step })) }, "Done as planned");
   const toggle = (what) => () => {
-    open = open && open.key === key && open.what === what ? null : { key, what };
+    open = open && open.key === key && open.what === what ? null : { key, what, about: planned(step) };
     draw();
   };
-  return make("li", { class: "step" }, text,
+  return make("li", { class: "step", tabindex: -1, "data-step": key }, text,
     make("div", { class: "tools taps" }, done,
       make("button", { type: "button", "data-otherwise": key, "aria-expanded": String(open !== null && open.key === key && open.what === "otherwise"), onclick: toggle("otherwise") }, "Done otherwise"),
       make("button", { type: "button", "data-not-done": key, "aria-expanded": String(open !== null && open.key === key && open.what === "not"), onclick: toggle("not") }, "Not done")),
@@ -92,29 +93,10 @@ function machineList(machine) {
     machine.steps.length === 0 ? make("p", { class: "aside" }, "No work on this day.") : make("ol", { class: "steps" }, ...machine.steps.map((step, i) => stepRow(step, i, machine.id))));
 }
 
-// What happened besides: each a fact of the log.
-function happenings() {
-  const fields = day.fields.map((field) => field.id);
-  const at = () => value("say-at") || farmNow() || `${day.day}T12:00`;
-  const entry = (id, title, parts, line) => make("details", { "data-say": id }, make("summary", {}, title),
-    make("div", { class: "tools" }, ...parts, make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ at: at(), ...line() }])) }, "Log it")));
-  return make("section", { "aria-labelledby": "say-title" }, make("h3", { id: "say-title" }, "Something happened"),
-    make("div", { class: "tools" }, input("say-at", "When", { type: "datetime-local", value: (farmNow() || `${day.day}T12:00`).slice(0, 16) })),
-    entry("rain", "It rained", [input("rain", "Amount", { type: "text", placeholder: "like 0.4 in" })], () => ({ fact: "rain", amount: value("rain") })),
-    entry("down", "A machine broke down", [select("down", "Machine", day.allMachines), input("down-until", "works again (leave out if not known)", { type: "datetime-local" })], () => ({ fact: "down", machine: value("down"), until: value("down-until") })),
-    entry("behind", "A machine is behind the plan", [select("behind", "Machine", day.allMachines), input("behind-by", "by", { type: "text", placeholder: "like 50 min" })], () => ({ fact: "behind", machine: value("behind"), amount: value("behind-by") })),
-    entry("fit", "A field is fit", [select("fit", "Field", fields)], () => ({ fact: "fit", place: value("fit") })),
-    entry("unfit", "A field is not fit", [select("unfit", "Field", fields), input("unfit-until", "until (leave out if not known)", { type: "date" })], () => ({ fact: "unfit", place: value("unfit"), until: value("unfit-until") })),
-    entry("planted", "Planted without extract", [select("planted", "Field", fields), input("planted-area", "Area", { type: "text" })], () => ({ fact: "planted", place: value("planted"), amount: value("planted-area"), load: "none" })),
-    entry("delivered", "Compost came", [select("delivered", "Lot", day.lots), input("delivered-mass", "Amount", { type: "text" })], () => ({ fact: "delivered", lot: value("delivered"), amount: value("delivered-mass") })),
-    entry("spoiled", "Compost spoiled", [select("spoiled", "Lot", day.lots), input("spoiled-mass", "Amount", { type: "text", value: "all" })], () => ({ fact: "spoiled", lot: value("spoiled"), amount: value("spoiled-mass") })),
-    entry("note", "Something else", [input("note", "Note", { type: "text", maxlength: 500 })], () => ({ fact: "note", note: value("note") })));
-}
-
 function entries() {
   if (day.log.length === 0) return make("p", { class: "aside" }, "Nothing is logged for this day.");
-  return make("ul", { id: "entries" }, ...day.log.map((entry) => make("li", {}, entry.text, " ", entry.mayVoid
-    ? make("button", { type: "button", "data-void": entry.entry, onclick: (event) => attempt(event.currentTarget, () => log([{ at: farmNow() || `${day.day}T12:00`, fact: "void", voids: String(entry.entry), note: "tapped by mistake" }], "Void now.")) }, "Void") : null)));
+  return make("ul", { id: "entries", tabindex: -1 }, ...day.log.map((entry) => make("li", {}, entry.text, " ", entry.mayVoid
+    ? make("button", { type: "button", "data-void": entry.entry, onclick: (event) => attempt(event.currentTarget, () => log([{ at: farmNow() || `${day.day}T12:00`, fact: "void", voids: String(entry.entry), note: "tapped by mistake" }], { words: "Void now." })) }, "Void") : null)));
 }
 
 function waiting(taps) {
@@ -129,7 +111,8 @@ function waiting(taps) {
   if (waits < before && tapping === 0) refresh(true);
 }
 
-function draw() {
+function draw(sameDay = true) {
+  const putBack = sameDay ? typed(main) : () => {};
   const owner = document.documentElement.dataset.role === "OWNER";
   const machines = day.machines.filter((machine) => shown === null || machine.id === shown);
   const to = (date) => () => load(date);
@@ -148,8 +131,9 @@ function draw() {
     day.orders && day.orders.length > 0 ? make("div", { class: "cautions" }, make("p", {}, "Mix already made"), make("ul", {}, ...day.orders.map((order) => make("li", {}, order)))) : null,
     ...machines.map(machineList),
     day.cautions ? make("section", { class: "cautions", "aria-label": "Cautions" }, make("p", {}, day.firstOfAll), make("ul", {}, ...day.cautions.map((text) => make("li", {}, text)))) : null,
-    happenings(),
+    happenings(day, farmNow, (line, id) => log([line], { done: id })),
     make("section", { "aria-labelledby": "log-title" }, make("h3", { id: "log-title" }, "The log of this day"), entries()));
+  putBack();
   main.dataset.day = day.day;
   stops.forEach((stop) => stop());
   stops = [follow("log", () => refresh()), follow("back", () => refresh()), follow("plan", (state) => { if (!state.search) refresh(); }), followTaps(waiting)];
@@ -161,22 +145,30 @@ function isFillingIn() {
 
 // After news, but not under the hands of somebody who fills something in.
 async function refresh(redraw = false) {
-  if (isFillingIn()) return;
+  if (!main || isFillingIn()) return;
   const asked = await ask(`/api/today?day=${day.day}`).catch(() => day); // out of reach, what was seen last stays
   const content = (one) => JSON.stringify({ ...one, now: null });
-  if (!isFillingIn() && asked.day === day.day && (redraw || content(asked) !== content(day))) use(asked);
+  if (main && !isFillingIn() && asked.day === day.day && (redraw || content(asked) !== content(day))) use(asked);
 }
 
 async function load(date) {
   use(await ask(date ? `/api/today?day=${date}` : "/api/today"));
 }
 
+// Whether what somebody fills in is still about a step that is shown.
+function isStillOpen() {
+  const steps = day.machines.flatMap((machine) => machine.steps.map((step, i) => ({ step, key: `${machine.id}-${i}` })));
+  return open !== null && steps.some(({ step, key }) => key === open.key && step.line && !step.logged && planned(step) === open.about);
+}
+
 function use(asked) {
+  if (!main) return;
+  const sameDay = day !== null && asked.day === day.day;
   day = asked;
-  open = null;
+  if (!isStillOpen()) open = null;
   ahead = day.now ? Date.parse(`${day.now}Z`) - Date.now() : null;
   const at = window.scrollY;
-  draw();
+  draw(sameDay);
   window.scrollTo(0, at);
 }
 
@@ -192,5 +184,6 @@ export const today = {
     stops.forEach((stop) => stop());
     stops = [];
     open = null;
+    main = null;
   },
 };

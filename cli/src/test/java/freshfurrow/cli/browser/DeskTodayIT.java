@@ -11,7 +11,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 
 /** A crew's phone: the day's work, and what is tapped on it. */
 @InBrowser
@@ -123,6 +127,47 @@ final class DeskTodayIT {
         assertThat(browser.console()).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {390, 1280})
+    void whatIsBeingTypedStaysWhenATapDrawsThePageAnew(int width) throws IOException {
+        browser.size(width, 800);
+        browser.click(browser.element("[data-say=note] summary"));
+        WebElement note = browser.element("#note");
+        note.sendKeys("the gate sticks", Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+        browser.js("document.querySelector('[data-say=down] summary').click(); return true");
+        new Select(browser.element("#down")).selectByValue("R1");
+        browser.js("document.querySelector('#note').focus(); return true");
+        int open = browser.count("[data-done]");
+        browser.js("document.querySelector('[data-done]').click(); return true"); // as another finger does, without
+        // leaving the note
+        browser.await("document.querySelectorAll('[data-done]').length === " + (open - 1));
+        browser.awaitSaid("Logged");
+        assertThat(browser.js("return document.activeElement.id")).isEqualTo("note");
+        browser.driver().switchTo().activeElement().sendKeys("!");
+        assertThat(browser.element("#note").getAttribute("value")).isEqualTo("the gate stic!ks");
+        assertThat(browser.element("#down").getAttribute("value")).isEqualTo("R1");
+        assertThat(browser.count("[data-say=note][open]")).isEqualTo(1);
+
+        browser.click(browser.element("[data-say=note] .chief"));
+        browser.await("document.querySelectorAll('#entries li').length === 2");
+        assertThat(last()).contains("the gate stic!ks");
+        assertThat(browser.element("#note").getAttribute("value"))
+                .as("what is logged is not kept")
+                .isEmpty();
+        assertThat(browser.element("#down").getAttribute("value")).isEqualTo("R1");
+    }
+
+    @Test
+    void anAmountThatIsBeingTypedStaysWhenAnotherStepIsTapped() {
+        browser.click(browser.element("[aria-label^=planter] [data-otherwise]"));
+        WebElement amount = browser.element(".otherwise input[id^=amount-]");
+        amount.sendKeys(Keys.chord(Keys.CONTROL, "a"), "12.5");
+        String id = amount.getAttribute("id");
+        browser.click(browser.element("[aria-label^=rig] [data-done]"));
+        browser.await("document.querySelector('#entries') !== null");
+        assertThat(browser.element("#" + id).getAttribute("value")).isEqualTo("12.5");
+    }
+
     @Test
     void aTapByMistakeIsVoided() throws IOException {
         say("fit", "", "");
@@ -139,6 +184,9 @@ final class DeskTodayIT {
         browser.click(browser.element("[data-say=rain] .chief"));
         browser.awaitSaid("much");
         assertThat(browser.text("#waiting")).contains("Not logged", "much");
+        assertThat(browser.element("[data-say=rain][open] #rain").getAttribute("value"))
+                .as("to be corrected")
+                .isEqualTo("much");
         assertThat(season.resolve("log.csv")).doesNotExist();
         browser.click(browser.element("#waiting button"));
         assertThat(browser.text("#waiting")).isEmpty();
