@@ -32,13 +32,20 @@ public final class Desk implements AutoCloseable {
 
     private final DeskServer server;
     private final PlanningDesk planning;
+    private final ComparisonDesk comparison;
     private final CountDownLatch ended;
     private final boolean shared;
 
-    private Desk(DeskServer server, PlanningDesk planning, CountDownLatch ended, boolean shared) {
+    private Desk(
+            DeskServer server,
+            PlanningDesk planning,
+            ComparisonDesk comparison,
+            CountDownLatch ended,
+            boolean shared) {
         this.server = server;
         this.shared = shared;
         this.planning = planning;
+        this.comparison = comparison;
         this.ended = ended;
     }
 
@@ -55,6 +62,7 @@ public final class Desk implements AutoCloseable {
         readAhead(forms);
         CountDownLatch ended = new CountDownLatch(1);
         PlanningDesk planning = new PlanningDesk(season, events);
+        ComparisonDesk comparison = new ComparisonDesk(season, events, new WrittenRigs(editing, season));
         AtomicReference<DeskServer> opened = new AtomicReference<>();
         List<Part> parts = List.of(
                 new BeginDesk(order.season(), order.clock(), events),
@@ -64,14 +72,14 @@ public final class Desk implements AutoCloseable {
                 new TodayDesk(season, events),
                 new AskDesk(season),
                 new PaperDesk(season),
-                new ComparisonDesk(season, events, new WrittenRigs(editing, season)),
+                comparison,
                 new ShareDesk(order.shared(), address -> opened.get().link(address, Role.CREW)),
                 routes -> routes.post("/api/end", Role.OWNER, (none, by) -> {
                     ended.countDown();
                     return Json.object();
                 }));
         opened.set(DeskServer.open(doors(order), events, parts));
-        return new Desk(opened.get(), planning, ended, order.shared());
+        return new Desk(opened.get(), planning, comparison, ended, order.shared());
     }
 
     /** While the server starts, so that the first page need not wait until all that reads a season is there. */
@@ -118,6 +126,7 @@ public final class Desk implements AutoCloseable {
     @Override
     public void close() {
         planning.close();
+        comparison.close();
         server.close();
     }
 }

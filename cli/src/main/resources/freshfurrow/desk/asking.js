@@ -44,6 +44,16 @@ function paper(days) {
     make("div", { class: "tools" }, make("button", { type: "button", id: "export", onclick: write(false) }, "Write calendar, tables and map beside the plan")), written);
 }
 
+const far = (run) => (run.all > 0 ? `${run.lived} of ${run.all} springs` : "Planning…");
+
+// How far it has come, while the button under the reader's finger stays alone.
+function farther(run) {
+  const done = document.getElementById("compare-done");
+  done.max = run.all || 1;
+  done.value = run.lived;
+  document.getElementById("compare-far").textContent = far(run);
+}
+
 function comparison(state, draw) {
   const { run } = state;
   const busy = run && run.state === "underway";
@@ -60,11 +70,13 @@ function comparison(state, draw) {
     make("h3", { id: "compare-title" }, "Would it pay?"),
     make("p", { class: "lead" }, "The season as it is and a variant of it are simulated over the same springs of the weather record."));
   if (busy) {
-    shown.append(make("p", { role: "status" }, run.all > 0 ? `${run.lived} of ${run.all} springs` : "Planning…"),
-      make("progress", { max: run.all || 1, value: run.lived, "aria-label": "Springs done" }));
+    const stop = make("button", { type: "button", id: "compare-stop", onclick: () => attempt(stop, async () => draw(await tell("/api/compare/stop", {}))) }, "Stop the comparison");
+    shown.append(make("p", { id: "compare-far", role: "status" }, far(run)),
+      make("progress", { id: "compare-done", max: run.all || 1, value: run.lived, "aria-label": "Springs done" }), make("div", { class: "tools" }, stop));
   } else {
     shown.append(make("div", { class: "tools" }, make("label", {}, "Against ", with_), make("label", {}, "over ", springs), start));
   }
+  if (run && run.state === "stopped") shown.append(make("p", { class: "readout telling", role: "status" }, "The comparison was stopped. Nothing of it was written."));
   if (run && run.state === "failed") shown.append(problemList(run.problems));
   if (run && run.state === "made") {
     shown.append(lines(run.lines, "The comparison"), make("iframe", { src: "/compare.html", title: "The comparison, drawn", class: "plan" }));
@@ -77,7 +89,7 @@ export const asking = {
   title: "Ask",
   async show(main, [first]) {
     const [questions, compared] = await Promise.all([ask("/api/ask"), ask("/api/compare")]);
-    const draw = (state) => fill(main.querySelector("#compared"), comparison(state, draw));
+    const draw = (state) => (state.run && state.run.state === "underway" && document.getElementById("compare-stop") ? farther(state.run) : fill(main.querySelector("#compared"), comparison(state, draw)));
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
         make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),

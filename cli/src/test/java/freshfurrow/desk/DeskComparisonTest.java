@@ -10,7 +10,9 @@ import freshfurrow.app.springs.SpringRange;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.solver.lived.SpringProgress;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,5 +51,69 @@ final class DeskComparisonTest {
                 assertThat(run.get("lines").get(i).asText()).isEqualTo(lines.get(i));
             }
         }
+    }
+
+    private static String ended(DeskClient owner) throws InterruptedException {
+        String state = "underway";
+        while (state.equals("underway")) {
+            Thread.sleep(100);
+            state = owner.ask("/api/compare").json().at("/run/state").asText();
+        }
+        return state;
+    }
+
+    @Test
+    void aComparisonThatIsStoppedLeavesNothingBehind() throws IOException, InterruptedException {
+        SeasonCopy season = SeasonCopy.of("weather-spring", folder);
+        String[] before = sorted(folder);
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            DeskClient owner = new DeskClient(desk.link());
+            owner.tell("/api/compare/start", "{'springs': 1000, 'secondLike': 'R1'}");
+            assertThat(folder.resolve("second-R1.json")).exists();
+            owner.tell("/api/compare/stop", "{}");
+            assertThat(ended(owner)).isEqualTo("stopped");
+            assertThat(sorted(folder)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void aDeskThatIsClosedStopsItsComparison() throws IOException {
+        SeasonCopy season = SeasonCopy.of("weather-spring", folder);
+        String[] before = sorted(folder);
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            new DeskClient(desk.link()).tell("/api/compare/start", "{'springs': 1000, 'secondLike': 'R1'}");
+        }
+        assertThat(sorted(folder)).isEqualTo(before);
+    }
+
+    @Test
+    void aComparisonThatIsRefusedLeavesNothingBehind() throws IOException, InterruptedException {
+        SeasonCopy season = SeasonCopy.of("first-season", folder); // it has no weather record
+        String[] before = sorted(folder);
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            DeskClient owner = new DeskClient(desk.link());
+            owner.tell("/api/compare/start", "{'springs': 20, 'secondLike': 'R1'}");
+            assertThat(ended(owner)).isEqualTo("failed");
+            assertThat(sorted(folder)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void aVariantThatWasThereBeforeStays() throws IOException, InterruptedException {
+        SeasonCopy season = SeasonCopy.of("weather-spring", folder);
+        Path variant = Files.writeString(folder.resolve("second-R1.json"), "{\"rigs\": {}}\n");
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            DeskClient owner = new DeskClient(desk.link());
+            owner.tell("/api/compare/start", "{'springs': 1000, 'secondLike': 'R1'}");
+            owner.tell("/api/compare/stop", "{}");
+            assertThat(ended(owner)).isEqualTo("stopped");
+            assertThat(variant).hasContent("{\"rigs\": {}}\n");
+        }
+    }
+
+    private static String[] sorted(Path folder) {
+        String[] names = folder.toFile().list();
+        Arrays.sort(names);
+        return names;
     }
 }

@@ -103,7 +103,7 @@ final class DeskCrossingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-season", "metric", "spring", "weather-spring", "mixed-farm"})
+    @ValueSource(strings = {"first-season", "metric", "spring", "weather-spring", "mixed-farm", "cooperative"})
     void aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain(String scenario) throws Exception {
         copy(scenario);
         open("2027-01-01T06:00", ZoneId.of("UTC"));
@@ -159,6 +159,24 @@ final class DeskCrossingsTest {
         tell("/api/plan/take", "{}");
         assertThat(ask("/api/plan").at("/now/from").textValue()).startsWith(day.toString());
         assertThat(ask("/api/try").get("days").get(0).get("date").textValue()).isEqualTo(day.toString());
+        compare(season);
+    }
+
+    /** With one more rig, over the springs of its weather record; without one it says so, and leaves nothing behind. */
+    private void compare(JsonNode season) throws InterruptedException {
+        String rig = season.at("/tree/rigs").fieldNames().next();
+        tell("/api/compare/start", "{'springs': 1, 'secondLike': '" + rig + "'}");
+        JsonNode run = ask("/api/compare").get("run");
+        while (run.get("state").textValue().equals("underway")) {
+            Thread.sleep(100);
+            run = ask("/api/compare").get("run");
+        }
+        boolean hasRecord = season.at("/tree/weather").isObject();
+        assertThat(run.get("state").textValue()).as(run.get("problems").toString()).isEqualTo(hasRecord ? "made" : "failed");
+        assertThat(Files.exists(folder.resolve("second-" + rig + ".json"))).isEqualTo(hasRecord);
+        if (!hasRecord) {
+            assertThat(run.get("problems")).singleElement().asString().contains("weather");
+        }
     }
 
     private static JsonNode first(JsonNode list, String key) {

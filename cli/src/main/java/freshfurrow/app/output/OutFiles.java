@@ -71,6 +71,19 @@ public final class OutFiles {
         }
     }
 
+    /**
+     * Takes a file away again that was written by this and that nobody has changed since.
+     *
+     * @throws Refused when it cannot be taken away
+     */
+    public void takeBack(NewFile file) {
+        try {
+            WriteTurn.takeBack(file);
+        } catch (IOException e) {
+            throw refusal(file.path(), e);
+        }
+    }
+
     /** @param first names what could not be written when the failure does not */
     Refused refusal(Path first, IOException failure) {
         if (failure instanceof ObstructedFile obstructed) {

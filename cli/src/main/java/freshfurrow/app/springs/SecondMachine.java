@@ -12,6 +12,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A variant of a season with one more rig, just like one that it has. */
 public final class SecondMachine {
@@ -23,23 +24,24 @@ public final class SecondMachine {
      *
      * @param rig id of the rig that it is like
      * @param asWritten the rig's keys, as the season file has them
-     * @return the variant's file
      */
-    public static Path like(GivenSeason season, String rig, Map<?, ?> asWritten) {
+    public static VariantFile like(GivenSeason season, String rig, Map<?, ?> asWritten) {
         Path file = season.folder().resolve("second-" + rig + ".json");
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            ObjectNode patch = JsonNodeFactory.instance.objectNode();
-            ObjectNode second = patch.putObject("rigs").putObject(rig + "-second");
-            asWritten.forEach((key, value) -> {
-                if (value instanceof List<?> items) {
-                    ArrayNode list = second.putArray(String.valueOf(key));
-                    items.forEach(item -> list.add(String.valueOf(item)));
-                } else {
-                    second.put(String.valueOf(key), String.valueOf(value));
-                }
-            });
-            OutFiles.MADE.writeAll(List.of(NewFile.of(file, patch.toPrettyString() + "\n", IfThere.KEEP)));
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return VariantFile.there(file);
         }
-        return file;
+        ObjectNode patch = JsonNodeFactory.instance.objectNode();
+        ObjectNode second = patch.putObject("rigs").putObject(rig + "-second");
+        asWritten.forEach((key, value) -> {
+            if (value instanceof List<?> items) {
+                ArrayNode list = second.putArray(String.valueOf(key));
+                items.forEach(item -> list.add(String.valueOf(item)));
+            } else {
+                second.put(String.valueOf(key), String.valueOf(value));
+            }
+        });
+        NewFile made = NewFile.of(file, patch.toPrettyString() + "\n", IfThere.KEEP);
+        OutFiles.MADE.writeAll(List.of(made));
+        return new VariantFile(file, Optional.of(made));
     }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.springs.ComparisonOrder;
 import freshfurrow.app.springs.SpringRange;
+import freshfurrow.app.springs.VariantFile;
 import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.desk.season.DeskSeason;
 import freshfurrow.desk.server.DeskServer;
@@ -22,7 +23,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Variants of the season lived through many springs: would a second rig pay? */
-public final class ComparisonDesk implements Part {
+public final class ComparisonDesk implements Part, AutoCloseable {
     private static final int MOST_SPRINGS = 1_000;
     private static final long STEPS = 5_000;
     private static final String PATCH = ".*\\.(ya?ml|json)";
@@ -42,6 +43,7 @@ public final class ComparisonDesk implements Part {
     public void answers(Routes routes) {
         routes.get("/api/compare", Role.OWNER, request -> state());
         routes.post("/api/compare/start", Role.OWNER, (order, by) -> start(order));
+        routes.post("/api/compare/stop", Role.OWNER, (none, by) -> stop());
         routes.show(
                 "/compare.html",
                 Role.OWNER,
@@ -84,9 +86,10 @@ public final class ComparisonDesk implements Part {
         if (springs < 1 || springs > MOST_SPRINGS) {
             throw Unanswered.senseless("Compare over 1 to " + MOST_SPRINGS + " springs.");
         }
+        VariantFile variant = variant(order);
         ComparisonOrder comparison = new ComparisonOrder(
                 season.given().path(),
-                List.of(List.of(variant(order))),
+                List.of(List.of(variant.path())),
                 new SpringRange(1, springs),
                 0,
                 0,
@@ -94,13 +97,18 @@ public final class ComparisonDesk implements Part {
                 STEPS,
                 1,
                 Runtime.getRuntime().availableProcessors());
-        ComparisonRun next = new ComparisonRun(comparison, this::tell);
+        ComparisonRun next = new ComparisonRun(comparison, variant, this::tell);
         run = Optional.of(next);
         next.begin();
         return tell();
     }
 
-    private Path variant(JsonNode order) {
+    private synchronized JsonNode stop() {
+        run.filter(ComparisonRun::isUnderway).ifPresent(ComparisonRun::stop);
+        return state();
+    }
+
+    private VariantFile variant(JsonNode order) {
         Optional<String> rig = Json.text(order, "secondLike");
         if (rig.isPresent()) {
             return rigs.second(rig.get());
@@ -109,7 +117,17 @@ public final class ComparisonDesk implements Part {
         if (!variants().contains(name)) {
             throw Unanswered.senseless("The season's folder has no file " + name + ".");
         }
-        return season.given().folder().resolve(name);
+        return VariantFile.there(season.given().folder().resolve(name));
+    }
+
+    /** Ends what is underway, with nothing left behind of it. */
+    @Override
+    public void close() {
+        Optional<ComparisonRun> last;
+        synchronized (this) {
+            last = run;
+        }
+        last.ifPresent(ComparisonRun::end);
     }
 
     private JsonNode tell() {

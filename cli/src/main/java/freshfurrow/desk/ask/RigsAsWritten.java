@@ -1,6 +1,6 @@
 package freshfurrow.desk.ask;
 
-import java.nio.file.Path;
+import freshfurrow.app.springs.VariantFile;
 import java.util.Set;
 
 /** The rigs of the season as its file has them. */
@@ -11,5 +11,5 @@ public interface RigsAsWritten {
     String seasonFile();
 
     /** A variant with one more rig like the one of an id. */
-    Path second(String rig);
+    VariantFile second(String rig);
 }

@@ -2,9 +2,9 @@ package freshfurrow.desk.season;
 
 import freshfurrow.app.editing.SeasonEditing;
 import freshfurrow.app.springs.SecondMachine;
+import freshfurrow.app.springs.VariantFile;
 import freshfurrow.desk.ask.RigsAsWritten;
 import freshfurrow.desk.server.Unanswered;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -32,7 +32,7 @@ public final class WrittenRigs implements RigsAsWritten {
     }
 
     @Override
-    public Path second(String rig) {
+    public VariantFile second(String rig) {
         if (!(rigs().get(rig) instanceof Map<?, ?> keys)) {
             throw Unanswered.senseless("There is no rig " + rig + ".");
         }

@@ -1,9 +1,12 @@
 package freshfurrow.model.files;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
@@ -38,6 +41,20 @@ public final class WriteTurn {
         in(files.stream().map(file -> folder(file.path())).toList(), PATIENCE, turn -> {
             turn.write(files);
             return files.size();
+        });
+    }
+
+    /**
+     * Takes a file away again, in a turn of its own, if it still holds what was written. Whatever else stands there stays.
+     *
+     * @throws IOException when it cannot be taken away
+     */
+    public static void takeBack(NewFile file) throws IOException {
+        Path path = file.path();
+        in(List.of(folder(path)), PATIENCE, turn -> {
+            boolean isAsWritten = Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
+                    && Arrays.equals(Files.readAllBytes(path), file.content());
+            return isAsWritten && Files.deleteIfExists(path);
         });
     }
 
