@@ -37,11 +37,7 @@ public final class Desk implements AutoCloseable {
     private final boolean shared;
 
     private Desk(
-            DeskServer server,
-            PlanningDesk planning,
-            ComparisonDesk comparison,
-            CountDownLatch ended,
-            boolean shared) {
+            DeskServer server, PlanningDesk planning, ComparisonDesk comparison, CountDownLatch ended, boolean shared) {
         this.server = server;
         this.shared = shared;
         this.planning = planning;

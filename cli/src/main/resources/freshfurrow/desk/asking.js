@@ -11,7 +11,7 @@ function lines(text, name) {
 function why(fields, first) {
   const answer = make("div", { id: "why-answer", "aria-live": "polite" });
   const choice = make("select", { id: "why-field" }, ...fields.map((field) => make("option", { value: field.id, selected: field.id === first },
-    field.name === field.id ? field.id : `${field.id}, ${field.name}`)));
+    field.label)));
   const button = make("button", { type: "button", id: "why-ask", onclick: () => attempt(button, async () => {
     fill(answer, make("p", { class: "aside" }, "Trying the field everywhere else…"));
     try {

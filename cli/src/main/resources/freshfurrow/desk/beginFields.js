@@ -72,9 +72,9 @@ export function fieldsStep({ state, changed, redraw }) {
 
   const paste = make("textarea", { id: "paste", rows: 3, "aria-label": "Rows copied from a spreadsheet", placeholder: "Copy the rows in your spreadsheet, with their headings, and paste them here" });
   paste.addEventListener("input", () => { if (paste.value.trim() !== "") read(paste.value); });
-  const file = make("input", { type: "file", id: "field-file", accept: ".csv,.tsv,.txt,.json,.geojson" });
+  const file = make("input", { type: "file", id: "field-file", accept: ".csv,.tsv,.txt,.json,.geojson,.kml" });
   file.addEventListener("change", async () => { if (file.files[0]) await read(await file.files[0].text()); });
-  const drop = make("div", { class: "drop" }, make("label", {}, "Or choose or drop a CSV or GeoJSON file ", file));
+  const drop = make("div", { class: "drop" }, make("label", {}, "Or choose or drop a CSV, GeoJSON or KML file ", file));
   drop.addEventListener("dragover", (event) => event.preventDefault());
   drop.addEventListener("drop", async (event) => {
     event.preventDefault();

@@ -17,7 +17,7 @@ function chip(field) {
   const marks = [field.late ? "late" : null, field.without ? "without extract" : null, field.fixedOn || field.fixedTo ? "fixed" : null].filter((mark) => mark);
   const moved = placings.some((placing) => placing.field === field.id);
   return make("button", { type: "button", class: `chip${field.late ? " is-late" : ""}${moved ? " is-moved" : ""}`, "data-field": field.id, "aria-pressed": String(held === field.id),
-    title: `${field.name}, ${field.area}, window ${field.first} to ${field.last}` },
+    title: `${field.label}, ${field.area}, window ${field.first} to ${field.last}` },
     make("strong", {}, field.id), ` ${field.area}`, ...marks.map((mark) => make("span", { class: "mark-word" }, ` ${mark}`)));
 }
 
@@ -122,7 +122,7 @@ async function keep(event) {
 }
 
 function byForm() {
-  const field = make("select", { id: "try-field" }, ...[...shown.fields].sort((a, b) => (a.id < b.id ? -1 : 1)).map((each) => make("option", { value: each.id }, `${each.id}, ${each.name}`)));
+  const field = make("select", { id: "try-field" }, ...[...shown.fields].sort((a, b) => (a.id < b.id ? -1 : 1)).map((each) => make("option", { value: each.id }, each.label)));
   const machine = make("select", { id: "try-machine" }, ...shown.machines.map((each) => make("option", { value: each.id }, each.id)));
   const day = make("input", { type: "date", id: "try-day", min: shown.days[0].date, max: shown.days[shown.days.length - 1].date });
   const follow = () => {

@@ -172,7 +172,9 @@ final class DeskCrossingsTest {
             run = ask("/api/compare").get("run");
         }
         boolean hasRecord = season.at("/tree/weather").isObject();
-        assertThat(run.get("state").textValue()).as(run.get("problems").toString()).isEqualTo(hasRecord ? "made" : "failed");
+        assertThat(run.get("state").textValue())
+                .as(run.get("problems").toString())
+                .isEqualTo(hasRecord ? "made" : "failed");
         assertThat(Files.exists(folder.resolve("second-" + rig + ".json"))).isEqualTo(hasRecord);
         if (!hasRecord) {
             assertThat(run.get("problems")).singleElement().asString().contains("weather");

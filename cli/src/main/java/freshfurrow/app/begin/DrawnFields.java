@@ -10,9 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Fields drawn on a map, as a GeoJSON file (RFC 7946) of any program. */
+/** Fields drawn on a map, as a GeoJSON (RFC 7946) or KML file of any program. */
 public final class DrawnFields {
     private static final int DEEPEST = 50;
+    private static final String ZIP = "PK\u0003\u0004";
     private static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(DEEPEST)
@@ -22,18 +23,35 @@ public final class DrawnFields {
 
     private DrawnFields() {}
 
-    /** Whether a text is meant to be GeoJSON, rather than a table. */
+    /** Whether a text is meant to be a map, rather than a table. */
     public static boolean isMap(String text) {
-        return text.replace("\uFEFF", "").stripLeading().startsWith("{");
+        String begun = begun(text);
+        return begun.startsWith("{") || begun.startsWith("<") || begun.startsWith(ZIP);
     }
 
-    /** The fields with their shapes; empty when the text is no FeatureCollection with a feature in it. */
-    public static Optional<GivenFields> read(String text) {
+    /**
+     * The fields with their shapes.
+     *
+     * @throws UnusableMap when there are none in it, or it cannot be read
+     */
+    public static GivenFields read(String text) throws UnusableMap {
+        String begun = begun(text);
+        if (begun.startsWith(ZIP)) {
+            throw new UnusableMap("That is a zip, as KMZ files are. Unzip it, and take the KML file that is in it.");
+        }
+        return begun.startsWith("<") ? KmlFields.read(begun) : geoJson(begun);
+    }
+
+    private static String begun(String text) {
+        return text.replace("\uFEFF", "").stripLeading();
+    }
+
+    private static GivenFields geoJson(String text) throws UnusableMap {
         JsonNode features;
         try {
-            features = MAPPER.readTree(text.replace("\uFEFF", "")).path("features");
+            features = MAPPER.readTree(text).path("features");
         } catch (JsonProcessingException e) {
-            return Optional.empty();
+            throw noFields();
         }
         List<FieldRow> rows = new ArrayList<>();
         List<JsonNode> shapes = new ArrayList<>();
@@ -41,7 +59,14 @@ public final class DrawnFields {
             rows.add(row(feature));
             shapes.add(feature.path("geometry").isObject() ? feature.path("geometry") : MAPPER.nullNode());
         }
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new GivenFields(rows, Optional.of(shapes)));
+        if (rows.isEmpty()) {
+            throw noFields();
+        }
+        return new GivenFields(rows, Optional.of(shapes));
+    }
+
+    private static UnusableMap noFields() {
+        return new UnusableMap("That is not a GeoJSON FeatureCollection with fields in it.");
     }
 
     private static FieldRow row(JsonNode feature) {

@@ -15,6 +15,7 @@ import freshfurrow.desk.server.Role;
 import freshfurrow.desk.server.Routes;
 import freshfurrow.desk.server.Unanswered;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.text.FieldLabel;
 import io.javalin.http.Context;
 import java.nio.file.Files;
 import java.util.Optional;
@@ -67,7 +68,12 @@ public final class AskDesk implements Part {
     private static void field(ArrayNode fields, Plan plan, String id) {
         fields.addObject()
                 .put("id", id)
-                .put("name", Optional.ofNullable(plan.season().names().get(id)).orElse(id));
+                .put(
+                        "label",
+                        FieldLabel.of(
+                                id,
+                                Optional.ofNullable(plan.season().names().get(id))
+                                        .orElse(id)));
     }
 
     private JsonNode why(Context request) {

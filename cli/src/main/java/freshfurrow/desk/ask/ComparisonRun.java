@@ -96,7 +96,8 @@ final class ComparisonRun {
         try {
             variant.takeBack();
         } catch (Refused e) {
-            problems = Stream.concat(why.stream(), DeskWords.lines(e.refusal()).stream()).toList();
+            problems = Stream.concat(why.stream(), DeskWords.lines(e.refusal()).stream())
+                    .toList();
             return;
         }
         if (byPeople) {

@@ -73,9 +73,7 @@ public final class BeginDesk implements Part {
         String text = Json.needed(order, "text");
         ObjectNode answer = Json.object();
         if (DrawnFields.isMap(text)) {
-            GivenFields drawn = DrawnFields.read(text)
-                    .orElseThrow(
-                            () -> Unanswered.senseless("That is not a GeoJSON FeatureCollection with fields in it."));
+            GivenFields drawn = TypedAnswers.drawn(text);
             answer.put("drawn", true).set("fields", FieldsData.of(drawn.rows()));
             return answer;
         }

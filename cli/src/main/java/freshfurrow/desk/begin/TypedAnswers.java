@@ -8,6 +8,7 @@ import freshfurrow.app.begin.FieldRow;
 import freshfurrow.app.begin.GivenFields;
 import freshfurrow.app.begin.Section;
 import freshfurrow.app.begin.UnitSystem;
+import freshfurrow.app.begin.UnusableMap;
 import freshfurrow.desk.server.Json;
 import freshfurrow.desk.server.Unanswered;
 import java.util.ArrayList;
@@ -45,10 +46,19 @@ final class TypedAnswers {
         return new Entry(Json.text(entry, "id").orElse(""), typed);
     }
 
+    /** @throws Unanswered when no fields can be taken from the map */
+    static GivenFields drawn(String map) {
+        try {
+            return DrawnFields.read(map);
+        } catch (UnusableMap e) {
+            throw Unanswered.senseless(e.reason());
+        }
+    }
+
     private static GivenFields fields(JsonNode order) {
         List<FieldRow> rows = FieldsData.read(order.path("fields"));
         return Json.text(order, "map")
-                .flatMap(DrawnFields::read)
+                .map(TypedAnswers::drawn)
                 .map(drawn -> {
                     if (drawn.rows().size() != rows.size()) {
                         throw Unanswered.senseless("The map has other fields than the table.");

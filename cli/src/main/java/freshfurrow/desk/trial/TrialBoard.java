@@ -12,6 +12,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.text.FieldLabel;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -80,7 +81,7 @@ final class TrialBoard {
         for (Field field : inOrder) {
             ObjectNode data = fields.addObject()
                     .put("id", field.id())
-                    .put("name", field.name())
+                    .put("label", FieldLabel.of(field.id(), field.name()))
                     .put("area", figures.area(field.areaHa()))
                     .put("first", field.window().first().toString())
                     .put("last", field.window().last().toString())

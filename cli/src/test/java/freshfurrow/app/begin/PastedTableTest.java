@@ -1,6 +1,7 @@
 package freshfurrow.app.begin;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import freshfurrow.model.read.Reading;
 import java.util.List;
@@ -53,13 +54,13 @@ final class PastedTableTest {
     }
 
     @Test
-    void fieldsThatWereDrawnKeepTheirShapes() {
+    void fieldsThatWereDrawnKeepTheirShapes() throws UnusableMap {
         String map =
                 "\uFEFF{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"id\":7,\"properties\":"
                         + "{\"Field_Name\":\"<b>North\",\"CROP\":\"corn\",\"owner\":\"B\"},\"geometry\":{\"type\":\"Polygon\",\"coordinates\":"
                         + "[[[-97.0,41.0],[-96.99,41.0],[-96.99,41.01],[-97.0,41.01],[-97.0,41.0]]]}}]}";
         assertThat(DrawnFields.isMap(map)).isTrue();
-        GivenFields drawn = DrawnFields.read(map).orElseThrow();
+        GivenFields drawn = DrawnFields.read(map);
         assertThat(drawn.rows()).containsExactly(new FieldRow("7", "<b>North", "", "", "", "corn", ""));
         Answers answers = new Answers(
                 UnitSystem.US, Map.of(Section.PLACES, List.of(new Entry("", Map.of("at", "41,-97")))), drawn, false);
@@ -76,6 +77,8 @@ final class PastedTableTest {
     @ValueSource(strings = {"{", "{}", "{\"features\": []}", "{\"features\": 7}"})
     void whatIsNotAMapIsNotTaken(String text) {
         assertThat(DrawnFields.isMap(text)).isTrue();
-        assertThat(DrawnFields.read(text)).isEmpty();
+        assertThatThrownBy(() -> DrawnFields.read(text))
+                .isInstanceOf(UnusableMap.class)
+                .hasMessage("That is not a GeoJSON FeatureCollection with fields in it.");
     }
 }

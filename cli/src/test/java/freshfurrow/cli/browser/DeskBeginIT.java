@@ -170,6 +170,42 @@ final class DeskBeginIT {
                 .contains("fields: fields.geojson\n", "width: 9 m  # default");
     }
 
+    @Test
+    void fieldsOfAKmlFileAreTakenWithTheirNames(@TempDir Path elsewhere) throws IOException {
+        Path map = elsewhere.resolve("fields.kml");
+        String square =
+                "<Polygon><outerBoundaryIs><LinearRing><coordinates>2.30,48.60,0 2.31,48.60,0 2.31,48.61,0 2.30,48.61,0"
+                        + " 2.30,48.60,0</coordinates></LinearRing></outerBoundaryIs></Polygon>";
+        Files.writeString(
+                map,
+                "<!DOCTYPE kml><kml xmlns=\"http://www.opengis.net/kml/2.2\"><Placemark>" + square
+                        + "</Placemark></kml>");
+        browser.click(browser.element("#units-metric"));
+        step("yard");
+        type("places.yard", "48.6, 2.3");
+        step("fields");
+        browser.element("#field-file").sendKeys(map.toString());
+        browser.await("document.querySelector('#given .problems') !== null");
+        assertThat(browser.text("#given")).contains("document type declaration");
+        assertThat(browser.console())
+                .as("that it is refused")
+                .singleElement()
+                .asString()
+                .contains("400");
+
+        browser.js(
+                "const paste = document.querySelector('#paste'); paste.value = arguments[0]; paste.dispatchEvent(new Event('input')); return true",
+                "<kml><Placemark><name>Long <![CDATA[<i>]]> acre</name>" + square + "</Placemark></kml>");
+        browser.await("document.querySelectorAll('#field-rows input[disabled]').length === 3");
+        assertThat(browser.element("[data-field='0'][data-cell=name]").getAttribute("value"))
+                .isEqualTo("Long <i> acre");
+        step("look");
+        browser.await("document.querySelector('#part').dataset.problems === '0'");
+        browser.click(browser.element("#begin-write"));
+        browser.await("document.documentElement.dataset.shown === 'season'");
+        assertThat(folder.resolve("fields.geojson")).content().contains("Long <i> acre", "\"Polygon\"");
+    }
+
     private void plan() {
         browser.goTo("plan");
         new Select(browser.element("#plan-time")).selectByValue("10");
