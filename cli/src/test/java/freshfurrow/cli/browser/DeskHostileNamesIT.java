@@ -62,7 +62,7 @@ final class DeskHostileNamesIT {
                         .as(part)
                         .isEqualTo(true);
                 assertThat(browser.count("#part img")).as(part).isZero();
-                assertThat(browser.count("script")).as(part).isEqualTo(2);
+                assertThat(browser.count("script")).as(part).isEqualTo(1);
             }
             assertThat(browser.console()).isEmpty();
         }
