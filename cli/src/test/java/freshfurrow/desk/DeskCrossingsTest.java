@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -179,6 +180,17 @@ final class DeskCrossingsTest {
         if (!hasRecord) {
             assertThat(run.get("problems")).singleElement().asString().contains("weather");
         }
+    }
+
+    @Test
+    void fourHundredFieldsAreComparedOverASpringOfAWeatherRecord() throws Exception {
+        copy("cooperative");
+        Files.copy(Path.of("..", "scenarios", "weather-spring", "station.csv"), folder.resolve("station.csv"));
+        Files.writeString(
+                folder.resolve("season.yaml"), "weather: {file: station.csv, year: 2019}\n", StandardOpenOption.APPEND);
+        open("2027-01-01T06:00", ZoneId.of("UTC"));
+        compare(ask("/api/season"));
+        assertThat(ask("/api/compare").at("/run/lines").toString()).contains("second-R1", "planter fills");
     }
 
     private static JsonNode first(JsonNode list, String key) {
