@@ -31,9 +31,13 @@ public record ReserveCurve(List<Point> points, boolean isMoney) {
             double unservedHa,
             double lateHaDays,
             double fills,
-            double[] sums) {
+            List<Double> sums) {
+        public Point {
+            sums = List.copyOf(sums);
+        }
+
         public double sum() {
-            return mean(sums);
+            return sums.stream().mapToDouble(sum -> sum).average().orElse(0);
         }
     }
 
@@ -63,20 +67,12 @@ public record ReserveCurve(List<Point> points, boolean isMoney) {
                 mean(springs, SpringFigures::lateHaDays),
                 mean(springs, SpringFigures::fills),
                 springs.stream()
-                        .mapToDouble(isMoney ? spring -> spring.runningCost().orElse(0) : areaDays)
-                        .toArray());
+                        .map(spring -> isMoney ? spring.runningCost().orElse(0) : areaDays.applyAsDouble(spring))
+                        .toList());
     }
 
     private static double mean(List<SpringFigures> springs, ToDoubleFunction<SpringFigures> figure) {
-        return mean(springs.stream().mapToDouble(figure).toArray());
-    }
-
-    private static double mean(double[] figures) {
-        double sum = 0;
-        for (double figure : figures) {
-            sum += figure;
-        }
-        return sum / figures.length;
+        return springs.stream().mapToDouble(figure).average().orElse(0);
     }
 
     /** Where the sum is least; the first of those alike. */
@@ -88,9 +84,14 @@ public record ReserveCurve(List<Point> points, boolean isMoney) {
     public List<Point> asGood() {
         Point least = least();
         return points.stream()
-                .filter(point -> point != least)
-                .filter(point -> point.sums().length < 2
-                        || !PairedDifference.of(least.sums(), point.sums()).toldApart())
+                .filter(point -> !point.equals(least))
+                .filter(point -> point.sums().size() < 2
+                        || !PairedDifference.of(array(least.sums()), array(point.sums()))
+                                .toldApart())
                 .toList();
+    }
+
+    private static double[] array(List<Double> figures) {
+        return figures.stream().mapToDouble(figure -> figure).toArray();
     }
 }

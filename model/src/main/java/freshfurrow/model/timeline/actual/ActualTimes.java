@@ -22,11 +22,17 @@ public final class ActualTimes {
 
     /** What varies, each with random numbers of its own. */
     private enum Kind {
-        BATCH,
-        TRANSFER,
-        DRIVE,
-        PLANTING,
-        DOWN
+        BATCH(1),
+        TRANSFER(2),
+        DRIVE(3),
+        PLANTING(4),
+        DOWN(5);
+
+        private final int key;
+
+        Kind(int key) {
+            this.key = key;
+        }
     }
 
     /** Times of a season whose times vary as {@code spread} says, by the number of a simulated season. */
@@ -59,7 +65,7 @@ public final class ActualTimes {
     }
 
     private static long key(long number, Machine machine, Kind kind) {
-        return KeyedRandom.key(KeyedRandom.key(number, machine.id().hashCode()), kind.ordinal());
+        return KeyedRandom.key(KeyedRandom.key(number, machine.id().hashCode()), kind.key);
     }
 
     /** When a batch is done that begins at {@code s} and by the season takes {@code plannedS}. */

@@ -205,7 +205,7 @@ public final class FillService {
         }
         long planted = planting.plant(planter, end, recipe, loadDm2, delivery.plantBy(), delivery.useBy());
         if (planted < loadDm2 && state.actual() != null) {
-            spoil(planter, recipe, loadDm2, loadDm2 - planted);
+            spoil(recipe, loadDm2, loadDm2 - planted);
         } else if (planted < loadDm2) {
             throw new IllegalStateException("a load for " + loadDm2 + " dm2 planted only " + planted);
         }
@@ -217,7 +217,7 @@ public final class FillService {
     }
 
     /** What is still in a planter's tank is too old. */
-    private void spoil(int planter, int recipe, long loadDm2, long dm2) {
+    private void spoil(int recipe, long loadDm2, long dm2) {
         state.tally()
                 .add(
                         Tally.DUMPED_ML,
