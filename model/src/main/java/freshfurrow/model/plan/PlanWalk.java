@@ -37,8 +37,17 @@ final class PlanWalk {
             visitor.name(Named.LEFT_FIELD, plan.unserved().get(i).field(), where.then(".field"));
             visitor.figure(plan.unserved().get(i).areaHa(), where.then(".areaHa"));
         }
+        if (plan.chances().isPresent()) {
+            walk.chances(plan.chances().get());
+        }
         if (plan.start().isPresent()) {
             new StartWalk(visitor, walk).through(plan.start().get());
+        }
+    }
+
+    private void chances(Chances chances) throws PlanFileException {
+        for (String load : chances.stale().keySet()) {
+            visitor.name(Named.LOAD, load, () -> "chances.stale");
         }
     }
 
