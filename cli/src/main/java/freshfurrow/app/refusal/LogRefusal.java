@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 
-/** Nothing is added to a log. */
+/** Nothing is added to a log, or made of it. */
 public sealed interface LogRefusal extends Refusal {
     <T> T accept(Visitor<T> visitor);
 
@@ -30,6 +30,8 @@ public sealed interface LogRefusal extends Refusal {
         T visit(ObstructedLog refusal);
 
         T visit(UnwritableLog refusal);
+
+        T visit(NothingLearned refusal);
     }
 
     /**
@@ -79,6 +81,18 @@ public sealed interface LogRefusal extends Refusal {
 
     /** The log cannot be written. */
     record UnwritableLog(Path log, String reason) implements LogRefusal {
+        @Override
+        public <T> T accept(Visitor<T> visitor) {
+            return visitor.visit(this);
+        }
+    }
+
+    /**
+     * The log tells nothing apart from what the season file says.
+     *
+     * @param file that was to be made of it
+     */
+    record NothingLearned(Path file) implements LogRefusal {
         @Override
         public <T> T accept(Visitor<T> visitor) {
             return visitor.visit(this);

@@ -35,7 +35,8 @@ abstract class LogFacts {
                 "  freshfurrow log season.yaml planted N80 41ac",
                 "  freshfurrow log season.yaml planted N80 41ac --planter P1 --load L0001",
                 "  freshfurrow log season.yaml planted N80 41ac --at 2027-04-23T15:10",
-                "  freshfurrow log season.yaml planted N80 41ac --without-extract"
+                "  freshfurrow log season.yaml planted N80 41ac --without-extract",
+                "  freshfurrow log season.yaml planted N80 41ac --planter P1 --took 3.1h"
             })
     int planted(
             @Parameters(paramLabel = "FIELD", index = "0", description = "id of the field") String field,
@@ -49,6 +50,7 @@ abstract class LogFacts {
             @Option(names = "--planter", paramLabel = "ID", description = "which planter planted it")
                     Optional<String> planter,
             @ArgGroup @Nullable OutOf outOf,
+            @Mixin TookOption took,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.PLANTED);
         cells.put(Column.PLACE, field);
@@ -57,6 +59,7 @@ abstract class LogFacts {
         if (outOf != null) {
             cells.put(Column.LOAD, outOf.load.orElse(Fact.Planted.NO_LOAD));
         }
+        took.put(cells);
         return add(cells);
     }
 
@@ -76,7 +79,8 @@ abstract class LogFacts {
             description = "%n--at is the end of extraction, when the hold time starts.%n",
             footer = {
                 "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --load L0001",
-                "  freshfurrow log season.yaml batch R1 --lot 'windrow 14lb' --lot 'barn 10lb'"
+                "  freshfurrow log season.yaml batch R1 --lot 'windrow 14lb' --lot 'barn 10lb'",
+                "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --took 18min"
             })
     int batch(
             @Parameters(paramLabel = "RIG", description = "id of the rig") String rig,
@@ -99,6 +103,7 @@ abstract class LogFacts {
                             paramLabel = "ID",
                             description = "where it was made: a field, place or water point")
                     Optional<String> place,
+            @Mixin TookOption took,
             @Mixin LineOptions line) {
         Map<Column, String> cells = line.cells(FactKind.BATCH);
         cells.put(Column.MACHINE, rig);
@@ -106,6 +111,7 @@ abstract class LogFacts {
         compost.ifPresent(mass -> cells.put(Column.AMOUNT, mass));
         load.ifPresent(ids -> cells.put(Column.LOAD, ids));
         place.ifPresent(id -> cells.put(Column.PLACE, id));
+        took.put(cells);
         return add(cells);
     }
 

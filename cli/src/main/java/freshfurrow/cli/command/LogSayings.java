@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** What people say of a season under way, which counts over what the program works out. */
-abstract class LogSayings extends LogFacts {
+abstract class LogSayings extends LogTimes {
     /**
      * Adds what the plan says was done.
      *

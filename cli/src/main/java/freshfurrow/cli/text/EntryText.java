@@ -41,7 +41,11 @@ final class EntryText {
 
     /** What an entry says, without its number and time. */
     String words(Entry entry) {
-        return fact(entry.fact()) + (entry.note().isEmpty() ? "" : ": " + entry.note());
+        return fact(entry.fact())
+                + entry.took()
+                        .map(took -> ", in " + Figures.toTheSecond(took.toSeconds()))
+                        .orElse("")
+                + (entry.note().isEmpty() ? "" : ": " + entry.note());
     }
 
     private String fact(Fact fact) {
@@ -56,6 +60,13 @@ final class EntryText {
             return "batch by " + batch.rig()
                     + batch.place().map(place -> " at " + label(place)).orElse("") + ", " + compost(batch)
                     + (batch.loads().isEmpty() ? "" : ", " + forLoads(batch.loads()));
+        }
+        if (fact instanceof Fact.Transferred transferred) {
+            return "transfer by " + transferred.rig() + ", " + figures.volume(transferred.litres())
+                    + transferred.load().map(load -> ", load " + load).orElse("");
+        }
+        if (fact instanceof Fact.Driven driven) {
+            return driven.machine() + " from " + label(driven.from()) + " to " + label(driven.to());
         }
         if (fact instanceof Fact.WaterDrawn drawn) {
             return "drawn at " + drawn.point() + ", " + figures.volume(drawn.litres()) + ", by " + drawn.rig();

@@ -2,7 +2,7 @@ package freshfurrow.cli.words;
 
 import freshfurrow.app.refusal.LogRefusal;
 
-/** That nothing is added to a log. */
+/** That nothing is added to a log, or made of it. */
 final class LogWords implements LogRefusal.Visitor<String> {
     @Override
     public String visit(LogRefusal.NoTimeOfEntry refusal) {
@@ -31,5 +31,10 @@ final class LogWords implements LogRefusal.Visitor<String> {
     @Override
     public String visit(LogRefusal.UnwritableLog refusal) {
         return refusal.log() + ": cannot be written (" + refusal.reason() + "), so nothing was added";
+    }
+
+    @Override
+    public String visit(LogRefusal.NothingLearned refusal) {
+        return refusal.file() + ": nothing is told apart from what the season file says, so it was not written";
     }
 }

@@ -50,6 +50,10 @@ final class TappedLines {
             throw Unanswered.senseless("A line for the log needs its time.");
         }
         cells.computeIfPresent(Column.AMOUNT, (column, typed) -> written(cells, typed));
+        cells.computeIfPresent(
+                Column.TOOK,
+                (column, typed) -> TypedQuantity.asWritten(typed, Kind.TIME, usual(Kind.TIME))
+                        .orElse(typed));
         return cells;
     }
 
@@ -65,10 +69,10 @@ final class TappedLines {
         return switch (fact) {
             case PLANTED -> Optional.of(Kind.AREA);
             case BATCH, DELIVERED, SPOILED -> Optional.of(Kind.MASS);
-            case DRAWN -> Optional.of(Kind.VOLUME);
+            case DRAWN, TRANSFER -> Optional.of(Kind.VOLUME);
             case RAIN -> Optional.of(Kind.RAIN);
             case BEHIND -> Optional.of(Kind.TIME);
-            case DOWN, FIT, UNFIT, NOTE_ONLY, VOID -> Optional.empty();
+            case DRIVE, DOWN, FIT, UNFIT, NOTE_ONLY, VOID -> Optional.empty();
         };
     }
 

@@ -15,6 +15,7 @@ public enum Column {
     LOT("lot", false),
     AMOUNT("amount", false),
     UNTIL("until", false),
+    TOOK("took", false),
     VOIDS("voids", false),
     NOTE("note", true);
 

@@ -62,6 +62,32 @@ public sealed interface Fact {
     }
 
     /**
+     * A rig was done with pumping a load into a planter or sprayer.
+     *
+     * @param litres L, above 0
+     * @param load what people call the load, where it is known
+     */
+    record Transferred(String rig, double litres, Optional<String> load) implements Fact {
+        public Transferred {
+            aboveZero("mix transferred", litres);
+        }
+    }
+
+    /**
+     * A machine arrived.
+     *
+     * @param from id of the field, place or water point that it came from
+     * @param to id of another one
+     */
+    record Driven(String machine, String from, String to) implements Fact {
+        public Driven {
+            if (from.equals(to)) {
+                throw new IllegalArgumentException("a drive from " + from + " to itself");
+            }
+        }
+    }
+
+    /**
      * A rig was done with drawing water.
      *
      * @param point id of the water point

@@ -6,6 +6,7 @@ import static freshfurrow.model.log.Column.LOT;
 import static freshfurrow.model.log.Column.MACHINE;
 import static freshfurrow.model.log.Column.NOTE;
 import static freshfurrow.model.log.Column.PLACE;
+import static freshfurrow.model.log.Column.TOOK;
 import static freshfurrow.model.log.Column.UNTIL;
 import static freshfurrow.model.log.Column.VOIDS;
 
@@ -15,8 +16,10 @@ import java.util.Optional;
 
 /** The words that a log has for facts, and the columns that go with each besides entry, time, fact and note. */
 public enum FactKind {
-    PLANTED("planted", PLACE, AMOUNT, MACHINE, LOAD),
-    BATCH("batch", MACHINE, LOT, AMOUNT, LOAD, PLACE),
+    PLANTED("planted", PLACE, AMOUNT, MACHINE, LOAD, TOOK),
+    BATCH("batch", MACHINE, LOT, AMOUNT, LOAD, PLACE, TOOK),
+    TRANSFER("transfer", MACHINE, AMOUNT, LOAD, TOOK),
+    DRIVE("drive", MACHINE, PLACE, TOOK),
     DRAWN("drawn", PLACE, MACHINE, AMOUNT),
     DELIVERED("delivered", LOT, AMOUNT),
     SPOILED("spoiled", LOT, AMOUNT),

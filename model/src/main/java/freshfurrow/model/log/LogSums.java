@@ -185,6 +185,9 @@ public final class LogSums {
         if (fact instanceof Fact.WaterDrawn drawn && drawn.rig().equals(machine)) {
             return Optional.of(drawn.point());
         }
+        if (fact instanceof Fact.Driven driven && driven.machine().equals(machine)) {
+            return Optional.of(driven.to());
+        }
         return fact instanceof Fact.BatchMade batch && batch.rig().equals(machine) ? batch.place() : Optional.empty();
     }
 }

@@ -3,11 +3,13 @@ package freshfurrow.model.read;
 import static freshfurrow.model.log.Column.AMOUNT;
 import static freshfurrow.model.log.Column.LOAD;
 import static freshfurrow.model.log.Column.NOTE;
+import static freshfurrow.model.log.Column.PLACE;
 
 import freshfurrow.model.log.Column;
 import freshfurrow.model.quantity.Kind;
 import freshfurrow.model.text.Formula;
 import freshfurrow.model.text.Unseen;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -84,6 +86,30 @@ final class LogCells {
 
     Optional<String> optionalId(Column column, String noun, Collection<String> known) {
         return has(column) ? id(column, noun, known) : Optional.empty();
+    }
+
+    /** Where a drive began and ended: two places in one cell. */
+    Optional<List<String>> way(Collection<String> known) {
+        String remedy = "write where it began and where it ended, like yard N80";
+        Optional<List<String>> ends = needed(PLACE, remedy).map(text -> BETWEEN_IDS
+                .splitAsStream(text.strip())
+                .toList());
+        if (ends.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> ids = ends.get();
+        if (ids.size() != 2 || ids.get(0).equals(ids.get(1))) {
+            problem(PLACE, "'" + String.join(" ", ids) + "' is not a way from one place to another", remedy);
+            return Optional.empty();
+        }
+        List<String> unknown = ids.stream().filter(id -> !known.contains(id)).toList();
+        unknown.forEach(id -> problem(PLACE, "there is no place " + id, FieldReader.unknown(id, known)));
+        return unknown.isEmpty() ? ends : Optional.empty();
+    }
+
+    Optional<Duration> time(Column column, Range range) {
+        return keys.optionalQuantity(column.title(), Kind.TIME, range)
+                .map(seconds -> Duration.ofSeconds(Math.round(seconds)));
     }
 
     /** Ids in one cell, parted by spaces, commas or semicolons. */

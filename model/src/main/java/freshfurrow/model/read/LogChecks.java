@@ -134,6 +134,10 @@ final class LogChecks {
             subject = List.of(planted.field(), planted.planter(), planted.load());
         } else if (fact instanceof Fact.BatchMade batch) {
             subject = batch.rig();
+        } else if (fact instanceof Fact.Transferred transferred) {
+            subject = transferred.rig();
+        } else if (fact instanceof Fact.Driven driven) {
+            subject = driven.machine();
         } else if (fact instanceof Fact.WaterDrawn drawn) {
             subject = drawn.rig();
         } else if (fact instanceof Fact.CompostDelivered delivered) {

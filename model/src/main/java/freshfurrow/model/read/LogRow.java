@@ -9,6 +9,7 @@ import static freshfurrow.model.log.Column.LOT;
 import static freshfurrow.model.log.Column.MACHINE;
 import static freshfurrow.model.log.Column.NOTE;
 import static freshfurrow.model.log.Column.PLACE;
+import static freshfurrow.model.log.Column.TOOK;
 import static freshfurrow.model.log.Column.UNTIL;
 import static freshfurrow.model.log.Column.VOIDS;
 import static freshfurrow.model.quantity.Factors.DAY_S;
@@ -34,6 +35,7 @@ final class LogRow {
     private static final Range AREA = Range.between(0.0001, 20_000, "1 m2 to 49,000 ac (20,000 ha)");
     private static final Range VOLUME = Range.between(0.1, 200_000, "0.03 to 50,000 gal (0.1 to 200,000 L)");
     private static final Range RAIN = Range.between(0.1, 2_000, "0.004 to 78 in (0.1 to 2,000 mm)");
+    private static final Range TOOK_S = Range.between(1, DAY_S, "1 s to 24 h");
     private static final Range BEHIND = Range.from0(DAY_S, "0 min to 24 h");
     private static final String ALL = "all";
 
@@ -56,10 +58,11 @@ final class LogRow {
         String note = cells.note();
         kind.ifPresent(known -> refuseOtherCells(row, known));
         Optional<Fact> fact = kind.flatMap(known -> fact(known, cells, keys));
+        Optional<Duration> took = cells.time(TOOK, TOOK_S);
         if (problems.count() > before || number.isEmpty() || at.isEmpty() || fact.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new LoggedLine(new Entry(number.get(), at.get(), fact.get(), note), cells));
+        return Optional.of(new LoggedLine(new Entry(number.get(), at.get(), fact.get(), took, note), cells));
     }
 
     private static Optional<FactKind> kind(LogCells cells) {
@@ -91,6 +94,8 @@ final class LogRow {
         return switch (kind) {
             case PLANTED -> planted(cells);
             case BATCH -> batch(cells, keys);
+            case TRANSFER -> transfer(cells);
+            case DRIVE -> drive(cells);
             case DRAWN -> drawn(cells);
             case DELIVERED -> both(lot(cells), cells.amount(Kind.MASS, MASS), Fact.CompostDelivered::new);
             case SPOILED -> both(lot(cells), spoiled(cells), Fact.CompostSpoiled::new);
@@ -112,12 +117,9 @@ final class LogRow {
         Optional<String> field = field(cells);
         Optional<Double> area = cells.amount(Kind.AREA, AREA);
         Optional<String> planter = cells.optionalId(MACHINE, "planter", ids.planters());
-        List<String> loads = cells.loads();
-        if (loads.size() > 1) {
-            cells.problem(LOAD, "names " + loads.size() + " loads", "write one line for each load");
-        }
-        boolean without = loads.contains(Fact.Planted.NO_LOAD);
-        Optional<String> load = loads.stream().findFirst().filter(id -> !without);
+        Optional<String> named = oneLoad(cells);
+        boolean without = named.filter(Fact.Planted.NO_LOAD::equals).isPresent();
+        Optional<String> load = named.filter(id -> !without);
         return both(field, area, (id, ha) -> new Fact.Planted(id, ha, planter, load, without));
     }
 
@@ -129,6 +131,26 @@ final class LogRow {
                 rig,
                 new LotCell(keys, ids.lots()).kgByLot(),
                 (id, kgByLot) -> new Fact.BatchMade(id, kgByLot, loads, place));
+    }
+
+    private Optional<Fact> transfer(LogCells cells) {
+        Optional<String> rig = cells.id(MACHINE, "rig", ids.rigs());
+        Optional<Double> litres = cells.amount(Kind.VOLUME, VOLUME);
+        Optional<String> load = oneLoad(cells);
+        return both(rig, litres, (id, amount) -> new Fact.Transferred(id, amount, load));
+    }
+
+    private Optional<Fact> drive(LogCells cells) {
+        Optional<String> machine = cells.id(MACHINE, "machine", ids.machines());
+        return both(machine, cells.way(ids.places()), (id, way) -> new Fact.Driven(id, way.get(0), way.get(1)));
+    }
+
+    private static Optional<String> oneLoad(LogCells cells) {
+        List<String> loads = cells.loads();
+        if (loads.size() > 1) {
+            cells.problem(LOAD, "names " + loads.size() + " loads", "write one line for each load");
+        }
+        return loads.stream().findFirst();
     }
 
     private Optional<Fact> drawn(LogCells cells) {

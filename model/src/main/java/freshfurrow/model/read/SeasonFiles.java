@@ -34,12 +34,27 @@ public final class SeasonFiles {
     }
 
     /**
+     * Reads a season with one more variant, which is on no disk yet.
+     *
+     * @param season as for {@link #read(Path, List)}
+     * @param variants as for {@link #read(Path, List)}
+     * @param last a merge patch over those
+     */
+    public static Reading read(Path season, List<Path> variants, TextFile last) {
+        return sources(season, variants, Optional.of(last)).reading();
+    }
+
+    /**
      * Reads a season, and gives all that was read along with it.
      *
-     * @param season as for {@link #read}
-     * @param variants as for {@link #read}
+     * @param season as for {@link #read(Path, List)}
+     * @param variants as for {@link #read(Path, List)}
      */
     public static SeasonSources sources(Path season, List<Path> variants) {
+        return sources(season, variants, Optional.empty());
+    }
+
+    private static SeasonSources sources(Path season, List<Path> variants, Optional<TextFile> last) {
         Path file = Files.isDirectory(season) ? season.resolve(USUAL_NAME) : season;
         List<Path> paths = new ArrayList<>(List.of(file));
         paths.addAll(variants);
@@ -53,6 +68,9 @@ public final class SeasonFiles {
             Node root = TreeReader.yaml(folder.readAnywhere(file, names.get(0)));
             for (int i = 1; i < paths.size(); i++) {
                 root = patched(root, TreeReader.yaml(folder.readAnywhere(paths.get(i), names.get(i))), problems);
+            }
+            if (last.isPresent()) {
+                root = patched(root, TreeReader.yaml(last.get()), problems);
             }
             read = new SeasonBinder(folder, problems).bind(root);
         } catch (FileProblem e) {
