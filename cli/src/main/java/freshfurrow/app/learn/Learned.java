@@ -34,7 +34,7 @@ public record Learned(GivenSeason given, Season season, int entries, Lessons les
                 Learning.of(logged.season(), logged.log()));
     }
 
-    /** What the season file would say of it; empty when it is not told apart, or no value of the season file's key can say it. */
+    /** What the season file would say of it; empty when it does not differ, or no value of the season file's key can say it. */
     public Optional<LearnedValue> value(Lesson lesson) {
         return new LearnedValues(season).of(lesson);
     }
@@ -42,6 +42,8 @@ public record Learned(GivenSeason given, Season season, int entries, Lessons les
     /** All that the season file would say. */
     public List<LearnedValue> values() {
         LearnedValues values = new LearnedValues(season);
-        return lessons.lessons().stream().flatMap(lesson -> values.of(lesson).stream()).toList();
+        return lessons.lessons().stream()
+                .flatMap(lesson -> values.of(lesson).stream())
+                .toList();
     }
 }

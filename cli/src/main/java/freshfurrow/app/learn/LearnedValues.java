@@ -2,7 +2,6 @@ package freshfurrow.app.learn;
 
 import freshfurrow.model.learn.FigureText;
 import freshfurrow.model.learn.Lesson;
-import freshfurrow.model.learn.Taught;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Season;
@@ -11,7 +10,7 @@ import freshfurrow.model.season.Swath;
 import java.util.List;
 import java.util.Optional;
 
-/** What a season file would say of what its log tells apart. */
+/** What a season file would say of the figures that differ by its log. */
 final class LearnedValues {
     private final Season season;
     private final FigureText text;
@@ -21,11 +20,9 @@ final class LearnedValues {
         text = new FigureText(season.units());
     }
 
-    /** Empty when it is not told apart, or no value of the season file's key can say it. */
+    /** Empty when it does not differ, or no value of the season file's key can say it. */
     Optional<LearnedValue> of(Lesson lesson) {
-        return lesson.isToldApart()
-                ? of(lesson, lesson.estimate().orElseThrow().mean())
-                : Optional.empty();
+        return lesson.differs() ? of(lesson, lesson.estimate().orElseThrow().mean()) : Optional.empty();
     }
 
     private Optional<LearnedValue> of(Lesson lesson, double figure) {
@@ -35,7 +32,9 @@ final class LearnedValues {
             case ROAD_SPEED -> value(lesson, figure, season.hasRig(lesson.of()) ? "rigs" : kind(lesson), "roadSpeed");
             case FIELD_CAPACITY -> capacity(lesson, figure);
             case DRYING ->
-                Optional.of(new LearnedValue(List.of("drying", lesson.of()), text.of(Taught.DRYING, figure)));
+                Optional.of(new LearnedValue(List.of("drying", lesson.of()), text.of(lesson.figure(), figure)));
+            case SPREAD ->
+                Optional.of(new LearnedValue(List.of("spread", lesson.of()), text.of(lesson.figure(), figure)));
         };
     }
 

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** A variant of a season, with what its log tells apart from chance. */
+/** A variant of a season, with what differs by its log from the season file by more than chance. */
 public final class LearnedVariant {
     private LearnedVariant() {}
 
@@ -24,7 +24,7 @@ public final class LearnedVariant {
      * Writes it.
      *
      * @param force whether a file that is there is replaced
-     * @throws Refused when nothing is told apart, when the season with those values cannot be used, or when the file is there unasked or
+     * @throws Refused when nothing differs, when the season with those values cannot be used, or when the file is there unasked or
      *     cannot be written; then nothing is
      */
     public static void write(Learned learned, Path file, boolean force) {
@@ -52,7 +52,8 @@ public final class LearnedVariant {
                     .computeIfAbsent(String.join("", value.path().subList(1, last)), id -> new ArrayList<>())
                     .add(value.path().get(last) + ": " + value.text());
         }
-        StringBuilder text = new StringBuilder("# What the log of this season tells apart from chance, in place of what the season file says.\n");
+        StringBuilder text = new StringBuilder(
+                "# By the log of this season, where it differs from the season file by more than chance.\n");
         parts.forEach((part, byId) -> {
             text.append(part).append(":");
             byId.forEach((id, values) -> text.append(id.isEmpty() ? " " : "\n  " + id + ": ")

@@ -88,7 +88,7 @@ public sealed interface LogRefusal extends Refusal {
     }
 
     /**
-     * The log tells nothing apart from what the season file says.
+     * Nothing in the log differs from what the season file says by more than chance.
      *
      * @param file that was to be made of it
      */

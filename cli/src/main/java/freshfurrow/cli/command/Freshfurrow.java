@@ -56,6 +56,7 @@ public final class Freshfurrow implements Runnable {
             AuditCommand.class,
             LogCommand.class,
             TraceCommand.class,
+            LearnCommand.class,
             CompareCommand.class,
             SupplyCommand.class,
             MixCommand.class,

@@ -2,6 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.app.input.GivenPlan;
 import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.learn.Learned;
 import freshfurrow.app.log.LogOrder;
 import freshfurrow.app.log.Logbook;
 import java.nio.file.Path;
@@ -34,8 +35,19 @@ final class LogArguments {
     private Optional<LocalDateTime> now = Optional.empty();
 
     Logbook logbook() {
-        return new Logbook(
-                new LogOrder(season.given(), file, plan.map(GivenPlan::new), false, now),
-                new SeasonClock(Clock.systemUTC()));
+        return new Logbook(order(false), clock());
+    }
+
+    /** What the log teaches, whether or not the season's files have changed since the plan was made. */
+    Learned learned() {
+        return Learned.by(order(true), clock());
+    }
+
+    private LogOrder order(boolean changed) {
+        return new LogOrder(season.given(), file, plan.map(GivenPlan::new), changed, now);
+    }
+
+    private static SeasonClock clock() {
+        return new SeasonClock(Clock.systemUTC());
     }
 }

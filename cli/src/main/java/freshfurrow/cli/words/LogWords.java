@@ -35,6 +35,6 @@ final class LogWords implements LogRefusal.Visitor<String> {
 
     @Override
     public String visit(LogRefusal.NothingLearned refusal) {
-        return refusal.file() + ": nothing is told apart from what the season file says, so it was not written";
+        return refusal.file() + ": nothing differs from the season file by more than chance, so it was not written";
     }
 }

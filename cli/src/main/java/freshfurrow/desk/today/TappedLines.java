@@ -51,8 +51,7 @@ final class TappedLines {
         }
         cells.computeIfPresent(Column.AMOUNT, (column, typed) -> written(cells, typed));
         cells.computeIfPresent(
-                Column.TOOK,
-                (column, typed) -> TypedQuantity.asWritten(typed, Kind.TIME, usual(Kind.TIME))
+                Column.TOOK, (column, typed) -> TypedQuantity.asWritten(typed, Kind.TIME, usual(Kind.TIME))
                         .orElse(typed));
         return cells;
     }

@@ -43,6 +43,7 @@ final class HelpIT {
                           audit       Check a plan against the rules of its season.
                           log         Log what was done in a season, and list it.
                           trace       Trace a field back to its compost, or a compost lot to its fields.
+                          learn       Compare the season file with what the log says.
                           compare     Compare variants of a season over many springs of its weather
                                         record.
                           supply      Find how much compost and water is enough in most springs, and by
@@ -84,6 +85,7 @@ final class HelpIT {
                 "audit",
                 "log",
                 "trace",
+                "learn",
                 "compare",
                 "supply",
                 "mix",
@@ -98,7 +100,20 @@ final class HelpIT {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"list", "planted", "batch", "drawn", "delivered", "spoiled", "rain", "down", "note", "void"})
+            strings = {
+                "list",
+                "planted",
+                "batch",
+                "transfer",
+                "drive",
+                "drawn",
+                "delivered",
+                "spoiled",
+                "rain",
+                "down",
+                "note",
+                "void"
+            })
     void helpOfAFactToLogSaysThatItStandsBehindTheSeason(String fact) throws Exception {
         Launcher.Result help = InProcess.run("log", "season.yaml", fact, "--help");
         assertThat(help.out()).contains("Usage: freshfurrow log SEASON " + fact, "Examples:", "  freshfurrow log ");

@@ -55,6 +55,8 @@ final class MistakesIT {
                 "log x --now noon list",
                 "trace x",
                 "trace x --field N40 --lot windrow",
+                "learn",
+                "learn x --out",
                 "mix",
                 "mix x --start 7am",
                 "calibrate x --jar-time 30"
@@ -96,6 +98,8 @@ final class MistakesIT {
                 "log @season --log @empty/none/log.csv planted N40 3ac --at 2027-04-20T10:00",
                 "trace @season --field N4",
                 "trace @season --field N40 --plan @broken.json",
+                "learn @missing",
+                "learn @season --log @broken.json",
                 "mix @missing",
                 "calibrate @missing",
                 "check @season --variant @missing.yaml",

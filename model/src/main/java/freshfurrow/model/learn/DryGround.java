@@ -81,10 +81,8 @@ final class DryGround {
             leftOut.count(LeftOut.NO_RAIN, judgements);
             return;
         }
-        Optional<LocalDateTime> unfit = said.stream()
-                .filter(entry -> !isFit(entry))
-                .map(Entry::at)
-                .reduce((before, after) -> after);
+        Optional<LocalDateTime> unfit =
+                said.stream().filter(entry -> !isFit(entry)).map(Entry::at).reduce((before, after) -> after);
         Optional<LocalDateTime> fit =
                 said.stream().filter(DryGround::isFit).map(Entry::at).findFirst();
         if (unfit.isPresent() && fit.isPresent() && !fit.get().isAfter(unfit.get())) {
@@ -124,9 +122,7 @@ final class DryGround {
     }
 
     private static Estimate estimate(GroupMedian median) {
-        double middle = median.medianLow() > 0
-                ? (median.medianLow() + median.medianHigh()) / 2
-                : median.medianHigh();
+        double middle = median.medianLow() > 0 ? (median.medianLow() + median.medianHigh()) / 2 : median.medianHigh();
         return new Estimate(middle, middle, median.low(), median.high(), OptionalDouble.empty());
     }
 }

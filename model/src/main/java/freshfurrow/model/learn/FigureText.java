@@ -19,7 +19,7 @@ public record FigureText(DisplayUnits units) {
 
     /** A number and its unit, as {@code 19.4 min}. */
     public String of(Taught figure, double si) {
-        return number(figure, si) + " " + unit(figure, si);
+        return (number(figure, si) + " " + unit(figure, si)).strip();
     }
 
     /** As {@code 18.6 to 20.3 min}; an end that is not known is said to be so. */
@@ -40,7 +40,7 @@ public record FigureText(DisplayUnits units) {
 
     /** @param like what is in the same unit */
     private String number(Taught figure, double si, double like) {
-        return number(si / kind(figure).toSi(1, unit(figure, like)));
+        return number(figure == Taught.SPREAD ? si : si / kind(figure).toSi(1, unit(figure, like)));
     }
 
     private static Kind kind(Taught figure) {
@@ -50,6 +50,7 @@ public record FigureText(DisplayUnits units) {
             case FIELD_CAPACITY -> Kind.AREA_PER_TIME;
             case ROAD_SPEED -> Kind.SPEED;
             case DRYING -> Kind.DRYING;
+            case SPREAD -> throw new IllegalArgumentException("a spread has no unit");
         };
     }
 
@@ -60,6 +61,7 @@ public record FigureText(DisplayUnits units) {
             case FIELD_CAPACITY -> units.area() == AreaUnit.ACRE ? "ac/h" : "ha/h";
             case ROAD_SPEED -> units.distance() == DistanceUnit.MILE ? "mph" : "km/h";
             case DRYING -> units.area() == AreaUnit.ACRE ? "d/in" : "d/mm";
+            case SPREAD -> "";
         };
     }
 }

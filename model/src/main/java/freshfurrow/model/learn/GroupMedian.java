@@ -32,10 +32,7 @@ record GroupMedian(double medianLow, double medianHigh, double low, double high)
         return rank == 0
                 ? Optional.empty()
                 : Optional.of(new GroupMedian(
-                        Medians.ofSorted(lows),
-                        Medians.ofSorted(highs),
-                        lows[rank - 1],
-                        highs[highs.length - rank]));
+                        Medians.ofSorted(lows), Medians.ofSorted(highs), lows[rank - 1], highs[highs.length - rank]));
     }
 
     /** How many groups there are. */
@@ -65,8 +62,8 @@ record GroupMedian(double medianLow, double medianHigh, double low, double high)
     /** Each group's median, sorted. */
     private static double[] byGroup(List<Observation> observations, ToDoubleFunction<Observation> figure) {
         Map<Object, List<Double>> byGroup = new LinkedHashMap<>();
-        observations.forEach(one -> byGroup.computeIfAbsent(one.group(), group -> new ArrayList<>())
-                .add(figure.applyAsDouble(one)));
+        observations.forEach(one ->
+                byGroup.computeIfAbsent(one.group(), group -> new ArrayList<>()).add(figure.applyAsDouble(one)));
         return byGroup.values().stream()
                 .mapToDouble(figures -> Medians.of(
                         figures.stream().mapToDouble(Double::doubleValue).toArray()))

@@ -46,6 +46,12 @@ public final class Learning {
         if (byRule) {
             lessons.addAll(new DryGround(season, standing, leftOut).lessons());
         }
+        season.spread().ifPresent(spread -> {
+            lessons.add(paces.spread(Taught.BATCH_TIME, "batchTime", spread.batch()));
+            lessons.add(paces.spread(Taught.TRANSFER_RATE, "transfer", spread.transfer()));
+            lessons.add(paces.spread(Taught.ROAD_SPEED, "drive", spread.drive()));
+            lessons.add(paces.spread(Taught.FIELD_CAPACITY, "planting", spread.planting()));
+        });
         return new Lessons(lessons, leftOut.all(), byRule);
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * What a log teaches of one figure.
  *
- * @param of id of the machine, or the drainage class as the season file names it
+ * @param of id of the machine, or the drainage class or the spread as the season file names it
  * @param fileFigure what the season file says, in the unit of {@link Taught}
  * @param observations how many entries, or fields after rain, tell of it
  * @param groups on how many days of the machine, or after how many rains, they were made
@@ -14,8 +14,8 @@ import java.util.Optional;
 public record Lesson(
         Taught figure, String of, double fileFigure, int observations, int groups, Optional<Estimate> estimate) {
 
-    /** Whether the season file's figure lies outside the interval. */
-    public boolean isToldApart() {
+    /** Whether the season file's figure lies outside the interval, and so differs by more than chance. */
+    public boolean differs() {
         return estimate.filter(made -> fileFigure < made.low() || fileFigure > made.high())
                 .isPresent();
     }

@@ -20,8 +20,8 @@ public record Lessons(List<Lesson> lessons, Map<LeftOut, Integer> leftOut, boole
         leftOut = Collections.unmodifiableMap(counts);
     }
 
-    /** Those whose figure in the season file is told apart from what the log says. */
-    public List<Lesson> toldApart() {
-        return lessons.stream().filter(Lesson::isToldApart).toList();
+    /** Those whose figure in the season file differs from what the log says by more than chance. */
+    public List<Lesson> differing() {
+        return lessons.stream().filter(Lesson::differs).toList();
     }
 }

@@ -2,7 +2,6 @@ package freshfurrow.model.learn;
 
 import static freshfurrow.model.quantity.Factors.M2_PER_HA;
 
-import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Machine;
@@ -43,9 +42,8 @@ final class Paces {
             took(Taught.TRANSFER_RATE, transferred.rig(), work, expectedS);
         } else if (fact instanceof Fact.Planted planted) {
             String id = planted.planter().orElseThrow();
-            double expectedS = planted.areaHa()
-                    * M2_PER_HA
-                    / season.applicator(id).fieldCapacityM2PerS();
+            double expectedS =
+                    planted.areaHa() * M2_PER_HA / season.applicator(id).fieldCapacityM2PerS();
             took(Taught.FIELD_CAPACITY, id, work, expectedS);
         } else if (fact instanceof Fact.Driven driven) {
             driven(work, driven);
@@ -106,6 +104,45 @@ final class Paces {
         return new Lesson(figure, id, fileFigure, seen.size(), GroupMedian.groups(seen), estimate);
     }
 
+    /**
+     * How much the times of all machines at some work vary. Pieces of a day have part of that in common, so of each machine's day it is the first
+     * that counts.
+     *
+     * @param key of the spread in the season file
+     */
+    Lesson spread(Taught figure, String key, double fileFigure) {
+        List<Observation> firsts = new ArrayList<>();
+        logs.getOrDefault(figure, Map.of()).forEach((machine, seen) -> {
+            if (GroupMedian.groups(seen) >= Learning.LEAST_GROUPS) {
+                firsts.addAll(distances(machine, seen));
+            }
+        });
+        Optional<Estimate> estimate = GroupMedian.of(firsts).map(distance -> {
+            double middle = variation(DEVIATIONS * distance.medianLow());
+            return new Estimate(
+                    middle,
+                    middle,
+                    variation(DEVIATIONS * distance.low()),
+                    variation(DEVIATIONS * distance.high()),
+                    OptionalDouble.empty());
+        });
+        return new Lesson(Taught.SPREAD, key, fileFigure, firsts.size(), firsts.size(), estimate);
+    }
+
+    /** How far the first of each day is from the median. */
+    private static List<Observation> distances(String machine, List<Observation> seen) {
+        double median = Medians.of(seen.stream().mapToDouble(Observation::low).toArray());
+        Map<Object, Observation> firsts = new LinkedHashMap<>();
+        seen.forEach(one -> firsts.putIfAbsent(
+                one.group(), Observation.exact(List.of(machine, one.group()), Math.abs(one.low() - median))));
+        return List.copyOf(firsts.values());
+    }
+
+    /** The coefficient of variation of what is lognormal, by the standard deviation of its logarithm. */
+    private static double variation(double deviation) {
+        return Math.sqrt(Math.expm1(deviation * deviation));
+    }
+
     private static Estimate estimate(Taught figure, double fileFigure, GroupMedian median, double deviation) {
         double variance = deviation * deviation;
         double low = figure.at(fileFigure, Math.exp(median.low() + variance / 2));
@@ -115,7 +152,7 @@ final class Paces {
                 figure.at(fileFigure, Math.exp(median.medianLow())),
                 Math.min(low, high),
                 Math.max(low, high),
-                OptionalDouble.of(Math.sqrt(Math.expm1(variance))));
+                OptionalDouble.of(variation(deviation)));
     }
 
     private static double deviation(List<Observation> seen) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +24,8 @@ final class SoundWork {
 
     private final Season season;
     private final List<TimedWork> timed = new ArrayList<>();
-    private final Map<Entry, LeftOut> wrong = new IdentityHashMap<>();
+    /** By the number of the entry. */
+    private final Map<Integer, LeftOut> wrong = new HashMap<>();
 
     private SoundWork(Season season) {
         this.season = season;
@@ -34,16 +34,14 @@ final class SoundWork {
     /** @param standing entries that count, by time */
     static List<TimedWork> of(Season season, List<Entry> standing, LeftOutCounts leftOut) {
         SoundWork work = new SoundWork(season);
-        standing.stream()
-                .filter(entry -> TimedWork.isTimed(entry.fact()))
-                .forEach(entry -> work.take(entry, leftOut));
-        work.findOverlaps();
+        standing.stream().filter(entry -> TimedWork.isTimed(entry.fact())).forEach(entry -> work.take(entry, leftOut));
         work.findByLoad(standing);
+        work.findOverlaps();
         EnumMap<LeftOut, Integer> counts = new EnumMap<>(LeftOut.class);
         work.wrong.values().forEach(why -> counts.merge(why, 1, Integer::sum));
         counts.forEach(leftOut::count);
         return work.timed.stream()
-                .filter(one -> !work.wrong.containsKey(one.entry()))
+                .filter(one -> !work.wrong.containsKey(one.entry().number()))
                 .toList();
     }
 
@@ -54,7 +52,9 @@ final class SoundWork {
             leftOut.count(LeftOut.NO_MACHINE);
         } else {
             timed.add(new TimedWork(
-                    entry, TimedWork.machine(entry.fact()).orElseThrow(), entry.took().orElseThrow()));
+                    entry,
+                    TimedWork.machine(entry.fact()).orElseThrow(),
+                    entry.took().orElseThrow()));
         }
     }
 
@@ -69,8 +69,8 @@ final class SoundWork {
             TimedWork last = its.get(0);
             for (TimedWork next : its.subList(1, its.size())) {
                 if (isTooEarly(next.begin(), last.entry().at())) {
-                    wrong.put(last.entry(), LeftOut.OVERLAP);
-                    wrong.put(next.entry(), LeftOut.OVERLAP);
+                    contradicts(last.entry(), LeftOut.OVERLAP);
+                    contradicts(next.entry(), LeftOut.OVERLAP);
                 }
                 last = next.entry().at().isAfter(last.entry().at()) ? next : last;
             }
@@ -115,7 +115,7 @@ final class SoundWork {
     /** What says no time is left out for that already. */
     private void contradicts(Entry entry, LeftOut why) {
         if (entry.took().isPresent()) {
-            wrong.putIfAbsent(entry, why);
+            wrong.putIfAbsent(entry.number(), why);
         }
     }
 

@@ -11,7 +11,9 @@ public enum Taught {
     /** Of a machine: its speed on the road, m/s. */
     ROAD_SPEED(false),
     /** Of a drainage class: how long rain closes its fields, days per mm. */
-    DRYING(true);
+    DRYING(true),
+    /** Of the times of all machines at some work: their coefficient of variation, 0 or more. */
+    SPREAD(true);
 
     private final boolean longer;
 

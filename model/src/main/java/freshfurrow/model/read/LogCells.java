@@ -91,9 +91,8 @@ final class LogCells {
     /** Where a drive began and ended: two places in one cell. */
     Optional<List<String>> way(Collection<String> known) {
         String remedy = "write where it began and where it ended, like yard N80";
-        Optional<List<String>> ends = needed(PLACE, remedy).map(text -> BETWEEN_IDS
-                .splitAsStream(text.strip())
-                .toList());
+        Optional<List<String>> ends = needed(PLACE, remedy)
+                .map(text -> BETWEEN_IDS.splitAsStream(text.strip()).toList());
         if (ends.isEmpty()) {
             return Optional.empty();
         }

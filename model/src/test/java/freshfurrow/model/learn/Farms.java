@@ -6,6 +6,7 @@ import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.TimeSpread;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
 import java.nio.file.Path;
@@ -26,6 +27,7 @@ final class Farms {
                 .change()
                 .rain(List.of())
                 .ground(Optional.empty())
+                .spread(Optional.of(TimeSpread.USUAL))
                 .season();
     }
 

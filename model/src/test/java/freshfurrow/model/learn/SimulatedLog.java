@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -45,6 +46,7 @@ final class SimulatedLog {
     private final Map<String, LocalDateTime> free = new HashMap<>();
     private final Map<String, Double> days = new HashMap<>();
     private final List<Entry> entries = new ArrayList<>();
+    private boolean asWritten;
 
     SimulatedLog(Season season, Plan plan, long seed) {
         this(season, plan, seed, SPREAD);
@@ -57,18 +59,28 @@ final class SimulatedLog {
         random = new Random(seed);
     }
 
+    /** The log of a season that has the right figures. */
+    static SeasonLog asTheSeasonFileSays(Season season, Plan plan, long seed) {
+        SimulatedLog simulated = new SimulatedLog(season, plan, seed);
+        simulated.asWritten = true;
+        return simulated.log();
+    }
+
     /** The figure that a season file should have. */
     double truth(Lesson lesson) {
         if (lesson.figure() == Taught.DRYING) {
-            Drainage drainage = Drainage.valueOf(lesson.of().toUpperCase(java.util.Locale.ROOT));
+            Drainage drainage = Drainage.valueOf(lesson.of().toUpperCase(Locale.ROOT));
             return lesson.fileFigure()
-                    * drying.computeIfAbsent(drainage, key -> 0.7 + 0.8 * random.nextDouble());
+                    * drying.computeIfAbsent(drainage, key -> asWritten ? 1 : 0.7 + 0.8 * random.nextDouble());
+        }
+        if (lesson.figure() == Taught.SPREAD) {
+            return spread;
         }
         return lesson.figure().at(lesson.fileFigure(), timesAsLong(lesson.figure(), lesson.of()));
     }
 
     private double timesAsLong(Taught figure, String machine) {
-        return truths.computeIfAbsent(figure + machine, key -> 0.8 + 0.5 * random.nextDouble());
+        return truths.computeIfAbsent(figure + machine, key -> asWritten ? 1 : 0.8 + 0.5 * random.nextDouble());
     }
 
     SeasonLog log() {
@@ -90,8 +102,7 @@ final class SimulatedLog {
         } else if (activity instanceof Activity.Transfer transfer) {
             Rig rig = season.rig(machine);
             String planter = planterOf.get(transfer.load());
-            String boundTo = season.applicator(planter).on().orElse(planter);
-            if (boundTo.equals(machine)) {
+            if (season.oneWith(machine).contains(planter)) {
                 return;
             }
             free.put(machine, later(free(machine), free(planter)));
@@ -102,17 +113,15 @@ final class SimulatedLog {
                     new Fact.Transferred(machine, transfer.litres(), Optional.of(transfer.load())));
             free.put(planter, free(machine));
         } else if (activity instanceof Activity.Planting planting) {
-            double expectedS = planting.areaHa()
-                    * M2_PER_HA
-                    / season.applicator(machine).fieldCapacityM2PerS();
+            double expectedS =
+                    planting.areaHa() * M2_PER_HA / season.applicator(machine).fieldCapacityM2PerS();
             Optional<String> load =
                     planting instanceof Activity.Plant plant ? Optional.of(plant.load()) : Optional.empty();
             log(
                     machine,
                     activity.start(),
                     drawn(Taught.FIELD_CAPACITY, machine, expectedS, activity),
-                    new Fact.Planted(
-                            planting.field(), planting.areaHa(), Optional.of(machine), load, load.isEmpty()));
+                    new Fact.Planted(planting.field(), planting.areaHa(), Optional.of(machine), load, load.isEmpty()));
         } else if (activity instanceof Activity.Move move && !move.from().equals(move.to())) {
             double metres = season.distances().metres(move.from(), move.to());
             double speed = season.machines()
@@ -156,8 +165,7 @@ final class SimulatedLog {
         double seconds = expectedS
                 * timesAsLong(figure, machine)
                 * Math.exp(day + random.nextGaussian() * sigma - sigma * sigma);
-        return Duration.ofSeconds(
-                QUARTER_OF_A_MINUTE_S * Math.max(1, Math.round(seconds / QUARTER_OF_A_MINUTE_S)));
+        return Duration.ofSeconds(QUARTER_OF_A_MINUTE_S * Math.max(1, Math.round(seconds / QUARTER_OF_A_MINUTE_S)));
     }
 
     private void log(String machine, LocalDateTime planned, Duration took, Fact fact) {
@@ -167,7 +175,9 @@ final class SimulatedLog {
     }
 
     private LocalDateTime free(String machine) {
-        return free.getOrDefault(machine, LocalDateTime.MIN);
+        return season.oneWith(machine).stream()
+                .map(one -> free.getOrDefault(one, LocalDateTime.MIN))
+                .reduce(LocalDateTime.MIN, SimulatedLog::later);
     }
 
     private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {

@@ -68,6 +68,34 @@ class RightLogTest {
     }
 
     @Test
+    void workMaySayHowLongItTook() {
+        List<Entry> entries = WrittenLog.timed(
+                        season,
+                        "1,2027-04-20T11:00,batch,,R1,L0001,windrow,30 lb,,17.5 min,,",
+                        "2,2027-04-20T11:30,transfer,,R1,L0001,,500 L,,9 min,,hose kinked",
+                        "3,2027-04-20T12:00,transfer,,R1,,,500 L,,,,",
+                        "4,2027-04-20T12:30,drive,yard N40,P1,,,,,1.5 h,,",
+                        "5,2027-04-20T15:10,planted,N40,P1,L0001,,15 ac,,3 h,,")
+                .log()
+                .entries();
+
+        assertThat(entries)
+                .extracting(entry -> entry.took().map(Duration::toSeconds))
+                .containsExactly(
+                        Optional.of(1050L),
+                        Optional.of(540L),
+                        Optional.empty(),
+                        Optional.of(5400L),
+                        Optional.of(10800L));
+        assertThat(entries.subList(1, 4))
+                .extracting(Entry::fact)
+                .containsExactly(
+                        new Fact.Transferred("R1", 500, Optional.of("L0001")),
+                        new Fact.Transferred("R1", 500, Optional.empty()),
+                        new Fact.Driven("P1", "yard", "N40"));
+    }
+
+    @Test
     void allOtherFactsHaveTheirOwnCells() {
         SeasonLog log = WrittenLog.of(
                         season,

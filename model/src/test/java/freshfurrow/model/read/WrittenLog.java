@@ -12,10 +12,17 @@ import java.util.List;
 
 /** A log written for a test, of the season of {@link WrittenSeason#RIGHT}. */
 record WrittenLog(LogContext context, String text) {
+    private static final String TIMED_HEADER = "entry,at,fact,place,machine,load,lot,amount,until,took,voids,note\n";
+
     static final String HEADER = "entry,at,fact,place,machine,load,lot,amount,until,voids,note\n";
 
     static WrittenLog of(Season season, String... lines) {
         return new WrittenLog(LogContext.of(season), HEADER + String.join("\n", lines));
+    }
+
+    /** A log whose lines may say how long things took, after until. */
+    static WrittenLog timed(Season season, String... lines) {
+        return new WrittenLog(LogContext.of(season), TIMED_HEADER + String.join("\n", lines));
     }
 
     LogReading read() {

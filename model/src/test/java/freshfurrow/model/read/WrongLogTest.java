@@ -77,6 +77,41 @@ class WrongLogTest {
         assertThat(WrittenLog.of(season, line).problems()).containsExactly("log.csv:2: " + problem);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,17,,         | took: 17 has no unit; write a time like 20 min
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,17 lb,,      | took: lb is not a unit of a time; use one of min, h, s, d, like 20 min
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,-17 min,,    | took: -17 min is out of range; use 1 s to 24 h
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,0 s,,        | took: 0 s is out of range; use 1 s to 24 h
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,25 h,,       | took: 25 h is out of range; use 1 s to 24 h
+            1,2027-04-20T11:00,batch,,R1,,windrow,30 lb,,1e999 min,,  | took: '1e999 min' is not a quantity; write a time like 20 min
+            1,2027-04-20T11:00,rain,,,,,0.8 in,,1 h,,                 | took: says '1 h', which does not go with rain; leave the cell empty
+            1,2027-04-20T11:00,transfer,,P1,,,600 gal,,9 min,,        | machine: there is no rig P1; did you mean R1?
+            1,2027-04-20T11:00,transfer,,R1,,,,,9 min,,               | amount: is missing; write a volume like 600 gal
+            1,2027-04-20T11:00,transfer,,R1,L1 L2,,600 gal,,9 min,,   | load: names 2 loads; write one line for each load
+            1,2027-04-20T11:00,drive,yard,R1,,,,,9 min,,              | place: 'yard' is not a way from one place to another; write where it began and where it ended, like yard N80
+            1,2027-04-20T11:00,drive,yard yard,R1,,,,,9 min,,         | place: 'yard yard' is not a way from one place to another; write where it began and where it ended, like yard N80
+            1,2027-04-20T11:00,drive,yard N4,R1,,,,,9 min,,           | place: there is no place N4; did you mean N40?
+            1,2027-04-20T11:00,drive,,R1,,,,,9 min,,                  | place: is missing; write where it began and where it ended, like yard N80
+            1,2027-04-20T11:00,drive,yard N40,X9,,,,,9 min,,          | machine: there is no machine X9; known are P1, R1
+            """)
+    void aWrongCellOfTimedWorkIsOneLineWithItsPlace(String line, String problem) {
+        assertThat(WrittenLog.timed(season, line).problems()).containsExactly("log.csv:2: " + problem);
+    }
+
+    @Test
+    void aRigEndsNoTwoTransfersAndAMachineNoTwoDrivesAtOnce() {
+        assertThat(WrittenLog.timed(
+                                season,
+                                "1,2027-04-20T11:00,transfer,,R1,,,600 gal,,9 min,,",
+                                "2,2027-04-20T11:00,transfer,,R1,L2,,500 gal,,8 min,,",
+                                "3,2027-04-20T12:00,drive,yard N40,P1,,,,,9 min,,",
+                                "4,2027-04-20T12:00,drive,well N40,P1,,,,,8 min,,")
+                        .problems())
+                .hasSize(2)
+                .allSatisfy(problem -> assertThat(problem).contains("says the same for the same time"));
+    }
+
     @Test
     void allProblemsAreListedInTheOrderOfLines() {
         assertThat(WrittenLog.of(
@@ -233,10 +268,10 @@ class WrongLogTest {
     void aLogNeedsItsColumns() {
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,amount\n").problems())
                 .containsExactly("log.csv:1: has no column fact; start it with a header row like"
-                        + " entry,at,fact,place,machine,load,lot,amount,until,voids,note");
+                        + " entry,at,fact,place,machine,load,lot,amount,until,took,voids,note");
         assertThat(new WrittenLog(LogContext.of(season), "entry,at,fact,feild,amount (ac)\n").problems())
                 .containsExactly(
-                        "log.csv:1: the column 'feild' is not known; known are entry, at, fact, place, machine, load, lot, amount and 3 more",
+                        "log.csv:1: the column 'feild' is not known; known are entry, at, fact, place, machine, load, lot, amount and 4 more",
                         "log.csv:1: the column amount has the unit ac; write the unit after each amount, because the amounts in a log are of different kinds");
         assertThat(new WrittenLog(LogContext.of(season), "").problems())
                 .containsExactly("log.csv:1: is empty; start it with a row of column names");

@@ -112,7 +112,7 @@ class LogRoundTripTest {
         List<Entry> expected = new ArrayList<>();
         for (int number = 1; number <= count; number++) {
             RandomFacts.Written fact = facts.next();
-            Entry entry = new Entry(number, fact.at(), fact.fact(), fact.note());
+            Entry entry = new Entry(number, fact.at(), fact.fact(), fact.took(), fact.note());
             expected.add(entry);
             LogWriting writing = writer(season).add(List.of(fact.cells()));
             assertThat(writing).isEqualTo(new LogWriting.Added(List.of(entry), new SeasonLog(expected)));

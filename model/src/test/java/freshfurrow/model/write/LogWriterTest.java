@@ -37,8 +37,8 @@ class LogWriterTest {
 
         assertThat(file())
                 .content()
-                .isEqualTo("\ufeffentry,at,fact,place,machine,load,lot,amount,until,voids,note\r\n" + "1," + DAY
-                        + "T08:00,note,,,,,,,,\"cold, \"\"foggy\"\"\"\r\n");
+                .isEqualTo("\ufeffentry,at,fact,place,machine,load,lot,amount,until,took,voids,note\r\n" + "1," + DAY
+                        + "T08:00,note,,,,,,,,,\"cold, \"\"foggy\"\"\"\r\n");
     }
 
     @Test

@@ -33,7 +33,7 @@ final class RandomFacts {
         season.fields().forEach(field -> leftHa.put(field.id(), field.areaHa()));
     }
 
-    record Written(LocalDateTime at, Fact fact, String note, Map<Column, String> cells) {}
+    record Written(LocalDateTime at, Fact fact, Optional<Duration> took, String note, Map<Column, String> cells) {}
 
     Written next() {
         now = now.plusMinutes(1 + random.nextInt(30));
@@ -42,7 +42,7 @@ final class RandomFacts {
                 Column.AT,
                 random.nextBoolean() ? now.toString() : now.toString().replace('T', ' '));
         Fact fact =
-                switch (random.nextInt(10)) {
+                switch (random.nextInt(12)) {
                     case 0 -> planted(cells);
                     case 1 -> batch(cells);
                     case 2 -> drawn(cells);
@@ -52,12 +52,46 @@ final class RandomFacts {
                     case 6 -> down(cells);
                     case 7 -> judged(cells);
                     case 8 -> behind(cells);
+                    case 9 -> transfer(cells);
+                    case 10 -> drive(cells);
                     default -> noted(cells);
                 };
         if (random.nextInt(4) == 0) {
             cells.put(Column.NOTE, oneOf(List.of("dry", "said \"wait\", then went", "größer; 2 Säcke", "1,2,3")));
         }
-        return new Written(now, fact, cells.getOrDefault(Column.NOTE, ""), cells);
+        return new Written(now, fact, took(cells), cells.getOrDefault(Column.NOTE, ""), cells);
+    }
+
+    /** Work says how long it took half of the time. */
+    private Optional<Duration> took(Map<Column, String> cells) {
+        if (!List.of("planted", "batch", "transfer", "drive").contains(cells.get(Column.FACT))
+                || random.nextBoolean()) {
+            return Optional.empty();
+        }
+        int seconds = 1 + random.nextInt(86_400);
+        cells.put(Column.TOOK, seconds + " s");
+        return Optional.of(Duration.ofSeconds(seconds));
+    }
+
+    private Fact transfer(Map<Column, String> cells) {
+        Rig rig = oneOf(season.rigs());
+        double litres = 1 + random.nextDouble() * rig.nurseTankL();
+        Optional<String> load = random.nextBoolean() ? Optional.of("T" + random.nextInt(1000)) : Optional.empty();
+        cells.put(Column.FACT, "transfer");
+        cells.put(Column.MACHINE, rig.id());
+        cells.put(Column.AMOUNT, litres + " L");
+        load.ifPresent(id -> cells.put(Column.LOAD, id));
+        return new Fact.Transferred(rig.id(), litres, load);
+    }
+
+    private Fact drive(Map<Column, String> cells) {
+        String machine = oneOf(season.applicators()).id();
+        String from = oneOf(season.waterPoints()).id();
+        String to = oneOf(season.fields()).id();
+        cells.put(Column.FACT, "drive");
+        cells.put(Column.MACHINE, machine);
+        cells.put(Column.PLACE, from + oneOf(List.of(" ", ", ", ";")) + to);
+        return new Fact.Driven(machine, from, to);
     }
 
     private Fact planted(Map<Column, String> cells) {
