@@ -2,7 +2,7 @@ package freshfurrow.cli.command;
 
 import freshfurrow.app.learn.Learned;
 import freshfurrow.app.learn.LearnedVariant;
-import freshfurrow.cli.text.LessonsText;
+import freshfurrow.cli.words.LessonsText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -7,6 +7,7 @@ import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Season;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -67,16 +68,23 @@ class LearningRecoversTest {
         assertThat(alike).isGreaterThanOrEqualTo(leastOf(made));
     }
 
-    /** The least count of n that has no chance below {@link #CHANCE}, each right with a chance of 95 %. */
+    /** The least count of n that has no chance below {@link #CHANCE}, each right with a chance of 95 %; 0.05^n itself is too small a number. */
     private static int leastOf(int n) {
-        double chance = Math.pow(0.05, n);
+        double logChance = n * Math.log(0.05);
         double atMost = 0;
         int count = 0;
-        while (atMost + chance < CHANCE) {
-            atMost += chance;
+        while (atMost + Math.exp(logChance) < CHANCE) {
+            atMost += Math.exp(logChance);
             count++;
-            chance = chance * (n - count + 1) / count * 0.95 / 0.05;
+            logChance += Math.log((n - count + 1.0) / count * 0.95 / 0.05);
         }
         return count;
+    }
+
+    /** By hand: P(X <= 14 of 20) = 0.00033 and P(X <= 15 of 20) = 0.00257, so that 15 is the least with a chance of 1 in 1,000. */
+    @Test
+    void aCountOfTwentyMayBeFifteenAndOfThousandsNearlyAll() {
+        assertThat(leastOf(20)).isEqualTo(15);
+        assertThat(leastOf(2_000)).isBetween(1_860, 1_880);
     }
 }

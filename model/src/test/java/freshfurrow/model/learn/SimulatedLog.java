@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,6 +47,10 @@ final class SimulatedLog {
     private final Map<String, LocalDateTime> free = new HashMap<>();
     private final Map<String, Double> days = new HashMap<>();
     private final List<Entry> entries = new ArrayList<>();
+    private final Map<String, Plan.Batch> batches = new HashMap<>();
+    private final Map<String, List<String>> loadsOf = new HashMap<>();
+    private final Map<String, List<LocalDate>> plantedOn = new HashMap<>();
+    private final Map<String, Double> speeds = new HashMap<>();
     private boolean asWritten;
 
     SimulatedLog(Season season, Plan plan, long seed) {
@@ -57,6 +62,11 @@ final class SimulatedLog {
         this.plan = plan;
         this.spread = spread;
         random = new Random(seed);
+        season.machines().forEach(machine -> speeds.put(machine.id(), machine.roadSpeedMPerS()));
+        plan.batches().forEach(batch -> batches.put(batch.id(), batch));
+        plan.loads().forEach(load -> new LinkedHashSet<>(load.batches())
+                .forEach(batch ->
+                        loadsOf.computeIfAbsent(batch, id -> new ArrayList<>()).add(load.id())));
     }
 
     /** The log of a season that has the right figures. */
@@ -124,11 +134,7 @@ final class SimulatedLog {
                     new Fact.Planted(planting.field(), planting.areaHa(), Optional.of(machine), load, load.isEmpty()));
         } else if (activity instanceof Activity.Move move && !move.from().equals(move.to())) {
             double metres = season.distances().metres(move.from(), move.to());
-            double speed = season.machines()
-                    .filter(one -> one.id().equals(machine))
-                    .findFirst()
-                    .orElseThrow()
-                    .roadSpeedMPerS();
+            double speed = speeds.get(machine);
             if (metres > 0) {
                 log(
                         machine,
@@ -140,16 +146,10 @@ final class SimulatedLog {
     }
 
     private void batch(String machine, Activity.Extract extract) {
-        Plan.Batch batch = plan.batches().stream()
-                .filter(one -> one.id().equals(extract.batch()))
-                .findFirst()
-                .orElseThrow();
+        Plan.Batch batch = batches.get(extract.batch());
         Rig rig = season.rig(machine);
         double expectedS = rig.batchTimeS() * batch.compostKg() / rig.batchCompostKg();
-        List<String> loads = plan.loads().stream()
-                .filter(load -> load.batches().contains(batch.id()))
-                .map(Plan.Load::id)
-                .toList();
+        List<String> loads = loadsOf.getOrDefault(batch.id(), List.of());
         log(
                 machine,
                 extract.start(),
@@ -172,6 +172,11 @@ final class SimulatedLog {
         LocalDateTime end = later(planned, free(machine)).plus(took);
         free.put(machine, end);
         entries.add(new Entry(entries.size() + 1, end, fact, Optional.of(took), ""));
+        if (fact instanceof Fact.Planted planted) {
+            plantedOn
+                    .computeIfAbsent(planted.field(), field -> new ArrayList<>())
+                    .add(end.toLocalDate());
+        }
     }
 
     private LocalDateTime free(String machine) {
@@ -223,11 +228,8 @@ final class SimulatedLog {
 
     /** Work went on whatever rain fell, and nobody looks at a field that was planted. */
     private boolean isPlanted(Field field, LocalDate rain) {
-        return entries.stream()
-                .anyMatch(entry -> entry.fact() instanceof Fact.Planted planted
-                        && planted.field().equals(field.id())
-                        && !entry.at().toLocalDate().isBefore(rain)
-                        && entry.at().toLocalDate().isBefore(rain.plusDays(DAYS_BETWEEN_RAINS + 1)));
+        return plantedOn.getOrDefault(field.id(), List.of()).stream()
+                .anyMatch(date -> !date.isBefore(rain) && date.isBefore(rain.plusDays(DAYS_BETWEEN_RAINS + 1)));
     }
 
     private void add(LocalDateTime at, Fact fact) {

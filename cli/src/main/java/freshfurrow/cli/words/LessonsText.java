@@ -1,6 +1,8 @@
-package freshfurrow.cli.text;
+package freshfurrow.cli.words;
 
 import freshfurrow.app.learn.Learned;
+import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.Table;
 import freshfurrow.model.learn.Estimate;
 import freshfurrow.model.learn.FigureText;
 import freshfurrow.model.learn.Learning;
