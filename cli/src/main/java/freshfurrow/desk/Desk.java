@@ -4,6 +4,7 @@ import freshfurrow.app.editing.SeasonEditing;
 import freshfurrow.app.output.CrewKeyFile;
 import freshfurrow.desk.ask.AskDesk;
 import freshfurrow.desk.ask.ComparisonDesk;
+import freshfurrow.desk.ask.LearnDesk;
 import freshfurrow.desk.ask.PaperDesk;
 import freshfurrow.desk.begin.BeginDesk;
 import freshfurrow.desk.planning.PlanningDesk;
@@ -68,6 +69,7 @@ public final class Desk implements AutoCloseable {
                 new TodayDesk(season, events),
                 new AskDesk(season),
                 new PaperDesk(season),
+                new LearnDesk(season),
                 comparison,
                 new ShareDesk(order.shared(), address -> opened.get().link(address, Role.CREW)),
                 routes -> routes.post("/api/end", Role.OWNER, (none, by) -> {

@@ -1,6 +1,7 @@
 // Questions about the plan and the season, and what people take along.
 import { ask, tell, follow } from "/desk/server.js";
 import { make, fill, attempt, problemList, say } from "/desk/make.js";
+import { learning } from "/desk/learning.js";
 
 let unfollow = null;
 
@@ -90,12 +91,13 @@ export const asking = {
   async show(main, [first]) {
     const [questions, compared] = await Promise.all([ask("/api/ask"), ask("/api/compare")]);
     const draw = (state) => (state.run && state.run.state === "underway" && document.getElementById("compare-stop") ? farther(state.run) : fill(main.querySelector("#compared"), comparison(state, draw)));
+    const lessons = await learning(async () => draw(await ask("/api/compare")));
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
         make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),
           questions.heldBack.length > 0 ? lines(questions.heldBack, "What each bottleneck costs") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
         paper(questions.days)] : [make("p", { class: "aside" }, "The season has no plan yet to ask about.")]),
-      make("div", { id: "compared" }, comparison(compared, draw)));
+      lessons, make("div", { id: "compared" }, comparison(compared, draw)));
     unfollow = follow("compare", draw);
     say("");
   },

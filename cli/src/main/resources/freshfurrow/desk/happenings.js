@@ -18,6 +18,8 @@ export function happenings(day, farmNow, log) {
     entry("planted", "Planted without extract", [select("planted", "Field", fields), input("planted-area", "Area", { type: "text" })], () => ({ fact: "planted", place: valueOf("planted"), amount: valueOf("planted-area"), load: "none" })),
     entry("delivered", "Compost came", [select("delivered", "Lot", day.lots), input("delivered-mass", "Amount", { type: "text" })], () => ({ fact: "delivered", lot: valueOf("delivered"), amount: valueOf("delivered-mass") })),
     entry("spoiled", "Compost spoiled", [select("spoiled", "Lot", day.lots), input("spoiled-mass", "Amount", { type: "text", value: "all" })], () => ({ fact: "spoiled", lot: valueOf("spoiled"), amount: valueOf("spoiled-mass") })),
+    entry("transfer", "A transfer was timed", [select("transfer", "Rig", day.rigs), input("transfer-amount", "Amount", { type: "text", placeholder: "like 600 gal" }), input("transfer-took", "pumped for", { type: "text", placeholder: "like 9.5 min" })], () => ({ fact: "transfer", machine: valueOf("transfer"), amount: valueOf("transfer-amount"), took: valueOf("transfer-took") })),
+    entry("drive", "A drive was timed", [select("drive", "Machine", day.allMachines), select("drive-from", "from", day.places), select("drive-to", "to", day.places), input("drive-took", "in", { type: "text", placeholder: "like 7 min" })], () => ({ fact: "drive", machine: valueOf("drive"), place: `${valueOf("drive-from")} ${valueOf("drive-to")}`, took: valueOf("drive-took") })),
     entry("note", "Something else", [input("note", "Note", { type: "text", maxlength: 500 })], () => ({ fact: "note", note: valueOf("note") })));
 }
 

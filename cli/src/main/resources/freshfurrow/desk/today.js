@@ -46,12 +46,15 @@ async function log(lines, { words, step, done } = {}) {
 // What the plan says of a step, by which a tap that waits is known to be of it.
 const planned = (step) => JSON.stringify(step.line);
 
+const took = (id) => (document.getElementById(id) ? { took: value(id) } : {});
+
 function otherwise(step, key) {
   const { line } = step;
   return make("div", { class: "otherwise" },
     input(`amount-${key}`, "Amount", { value: line.amount || "", type: "text" }),
     input(`at-${key}`, "Ended", { value: earlier(line.at, farmNow()).slice(0, 16), type: "datetime-local" }),
-    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`) }], { step, done: open })) }, "Log it so"));
+    line.fact === "drawn" ? null : input(`took-${key}`, "Took (leave out if not known)", { type: "text", placeholder: "like 17 min" }),
+    make("button", { type: "button", class: "chief", onclick: (event) => attempt(event.currentTarget, () => log([{ ...line, amount: value(`amount-${key}`), at: value(`at-${key}`), ...took(`took-${key}`) }], { step, done: open })) }, "Log it so"));
 }
 
 function notDone(step, key, machine) {

@@ -30,6 +30,7 @@ final class Assets {
             own("happenings.js"),
             own("today.js"),
             own("asking.js"),
+            own("learning.js"),
             own("sharing.js"),
             Map.entry("page.css", "/freshfurrow/cli/page/page.css"),
             Map.entry("d3.min.js", "/freshfurrow/cli/page/d3/d3.min.js"));

@@ -18,6 +18,8 @@ import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.progress.LoggedWork;
 import freshfurrow.model.season.Machine;
+import freshfurrow.model.season.PlaceIndex;
+import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.write.LineOfFact;
 import java.time.LocalDate;
@@ -67,6 +69,8 @@ final class DayData {
         season.fields()
                 .forEach(field -> fields.addObject().put("id", field.id()).put("name", field.name()));
         data.set("allMachines", Json.list(season.machines().map(Machine::id).toList()));
+        data.set("rigs", Json.list(season.rigs().stream().map(Rig::id).toList()));
+        data.set("places", Json.list(PlaceIndex.of(season).ids()));
         data.set(
                 "lots", Json.list(season.compost().stream().map(lot -> lot.id()).toList()));
     }
