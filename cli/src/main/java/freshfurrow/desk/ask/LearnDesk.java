@@ -50,9 +50,8 @@ public final class LearnDesk implements Part {
         answer.put("entries", learned.entries());
         answer.set("lines", Json.list(new LessonsText(learned).lines()));
         ArrayNode values = answer.putArray("values");
-        learned.values().forEach(value -> values.addObject()
-                .put("text", value.text())
-                .set("path", Json.list(value.path())));
+        learned.values()
+                .forEach(value -> values.addObject().put("text", value.text()).set("path", Json.list(value.path())));
         return answer;
     }
 

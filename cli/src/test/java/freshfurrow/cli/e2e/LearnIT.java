@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -80,6 +82,55 @@ final class LearnIT {
         assertThat(variant).doesNotExist();
     }
 
+    /**
+     * A plan, a day of it taken as planned, rain, a replan, and a day that people timed: what was taken from the plan teaches nothing, loads of
+     * both plans are known, and a season file that was changed since does not matter.
+     */
+    @Test
+    void aReplanAndAChangedSeasonInBetweenDoNotMatter() throws Exception {
+        SeasonOnDisk.in(folder);
+        run("plan", "--steps", "50", "--no-page");
+        run("log", "asplanned", "--until", "2027-04-20T20:00");
+        run(
+                "replan",
+                "--plan",
+                folder.resolve("plan").toString(),
+                "--rain",
+                "2027-04-21T06:00=0.3in",
+                "--steps",
+                "50",
+                "--no-page");
+        String[] batch = {
+            "log", "batch", "R1", "--lot", "windrow", "--compost", "30lb", "--load", "M1", "--took", "17min"
+        };
+        run(with(batch, "--at", "2027-04-24T09:00"));
+        run(with(batch, "--at", "2027-04-24T10:00"));
+        run("log", "void", "1", "--because", "not so", "--at", "2027-04-24T11:00");
+        Path file = folder.resolve("season.yaml");
+        Files.writeString(file, Files.readString(file).replace("cleanTime: 3 min", "cleanTime: 4 min"));
+
+        String learned = run("learn");
+
+        assertThat(learned)
+                .containsPattern("R1 batch time +15 min .* 2 on 1 day +too few")
+                .contains("1 entry: void")
+                .containsPattern("[1-9][0-9]* entries: nobody said how long it took");
+    }
+
+    /** Runs a command on the season, which is its first argument, and of log its second. */
+    private String run(String... arguments) throws Exception {
+        List<String> words = new ArrayList<>(List.of(arguments));
+        words.add(1, folder.toString());
+        Launcher.Result result = InProcess.run(words.toArray(String[]::new));
+        assertThat(result.err()).isEmpty();
+        assertThat(result.exitCode()).isZero();
+        return result.out();
+    }
+
+    private static String[] with(String[] arguments, String... more) {
+        return Stream.concat(Stream.of(arguments), Stream.of(more)).toArray(String[]::new);
+    }
+
     private static MatchResult shown() throws IOException {
         return SHOWN.matcher(Files.readString(
                         Launcher.projectFolder().resolve("docs").resolve("learn.md")))
@@ -90,7 +141,7 @@ final class LearnIT {
 
     private static String[] command(MatchResult shown, String... more) {
         Path top = Launcher.projectFolder();
-        return java.util.stream.Stream.concat(
+        return Stream.concat(
                         Pattern.compile(" ")
                                 .splitAsStream(shown.group(1))
                                 .map(word -> word.startsWith("scenarios/")

@@ -180,6 +180,17 @@ class LogSumsTest {
     }
 
     @Test
+    void aMachineThatDroveIsWhereItArrived() {
+        add(MORNING, planted("A", 5, "P1", "L1"));
+        add(MORNING.plusHours(1), new Fact.Driven("P1", "A", "B"));
+        add(MORNING.plusHours(2), new Fact.Transferred("R1", 500, Optional.of("L1")));
+
+        assertThat(sums().lastSeen("P1")).contains(new LastSeen("B", MORNING.plusHours(1)));
+        assertThat(sums().lastSeen("R1")).isEmpty();
+        assertThat(sums().loads()).containsOnlyKeys("L1");
+    }
+
+    @Test
     void aLoadHasItsBatchesAndWhatWasPlantedFromIt() {
         add(MORNING.plusHours(1), batch("L1", "pile", 30));
         add(MORNING, batch("L1", "pile", 29));
