@@ -6,6 +6,7 @@ import static freshfurrow.cli.example.ExampleSeason.TUESDAY;
 import freshfurrow.model.log.Entry;
 import freshfurrow.model.log.Fact;
 import freshfurrow.model.log.SeasonLog;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,12 @@ public final class ExampleLog {
 
     public ExampleLog add(String clock, Fact fact, String note) {
         entries.add(new Entry(entries.size() + 1, at(TUESDAY, clock), fact, note));
+        return this;
+    }
+
+    /** Work of which somebody said how long it took. */
+    public ExampleLog timed(String clock, Fact fact, Duration took) {
+        entries.add(new Entry(entries.size() + 1, at(TUESDAY, clock), fact, Optional.of(took), ""));
         return this;
     }
 

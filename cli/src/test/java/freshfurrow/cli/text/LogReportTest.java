@@ -29,6 +29,16 @@ class LogReportTest {
     }
 
     @Test
+    void workThatWasTimedSaysHowLongItTook() {
+        log.timed("08:00", new Fact.Transferred("R1", 500, Optional.of("L0001")), Duration.ofSeconds(570));
+        assertThat(added())
+                .containsExactly("Entry 1, Tue 2027-04-20 08:00: transfer by R1, 500 L, load L0001, in 9 min 30 s");
+
+        log.timed("09:00", new Fact.Driven("R1", "well", "N40"), Duration.ofMinutes(7));
+        assertThat(added()).containsExactly("Entry 2, Tue 2027-04-20 09:00: R1 from well to N40, in 7 min");
+    }
+
+    @Test
     void aLoadThatWasTooOldIsSaidSo() {
         // 07:00 to 12:30 is half an hour over the hold time of 5 h.
         log.batch("07:00", 10, 6, "L0001").planted("12:30", "N40", 8, "L0001");
