@@ -6,13 +6,15 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A season without a problem.
  *
  * @param largestLoads by planters, then recipes, in the season's order
+ * @param plantingCosts where plans are judged by money
  */
-public record CheckedSeason(Season season, List<LargestLoad> largestLoads) {
+public record CheckedSeason(Season season, List<LargestLoad> largestLoads, Optional<PlantingCosts> plantingCosts) {
     public CheckedSeason {
         largestLoads = List.copyOf(largestLoads);
     }
@@ -40,7 +42,7 @@ public record CheckedSeason(Season season, List<LargestLoad> largestLoads) {
                 }
             }
         }
-        return new CheckedSeason(season, largest);
+        return new CheckedSeason(season, largest, PlantingCosts.of(compiled));
     }
 
     /** What is planted is not sprayed: of their recipes only those that a machine ever takes. */

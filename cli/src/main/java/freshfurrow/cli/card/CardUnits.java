@@ -48,6 +48,7 @@ public record CardUnits(DisplayUnits units) {
                     PRICE_PER_TIME,
                     PRICE_PER_DISTANCE,
                     PRICE_PER_MASS,
+                    PRICE_PER_VOLUME,
                     PRICE_PER_AREA,
                     PRICE_PER_AREA_DAY -> throw new IllegalArgumentException("a card has no unit for " + kind);
         };

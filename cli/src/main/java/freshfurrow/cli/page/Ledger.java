@@ -1,5 +1,6 @@
 package freshfurrow.cli.page;
 
+import freshfurrow.cli.text.MoneyText;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -50,6 +51,7 @@ final class Ledger {
         ledger.stale();
         ledger.compost();
         ledger.waiting();
+        ledger.bill();
         ledger.besides(data);
     }
 
@@ -176,6 +178,19 @@ final class Ledger {
                 words.machines() + " wait",
                 Figures.span(Duration.ofSeconds(Math.round(plan.totals().waitMin() * MINUTE_S))),
                 "for a rig, water or compost, in total");
+    }
+
+    private void bill() {
+        plan.totals().bill().ifPresent(bill -> {
+            MoneyText money = new MoneyText(season.units(), bill.currency());
+            entry("bill", money.sum(bill.sum()), bounds.bill().orElse("by the prices of the season"));
+            bill.lines()
+                    .forEach(line -> entry(
+                            "bill: " + MoneyText.name(line.item()),
+                            money.sum(line.cost()),
+                            money.amount(line.item(), line.amount()) + " x "
+                                    + money.price(line.item(), line.price())));
+        });
     }
 
     private void besides(ObjectNode data) {

@@ -6,6 +6,9 @@ import java.util.function.DoubleFunction;
 
 /** How near a plan's totals are to their proven minimum: a remark on each, or nothing when there is no bound. */
 public final class BoundText {
+    /** In which the score counts money. */
+    private static final double MILLIONTHS = 1e6;
+
     private final Plan plan;
     private final Figures figures;
     private final WorkWords words;
@@ -48,12 +51,25 @@ public final class BoundText {
             if (bounds.provedBest()) {
                 return Optional.of("Proven best: every possible plan was tried and none scores better");
             }
+            if (plan.totals().bill().isPresent()) {
+                return Optional.empty();
+            }
             if (bounds.medium() < 0 && bounds.medium() == plan.score().medium()) {
                 return Optional.of("Proven: no plan for this season can have less late or " + words.undone()
                         + " area (as weighted by its goals)");
             }
             return Optional.empty();
         });
+    }
+
+    /** Of what the plan costs. */
+    public Optional<String> bill() {
+        return plan.bounds()
+                .flatMap(bounds -> plan.totals().bill().map(bill -> {
+                    double least = -bounds.medium() / MILLIONTHS;
+                    MoneyText money = new MoneyText(plan.season().units(), bill.currency());
+                    return bounds.provedBest() ? "the proven minimum" : "proven minimum " + money.sum(least);
+                }));
     }
 
     private String count(int count, int fewest) {

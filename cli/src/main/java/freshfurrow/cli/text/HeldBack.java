@@ -25,6 +25,11 @@ public final class HeldBack {
         lines.add("");
         WorkWords words = WorkWords.of(plan);
         if (!isHeldBack(plan)) {
+            if (isLateForNothing(plan)) {
+                lines.add("No bottleneck: what is late, " + words.undoneOrWithoutExtract()
+                        + " has no price, and no " + words.machine() + " waits.");
+                return lines;
+            }
             lines.add("No bottleneck: every field is " + words.done() + " in its window and no " + words.machine()
                     + " waits.");
             return lines;
@@ -48,7 +53,13 @@ public final class HeldBack {
     }
 
     private static boolean isLate(Plan plan) {
-        return plan.score().medium() < 0;
+        return plan.harm() > 0;
+    }
+
+    /** By money, where nothing that late and unplanted area does harm to has a price. */
+    private static boolean isLateForNothing(Plan plan) {
+        Plan.Totals totals = plan.totals();
+        return !isLate(plan) && totals.lateHaDays() + totals.unservedHa() + totals.untreatedHa() > 0;
     }
 
     /** What of it there is: area that is late, unplanted or without extract. */

@@ -1,5 +1,6 @@
 package freshfurrow.cli.text;
 
+import freshfurrow.model.plan.Bill;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.plan.Plan;
@@ -87,7 +88,18 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
             }
             HowSure.crops(plan).ifPresent(crops -> total("How sure", crops));
             HowSure.stale(plan).ifPresent(loads -> total("Stale", loads));
+            totals.bill().ifPresent(bill -> bill(bill, bounds));
             return new PlanTotals(lines, bounds.proved());
+        }
+
+        private void bill(Bill bill, BoundText bounds) {
+            MoneyText money = new MoneyText(plan.season().units(), bill.currency());
+            total("Bill", money.sum(bill.sum()) + behind(bounds.bill()));
+            bill.lines()
+                    .forEach(line -> total(
+                            "  " + MoneyText.name(line.item()),
+                            money.sum(line.cost()) + ": " + money.amount(line.item(), line.amount()) + " x "
+                                    + money.price(line.item(), line.price())));
         }
 
         private void total(String name, String figure) {

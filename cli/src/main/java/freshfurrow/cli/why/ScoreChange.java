@@ -1,5 +1,7 @@
 package freshfurrow.cli.why;
 
+import freshfurrow.cli.text.MoneyText;
+import java.util.Optional;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.goals.Goal;
@@ -13,13 +15,21 @@ import java.util.Locale;
 
 /** What another place for a field changes: the parts of the score, the fields that it makes late or brings into time, and the score. */
 final class ScoreChange {
+    /** In which the score counts money. */
+    private static final double MILLIONTHS = 1e6;
+
     private final FieldExplanation why;
     private final Figures figures;
+    private final Optional<MoneyText> money;
     private final List<String> lines = new ArrayList<>();
 
     private ScoreChange(FieldExplanation why, Figures figures) {
         this.why = why;
         this.figures = figures;
+        money = why.season()
+                .goals()
+                .byMoney()
+                .map(prices -> new MoneyText(why.season().units(), prices.currency()));
     }
 
     static List<String> lines(FieldExplanation why, Figures figures, FieldExplanation.Alternative alternative) {
@@ -61,6 +71,9 @@ final class ScoreChange {
                     case "ha" -> figures.area(size);
                     case "ha-days" -> figures.areaDays(size);
                     case "kg" -> figures.mass(size);
+                    case "km" -> figures.distance(size);
+                    case "L" -> figures.volume(size);
+                    case "h" -> String.format(Locale.ROOT, "%,.1f h", size);
                     case "min" -> minutes(size);
                     default -> String.format(Locale.ROOT, "%.0f", size);
                 };
@@ -71,7 +84,9 @@ final class ScoreChange {
         String sign = cost < 0 ? "-" : "+";
         return switch (goal.level()) {
             case HARD -> "";
-            case MEDIUM -> ", weighted " + sign + figures.areaDays(Math.abs(cost) / 100);
+            case MEDIUM ->
+                money.map(text -> ", " + sign + text.sum(Math.abs(cost) / MILLIONTHS))
+                        .orElseGet(() -> ", weighted " + sign + figures.areaDays(Math.abs(cost) / 100));
             case SOFT -> ", effort " + sign + minutes(Math.abs(cost));
         };
     }
@@ -82,8 +97,10 @@ final class ScoreChange {
     }
 
     private String score(Plan.Score score) {
+        String medium = money.map(text -> "bill " + text.sum(-score.medium() / MILLIONTHS))
+                .orElseGet(() -> weighted(-score.medium() / 100.0) + " " + counted());
         return (score.hard() < 0 ? -score.hard() + " rules broken, " : "")
-                + weighted(-score.medium() / 100.0) + " " + counted() + "; effort score "
+                + medium + "; effort score "
                 + String.format(Locale.ROOT, "%,d min", -score.soft());
     }
 

@@ -27,6 +27,7 @@ public final class SeasonSummary {
     private final List<LargestLoad> largestLoads;
     private final Figures figures;
     private final WorkWords words;
+    private final PricesSummary prices;
     private final List<String> lines = new ArrayList<>();
     private final List<String> cautions = new ArrayList<>();
 
@@ -35,6 +36,7 @@ public final class SeasonSummary {
         this.largestLoads = checked.largestLoads();
         this.figures = new Figures(season.units());
         this.words = WorkWords.of(season);
+        prices = new PricesSummary(season, checked.plantingCosts());
     }
 
     /** The summary, a line an entry. */
@@ -53,6 +55,7 @@ public final class SeasonSummary {
         loads();
         compost();
         rigs();
+        prices();
         taken();
         cautions.addAll(WithoutEffect.of(season));
         season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
@@ -168,6 +171,14 @@ public final class SeasonSummary {
         heading(rigs.heading());
         rigs.entries().forEach(this::entry);
         cautions.addAll(rigs.cautions());
+    }
+
+    private void prices() {
+        if (!prices.entries().isEmpty()) {
+            heading("Prices that plans are judged by (`costs`, `goals.by: money`)");
+            prices.entries().forEach(this::entry);
+        }
+        cautions.addAll(prices.cautions());
     }
 
     private void taken() {

@@ -53,7 +53,7 @@ final class Bounds {
             if (!told.add(limit.resource())) {
                 evidence.report(Rule.BOTTLENECKS, resource, "it is named twice");
             }
-            if (limit.shareOfLate() > 0 && plan.score().medium() == 0) {
+            if (limit.shareOfLate() > 0 && plan.harm() == 0) {
                 evidence.report(Rule.BOTTLENECKS, resource, "lateness would shrink, but nothing is late");
             }
             if (limit.shareOfWait() > 0 && plan.totals().waitMin() == 0) {

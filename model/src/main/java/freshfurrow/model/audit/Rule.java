@@ -115,8 +115,10 @@ public enum Rule {
     DAILY_LIMIT("The draws that start on one date stay within the water point's daily limit."),
 
     TOTALS("Every total is what the activities, loads and batches add up to."),
+    BILL(
+            "A plan that is judged by money has a bill: hours at work, roads, compost, water, overtime, and late, unplanted and untreated area, each times its price."),
     SCORE(
-            "The score breaks no rule and is what late, untreated and unplanted areas, fills, water and compost trips, waits and drives add up to."),
+            "The score breaks no rule and is what late, untreated and unplanted areas, or by money the bill, and fills, water and compost trips, waits and drives add up to."),
     BOUND("No total and no score is better than the bound beside it."),
     PROVEN_BEST("A plan that is proven best has the score that the best plan is said to have."),
     BOTTLENECKS(

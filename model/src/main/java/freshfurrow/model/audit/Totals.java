@@ -4,6 +4,7 @@ import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import java.time.LocalDateTime;
@@ -15,6 +16,7 @@ final class Totals {
     private static final double WEIGHT_ROUNDING = 0.000_5;
 
     private static final double HUNDREDTHS = 100;
+    private static final double MILLIONTHS = 1e6;
     /** Half a tenth, and a little for sums. */
     private static final double MINUTE_ROUNDING = 0.051;
 
@@ -22,16 +24,19 @@ final class Totals {
     private final Plan plan;
     private final PlanTally tally;
     private final DaysOfMachines days;
+    private final Prices prices;
 
     Totals(Evidence evidence) {
         this.evidence = evidence;
         plan = evidence.plan;
         tally = new PlanTally(evidence);
         days = new DaysOfMachines(evidence);
+        prices = new Prices(evidence, tally, compostKg());
     }
 
     void check() {
         totals(plan.totals());
+        prices.check();
         score(plan.score());
     }
 
@@ -86,6 +91,27 @@ final class Totals {
                     "hard",
                     "it is " + score.hard() + ", fields that are not started on their fixed day make " + hard);
         }
+        evidence.season.goals().byMoney().ifPresentOrElse(costs -> bill(score, costs), () -> lateness(score));
+        double soft = -softMinutes(evidence.season.goals());
+        if (!Evidence.same((double) score.soft(), soft, 1)) {
+            evidence.report(
+                    Rule.SCORE,
+                    "soft",
+                    "it is " + score.soft() + ", the plan's effort adds up to " + Evidence.show(soft));
+        }
+    }
+
+    private void bill(Plan.Score score, Costs costs) {
+        double medium = -MILLIONTHS * prices.sum(costs);
+        if (!Evidence.same((double) score.medium(), medium, 1 + MILLIONTHS * prices.tolerance(costs))) {
+            evidence.report(
+                    Rule.SCORE,
+                    "medium",
+                    "it is " + score.medium() + ", by money the plan comes to " + Evidence.show(medium));
+        }
+    }
+
+    private void lateness(Plan.Score score) {
         double largestWeight =
                 evidence.season.fields().stream().mapToDouble(Field::lateWeight).reduce(1, Math::max);
         double untreatedDays = evidence.season.goals().untreatedDays().orElse(0);
@@ -106,13 +132,6 @@ final class Totals {
                     "medium",
                     "it is " + score.medium() + ", late, untreated and unplanted areas add up to "
                             + Evidence.show(medium));
-        }
-        double soft = -softMinutes(evidence.season.goals());
-        if (!Evidence.same((double) score.soft(), soft, 1)) {
-            evidence.report(
-                    Rule.SCORE,
-                    "soft",
-                    "it is " + score.soft() + ", the plan's effort adds up to " + Evidence.show(soft));
         }
     }
 

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param untreatedHa area planted without extract, ha, 0 or more
  * @param treatedShare share of what planters planted that they planted with extract, 0 to 1; 1 where they planted nothing
  * @param staleLoads loads of which some got too old, and mixes that were let out, 0 or more
- * @param runningCost money for labour, fuel, compost, lateness and unplanted area; empty where the season names no costs
+ * @param runningCost money for all that has a price, without what machines cost a year; empty where the season names no costs
  */
 public record SpringFigures(
         int finishS,
@@ -57,13 +57,23 @@ public record SpringFigures(
         }
     }
 
-    /** The same spring with what it costs at those prices. */
-    public SpringFigures at(Costs costs) {
-        double cost = (costs.labourPerH() + costs.fuelPerH()) * workH
-                + costs.fuelPerKm() * driveKm
-                + costs.compostPerKg() * compostKg
-                + costs.latePerHaDay() * lateHaDays
-                + costs.unservedPerHa() * unservedHa;
+    /**
+     * The same spring with what it costs at those prices.
+     *
+     * @param waterL drawn by rigs, L, 0 or more
+     * @param overtimeH planted past the last hours of days, h, 0 or more
+     */
+    public SpringFigures at(Costs costs, double waterL, double overtimeH) {
+        double cost = costs.of(item -> switch (item) {
+            case WORK -> workH;
+            case ROAD -> driveKm;
+            case COMPOST -> compostKg;
+            case LATE -> lateHaDays;
+            case UNPLANTED -> unservedHa;
+            case UNTREATED -> untreatedHa;
+            case WATER -> waterL;
+            case OVERTIME -> overtimeH;
+        });
         return new SpringFigures(
                 finishS,
                 lateHaDays,

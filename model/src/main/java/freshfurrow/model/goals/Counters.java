@@ -1,5 +1,13 @@
 package freshfurrow.model.goals;
 
+import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
+import static freshfurrow.model.quantity.Factors.HOUR_S;
+import static freshfurrow.model.quantity.Factors.MG_PER_KG;
+import static freshfurrow.model.quantity.Factors.ML_PER_L;
+import static freshfurrow.model.quantity.Factors.M_PER_KM;
+
+import freshfurrow.model.season.CostItem;
+
 /** What is counted while a season plays out, in whole numbers of 0 or more. Areas are in units of 1e-6 ha ("dm2"). */
 public interface Counters {
     /** Fields that stand in the list of a planter that may not plant them. */
@@ -52,4 +60,36 @@ public interface Counters {
 
     /** Area planted times the days from the season's first day to its planting, dm2 x days. */
     long earlyDm2Days();
+
+    /** Area planted after its window times the days after, unweighted, dm2 x days. */
+    long lateDm2Days();
+
+    /** Area planted without extract, unweighted, dm2. */
+    long untreatedDm2();
+
+    /** Compost that goes into batches, mg. */
+    long compostMg();
+
+    /** Water drawn by rigs, mL. */
+    long drawnMl();
+
+    /** What planters and rigs drive, m. */
+    long driveM();
+
+    /** Hours at work of all machines, s; told only of seasons that are judged by money. */
+    long workS();
+
+    /** How much there is of what costs money, in the unit of the item. */
+    default double amount(CostItem item) {
+        return switch (item) {
+            case WORK -> (double) workS() / HOUR_S;
+            case ROAD -> driveM() / M_PER_KM;
+            case COMPOST -> compostMg() / MG_PER_KG;
+            case LATE -> lateDm2Days() / DM2_PER_HA;
+            case UNPLANTED -> unservedDm2() / DM2_PER_HA;
+            case UNTREATED -> untreatedDm2() / DM2_PER_HA;
+            case WATER -> drawnMl() / ML_PER_L;
+            case OVERTIME -> (double) overtimeS() / HOUR_S;
+        };
+    }
 }

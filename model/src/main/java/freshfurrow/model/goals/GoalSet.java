@@ -4,15 +4,25 @@ import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
 import static freshfurrow.model.quantity.Factors.MG_PER_KG;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
+import freshfurrow.model.season.CostItem;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Goals;
 import freshfurrow.model.season.Season;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The goals of a season, and the score as their sum. To add a goal, add it to the list in {@link #of}. */
 public final class GoalSet {
     /** Noise of adding doubles, a tenth of the least late area and weight that are counted. */
     private static final double NOISE = 1e-8;
+
+    /** Of the currency, in which a bill is scored: fine enough that prices ten times as high put plans in the same order. */
+    private static final double MILLIONTHS = 1e6;
+
+    /** More than any bill; as much again can be added to it. */
+    private static final double MOST = 1e18;
 
     private final List<Goal> goals;
     private final Goal[] hard;
@@ -29,8 +39,14 @@ public final class GoalSet {
     /** The goals of a season with the weights of its {@link Season#goals()}. */
     public static GoalSet of(Season season) {
         Goals weights = season.goals();
-        double untreatedDays = weights.untreatedDays().orElse(0);
-        return new GoalSet(List.of(
+        List<Goal> all = new ArrayList<>(rules());
+        all.addAll(weights.byMoney().map(GoalSet::bill).orElseGet(() -> lateness(season)));
+        all.addAll(effort(weights));
+        return new GoalSet(List.copyOf(all));
+    }
+
+    private static List<Goal> rules() {
+        return List.of(
                 new Goal(
                         "forbidden",
                         Level.HARD,
@@ -44,7 +60,12 @@ public final class GoalSet {
                         "fields",
                         "Fields fixed to a day that are started on another one, or never.",
                         Counters::brokenPromises,
-                        1),
+                        1));
+    }
+
+    private static List<Goal> lateness(Season season) {
+        double untreatedDays = season.goals().untreatedDays().orElse(0);
+        return List.of(
                 new Goal(
                         "unplanted",
                         Level.MEDIUM,
@@ -65,7 +86,41 @@ public final class GoalSet {
                         "ha-days",
                         "Area planted after its window, times the days after it and the late weight of the field.",
                         counters -> counters.lateMilliDm2Days() / 1e9,
-                        100),
+                        100));
+    }
+
+    private static List<Goal> bill(Costs prices) {
+        return Arrays.stream(CostItem.values())
+                .map(item -> new Goal(
+                        name(item),
+                        Level.MEDIUM,
+                        item.unit(),
+                        sentence(item),
+                        counters -> counters.amount(item),
+                        MILLIONTHS * prices.price(item)))
+                .toList();
+    }
+
+    /** Overtime is a name of effort already. */
+    private static String name(CostItem item) {
+        return item == CostItem.OVERTIME ? "overtime pay" : item.key();
+    }
+
+    private static String sentence(CostItem item) {
+        return switch (item) {
+            case WORK -> "Hours at work of all machines, from the first deed of a day to the last.";
+            case ROAD -> "Driving of planters and rigs.";
+            case COMPOST -> "Compost that goes into batches.";
+            case LATE -> "Area planted after its window, times the days after it.";
+            case UNPLANTED -> "Area unplanted at the end of the season.";
+            case UNTREATED -> "Area planted without extract.";
+            case WATER -> "Water drawn by rigs.";
+            case OVERTIME -> "Time planted past the last hours of a day.";
+        };
+    }
+
+    private static List<Goal> effort(Goals weights) {
+        return List.of(
                 new Goal("fills", Level.SOFT, "fills", "Fills of the planters.", Counters::fills, weights.refillMin()),
                 new Goal(
                         "water trips",
@@ -136,7 +191,7 @@ public final class GoalSet {
                         "ha-days",
                         "Area planted, times the days since the season started: between plans that are otherwise alike, the one that plants earlier wins.",
                         counters -> counters.earlyDm2Days() / DM2_PER_HA,
-                        weights.earlyMinPerHaDay())));
+                        weights.earlyMinPerHaDay()));
     }
 
     /** All goals, from the gravest level to the least. */
@@ -149,9 +204,9 @@ public final class GoalSet {
         return -Math.round(cost(hard, counters));
     }
 
-    /** Late and unserved area, hundredths of weighted ha-days, rounded up and negated: 0 or less. */
+    /** Late and unserved area, hundredths of weighted ha-days, or by money the bill in millionths, rounded up and negated: 0 or less. */
     public long medium(Counters counters) {
-        return -(long) Math.ceil(cost(medium, counters) - NOISE);
+        return -(long) Math.ceil(Math.min(MOST, cost(medium, counters)) - NOISE);
     }
 
     /** Effort, minutes, rounded once and negated: 0 or less. */

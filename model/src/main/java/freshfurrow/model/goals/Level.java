@@ -4,7 +4,7 @@ package freshfurrow.model.goals;
 public enum Level {
     /** Broken rules, as a count. */
     HARD,
-    /** Area planted late or never, in hundredths of ha-days. */
+    /** Area planted late or never, in hundredths of ha-days; where plans are judged by money, all that has a price, in millionths. */
     MEDIUM,
     /** Effort, in minutes. */
     SOFT

@@ -1,6 +1,7 @@
 package freshfurrow.model.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDateTime;
@@ -42,6 +43,17 @@ record JsonForm<T>(Function<T, JsonNode> tree, UnderKey<T> reader) {
     static <T> JsonForm<T> oneOf(T[] values, Function<T, String> name) {
         Map<String, T> byName = PlanFromJson.byName(values, name);
         return new JsonForm<>(value -> JSON.textNode(name.apply(value)), (place, key) -> place.oneOf(key, byName));
+    }
+
+    /** Records, one after the other. */
+    static <T> JsonForm<List<T>> listOf(JsonRecord<T> form) {
+        return new JsonForm<>(
+                all -> {
+                    ArrayNode list = JSON.arrayNode();
+                    all.forEach(one -> list.add(form.tree(one)));
+                    return list;
+                },
+                (place, key) -> place.list(key, form::read));
     }
 
     private static ObjectNode figures(Map<String, Double> figures) {

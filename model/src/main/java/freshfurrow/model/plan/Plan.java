@@ -147,6 +147,14 @@ public record Plan(
         return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start, chances);
     }
 
+    /**
+     * What late, unplanted and untreated area weighs, in hundredths of weighted ha-days or by money in its currency: 0 where there is
+     * none.
+     */
+    public double harm() {
+        return totals.bill().map(Bill::harm).orElse((double) -score.medium());
+    }
+
     /** What passes from the last drop of a load to its deadline. */
     public Duration margin(Load load) {
         return new ClockChanges(load.lastDrop(), season.clockChanges()).between(load.lastDrop(), load.deadline());
@@ -218,7 +226,7 @@ public record Plan(
      * The score as the search saw it; higher is better, 0 is best.
      *
      * @param hard broken rules, negated
-     * @param medium weighted late and unserved area, hundredths of ha-days, negated
+     * @param medium weighted late and unserved area, hundredths of ha-days, or by money the bill in millionths, negated
      * @param soft minutes, negated
      */
     public record Score(long hard, long medium, long soft) {}
@@ -236,6 +244,7 @@ public record Plan(
      * @param driveKm planters and rigs together
      * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
      * @param finish end of the last planting; the season's first midnight, or where the plan begins, when nothing is planted
+     * @param bill what it costs, where plans are judged by money
      */
     public record Totals(
             double areaHa,
@@ -252,7 +261,44 @@ public record Plan(
             double overtimeMin,
             double driveKm,
             double smallestMarginMin,
-            LocalDateTime finish) {}
+            LocalDateTime finish,
+            Optional<Bill> bill) {
+        /** Figures of a season that is not judged by money. */
+        public Totals(
+                double areaHa,
+                double untreatedHa,
+                double unservedHa,
+                double lateHaDays,
+                int planterFills,
+                int waterTrips,
+                int compostTrips,
+                int batches,
+                double compostKg,
+                double dumpedL,
+                double waitMin,
+                double overtimeMin,
+                double driveKm,
+                double smallestMarginMin,
+                LocalDateTime finish) {
+            this(
+                    areaHa,
+                    untreatedHa,
+                    unservedHa,
+                    lateHaDays,
+                    planterFills,
+                    waterTrips,
+                    compostTrips,
+                    batches,
+                    compostKg,
+                    dumpedL,
+                    waitMin,
+                    overtimeMin,
+                    driveKm,
+                    smallestMarginMin,
+                    finish,
+                    Optional.empty());
+        }
+    }
 
     /**
      * What a planter or a sprayer does.
@@ -385,7 +431,7 @@ public record Plan(
      * @param planterFills no plan that leaves no more unserved and untreated than this one has fewer, 0 or more; likewise {@code waterTrips}
      * @param unservedHa no plan leaves less, ha, 0 or more
      * @param lateHaDays no plan that leaves no more unserved than this one has fewer, unweighted ha-days, 0 or more
-     * @param medium no plan has a better medium score, hundredths of weighted ha-days, negated: 0 or less
+     * @param medium no plan has a better medium score, in its unit, negated: 0 or less
      * @param provedBest no plan has a better score than this one
      */
     public record Bounds(
@@ -409,7 +455,7 @@ public record Plan(
      * @param unservedHa ha, 0 or more
      * @param lateHaDays unweighted ha-days, 0 or more
      * @param waitMin minutes that planters wait for a rig, water or compost, 0 or more
-     * @param shareOfLate share of the late and unserved area, as the medium score weighs it, that goes away, 0 to 1
+     * @param shareOfLate share of the late and unserved area, as {@link Plan#harm} weighs it, that goes away, 0 to 1
      * @param shareOfWait share of the planters' waiting that goes away, 0 to 1
      */
     public record Limit(

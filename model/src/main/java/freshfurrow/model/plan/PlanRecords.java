@@ -12,6 +12,7 @@ import static freshfurrow.model.plan.JsonForm.YES_NO;
 import static freshfurrow.model.plan.JsonKey.key;
 import static freshfurrow.model.plan.JsonKey.perhaps;
 
+import freshfurrow.model.season.CostItem;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,8 @@ import java.util.Optional;
 /** The records of a plan that stand in its file as they are. */
 final class PlanRecords {
     static final JsonRecord<Plan.Score> SCORE = score();
+    private static final JsonRecord<Bill.Line> BILL_LINE = billLine();
+    private static final JsonRecord<Bill> BILL = bill();
     static final JsonRecord<Plan.Totals> TOTALS = totals();
     static final JsonRecord<Plan.Load> LOAD = load();
     static final JsonRecord<Plan.Batch> BATCH = batch();
@@ -58,6 +61,8 @@ final class PlanRecords {
         JsonKey<Plan.Totals, Double> driveKm = key("driveKm", Plan.Totals::driveKm, FIGURE);
         JsonKey<Plan.Totals, Double> marginMin = key("smallestMarginMin", Plan.Totals::smallestMarginMin, FIGURE);
         JsonKey<Plan.Totals, LocalDateTime> finish = key("finish", Plan.Totals::finish, TIME);
+        JsonKey<Plan.Totals, Optional<Bill>> bill = perhaps(
+                "bill", Plan.Totals::bill, new JsonForm<>(BILL::tree, (place, key) -> BILL.read(place.at(key))));
         return new JsonRecord<>(
                 in -> {
                     in.get(bound);
@@ -76,7 +81,8 @@ final class PlanRecords {
                             in.get(overtimeMin),
                             in.get(driveKm),
                             in.get(marginMin),
-                            in.get(finish));
+                            in.get(finish),
+                            in.get(bill));
                 },
                 areaHa,
                 untreatedHa,
@@ -93,7 +99,39 @@ final class PlanRecords {
                 overtimeMin,
                 driveKm,
                 marginMin,
-                finish);
+                finish,
+                bill);
+    }
+
+    private static JsonRecord<Bill.Line> billLine() {
+        JsonKey<Bill.Line, CostItem> item =
+                key("item", Bill.Line::item, JsonForm.oneOf(CostItem.values(), CostItem::key));
+        JsonKey<Bill.Line, Double> amount = key("amount", Bill.Line::amount, AREA);
+        JsonKey<Bill.Line, Double> price = key("price", Bill.Line::price, AREA);
+        JsonKey<Bill.Line, Double> cost = key("cost", Bill.Line::cost, FIGURE);
+        return new JsonRecord<>(
+                in -> new Bill.Line(in.get(item), in.get(amount), in.get(price), in.get(cost)),
+                item,
+                amount,
+                price,
+                cost);
+    }
+
+    private static JsonRecord<Bill> bill() {
+        JsonKey<Bill, Optional<String>> currency = perhaps("currency", Bill::currency, TEXT);
+        JsonKey<Bill, List<Bill.Line>> lines = key("lines", Bill::lines, JsonForm.listOf(BILL_LINE));
+        JsonKey<Bill, Double> sum = key("sum", Bill::sum, FIGURE);
+        return new JsonRecord<>(
+                in -> {
+                    Bill bill = new Bill(in.get(currency), in.get(lines));
+                    if (in.get(sum) != bill.sum()) {
+                        throw new IllegalArgumentException("sum is " + in.get(sum) + ", its lines add up to " + bill.sum());
+                    }
+                    return bill;
+                },
+                currency,
+                lines,
+                sum);
     }
 
     private static JsonRecord<Plan.Load> load() {

@@ -166,6 +166,14 @@ public enum Kind {
             in("/lb", POUND.inverse()),
             in("/kg", KILOGRAM.inverse()),
             in("/t", KILOGRAM.multiply(1000).inverse())),
+    /** Kept in money per litre. */
+    PRICE_PER_VOLUME(
+            "a price per volume",
+            "0.01 /gal",
+            LITRE.inverse(),
+            in("/gal", GALLON.inverse()),
+            in("/L", LITRE.inverse()),
+            in("/m3", CUBIC_METRE.inverse())),
     /** Kept in money per hectare. */
     PRICE_PER_AREA(
             "a price per area", "300 /ac", HECTARE.inverse(), in("/ac", ACRE.inverse()), in("/ha", HECTARE.inverse())),

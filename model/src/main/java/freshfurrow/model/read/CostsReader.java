@@ -14,6 +14,7 @@ final class CostsReader {
     private static final Range PRICE_PER_KM = Range.from0(1e6, "0 to 1,000,000 a kilometre");
     private static final Range PRICE_PER_KG = Range.from0(1e6, "0 to 1,000,000 a kilogram");
     private static final Range PRICE_PER_HA = Range.from0(1e6, "0 to 1,000,000 a hectare");
+    private static final Range PRICE_PER_L = Range.from0(1e6, "0 to 1,000,000 a litre");
     private static final Range YEARLY = Range.from0(1e8, "0 to 100,000,000");
 
     private CostsReader() {}
@@ -29,6 +30,9 @@ final class CostsReader {
                     price(own, "compost", Kind.PRICE_PER_MASS, PRICE_PER_KG),
                     price(own, "late", Kind.PRICE_PER_AREA_DAY, PRICE_PER_HA),
                     price(own, "unserved", Kind.PRICE_PER_AREA, PRICE_PER_HA),
+                    price(own, "untreated", Kind.PRICE_PER_AREA, PRICE_PER_HA),
+                    price(own, "water", Kind.PRICE_PER_VOLUME, PRICE_PER_L),
+                    price(own, "overtime", Kind.PRICE_PER_TIME, PRICE),
                     yearly(own, machines));
             own.refuseOthers();
             return costs;

@@ -1,7 +1,6 @@
 package freshfurrow.model.read;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
-import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
@@ -37,7 +36,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -48,13 +46,6 @@ final class SeasonBinder {
 
     private static final Range RAIN = Range.from0(2_000, "0 to 78 in (2,000 mm)");
     private static final Range DRYING = Range.from0(10, "0 to 250 d/in (10 d/mm)");
-    private static final Range WEIGHT = Range.from0(1_000, "a number from 0 to 1,000");
-    private static final Range STEADY_DAYS = Range.from0(60, "a number of days from 0 to 60");
-    private static final Range WORTH = Range.from0(7 * DAY_S, "0 to 7 d");
-    private static final Range UNTREATED = Range.from0(366.0 * DAY_S, "0 to 366 d");
-    private static final Range LEAST_PIECE = Range.from0(40, "0 to 100 ac (40 ha)");
-    private static final Range WORTH_PER_MASS = Range.from0(100_000, "0 to 45,000 min/lb (100,000 min/kg)");
-    private static final Range WORTH_PER_AREA = Range.from0(100_000, "0 to 40,000 min/ac (100,000 min/ha)");
     private static final int LONGEST_SEASON_D = 400;
     /** Rules of thumb, no source: a day, two or three of drying for each inch of rain. */
     private static final Drying USUAL_DRYING = new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4);
@@ -127,7 +118,8 @@ final class SeasonBinder {
         List<Field> fields = new FieldReader(
                         problems, units, places, crops, windowless, recipeKeys.keySet(), machineIds)
                 .read(sources);
-        Goals goals = goals(keys);
+        GoalsReader goalsReader = new GoalsReader(keys);
+        Goals goals = goalsReader.read();
         fields = new FixedReader(
                         machineIds,
                         first,
@@ -150,6 +142,7 @@ final class SeasonBinder {
                 Stream.concat(applicatorKeys.keySet().stream(), rigKeys.keySet().stream())
                         .toList());
         Optional<TimeSpread> spread = SpreadReader.read(keys);
+        goals = goalsReader.judgedBy(goals, costs);
         Optional<Distances> distances = new DistanceReader(folder, problems, units).read(keys, places, fieldsKnown);
         Optional<WeatherReader.SeasonGround> ground =
                 new WeatherReader(folder, problems).read(keys, places, first, last);
@@ -317,46 +310,5 @@ final class SeasonBinder {
             }
         }
         return rain;
-    }
-
-    private Goals goals(Keys season) {
-        Optional<Keys> keys = season.keys("goals");
-        if (keys.isEmpty()) {
-            return Goals.DEFAULT;
-        }
-        Goals usual = Goals.DEFAULT;
-        Keys own = keys.get();
-        Goals goals = new Goals(
-                own.optionalQuantity("refill", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.refillMin()),
-                own.optionalQuantity("waterTrip", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.waterTripMin()),
-                own.optionalQuantity("compostTrip", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.compostTripMin()),
-                own.number("wait", WEIGHT).orElse(usual.waitMinPerMin()),
-                own.number("drive", WEIGHT).orElse(usual.driveMinPerMin()),
-                own.optionalQuantity("dump", Kind.TIME_PER_MASS, WORTH_PER_MASS).orElse(usual.dumpMinPerKg()),
-                own.optionalQuantity("early", Kind.TIME_PER_AREA, WORTH_PER_AREA)
-                        .orElse(usual.earlyMinPerHaDay()),
-                own.optionalQuantity("movedField", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.movedMin()),
-                own.optionalQuantity("scrap", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.scrapMin()),
-                own.optionalQuantity("leastPiece", Kind.AREA, LEAST_PIECE).orElse(usual.leastPieceHa()),
-                own.optionalQuantity("callOut", Kind.TIME, WORTH)
-                        .map(s -> s / MINUTE_S)
-                        .orElse(usual.callOutMin()),
-                own.number("overtime", WEIGHT).orElse(usual.overtimeMinPerMin()),
-                own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()),
-                own.optionalQuantity("untreated", Kind.TIME, UNTREATED)
-                        .map(s -> OptionalDouble.of(s / DAY_S))
-                        .orElse(usual.untreatedDays()));
-        own.refuseOthers();
-        return goals;
     }
 }

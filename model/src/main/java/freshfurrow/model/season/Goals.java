@@ -1,5 +1,6 @@
 package freshfurrow.model.season;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  * @param untreatedDays a hectare planted without extract weighs as much as one planted so many days late; empty where nothing is planted
  *     without
+ * @param byMoney the prices by which plans are judged, before any of these minutes; empty where they are judged by lateness and effort
  */
 public record Goals(
         double refillMin,
@@ -35,9 +37,44 @@ public record Goals(
         double callOutMin,
         double overtimeMinPerMin,
         int steadyDays,
-        OptionalDouble untreatedDays) {
+        OptionalDouble untreatedDays,
+        Optional<Costs> byMoney) {
     public static final Goals DEFAULT =
             new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2, OptionalDouble.empty());
+
+    /** Goals by lateness and effort. */
+    public Goals(
+            double refillMin,
+            double waterTripMin,
+            double compostTripMin,
+            double waitMinPerMin,
+            double driveMinPerMin,
+            double dumpMinPerKg,
+            double earlyMinPerHaDay,
+            double movedMin,
+            double scrapMin,
+            double leastPieceHa,
+            double callOutMin,
+            double overtimeMinPerMin,
+            int steadyDays,
+            OptionalDouble untreatedDays) {
+        this(
+                refillMin,
+                waterTripMin,
+                compostTripMin,
+                waitMinPerMin,
+                driveMinPerMin,
+                dumpMinPerKg,
+                earlyMinPerHaDay,
+                movedMin,
+                scrapMin,
+                leastPieceHa,
+                callOutMin,
+                overtimeMinPerMin,
+                steadyDays,
+                untreatedDays,
+                Optional.empty());
+    }
 
     public Goals {
         if (!(refillMin >= 0
@@ -60,6 +97,15 @@ public record Goals(
 
     /** These goals with another weight of planting without extract. */
     public Goals withUntreatedDays(OptionalDouble other) {
+        return with(other, byMoney);
+    }
+
+    /** These goals with other prices to judge plans by, or none. */
+    public Goals withByMoney(Optional<Costs> prices) {
+        return with(untreatedDays, prices);
+    }
+
+    private Goals with(OptionalDouble otherUntreatedDays, Optional<Costs> prices) {
         return new Goals(
                 refillMin,
                 waterTripMin,
@@ -74,6 +120,7 @@ public record Goals(
                 callOutMin,
                 overtimeMinPerMin,
                 steadyDays,
-                other);
+                otherUntreatedDays,
+                prices);
     }
 }

@@ -5,6 +5,7 @@ import static freshfurrow.model.quantity.Factors.M_PER_KM;
 import static freshfurrow.model.timeline.tables.Scale.DM2_PER_HA;
 import static freshfurrow.model.timeline.tables.Scale.ML_PER_L;
 
+import freshfurrow.model.plan.Bill;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.Plan.SeasonSource;
 import freshfurrow.model.plan.PlanStart;
@@ -182,7 +183,8 @@ public final class PlanRecorder {
                 tenths((double) timeline.overtimeS() / MINUTE_S),
                 timeline.count(Tally.DRIVE_M) / M_PER_KM,
                 margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),
-                season.time().at(Math.max(compiled.tables().beginning().nowS(), timeline.count(Tally.FINISH_S))));
+                season.time().at(Math.max(compiled.tables().beginning().nowS(), timeline.count(Tally.FINISH_S))),
+                season.goals().byMoney().map(prices -> Bill.of(prices, timeline::amount)));
     }
 
     private static double tenths(double minutes) {

@@ -177,7 +177,7 @@ public final class Timeline implements Counters {
         return count(Tally.WEIGHTED_LATE_DM2_DAYS);
     }
 
-    /** Area planted after its window times the days after, unweighted, dm2 x days. */
+    @Override
     public long lateDm2Days() {
         return count(Tally.LATE_DM2_DAYS);
     }
@@ -242,6 +242,31 @@ public final class Timeline implements Counters {
         return count(Tally.EARLY_DM2_DAYS);
     }
 
+    @Override
+    public long untreatedDm2() {
+        return count(Tally.UNTREATED_DM2);
+    }
+
+    @Override
+    public long compostMg() {
+        return count(Tally.COMPOST_MG);
+    }
+
+    @Override
+    public long drawnMl() {
+        return count(Tally.DRAWN_ML);
+    }
+
+    @Override
+    public long driveM() {
+        return count(Tally.DRIVE_M);
+    }
+
+    @Override
+    public long workS() {
+        return count(Tally.WORK_S);
+    }
+
     /** A count that only the record needs, by its place in the {@link Tally}. */
     long count(int count) {
         return state.tally().get(count);
@@ -252,7 +277,7 @@ public final class Timeline implements Counters {
         return goals.hard(this);
     }
 
-    /** Late and unserved area, hundredths of weighted ha-days, negated: 0 or less. */
+    /** Late and unserved area, hundredths of weighted ha-days, or by money the bill in millionths, negated: 0 or less. */
     public long medium() {
         return goals.medium(this);
     }

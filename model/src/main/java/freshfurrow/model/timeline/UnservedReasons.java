@@ -53,7 +53,9 @@ final class UnservedReasons {
             if (found.isEmpty()) {
                 return "it would fit at the end of "
                         + season.season().applicators().get(p).id()
-                        + "'s planting order, at the cost of other fields or more fills";
+                        + (season.season().goals().byMoney().isPresent()
+                                ? "'s planting order, but no plan with it was found that costs less"
+                                : "'s planting order, at the cost of other fields or more fills");
             }
             reason = why(found.get(0));
         }

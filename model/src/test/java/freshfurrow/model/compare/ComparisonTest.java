@@ -12,12 +12,12 @@ import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
     /** 25 an hour with fuel, 0.5 a km, 0.2 a kg, 10 a late ha-day, 700 a bare ha. */
-    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 5, 0.5, 0.2, 10, 700, Map.of("R1", 4_000.0));
+    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 5, 0.5, 0.2, 10, 700, 0, 0, 0, Map.of("R1", 4_000.0));
 
     @Test
     void aSpringCostsHoursRoadsCompostLatenessAndBareGround() {
         // 100 h x 25 + 200 km x 0.5 + 1,000 kg x 0.2 + 6 ha-days x 10 + 2 ha x 700 = 2,500 + 100 + 200 + 60 + 1,400
-        assertThat(spring(6, 2, 10).at(COSTS).runningCost()).hasValue(4_260);
+        assertThat(spring(6, 2, 10).at(COSTS, 0, 0).runningCost()).hasValue(4_260);
     }
 
     @Test
@@ -73,12 +73,12 @@ class ComparisonTest {
                 "base",
                 OptionalDouble.of(4_000),
                 Map.of(),
-                List.of(spring(10, 0, 0).at(COSTS), spring(30, 0, 0).at(COSTS)));
+                List.of(spring(10, 0, 0).at(COSTS, 0, 0), spring(30, 0, 0).at(COSTS, 0, 0)));
         LivedVariant other = new LivedVariant(
                 "other",
                 OptionalDouble.of(4_150),
                 Map.of(),
-                List.of(spring(0, 0, 0).at(COSTS), spring(0, 0, 0).at(COSTS)));
+                List.of(spring(0, 0, 0).at(COSTS, 0, 0), spring(0, 0, 0).at(COSTS, 0, 0)));
 
         Money money = Comparison.of(List.of(base, other), Measure.of(false, false))
                 .get(1)

@@ -273,5 +273,35 @@ class GoalSetTest {
         public int brokenPromises() {
             return 0;
         }
+
+        @Override
+        public long lateDm2Days() {
+            return lateMilliDm2Days / 1000;
+        }
+
+        @Override
+        public long untreatedDm2() {
+            return untreatedMilliDm2 / 1000;
+        }
+
+        @Override
+        public long compostMg() {
+            return 0;
+        }
+
+        @Override
+        public long drawnMl() {
+            return 0;
+        }
+
+        @Override
+        public long driveM() {
+            return 0;
+        }
+
+        @Override
+        public long workS() {
+            return 0;
+        }
     }
 }

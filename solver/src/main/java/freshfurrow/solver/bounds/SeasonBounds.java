@@ -3,6 +3,8 @@ package freshfurrow.solver.bounds;
 import static freshfurrow.model.quantity.Factors.DM2_PER_HA;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.CostItem;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.linear.ProvenBound;
 import freshfurrow.solver.relaxation.Aim;
@@ -13,6 +15,7 @@ import freshfurrow.solver.relaxation.Relaxation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What no plan of a season can do better. The figures come from {@link FewestRefills} and from a {@link Relaxation} of the season;
@@ -22,6 +25,7 @@ public final class SeasonBounds {
     private static final BigDecimal EXACT_DM2_PER_HA = new BigDecimal(DM2_PER_HA);
     private static final int AREA_DECIMALS = 6;
     private static final int HUNDREDTHS = 100;
+    private static final int MILLIONTHS = 1_000_000;
 
     /** So much of a hundredth of a ha-day the score may lose when it adds. */
     private static final BigDecimal SCORE_NOISE = new BigDecimal("0.000001");
@@ -31,10 +35,10 @@ public final class SeasonBounds {
     private final FewestRefills refills;
     private final long forbiddenDm2;
     private final long placeableDm2;
-    private final BigDecimal medium;
+    private final long medium;
 
-    private SeasonBounds(CompiledSeason season) {
-        this.season = season;
+    private SeasonBounds(CompiledSeason whole) {
+        season = OvertimeAsHours.of(whole);
         groups = FieldGroups.of(season);
         refills = new FewestRefills(season);
         placeableDm2 = groups.stream().mapToLong(FieldGroup::area).sum();
@@ -43,13 +47,38 @@ public final class SeasonBounds {
             area += season.areaDm2(f);
         }
         forbiddenDm2 = area - placeableDm2;
+        Optional<Costs> prices = season.season().goals().byMoney();
+        medium = prices.isPresent() ? leastBill(whole, prices.get()) : leastLateness();
+    }
+
+    /** Rounded up as the score is, and negated. */
+    private long leastLateness() {
         double untreatedDays = season.season().goals().untreatedDays().orElse(0);
-        medium = least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS, untreatedDays), forbiddenDm2);
+        return -least(Aim.score(LeavingOut.costPerHa(season) / HUNDREDTHS, untreatedDays), forbiddenDm2)
+                .multiply(BigDecimal.valueOf(HUNDREDTHS))
+                .divide(EXACT_DM2_PER_HA)
+                .subtract(SCORE_NOISE)
+                .setScale(0, RoundingMode.CEILING)
+                .max(BigDecimal.ZERO)
+                .longValueExact();
+    }
+
+    /** What is late and unplanted beside what all fields cost anyway, in millionths, negated. */
+    private long leastBill(CompiledSeason whole, Costs prices) {
+        LeastBill bill = new LeastBill(whole, prices);
+        double late = prices.price(CostItem.LATE);
+        double unplanted = bill.morePerHaUnplanted();
+        BigDecimal harm = late > 0 && unplanted > 0 ? least(Aim.bill(unplanted, late), 0) : BigDecimal.ZERO;
+        return -new BigDecimal(bill.ofAllFields())
+                .add(harm.divide(EXACT_DM2_PER_HA))
+                .multiply(BigDecimal.valueOf(MILLIONTHS))
+                .setScale(0, RoundingMode.FLOOR)
+                .longValueExact();
     }
 
     /** Works out what does not depend on a plan; takes up to a few seconds for seasons of hundreds of fields. */
     public static SeasonBounds of(CompiledSeason season) {
-        return new SeasonBounds(OvertimeAsHours.of(season));
+        return new SeasonBounds(season);
     }
 
     /** The bounds to stand beside a plan of the season, of which it is not known whether it is the best. */
@@ -80,25 +109,16 @@ public final class SeasonBounds {
                 refills.waterTrips(unplantedDm2 + untreatedDm2),
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),
-                provedBest ? plan.score().medium() : mediumScore(),
+                provedBest ? plan.score().medium() : medium,
                 provedBest);
     }
 
     /** Where the eased season can be planted without any lateness that counts, there is nothing to prove. */
     private double lateHaDays(Plan plan, long unplantedDm2) {
-        return plan.totals().lateHaDays() == 0 || mediumScore() == 0
+        boolean noneCounts = season.season().goals().byMoney().isEmpty() && medium == 0;
+        return plan.totals().lateHaDays() == 0 || noneCounts
                 ? 0
                 : hectares(least(Aim.late((double) unplantedDm2), 0));
-    }
-
-    /** Rounded up as the score is, and negated. */
-    private long mediumScore() {
-        return -medium.multiply(BigDecimal.valueOf(HUNDREDTHS))
-                .divide(EXACT_DM2_PER_HA)
-                .subtract(SCORE_NOISE)
-                .setScale(0, RoundingMode.CEILING)
-                .max(BigDecimal.ZERO)
-                .longValueExact();
     }
 
     private static double hectares(BigDecimal dm2) {

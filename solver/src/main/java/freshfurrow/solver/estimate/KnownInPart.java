@@ -51,4 +51,28 @@ interface KnownInPart extends Counters {
     default long dumpedMg() {
         return unknown();
     }
+
+    /** How batches are made is not looked at. */
+    @Override
+    default long compostMg() {
+        return unknown();
+    }
+
+    /** Nor how much rigs draw. */
+    @Override
+    default long drawnMl() {
+        return unknown();
+    }
+
+    /** What rigs drive is not known. */
+    @Override
+    default long driveM() {
+        return unknown();
+    }
+
+    /** When days begin and end is not looked at. */
+    @Override
+    default long workS() {
+        return unknown();
+    }
 }

@@ -25,7 +25,9 @@ public final class ListEstimate implements KnownInPart {
     private static final int FORBIDDEN_FIELDS = 9;
     private static final int UNTREATED_MILLI_DM2 = 10;
     private static final int FIXED_KEPT = 11;
-    private static final int SIZE = 12;
+    private static final int LATE_DM2_DAYS = 12;
+    private static final int UNTREATED_DM2 = 13;
+    private static final int SIZE = 14;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -172,6 +174,8 @@ public final class ListEstimate implements KnownInPart {
         states[after + PLANTED_DM2] = states[before + PLANTED_DM2] + areaDm2 - left;
         states[after + LATE_MILLI_DM2_DAYS] =
                 states[before + LATE_MILLI_DM2_DAYS] + late * season.lateWeightThousandths(field);
+        states[after + LATE_DM2_DAYS] = states[before + LATE_DM2_DAYS] + late;
+        states[after + UNTREATED_DM2] = states[before + UNTREATED_DM2] + (without ? areaDm2 - left : 0);
         states[after + EARLY_DM2_DAYS] = states[before + EARLY_DM2_DAYS] + early;
         states[after + UNTREATED_MILLI_DM2] = states[before + UNTREATED_MILLI_DM2]
                 + (without ? (areaDm2 - left) * season.extractWeightThousandths(field) : 0);
@@ -215,6 +219,17 @@ public final class ListEstimate implements KnownInPart {
     @Override
     public long untreatedMilliDm2() {
         return Math.round(sum(UNTREATED_MILLI_DM2));
+    }
+
+    @Override
+    public long lateDm2Days() {
+        return Math.round(sum(LATE_DM2_DAYS));
+    }
+
+    /** As {@link #untreatedMilliDm2}. */
+    @Override
+    public long untreatedDm2() {
+        return Math.round(sum(UNTREATED_DM2));
     }
 
     @Override

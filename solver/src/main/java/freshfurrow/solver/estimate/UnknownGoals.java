@@ -69,6 +69,16 @@ public final class UnknownGoals {
         }
 
         @Override
+        public long lateDm2Days() {
+            return 0;
+        }
+
+        @Override
+        public long untreatedDm2() {
+            return shortOfCompost ? unknown() : 0;
+        }
+
+        @Override
         public int fills() {
             return 0;
         }

@@ -59,7 +59,7 @@ public final class SeasonLimits {
      * @param moves for each search, 0 or more; with 0 the plan's own lists are played out
      */
     public Optional<List<Plan.Limit>> of(Plan plan, long moves) {
-        if (plan.score().medium() == 0 && plan.totals().waitMin() == 0) {
+        if (plan.harm() == 0 && plan.totals().waitMin() == 0) {
             return Optional.of(Arrays.stream(Resource.values())
                     .map(free -> new Plan.Limit(free, 0, 0, 0, 0, 0))
                     .toList());
@@ -97,8 +97,7 @@ public final class SeasonLimits {
                 freed.totals().unservedHa(),
                 freed.totals().lateHaDays(),
                 freed.totals().waitMin(),
-                shareGone((double) -nothingFree.score().medium(), (double)
-                        -freed.score().medium()),
+                shareGone(nothingFree.harm(), freed.harm()),
                 shareGone(nothingFree.totals().waitMin(), freed.totals().waitMin()));
     }
 

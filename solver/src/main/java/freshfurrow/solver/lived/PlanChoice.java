@@ -2,6 +2,7 @@ package freshfurrow.solver.lived;
 
 import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.SpringFigures;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -50,7 +51,7 @@ final class PlanChoice {
     /**
      * The plan that is taken for a variant.
      *
-     * @param plan the one that leaves least late, unplanted and without extract, then has fewest fills
+     * @param plan the one that costs least by money, or leaves least late, unplanted and without extract, then has fewest fills
      * @param luck standard deviation, between the tries, of the difference in the mean of each measure from the first variant, each by
      *     the best plan of the same try; 0 for the first variant itself
      */
@@ -61,7 +62,17 @@ final class PlanChoice {
             return springs.stream().mapToDouble(measure::of).average().orElse(0);
         }
 
-        double late() {
+        /** What is made least: by money what springs cost, else what they leave late, unplanted and without extract. */
+        double loss() {
+            return springs.get(0).runningCost().isPresent()
+                    ? springs.stream()
+                            .mapToDouble(spring -> spring.runningCost().orElseThrow())
+                            .average()
+                            .orElseThrow()
+                    : late();
+        }
+
+        private double late() {
             return new SpringLoss(plan.season().season())
                     .haDays(mean(Measure.LATE), mean(Measure.UNSERVED), untreatedHa());
         }
@@ -93,15 +104,18 @@ final class PlanChoice {
 
     private Lived live(SpringPlan plan) {
         SpringLife life = new SpringLife(plan.season(), plan.orders(), forecastDays, Optional.empty());
-        return new Lived(plan, workers.each(training, number -> life.live(springs, number)
-                .figures()));
+        Optional<Costs> prices = plan.season().season().goals().byMoney();
+        return new Lived(plan, workers.each(training, number -> {
+            LivedSpring lived = life.live(springs, number);
+            return prices.map(lived::at).orElseGet(lived::figures);
+        }));
     }
 
-    /** The one that leaves least late, then has fewest fills; the first of those alike. */
+    /** The one that loses least, then has fewest fills; the first of those alike. */
     private static Lived best(List<Lived> tried) {
         Lived best = tried.get(0);
         for (Lived lived : tried) {
-            double gain = best.late() - lived.late();
+            double gain = best.loss() - lived.loss();
             if (gain > 0 || (gain == 0 && lived.mean(Measure.FILLS) < best.mean(Measure.FILLS))) {
                 best = lived;
             }

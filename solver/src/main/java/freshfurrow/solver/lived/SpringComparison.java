@@ -88,17 +88,17 @@ public final class SpringComparison {
             boolean foresight) {
         SpringPlan plan = choice.plan();
         SpringLife life = new SpringLife(plan.season(), plan.orders(), rules.forecastDays(), replanning());
-        List<SpringFigures> rows =
-                workers.each(numbers, number -> life.live(springs, number).figures());
         Optional<Costs> costs = candidate.costs();
+        List<SpringFigures> rows = workers.each(numbers, number -> {
+            LivedSpring lived = life.live(springs, number);
+            return costs.map(lived::at).orElseGet(lived::figures);
+        });
         OptionalDouble yearly =
                 costs.isPresent() ? OptionalDouble.of(costs.get().yearlySum()) : OptionalDouble.empty();
-        List<SpringFigures> priced =
-                rows.stream().map(row -> costs.map(row::at).orElse(row)).toList();
         List<SpringFigures> sampled =
                 workers.each(sample, number -> life.live(springs, number).figures());
         return new ComparedVariant(
-                new LivedVariant(candidate.name(), yearly, choice.luck(), priced),
+                new LivedVariant(candidate.name(), yearly, choice.luck(), rows),
                 candidate.sha256(),
                 limits(workers, plan, sample, sampled),
                 foresight && !sample.isEmpty()

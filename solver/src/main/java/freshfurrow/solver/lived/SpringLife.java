@@ -99,7 +99,7 @@ public final class SpringLife {
             PlanStart done = StandingAt.of(known, played, time(news));
             tally.add(played, news, done);
             if (news >= end) {
-                return new LivedSpring(tally.figures(done), parts, done);
+                return new LivedSpring(tally.figures(done), tally.waterL(), tally.overtimeH(), parts, done);
             }
             start = Optional.of(done);
             now = news;

@@ -37,8 +37,11 @@ final class SpringTally {
     private final Season season;
     private final WorkingTime hours;
     private final Map<String, Field> fields;
-    private final Attendance[] planters;
     private final Attendance[] rigs;
+    /** Of planters and rigs with their own people: what is mounted on a rig is worked by the rig's. */
+    private final Attendance[] crewsOfPlanters;
+
+    private final Attendance[] crewsOfRigs;
     private int fills;
     private int waterTrips;
     private long waitS;
@@ -47,14 +50,24 @@ final class SpringTally {
     private double untreatedHa;
     private double untreatedKg;
     private int staleLoads;
+    private double waterL;
+    private long overtimeS;
 
     /** A tally of the whole season, of which nothing is done yet. */
     SpringTally(CompiledSeason compiled) {
         season = compiled.season();
         hours = new WorkingTime(compiled);
         fields = season.fields().stream().collect(Collectors.toMap(Field::id, field -> field));
-        planters = attendances(season.applicators().size());
         rigs = attendances(season.rigs().size());
+        crewsOfRigs = attendances(season.rigs().size());
+        crewsOfPlanters = attendances(season.applicators().size());
+        for (int p = 0; p < crewsOfPlanters.length; p++) {
+            for (int r = 0; r < crewsOfRigs.length; r++) {
+                if (season.applicators().get(p).on().filter(season.rigs().get(r).id()::equals).isPresent()) {
+                    crewsOfPlanters[p] = crewsOfRigs[r];
+                }
+            }
+        }
     }
 
     private Attendance[] attendances(int machines) {
@@ -72,7 +85,7 @@ final class SpringTally {
      */
     void add(Plan plan, int untilS, PlanStart done) {
         stale(plan, untilS, done);
-        for (int p = 0; p < planters.length; p++) {
+        for (int p = 0; p < crewsOfPlanters.length; p++) {
             for (Activity activity :
                     of(plan.planters(), season.applicators().get(p).id()).activities()) {
                 if (seconds(activity.start()) < untilS) {
@@ -136,11 +149,12 @@ final class SpringTally {
         } else if (activity instanceof Activity.Planting) {
             end = Math.min(end, untilS);
             finishS = Math.max(finishS, end);
+            overtimeS += end - start - hours.planterS(p, start, end);
             if (activity instanceof Activity.PlantWithout planting) {
                 untreated(planting, untilS);
             }
         }
-        planters[p].worked(start, end);
+        crewsOfPlanters[p].worked(start, end);
     }
 
     private void untreated(Activity.PlantWithout planting, int untilS) {
@@ -153,10 +167,22 @@ final class SpringTally {
     private void rig(int r, Activity activity) {
         if (activity instanceof Activity.Move move) {
             driveKm += move.km();
-        } else if (activity instanceof Activity.Draw) {
+        } else if (activity instanceof Activity.Draw draw) {
             waterTrips++;
+            waterL += draw.litres();
         }
         rigs[r].worked(seconds(activity.start()), seconds(activity.end()));
+        crewsOfRigs[r].worked(seconds(activity.start()), seconds(activity.end()));
+    }
+
+    /** Water drawn by rigs, L. */
+    double waterL() {
+        return waterL;
+    }
+
+    /** Time planted past the last hours of days, h. */
+    double overtimeH() {
+        return (double) overtimeS / HOUR_S;
     }
 
     /**
@@ -191,11 +217,6 @@ final class SpringTally {
             rigS += rigs[r].atWorkS((from, to) -> hours.rigThereS(rig, from, to));
             busyS += rigs[r].busyS();
         }
-        long planterS = 0;
-        for (int p = 0; p < planters.length; p++) {
-            int planter = p;
-            planterS += planters[p].atWorkS((from, to) -> hours.planterThereS(planter, from, to));
-        }
         return new SpringFigures(
                 unservedHa > 0 ? season.days() * DAY_S : finishS,
                 rounded(lateHaDays),
@@ -206,12 +227,28 @@ final class SpringTally {
                 rounded(rigS == 0 ? 0 : Math.min(1, (double) busyS / rigS)),
                 dumpedKg < LEAST_KG ? 0 : rounded(dumpedKg),
                 rounded(Math.max(0, compostKg)),
-                rounded((double) (planterS + rigS) / HOUR_S),
+                rounded((double) workS() / HOUR_S),
                 rounded(driveKm),
                 rounded(untreatedHa),
                 rounded(plantedHa > 0 ? Math.max(0, 1 - untreatedHa / plantedHa) : 1),
                 staleLoads,
                 OptionalDouble.empty());
+    }
+
+    /** Hours at work of all machines; what is mounted on a rig and the rig are at work together, s. */
+    private long workS() {
+        long workS = 0;
+        for (int r = 0; r < crewsOfRigs.length; r++) {
+            int rig = r;
+            workS += crewsOfRigs[r].atWorkS((from, to) -> hours.rigThereS(rig, from, to));
+        }
+        for (int p = 0; p < crewsOfPlanters.length; p++) {
+            int planter = p;
+            if (season.applicators().get(p).on().isEmpty()) {
+                workS += crewsOfPlanters[p].atWorkS((from, to) -> hours.planterThereS(planter, from, to));
+            }
+        }
+        return workS;
     }
 
     /** What rigs have fetched and not used is left over. */

@@ -6,30 +6,38 @@ import freshfurrow.solver.linear.LinearProgram;
  * What a {@link Relaxation} makes least.
  *
  * @param costOfUnserved of a dm2 that is not planted, in the unit of the aim
+ * @param costOfLateDay of a dm2 that is planted a day late and whose field has a weight of 1, in the unit of the aim
  * @param untreatedDays of a dm2 that is planted without extract and whose field has a weight of 1, in the unit of the aim
  */
-public record Aim(Kind kind, double costOfUnserved, double untreatedDays, double mostUnservedDm2) {
+public record Aim(
+        Kind kind, double costOfUnserved, double costOfLateDay, double untreatedDays, double mostUnservedDm2) {
     private static final double WEIGHT_ONE = 1000;
 
     enum Kind {
         SCORE,
+        BILL,
         UNSERVED,
         LATE
     }
 
     /** Late, untreated and unserved area as the score weighs them, dm2-days. */
     public static Aim score(double costOfUnserved, double untreatedDays) {
-        return new Aim(Kind.SCORE, costOfUnserved, untreatedDays, Double.MAX_VALUE);
+        return new Aim(Kind.SCORE, costOfUnserved, 1, untreatedDays, Double.MAX_VALUE);
+    }
+
+    /** Late and unserved area as a bill has them, money x dm2/ha: whatever the weights of fields. */
+    public static Aim bill(double costOfUnserved, double costOfLateDay) {
+        return new Aim(Kind.BILL, costOfUnserved, costOfLateDay, 0, Double.MAX_VALUE);
     }
 
     /** Area not planted, dm2. */
     public static Aim unserved() {
-        return new Aim(Kind.UNSERVED, 1, 0, Double.MAX_VALUE);
+        return new Aim(Kind.UNSERVED, 1, 0, 0, Double.MAX_VALUE);
     }
 
     /** Unweighted late area, dm2-days, with no more than so much left unplanted. */
     public static Aim late(double mostUnservedDm2) {
-        return new Aim(Kind.LATE, 0, 0, mostUnservedDm2);
+        return new Aim(Kind.LATE, 0, 1, 0, mostUnservedDm2);
     }
 
     boolean lateCounts() {
@@ -37,7 +45,7 @@ public record Aim(Kind kind, double costOfUnserved, double untreatedDays, double
     }
 
     double costOfLateDay(FieldGroup group) {
-        return kind == Kind.SCORE ? group.weight() / WEIGHT_ONE : 1;
+        return kind == Kind.SCORE ? costOfLateDay * group.weight() / WEIGHT_ONE : costOfLateDay;
     }
 
     double costOfUntreated(FieldGroup group) {

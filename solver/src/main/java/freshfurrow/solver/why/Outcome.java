@@ -23,6 +23,12 @@ public record Outcome(
         int callOuts,
         long overtimeS,
         long earlyDm2Days,
+        long lateDm2Days,
+        long untreatedDm2,
+        long compostMg,
+        long drawnMl,
+        long driveM,
+        long workS,
         Plan.Score score)
         implements Counters {
     /** The better score first. */
@@ -51,6 +57,12 @@ public record Outcome(
                 played.callOuts(),
                 played.overtimeS(),
                 played.earlyDm2Days(),
+                played.lateDm2Days(),
+                played.untreatedDm2(),
+                played.compostMg(),
+                played.drawnMl(),
+                played.driveM(),
+                played.workS(),
                 new Plan.Score(played.hard(), played.medium(), played.soft()));
     }
 }

@@ -3,6 +3,7 @@ package freshfurrow.solver.bounds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -11,6 +12,7 @@ import freshfurrow.solver.PlanningOptions;
 import freshfurrow.solver.ProgressListener;
 import freshfurrow.solver.SeasonPlanner;
 import freshfurrow.solver.example.RandomPlans;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Random;
@@ -51,6 +53,63 @@ class PlansKeepToTheBoundsTest {
     @Property(tries = 150)
     void noPlanBeatsABoundWhereFieldsAreFixed(@ForAll long seed) {
         assertPlansKeep(RandomSeasons.withFixedFields(RandomSeasons.season(seed, MOST_FIELDS), seed), seed);
+    }
+
+    @Property(tries = 150)
+    void noPlanBeatsABoundByMoney(@ForAll long seed) {
+        assertPlansKeep(priced(RandomSeasons.season(seed, MOST_FIELDS), seed), seed);
+    }
+
+    @Property(tries = 150)
+    void noPlanOfPlantersAndSprayersBeatsABoundByMoney(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.withMounted(seed, MOST_FIELDS), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+        assertPlansKeep(priced(left, seed), seed);
+    }
+
+    @Property(tries = 150)
+    void noPlanBeatsABoundByMoneyWhereFieldsGoWithoutExtract(@ForAll long seed) {
+        Season season = RandomSeasons.goingWithout(RandomSeasons.season(seed, MOST_FIELDS), new Random(seed));
+        assertPlansKeep(priced(season, seed), seed);
+    }
+
+    @Test
+    void theBoundsOfTheseBillsSaySomething() {
+        long halves = new Random(1)
+                .longs(60)
+                .filter(seed -> {
+                    CompiledSeason compiled =
+                            CompiledSeason.of(priced(RandomSeasons.season(seed, MOST_FIELDS), seed));
+                    Plan plan = RandomPlans.of(compiled, seed).get(0);
+                    return -SeasonBounds.of(compiled).forPlan(plan).medium()
+                            > -plan.score().medium() / 2;
+                })
+                .count();
+
+        assertThat(halves).isGreaterThan(10);
+    }
+
+    /** Prices of which some are 0, and which may make leaving out pay. */
+    private static Season priced(Season season, long seed) {
+        Random random = new Random(seed);
+        double[] prices = random.doubles(10)
+                .map(price -> price < 0.2 ? 0 : price)
+                .toArray();
+        Costs costs = new Costs(
+                Optional.empty(),
+                prices[0] * 30,
+                prices[1] * 20,
+                prices[2],
+                prices[3] / 2,
+                prices[4] * 20,
+                prices[5] * 1000,
+                prices[6] * 100,
+                prices[7] / 100,
+                prices[8] * 60,
+                Map.of());
+        return season.change()
+                .goals(season.goals().withByMoney(Optional.of(costs)))
+                .season();
     }
 
     @Property(tries = 8)

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SpringComparisonTest {
-    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 0, Map.of("R1", 4_000.0));
+    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 0, 0, 0, 0, Map.of("R1", 4_000.0));
 
     @TempDir
     private Path folder = Path.of("");

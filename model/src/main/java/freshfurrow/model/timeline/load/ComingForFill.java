@@ -117,6 +117,7 @@ final class ComingForFill {
         state.tally().add(Tally.DRIVE_S, table.driveS(planter, metres));
         state.tally().add(Tally.DRIVE_M, metres);
         state.days().left(planter, start);
+        state.hours().planterWorked(planter, start, end);
         if (state.isTold()) {
             state.journal().planterMoved(planter, state.planters().place(planter), request.place(), start, end);
         }
@@ -138,6 +139,7 @@ final class ComingForFill {
         }
         if (why != WaitReason.HOURS) {
             state.tally().add(Tally.WAIT_S, table.hours(planter).work(turn, until));
+            state.hours().waited(planter, turn, until);
         }
         if (state.isTold()) {
             state.journal().waited(planter, place, turn, until, why);

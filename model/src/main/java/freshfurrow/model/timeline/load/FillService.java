@@ -195,6 +195,7 @@ public final class FillService {
         coming.before(delivery);
         state.tally().add(Tally.FILLS, 1);
         state.days().filled(planter, start);
+        state.hours().filled(planter, delivery.rig(), start, end);
         if (state.isTold()) {
             long ml = tables.recipes().mixMl(loadDm2, recipe);
             state.journal().filled(planter, delivery.rig(), recipe, request.place(), start, end, ml, delivery.useBy());
@@ -235,5 +236,6 @@ public final class FillService {
             rigWork.dumpLeftover(r);
             state.tally().add(Tally.CALL_OUTS, state.rigs().wasOutForNothing(r));
         }
+        state.hours().end();
     }
 }

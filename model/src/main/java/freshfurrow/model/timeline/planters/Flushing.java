@@ -67,6 +67,7 @@ public final class Flushing {
         if (state.isTold()) {
             state.journal().flushed(planter, planters.place(planter), start, start + flushS);
         }
+        state.hours().flushed(planter, start, start + flushS);
         planters.stand(planter, planters.place(planter), start + flushS);
         planters.flushed(planter);
     }

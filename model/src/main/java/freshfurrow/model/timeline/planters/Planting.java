@@ -41,7 +41,7 @@ public final class Planting {
             walk.plant(planter, recipe, loadDm2, plantBy);
             walk.tellNobody();
         }
-        takeOver(planter);
+        takeOver(planter, true);
         long planted = walk.tally().plantedDm2();
         if (planted > 0) {
             flushing.applied(planter, recipe, walk.steps().lastPlantedS());
@@ -94,7 +94,7 @@ public final class Planting {
         boolean any = walk.plantWithout(planter, untilS) > 0;
         walk.tellNobody();
         walk.forget();
-        takeOver(planter);
+        takeOver(planter, false);
         if (!any) {
             int seasonEnd = tables.season().days() * Calendars.DAY_S;
             int tried = Math.max(state.planters().timeS(planter), Math.min(untilS, seasonEnd));
@@ -102,13 +102,13 @@ public final class Planting {
         }
     }
 
-    private void takeOver(int planter) {
+    private void takeOver(int planter, boolean applies) {
         ActualTimes actual = state.actual();
         int free = actual == null ? walk.timeS() : actual.planterUpFrom(planter, walk.timeS());
         state.planters().stand(planter, walk.place(), free);
         state.planters().next(planter, walk.index(), walk.leftDm2());
         walk.tally().addTo(state.tally());
-        walk.steps().tell(planter, state.days());
+        walk.steps().tell(planter, state.days(), state.hours(), applies);
     }
 
     /** Plants what is in a planter's tank to begin with; what would be too old, or is of no use, is let out. */

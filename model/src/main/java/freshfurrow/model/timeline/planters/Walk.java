@@ -206,8 +206,8 @@ public final class Walk {
             return false;
         }
         tally.drove(planters.driveS(planter, metres), metres);
-        steps.setOff(start);
         int end = actual == null ? start + duration : actual.planterDriveEnd(planter, start, duration);
+        steps.setOff(start, end);
         if (journal != null) {
             journal.planterMoved(planter, place, field, start, end);
         }
@@ -290,7 +290,7 @@ public final class Walk {
         }
         time = end;
         tally.planted(field, start, end, dm2);
-        steps.planted(field, start, dm2);
+        steps.planted(field, start, end, dm2);
         if (journal != null && without) {
             journal.plantedWithout(planter, field, start, end, dm2);
         } else if (journal != null) {

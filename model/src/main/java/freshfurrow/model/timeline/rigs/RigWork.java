@@ -5,6 +5,7 @@ import static freshfurrow.model.timeline.state.Tally.BATCHES;
 import static freshfurrow.model.timeline.state.Tally.CALL_OUTS;
 import static freshfurrow.model.timeline.state.Tally.COMPOST_MG;
 import static freshfurrow.model.timeline.state.Tally.COMPOST_TRIPS;
+import static freshfurrow.model.timeline.state.Tally.DRAWN_ML;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_M;
 import static freshfurrow.model.timeline.state.Tally.DRIVE_S;
 import static freshfurrow.model.timeline.state.Tally.DUMPED_MG;
@@ -29,6 +30,7 @@ public final class RigWork {
     private final RigTimes times;
     private final Preparation preparation;
     private final RigClock clock;
+    private int[] batchStarts = {};
 
     public RigWork(
             SeasonTables tables,
@@ -130,6 +132,7 @@ public final class RigWork {
             int start = clock.begins(rig, compost.start(loading), there, loadingS);
             t = clock.end(rig, start, loadingS);
             state.lots().load(rig, lot, compost.mg(loading));
+            state.hours().rigWorked(rig, start, t);
             tally.add(COMPOST_TRIPS, 1);
             if (state.isTold()) {
                 state.journal().loadedCompost(rig, lot, start, t, compost.mg(loading));
@@ -147,6 +150,8 @@ public final class RigWork {
         int end = clock.end(rig, start, trip.drawS());
         state.draws().book(trip.point(), start, end - start, trip.drawMl());
         tally.add(WATER_TRIPS, 1);
+        tally.add(DRAWN_ML, trip.drawMl());
+        state.hours().rigWorked(rig, start, end);
         if (state.isTold()) {
             state.journal().drew(rig, trip.point(), start, end, trip.drawMl());
         }
@@ -177,6 +182,7 @@ public final class RigWork {
         int start = clock.begins(rig, planned, end, clean);
         int cleanEnd = clock.end(rig, start, clean);
         states.freeFrom(rig, cleanEnd);
+        state.hours().rigWorked(rig, start, cleanEnd);
         if (state.isTold()) {
             state.journal().cleaned(rig, states.place(rig), start, cleanEnd);
         }
@@ -225,6 +231,7 @@ public final class RigWork {
         tally.add(DUMPED_ML, ml);
         tally.add(DUMPED_MG, tables.recipes().compostMg(dm2, recipe));
         states.passOn(rig, dm2);
+        state.hours().rigWorked(rig, start, end);
         if (state.isTold()) {
             state.journal().dumped(rig, states.place(rig), start, end, ml);
         }
@@ -248,6 +255,7 @@ public final class RigWork {
         tally.add(DRIVE_S, duration);
         tally.add(DRIVE_M, tables.places().metres(from, to));
         states.moveTo(rig, to);
+        state.hours().rigWorked(rig, start, end);
         if (state.isTold()) {
             state.journal().rigMoved(rig, from, to, start, end);
         }
@@ -265,7 +273,7 @@ public final class RigWork {
         tally.add(BATCHES, extraction.batches);
         tally.add(COMPOST_MG, extraction.compostMg);
         state.lots().take(delivery.rig(), extraction.compostMg);
-        if (state.isTold() || !clock.isAsPlanned()) {
+        if (state.isTold() || state.hours().counts() || !clock.isAsPlanned()) {
             makeBatches(delivery, place);
         }
     }
@@ -290,10 +298,10 @@ public final class RigWork {
     private void makeBatches(Delivery delivery, int place) {
         Extraction extraction = delivery.extraction;
         int rig = delivery.rig();
-        int[] starts = new int[extraction.batches];
-        extraction.backward(delivery.depart, starts);
         Calendar hours = tables.rigs().hours(rig);
         int clean = tables.rigs().cleanS(rig);
+        int[] starts = starts(extraction.batches);
+        extraction.backward(delivery.depart, starts);
         int t = delivery.there;
         if (states.isCleanDue(rig) && clean > 0) {
             t = clean(rig, place, hours.latest(starts[0], clean) - clean, t);
@@ -301,6 +309,7 @@ public final class RigWork {
         for (int batch = 1; batch <= extraction.batches; batch++) {
             int start = clock.begins(rig, starts[batch - 1], t, extraction.batchS());
             int end = clock.batchEnd(rig, start, extraction.batchS());
+            state.hours().rigWorked(rig, start, end);
             if (state.isTold()) {
                 state.journal()
                         .extracted(rig, place, start, end, extraction.compostOf(batch), extraction.waterOf(batch, rig));
@@ -320,9 +329,17 @@ public final class RigWork {
         int cleanS = tables.rigs().cleanS(rig);
         int start = clock.begins(rig, planned < NEVER ? planned : free, free, cleanS);
         int end = clock.end(rig, start, cleanS);
+        state.hours().rigWorked(rig, start, end);
         if (state.isTold()) {
             state.journal().cleaned(rig, place, start, end);
         }
         return end;
+    }
+
+    private int[] starts(int batches) {
+        if (batchStarts.length < batches) {
+            batchStarts = new int[batches];
+        }
+        return batchStarts;
     }
 }

@@ -18,6 +18,7 @@ public final class State {
     private final RigStates rigs;
     private final CompostLots lots;
     private final Draws draws;
+    private final HoursAtWork hours;
 
     private final long[] v;
     private final SeasonTables tables;
@@ -35,15 +36,16 @@ public final class State {
         int rigBlocks = dayBlocks + tables.planters().count() * PlanterDays.SIZE;
         int lotBlock = rigBlocks + tables.rigs().count() * RigStates.SIZE;
         int drawBlocks = lotBlock + CompostLots.size(tables);
-        v = new long
-                [drawBlocks
-                        + tables.water().count() * Draws.size(tables.season().days())];
+        int hourBlocks = drawBlocks
+                + tables.water().count() * Draws.size(tables.season().days());
+        v = new long[hourBlocks + HoursAtWork.size(tables)];
         tally = new Tally(v);
         planters = new PlanterStates(v, planterBlocks);
         days = new PlanterDays(tables, tally, v, dayBlocks);
         rigs = new RigStates(v, rigBlocks);
         lots = new CompostLots(tables, tally, v, lotBlock);
         draws = new Draws(tables.water(), tables.season().days(), v, drawBlocks);
+        hours = new HoursAtWork(tables, tally, v, hourBlocks);
     }
 
     /** Where the season begins. What is in planters' tanks is not in the state: that is planted, or let out, first of all. */
@@ -71,6 +73,7 @@ public final class State {
             draws.use(w, tables.beginning().day(), beginning.drawnMl(w));
         }
         lots.reset();
+        hours.reset();
     }
 
     /** A copy of all of it, in an array that one was kept in before or, if that is empty, a new one. */
@@ -140,5 +143,9 @@ public final class State {
 
     public Draws draws() {
         return draws;
+    }
+
+    public HoursAtWork hours() {
+        return hours;
     }
 }

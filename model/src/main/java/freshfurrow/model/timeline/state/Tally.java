@@ -30,7 +30,11 @@ public final class Tally {
     /** Fields begun on the day that they are fixed to. */
     public static final int FIXED_KEPT = 23;
 
-    public static final int SIZE = 24;
+    public static final int DRAWN_ML = 24;
+    /** Hours at work, told only of seasons that are judged by money. */
+    public static final int WORK_S = 25;
+
+    public static final int SIZE = 26;
 
     private final long[] v;
 
