@@ -9,6 +9,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.ClosedDays;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.DaySpan;
 import freshfurrow.model.season.Drainage;
@@ -83,9 +84,16 @@ final class WorkedSeason {
     private final Set<LocalDate> closed = new HashSet<>();
     private int days = 3;
     private OptionalDouble untreatedDays = OptionalDouble.empty();
+    private Optional<Costs> prices = Optional.empty();
 
     WorkedSeason days(int length) {
         days = length;
+        return this;
+    }
+
+    /** Plans are judged by money. */
+    WorkedSeason prices(Costs byMoney) {
+        prices = Optional.of(byMoney);
         return this;
     }
 
@@ -229,7 +237,8 @@ final class WorkedSeason {
                                 0,
                                 2,
                                 Goals.DEFAULT.steadyDays(),
-                                untreatedDays),
+                                untreatedDays,
+                                prices),
                         DisplayUnits.METRIC,
                         List.of(),
                         Optional.empty(),
