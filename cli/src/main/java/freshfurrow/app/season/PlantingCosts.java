@@ -27,10 +27,9 @@ public record PlantingCosts(double leastPerHa, double mostPerHa, int cheaperLeft
             double unplanted = prices.price(CostItem.UNPLANTED);
             return perHa.length == 0
                     ? Optional.empty()
-                    : Optional.of(new PlantingCosts(
-                            perHa[0], perHa[perHa.length - 1], (int) Arrays.stream(perHa)
-                                    .filter(cost -> cost > unplanted)
-                                    .count()));
+                    : Optional.of(new PlantingCosts(perHa[0], perHa[perHa.length - 1], (int) Arrays.stream(perHa)
+                            .filter(cost -> cost > unplanted)
+                            .count()));
         });
     }
 }

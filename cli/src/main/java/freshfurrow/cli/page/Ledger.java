@@ -1,6 +1,5 @@
 package freshfurrow.cli.page;
 
-import freshfurrow.cli.text.MoneyText;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -8,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.BoundText;
 import freshfurrow.cli.text.Figures;
 import freshfurrow.cli.text.HowSure;
+import freshfurrow.cli.text.MoneyText;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
@@ -188,8 +188,7 @@ final class Ledger {
                     .forEach(line -> entry(
                             "bill: " + MoneyText.name(line.item()),
                             money.sum(line.cost()),
-                            money.amount(line.item(), line.amount()) + " x "
-                                    + money.price(line.item(), line.price())));
+                            money.amount(line.item(), line.amount()) + " x " + money.price(line.item(), line.price())));
         });
     }
 

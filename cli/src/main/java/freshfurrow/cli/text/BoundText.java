@@ -49,7 +49,8 @@ public final class BoundText {
     public Optional<String> proved() {
         return plan.bounds().flatMap(bounds -> {
             if (bounds.provedBest()) {
-                return Optional.of("Proven best: every possible plan was tried and none scores better");
+                return Optional.of("Proven best: every possible plan was tried and none "
+                        + (plan.totals().bill().isPresent() ? "costs less" : "scores better"));
             }
             if (plan.totals().bill().isPresent()) {
                 return Optional.empty();
@@ -64,12 +65,11 @@ public final class BoundText {
 
     /** Of what the plan costs. */
     public Optional<String> bill() {
-        return plan.bounds()
-                .flatMap(bounds -> plan.totals().bill().map(bill -> {
-                    double least = -bounds.medium() / MILLIONTHS;
-                    MoneyText money = new MoneyText(plan.season().units(), bill.currency());
-                    return bounds.provedBest() ? "the proven minimum" : "proven minimum " + money.sum(least);
-                }));
+        return plan.bounds().flatMap(bounds -> plan.totals().bill().map(bill -> {
+            double least = -bounds.medium() / MILLIONTHS;
+            MoneyText money = new MoneyText(plan.season().units(), bill.currency());
+            return bounds.provedBest() ? "the proven minimum" : "proven minimum " + money.sum(least);
+        }));
     }
 
     private String count(int count, int fewest) {

@@ -26,8 +26,8 @@ public final class HeldBack {
         WorkWords words = WorkWords.of(plan);
         if (!isHeldBack(plan)) {
             if (isLateForNothing(plan)) {
-                lines.add("No bottleneck: what is late, " + words.undoneOrWithoutExtract()
-                        + " has no price, and no " + words.machine() + " waits.");
+                lines.add("No bottleneck: what is late, " + words.undoneOrWithoutExtract() + " has no price, and no "
+                        + words.machine() + " waits.");
                 return lines;
             }
             lines.add("No bottleneck: every field is " + words.done() + " in its window and no " + words.machine()

@@ -1,8 +1,8 @@
 package freshfurrow.cli.text;
 
-import freshfurrow.model.plan.Bill;
 import static freshfurrow.model.quantity.Factors.MINUTE_S;
 
+import freshfurrow.model.plan.Bill;
 import freshfurrow.model.plan.Plan;
 import java.time.Duration;
 import java.util.ArrayList;

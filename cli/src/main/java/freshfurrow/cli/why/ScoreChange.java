@@ -1,8 +1,7 @@
 package freshfurrow.cli.why;
 
-import freshfurrow.cli.text.MoneyText;
-import java.util.Optional;
 import freshfurrow.cli.text.Figures;
+import freshfurrow.cli.text.MoneyText;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.goals.Goal;
 import freshfurrow.model.goals.GoalSet;
@@ -12,6 +11,7 @@ import freshfurrow.solver.why.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What another place for a field changes: the parts of the score, the fields that it makes late or brings into time, and the score. */
 final class ScoreChange {

@@ -58,14 +58,15 @@ final class PricesSummary {
     List<String> cautions() {
         List<String> cautions = new ArrayList<>();
         season.goals().byMoney().ifPresent(prices -> {
-            planting.filter(costs -> costs.cheaperLeftOut() > 0).ifPresent(costs -> cautions.add(leavingOut(prices, costs)));
+            planting.filter(costs -> costs.cheaperLeftOut() > 0)
+                    .ifPresent(costs -> cautions.add(leavingOut(prices, costs)));
             String overtime = season.applicators().stream()
                     .filter(planter -> planter.overtimeS() > 0)
                     .map(Applicator::id)
                     .collect(Collectors.joining(", "));
             if (!overtime.isEmpty() && prices.price(CostItem.OVERTIME) == 0 && prices.price(CostItem.WORK) > 0) {
-                cautions.add(overtime
-                        + ": hours past the last of a day cost nothing, as `costs.overtime` is not given.");
+                cautions.add(
+                        overtime + ": hours past the last of a day cost nothing, as `costs.overtime` is not given.");
             }
         });
         return cautions;
@@ -77,7 +78,7 @@ final class PricesSummary {
                 + money.price(CostItem.UNPLANTED, prices.price(CostItem.UNPLANTED)) + ", and " + words.noun()
                 + " costs more on " + Figures.count(costs.cheaperLeftOut(), "field", "fields")
                 + ", in compost and planting time alone up to " + money.price(CostItem.UNPLANTED, costs.mostPerHa())
-                + ". The cheapest plan leaves them out; `costs.unserved` should be what their crop is worth.";
+                + ". The cheapest plan leaves them out; the price of such area should be what their crop is worth.";
     }
 
     private MoneyText money(Costs prices) {

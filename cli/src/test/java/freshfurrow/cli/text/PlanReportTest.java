@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExamplePlan;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.plan.Bill;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.CostItem;
+import freshfurrow.model.season.Costs;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class PlanReportTest {
@@ -19,6 +24,64 @@ final class PlanReportTest {
                         "Fills        2 planter fills (1 is the proven minimum for a plan that plants as much, so at most 1 could be saved)",
                         "Water trips  1 (the proven minimum for a plan that plants as much)")
                 .noneMatch(line -> line.startsWith("Proven"));
+    }
+
+    /** 50 h x 38, 24 kg x 0.2 and 0.25 a kilogram: each in the units of the season's people, whatever it is kept in. */
+    @Test
+    void aBillIsToldLineByLineWithItsSum() {
+        Costs prices = new Costs(Optional.of("EUR"), 24, 14, 0.5, 0.25, 10, 700, 0, 0.003, 0, Map.of());
+        Map<CostItem, Double> amounts = Map.of(
+                CostItem.WORK, 50.0,
+                CostItem.ROAD, 19.0,
+                CostItem.COMPOST, 24.0,
+                CostItem.LATE, 4.0,
+                CostItem.UNPLANTED, 2.0,
+                CostItem.WATER, 2_400.0);
+        Plan plan = billed(Bill.of(prices, item -> amounts.getOrDefault(item, 0.0)))
+                .withBounds(new Plan.Bounds(1, 1, 2, 4, -1_500_000_000, false));
+
+        assertThat(PlanReport.lines(ExampleSeason.season(), plan))
+                .containsSequence(
+                        "Bill         3,362.70 EUR (proven minimum 1,500.00 EUR)",
+                        "  hours      1,900.00 EUR: 50.0 h of machines at work x 38.00/h",
+                        "  roads      9.50 EUR: 19.0 km x 0.50/km",
+                        "  compost    6.00 EUR: 24 kg x 0.25/kg",
+                        "  late       40.00 EUR: 4.00 ha-days x 10.00/ha/d",
+                        "  unplanted  1,400.00 EUR: 2.00 ha x 700.00/ha",
+                        "  water      7.20 EUR: 2,400 L x 0.003/L")
+                .noneMatch(line -> line.startsWith("Proven"));
+    }
+
+    private static Plan billed(Bill bill) {
+        Plan plan = ExamplePlan.plan();
+        Plan.Totals totals = plan.totals();
+        return new Plan(
+                plan.season(),
+                new Plan.Score(0, Math.round(-1e6 * bill.sum()), -77),
+                new Plan.Totals(
+                        totals.areaHa(),
+                        totals.untreatedHa(),
+                        totals.unservedHa(),
+                        totals.lateHaDays(),
+                        totals.planterFills(),
+                        totals.waterTrips(),
+                        totals.compostTrips(),
+                        totals.batches(),
+                        totals.compostKg(),
+                        totals.dumpedL(),
+                        totals.waitMin(),
+                        totals.overtimeMin(),
+                        totals.driveKm(),
+                        totals.smallestMarginMin(),
+                        totals.finish(),
+                        Optional.of(bill)),
+                plan.planters(),
+                plan.rigs(),
+                plan.loads(),
+                plan.batches(),
+                plan.unserved(),
+                plan.bounds(),
+                plan.limits());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.app.season.CheckedSeason;
 import freshfurrow.cli.example.ExampleSeason;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Fixed;
 import freshfurrow.model.season.Planter;
@@ -15,6 +16,7 @@ import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -147,6 +149,33 @@ final class SeasonSummaryTest {
                 .contains(
                         "  Compost is 2 kg short. Fields may be planted without extract (`goals.untreated`).",
                         "  P1: waits for a rig as long as it takes before it plants without extract (`longestWait`)");
+    }
+
+    @Test
+    void thePricesThatPlansAreJudgedByAreListedAndWhatHasNone() {
+        assertThat(lines(byMoney(10_000)))
+                .contains(
+                        "Prices that plans are judged by (`costs`, `goals.by: money`)",
+                        "  hours 38.00/h, compost 0.25/kg, late 10.00/ha/d, unplanted 10,000.00/ha",
+                        "  no price, and so no say: roads, untreated, water, overtime")
+                .noneMatch(line -> line.contains("Leaving fields out pays"));
+    }
+
+    @Test
+    void whereLeavingFieldsOutPaysThatIsSaid() {
+        assertThat(lines(byMoney(0)))
+                .anyMatch(
+                        line -> line.startsWith(
+                                "  Leaving fields out pays: unplanted area costs 0.00/ha, and planting costs more on 3 fields, in compost and planting time alone up to "));
+        assertThat(lines(ExampleSeason.season())).noneMatch(line -> line.contains("Prices that plans"));
+    }
+
+    private static Season byMoney(double unserved) {
+        Costs prices = new Costs(Optional.empty(), 24, 14, 0, 0.25, 10, unserved, 0, 0, 0, Map.of());
+        Season season = ExampleSeason.season();
+        return season.change()
+                .goals(season.goals().withByMoney(Optional.of(prices)))
+                .season();
     }
 
     private static List<String> lines(Season season) {

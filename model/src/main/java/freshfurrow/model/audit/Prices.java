@@ -77,10 +77,14 @@ final class Prices {
     private void check(Bill.Line line, Charge due) {
         String where = "bill." + line.item().key();
         if (!Evidence.same(line.amount(), due.amount(), due.tolerance())) {
-            report(where, "amount is " + Evidence.show(line.amount()) + ", the plan has " + Evidence.show(due.amount()));
+            report(
+                    where,
+                    "amount is " + Evidence.show(line.amount()) + ", the plan has " + Evidence.show(due.amount()));
         }
         if (!Evidence.same(line.price(), due.price(), AMOUNT_ROUNDING)) {
-            report(where, "price is " + Evidence.show(line.price()) + ", the season's is " + Evidence.show(due.price()));
+            report(
+                    where,
+                    "price is " + Evidence.show(line.price()) + ", the season's is " + Evidence.show(due.price()));
         }
         double tolerance = MONEY_ROUNDING + due.tolerance() * due.price();
         if (!Evidence.same(line.cost(), due.cost(), tolerance)) {

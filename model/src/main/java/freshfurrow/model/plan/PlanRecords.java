@@ -125,7 +125,8 @@ final class PlanRecords {
                 in -> {
                     Bill bill = new Bill(in.get(currency), in.get(lines));
                     if (in.get(sum) != bill.sum()) {
-                        throw new IllegalArgumentException("sum is " + in.get(sum) + ", its lines add up to " + bill.sum());
+                        throw new IllegalArgumentException(
+                                "sum is " + in.get(sum) + ", its lines add up to " + bill.sum());
                     }
                     return bill;
                 },

@@ -93,7 +93,7 @@ final class GoalsReader {
             keys.ifPresent(own -> own.problem(
                     "by",
                     "plans are to be judged by money, and nothing has a price",
-                    "write prices under costs, like costs: {labour: 24 /h, late: 4 /ac/d, unserved: 300 /ac}"));
+                    "write prices under costs, like costs: {labour: 24 /h, late: 4 /ac/d}"));
         }
         return goals.withByMoney(costs);
     }

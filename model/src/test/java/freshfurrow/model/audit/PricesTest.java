@@ -74,19 +74,32 @@ class PricesTest {
             int at = i;
             String key = "bill."
                     + plan.totals().bill().orElseThrow().lines().get(i).item().key();
-            assertThat(bill(season, with(plan, at, line -> new Bill.Line(
-                            line.item(), line.amount() + 1, line.price(), line.cost()))))
+            assertThat(bill(
+                            season,
+                            with(
+                                    plan,
+                                    at,
+                                    line -> new Bill.Line(line.item(), line.amount() + 1, line.price(), line.cost()))))
                     .as(key)
                     .singleElement()
                     .asString()
                     .contains(key, "amount");
-            assertThat(bill(season, with(plan, at, line -> new Bill.Line(
-                            line.item(), line.amount(), line.price() + 1e-5, line.cost()))))
+            assertThat(bill(
+                            season,
+                            with(
+                                    plan,
+                                    at,
+                                    line -> new Bill.Line(
+                                            line.item(), line.amount(), line.price() + 1e-5, line.cost()))))
                     .singleElement()
                     .asString()
                     .contains(key, "price");
-            assertThat(bill(season, with(plan, at, line -> new Bill.Line(
-                            line.item(), line.amount(), line.price(), line.cost() + 1))))
+            assertThat(bill(
+                            season,
+                            with(
+                                    plan,
+                                    at,
+                                    line -> new Bill.Line(line.item(), line.amount(), line.price(), line.cost() + 1))))
                     .singleElement()
                     .asString()
                     .contains(key, "cost");
@@ -99,7 +112,12 @@ class PricesTest {
         Plan plan = record(season, 5);
         Bill bill = plan.totals().bill().orElseThrow();
 
-        assertThat(bill(season, with(plan, Optional.of(new Bill(bill.currency(), bill.lines().subList(1, 8))))))
+        assertThat(bill(
+                        season,
+                        with(
+                                plan,
+                                Optional.of(
+                                        new Bill(bill.currency(), bill.lines().subList(1, 8))))))
                 .hasSize(1);
         assertThat(bill(season, with(plan, Optional.of(new Bill(Optional.of("USD"), bill.lines())))))
                 .hasSize(1);

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
     /** 25 an hour with fuel, 0.5 a km, 0.2 a kg, 10 a late ha-day, 700 a bare ha. */
-    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 5, 0.5, 0.2, 10, 700, 0, 0, 0, Map.of("R1", 4_000.0));
+    private static final Costs COSTS =
+            new Costs(Optional.of("EUR"), 20, 5, 0.5, 0.2, 10, 700, 0, 0, 0, Map.of("R1", 4_000.0));
 
     @Test
     void aSpringCostsHoursRoadsCompostLatenessAndBareGround() {

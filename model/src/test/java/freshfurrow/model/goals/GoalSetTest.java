@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClosedDays;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Drying;
@@ -203,6 +204,24 @@ class GoalSetTest {
     private static List<Long> scoreOf(Counters counters) {
         GoalSet goals = GoalSet.of(SEASON);
         return List.of(goals.hard(counters), goals.medium(counters), goals.soft(counters));
+    }
+
+    @Test
+    void byMoneyWhatCostsTakesThePlaceOfLateness() {
+        Costs prices = new Costs(Optional.empty(), 24, 14, 0.5, 0.2, 10, 700, 50, 0.003, 60, Map.of());
+        GoalSet goals = GoalSet.of(season(Goals.DEFAULT.withByMoney(Optional.of(prices)), 1, 2.5));
+
+        assertThat(goals.goals()).extracting(Goal::name).doesNotHaveDuplicates();
+        assertThat(goals.goals().stream()
+                        .filter(goal -> goal.level() == Level.MEDIUM)
+                        .map(Goal::name))
+                .containsExactly("work", "road", "compost", "late", "unplanted", "untreated", "water", "overtime pay");
+        // 3 ha unplanted at 700, 2 ha-days late at 10, 1 ha untreated at 50, in millionths; 4 fills x 30 min as ever
+        assertThat(goals.medium(
+                        new Played(0, 3_000_000, 2_000_000_000L, 4, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1_000_000_000L)))
+                .isEqualTo(-2_170_000_000L);
+        assertThat(goals.soft(new Played(0, 0, 0, 4, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0)))
+                .isEqualTo(-120);
     }
 
     private static double costOf(String name, Counters counters) {

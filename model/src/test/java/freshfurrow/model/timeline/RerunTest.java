@@ -3,12 +3,15 @@ package freshfurrow.model.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.state.Tally;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import net.jqwik.api.Assume;
@@ -43,6 +46,20 @@ class RerunTest {
         compare(CompiledSeason.of(left), new Random(seed), 60);
     }
 
+    @Property(tries = 60)
+    void byMoneyTheyDoToo(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season left = GoingOnTest.left(RandomSeasons.withMounted(seed, 15), seed, share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+        Costs prices = new Costs(Optional.empty(), 24, 14, 0.37, 0.18, 9.9, 740, 55, 0.003, 51, Map.of());
+
+        compare(
+                CompiledSeason.of(left.change()
+                        .goals(left.goals().withByMoney(Optional.of(prices)))
+                        .season()),
+                new Random(seed),
+                60);
+    }
+
     @Property(tries = 5)
     void seasonsOfMoreRequestsThanThereAreCheckpointsDoToo(@ForAll long seed) {
         CompiledSeason season = CompiledSeason.of(longSeason());
@@ -68,6 +85,7 @@ class RerunTest {
     }
 
     private static void compare(CompiledSeason season, Random random, int moves) {
+        long unit = season.season().goals().byMoney().isPresent() ? 1_000_000 : 1;
         Timeline restarted = new Timeline(season);
         Timeline full = new Timeline(season);
         List<List<Integer>> lists = dealt(season, random);
@@ -77,7 +95,8 @@ class RerunTest {
             change(changed, season.fieldCount(), random);
 
             full.run(arrays(changed), sizes(changed));
-            long leastMedium = random.nextBoolean() ? Long.MIN_VALUE : full.medium() - 50 + random.nextInt(100);
+            long leastMedium =
+                    random.nextBoolean() ? Long.MIN_VALUE : full.medium() + unit * (random.nextInt(100) - 50);
             restarted.rerun(arrays(changed), sizes(changed), leastMedium);
 
             if (full.medium() < leastMedium) {

@@ -91,8 +91,7 @@ public final class LeastBill {
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
         double compost = compostPerHa(field);
-        return work
-                + (season.mayGoWithout(field) ? Math.min(compost, prices.price(CostItem.UNTREATED)) : compost);
+        return work + (season.mayGoWithout(field) ? Math.min(compost, prices.price(CostItem.UNTREATED)) : compost);
     }
 
     private double workPerHa(int planter, boolean allAtWork) {

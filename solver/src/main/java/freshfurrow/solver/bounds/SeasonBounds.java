@@ -116,9 +116,7 @@ public final class SeasonBounds {
     /** Where the eased season can be planted without any lateness that counts, there is nothing to prove. */
     private double lateHaDays(Plan plan, long unplantedDm2) {
         boolean noneCounts = season.season().goals().byMoney().isEmpty() && medium == 0;
-        return plan.totals().lateHaDays() == 0 || noneCounts
-                ? 0
-                : hectares(least(Aim.late((double) unplantedDm2), 0));
+        return plan.totals().lateHaDays() == 0 || noneCounts ? 0 : hectares(least(Aim.late((double) unplantedDm2), 0));
     }
 
     private static double hectares(BigDecimal dm2) {

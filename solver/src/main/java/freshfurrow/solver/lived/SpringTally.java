@@ -63,7 +63,11 @@ final class SpringTally {
         crewsOfPlanters = attendances(season.applicators().size());
         for (int p = 0; p < crewsOfPlanters.length; p++) {
             for (int r = 0; r < crewsOfRigs.length; r++) {
-                if (season.applicators().get(p).on().filter(season.rigs().get(r).id()::equals).isPresent()) {
+                if (season.applicators()
+                        .get(p)
+                        .on()
+                        .filter(season.rigs().get(r).id()::equals)
+                        .isPresent()) {
                     crewsOfPlanters[p] = crewsOfRigs[r];
                 }
             }

@@ -78,8 +78,7 @@ class PlansKeepToTheBoundsTest {
         long halves = new Random(1)
                 .longs(60)
                 .filter(seed -> {
-                    CompiledSeason compiled =
-                            CompiledSeason.of(priced(RandomSeasons.season(seed, MOST_FIELDS), seed));
+                    CompiledSeason compiled = CompiledSeason.of(priced(RandomSeasons.season(seed, MOST_FIELDS), seed));
                     Plan plan = RandomPlans.of(compiled, seed).get(0);
                     return -SeasonBounds.of(compiled).forPlan(plan).medium()
                             > -plan.score().medium() / 2;
@@ -92,9 +91,8 @@ class PlansKeepToTheBoundsTest {
     /** Prices of which some are 0, and which may make leaving out pay. */
     private static Season priced(Season season, long seed) {
         Random random = new Random(seed);
-        double[] prices = random.doubles(10)
-                .map(price -> price < 0.2 ? 0 : price)
-                .toArray();
+        double[] prices =
+                random.doubles(10).map(price -> price < 0.2 ? 0 : price).toArray();
         Costs costs = new Costs(
                 Optional.empty(),
                 prices[0] * 30,

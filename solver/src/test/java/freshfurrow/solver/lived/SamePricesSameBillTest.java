@@ -57,8 +57,7 @@ class SamePricesSameBillTest {
     /** From a moment on at which machines stand somewhere, with something in their tanks and lines. */
     @Property(tries = 300)
     void ofTheRestOfASeason(@ForAll long seed) {
-        Season season = priced(
-                seed % 2 == 0 ? RandomSeasons.season(seed, 15) : RandomSeasons.withMounted(seed, 15));
+        Season season = priced(seed % 2 == 0 ? RandomSeasons.season(seed, 15) : RandomSeasons.withMounted(seed, 15));
         PlantingOrders orders = RandomSeasons.orders(season, RandomSeasons.lists(season, seed));
         int now = new Random(seed).nextInt(season.days() * DAY_S);
         Plan whole = PlanRecorder.record(CompiledSeason.of(season), orders, SOURCE);
@@ -74,7 +73,8 @@ class SamePricesSameBillTest {
         tally.add(rest, end, StandingAt.of(left, rest, season.time().at(end)));
 
         Map<CostItem, Double> amounts = amounts(rest);
-        assertThat(tally.figures(StandingAt.of(left, rest, season.time().at(end))).workH())
+        assertThat(tally.figures(StandingAt.of(left, rest, season.time().at(end)))
+                        .workH())
                 .as("hours at work")
                 .isCloseTo(amounts.get(CostItem.WORK), within(1e-5));
         assertThat(tally.overtimeH()).as("overtime").isCloseTo(amounts.get(CostItem.OVERTIME), within(1e-5));

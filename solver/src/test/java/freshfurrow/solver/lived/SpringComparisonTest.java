@@ -21,7 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SpringComparisonTest {
-    private static final Costs COSTS = new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 0, 0, 0, 0, Map.of("R1", 4_000.0));
+    private static final Costs COSTS =
+            new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 0, 0, 0, 0, Map.of("R1", 4_000.0));
+
+    /** With these it pays to plant. */
+    private static final Costs PRICES = new Costs(Optional.of("EUR"), 20, 0, 0, 0, 10, 700, 0, 0, 0, Map.of());
 
     @TempDir
     private Path folder = Path.of("");
@@ -75,6 +79,46 @@ class SpringComparisonTest {
                 .hasValue(20 * spring.workH() + 10 * spring.lateHaDays()));
     }
 
+    /** A variant that is judged by money takes, of all plans there are, the one that costs least in the springs it is chosen by. */
+    @Test
+    void aVariantByMoneyCostsNoMoreInTheSpringsItIsChosenBy() throws IOException {
+        ComparedSprings compared = byMoney(0);
+
+        assertThat(meanCost(compared, 1)).isLessThanOrEqualTo(meanCost(compared, 0) + 1e-9);
+        assertThat(compared.summaries().get(1).money()).isPresent();
+    }
+
+    @Test
+    void springsAreReplannedByMoneyToo() throws IOException {
+        assertThat(byMoney(2)).isEqualTo(byMoney(2));
+        assertThat(meanCost(byMoney(2), 1)).isPositive();
+    }
+
+    private ComparedSprings byMoney(int replanDays) throws IOException {
+        Season season = TwoFields.season(folder);
+        Season byMoney = season.change()
+                .goals(season.goals().withByMoney(Optional.of(PRICES)))
+                .season();
+        List<Integer> springs = List.of(101, 102, 103, 104);
+        return new SpringComparison(
+                        rules(1, replanDays), number -> RandomGround.of(season, 80, number), 2, SpringProgress.SILENT)
+                .run(
+                        List.of(
+                                new Candidate("base", season, Optional.of(PRICES), "0".repeat(64)),
+                                new Candidate("by money", byMoney, Optional.of(PRICES), "1".repeat(64))),
+                        springs,
+                        List.of(),
+                        springs,
+                        false);
+    }
+
+    private static double meanCost(ComparedSprings compared, int variant) {
+        return compared.variants().get(variant).lived().springs().stream()
+                .mapToDouble(spring -> spring.runningCost().orElseThrow())
+                .average()
+                .orElseThrow();
+    }
+
     private ComparedSprings compare(LivingRules rules, int threads, int first, int last) throws IOException {
         Season season = TwoFields.season(folder);
         return new SpringComparison(
@@ -88,6 +132,10 @@ class SpringComparisonTest {
     }
 
     private static LivingRules rules(long seed) {
+        return rules(seed, 0);
+    }
+
+    private static LivingRules rules(long seed, int replanDays) {
         return new LivingRules(
                 "Two fields",
                 "season.yaml",
@@ -100,7 +148,7 @@ class SpringComparisonTest {
                 seed,
                 200,
                 0,
-                0,
+                replanDays,
                 false,
                 false,
                 Set.of(Work.PLANT));

@@ -4,18 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import freshfurrow.model.example.Seeds;
+import freshfurrow.model.example.Tries;
 import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.Scoring;
 import freshfurrow.solver.stop.StopSignal;
-import freshfurrow.model.example.Seeds;
-import freshfurrow.model.example.Tries;
-import freshfurrow.model.timeline.Timeline;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,13 +58,10 @@ class ByMoneyBruteForceTest {
         int leftOut = 0;
         for (long seed = 1; seed <= 20; seed++) {
             CompiledSeason season = season(seed, 6, costs(16));
-            FieldLists best =
-                    Enumeration.best(season, StopSignal.untilTold()).orElseThrow();
+            FieldLists best = Enumeration.best(season, StopSignal.untilTold()).orElseThrow();
             leftOut += best.byPlanter().stream().mapToInt(List::size).sum() < 6 ? 1 : 0;
 
-            assertThat(searched(season, seed))
-                    .as("season " + seed)
-                    .isEqualTo(new ListPlayer(season).score(best));
+            assertThat(searched(season, seed)).as("season " + seed).isEqualTo(new ListPlayer(season).score(best));
         }
         assertThat(leftOut).isGreaterThan(5);
     }
@@ -92,6 +91,19 @@ class ByMoneyBruteForceTest {
 
         assertThat((double) -played.medium())
                 .isCloseTo(1e6 * (24 * played.workS() / 3600.0 + 500 * played.unservedDm2() / 1e6), within(1.0));
+    }
+
+    /** FULL_ASSERT throws when a move and its undoing do not lead back, or a score differs from one worked out anew. */
+    @ParameterizedTest
+    @Seeds({1, 2})
+    void everyMoveScoresLikeAFreshRun(long seed) {
+        CompiledSeason season = season(seed, 10, costs(200));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists start = FirstLists.best(season);
+        FieldLists found = new Search(season, Scoring.BY_GOALS, seed, 2, EnvironmentMode.FULL_ASSERT)
+                .improve(start, SearchLimits.moves(500), better -> {});
+
+        assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(start));
     }
 
     private static Costs times(double factor, Costs costs) {

@@ -8,6 +8,7 @@ import freshfurrow.model.goals.Goal;
 import freshfurrow.model.goals.GoalSet;
 import freshfurrow.model.goals.Level;
 import freshfurrow.model.plan.Plan;
+import freshfurrow.model.season.Costs;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanRecorder;
@@ -15,6 +16,8 @@ import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -57,8 +60,23 @@ class FieldPositionsTest {
     @Property(tries = 10)
     void thePartsAddUpToTheScore(
             @ForAll @LongRange(min = 1, max = 1000) long seed, @ForAll @IntRange(max = FIELDS - 1) int field) {
-        CompiledSeason season = season(seed);
+        thePartsAddUp(season(seed), field);
+    }
 
+    @Property(tries = 10)
+    void byMoneyThePartsAddUpToo(
+            @ForAll @LongRange(min = 1, max = 1000) long seed, @ForAll @IntRange(max = FIELDS - 1) int field) {
+        Season season = season(seed).season();
+        Costs prices = new Costs(Optional.empty(), 24, 14, 0.37, 0.18, 9.9, 740, 55, 0.003, 51, Map.of());
+
+        thePartsAddUp(
+                CompiledSeason.of(season.change()
+                        .goals(season.goals().withByMoney(Optional.of(prices)))
+                        .season()),
+                field);
+    }
+
+    private static void thePartsAddUp(CompiledSeason season, int field) {
         assertThat(FieldPositions.of(season, FirstLists.best(season), field).others())
                 .allSatisfy(other -> {
                     Plan.Score score = other.outcome().score();

@@ -43,9 +43,7 @@ public final class HoursAtWork {
     }
 
     static int size(SeasonTables tables) {
-        return counts(tables)
-                ? (tables.planters().count() + tables.rigs().count()) * SIZE
-                : 0;
+        return counts(tables) ? (tables.planters().count() + tables.rigs().count()) * SIZE : 0;
     }
 
     private static boolean counts(SeasonTables tables) {
@@ -226,9 +224,7 @@ public final class HoursAtWork {
     }
 
     private MachineHours hours(int m) {
-        return m < planters
-                ? tables.planters().machineHours(m)
-                : tables.rigs().machineHours(m - planters);
+        return m < planters ? tables.planters().machineHours(m) : tables.rigs().machineHours(m - planters);
     }
 
     private int at(int m) {

@@ -36,8 +36,8 @@ public final class State {
         int rigBlocks = dayBlocks + tables.planters().count() * PlanterDays.SIZE;
         int lotBlock = rigBlocks + tables.rigs().count() * RigStates.SIZE;
         int drawBlocks = lotBlock + CompostLots.size(tables);
-        int hourBlocks = drawBlocks
-                + tables.water().count() * Draws.size(tables.season().days());
+        int hourBlocks =
+                drawBlocks + tables.water().count() * Draws.size(tables.season().days());
         v = new long[hourBlocks + HoursAtWork.size(tables)];
         tally = new Tally(v);
         planters = new PlanterStates(v, planterBlocks);
