@@ -121,7 +121,7 @@ public sealed interface SpringsRefusal extends Refusal {
     }
 
     /**
-     * Reserves are to be tried, and the season does not say that times vary.
+     * Reserves are to be tried, and neither the season nor a variant says that times vary.
      *
      * @param season name of its file
      */

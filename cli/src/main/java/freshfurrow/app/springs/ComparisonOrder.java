@@ -15,7 +15,7 @@ import java.util.List;
  * @param steps moves to try for each plan, 0 or more
  * @param seed of plans and springs
  * @param threads to work on, 1 or more
- * @param reserves to try for the season as it is, each a variant of its own; not below zero
+ * @param reserves to try for the first of the season and its variants whose times vary, each a variant of its own; not below zero
  */
 public record ComparisonOrder(
         Path season,

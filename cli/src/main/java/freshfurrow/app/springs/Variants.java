@@ -22,7 +22,7 @@ final class Variants {
      *
      * @param file of the season
      * @param patches for each variant, merge patches that are applied in order
-     * @param reserves to try, after those
+     * @param reserves to try, after those, for the first of them whose times vary
      * @throws Refused when a variant cannot be used, or cannot live through the same springs as the season
      */
     static List<Candidate> read(Path file, Reading.Valid base, List<List<Path>> patches, List<Duration> reserves) {
@@ -31,11 +31,14 @@ final class Variants {
         for (List<Path> variant : patches) {
             candidates.add(candidate(name(variant), new GivenSeason(file, variant).read()));
         }
-        if (!reserves.isEmpty() && base.season().spread().isEmpty()) {
-            throw new Refused(new SpringsRefusal.TimesDoNotVary(base.file()));
-        }
-        for (Duration reserve : reserves) {
-            candidates.add(candidates.get(0).withReserve("reserve " + minutes(reserve), (int) reserve.toSeconds()));
+        if (!reserves.isEmpty()) {
+            Candidate varying = candidates.stream()
+                    .filter(candidate -> candidate.season().spread().isPresent())
+                    .findFirst()
+                    .orElseThrow(() -> new Refused(new SpringsRefusal.TimesDoNotVary(base.file())));
+            for (Duration reserve : reserves) {
+                candidates.add(varying.withReserve("reserve " + minutes(reserve), (int) reserve.toSeconds()));
+            }
         }
         refuseOtherDates(candidates);
         return candidates;

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** How sure a plan is, in words. */
 public final class HowSure {
@@ -17,14 +16,15 @@ public final class HowSure {
 
     private HowSure() {}
 
-    /** Of each crop, as {@code of 100 seasons corn is all in its window in 85, beans in 97}; empty where nothing varies. */
+    /** Of each crop, as {@code of 100 simulated seasons, all corn is in its window in 85, all beans in 97}; empty where nothing varies. */
     static Optional<String> crops(Plan plan) {
-        return plan.chances()
-                .filter(chances -> !chances.inWindow().isEmpty())
-                .map(chances -> "of 100 simulated seasons "
-                        + chances.inWindow().entrySet().stream()
-                                .map(crop -> crop.getKey() + " is all in its window in " + hundredths(crop.getValue()))
-                                .collect(Collectors.joining(", ")));
+        List<String> crops = new ArrayList<>();
+        plan.chances().ifPresent(chances -> chances.inWindow()
+                .forEach((crop, chance) -> crops.add(
+                        "all " + crop + (crops.isEmpty() ? " is in its window in " : " in ") + hundredths(chance))));
+        return crops.isEmpty()
+                ? Optional.empty()
+                : Optional.of("of 100 simulated seasons, " + String.join(", ", crops));
     }
 
     /** Of a crop, as {@code ; all in its window in 85 of 100 simulated seasons}; nothing where nothing varies. */

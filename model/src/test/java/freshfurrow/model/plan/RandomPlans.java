@@ -75,7 +75,16 @@ final class RandomPlans {
                 list(() -> new Plan.Unserved(id(), area(), id())),
                 random.nextBoolean() ? Optional.of(bounds()) : Optional.empty(),
                 list(this::limit),
-                random.nextBoolean() ? Optional.of(start()) : Optional.empty());
+                random.nextBoolean() ? Optional.of(start()) : Optional.empty(),
+                random.nextBoolean() ? Optional.of(chances()) : Optional.empty());
+    }
+
+    private Chances chances() {
+        return new Chances(1 + random.nextInt(1_000), map(this::chance), map(this::chance));
+    }
+
+    private double chance() {
+        return random.nextInt(1_001) / 1_000.0;
     }
 
     private PlanStart start() {
