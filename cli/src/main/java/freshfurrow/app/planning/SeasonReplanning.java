@@ -166,8 +166,12 @@ public final class SeasonReplanning {
         PlantingOrders followed = PlantingOrders.of(before);
         Function<PlantingOrders, Plan> record = orders -> PlanRecorder.record(left, orders, source, start);
         if (isNothingNew()) {
-            return new PlanningRun.Finished(
-                    record.apply(FollowedLists.left(left, followed, stop).orders(left.season())), PlanningEnd.WHOLE);
+            Plan same = record.apply(FollowedLists.left(left, followed, stop).orders(left.season()));
+            Plan plan = SimulatedSeasons.withChances(left, same, order.options().threads(), stop);
+            if (plan.chances().isPresent()) {
+                clock.endOf(Stage.CHANCES);
+            }
+            return new PlanningRun.Finished(plan, PlanningEnd.WHOLE);
         }
         return new PlanningRun(left, order.options(), stop, listener, clock)
                 .plan(planner -> planner.planFrom(followed), record);

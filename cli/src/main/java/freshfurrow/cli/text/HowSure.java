@@ -16,6 +16,18 @@ public final class HowSure {
 
     private HowSure() {}
 
+    /** All of it where the plan's totals are not told; begins with an empty line, and is nothing where nothing varies. */
+    public static List<String> byItself(Plan plan) {
+        List<String> lines = new ArrayList<>();
+        crops(plan).ifPresent(crops -> lines.add("How sure: " + crops));
+        stale(plan).ifPresent(loads -> lines.add("Stale: " + loads));
+        if (!lines.isEmpty()) {
+            lines.add(0, "");
+        }
+        lines.addAll(lines(plan));
+        return lines;
+    }
+
     /** Of each crop, as {@code of 100 simulated seasons, all corn is in its window in 85, all beans in 97}; empty where nothing varies. */
     static Optional<String> crops(Plan plan) {
         List<String> crops = new ArrayList<>();

@@ -7,6 +7,7 @@ import freshfurrow.app.planning.Replanned;
 import freshfurrow.app.time.Stage;
 import freshfurrow.app.time.TimeTaken;
 import freshfurrow.cli.text.HeldBack;
+import freshfurrow.cli.text.HowSure;
 import freshfurrow.cli.text.PlanReport;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -40,6 +41,7 @@ public final class PlanningReport {
                 new ArrayList<>(SoFarReport.lines(replanned.whole(), replanned.soFar(), replanned.moment()));
         lines.add("");
         lines.addAll(replanned.changes());
+        lines.addAll(HowSure.byItself(replanned.plan()));
         lines.addAll(HeldBack.lines(replanned.plan()));
         lines.add("");
         end(replanned.end()).ifPresent(lines::add);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.plan.PlanFile;
 import java.io.IOException;
@@ -39,9 +40,7 @@ final class UncertainTimesIT {
         String with = plan(scenario, "with", "--variant", at("varying.yaml"));
         Plan plan = PlanFile.read(folder.resolve("with/plan.json"));
 
-        assertThat(with.replaceAll("(?m)^  \"chances\": .*\\n", ""))
-                .as("all but the chances")
-                .satisfies(text -> assertThat(withoutSha256(text)).isEqualTo(withoutSha256(without)));
+        assertThat(apartFromChances(with)).isEqualTo(apartFromChances(without));
         assertThat(plan.chances().orElseThrow().seasons()).isEqualTo(400);
         assertThat(plan.chances().orElseThrow().stale()).isNotEmpty();
         assertThat(InProcess.run(
@@ -52,8 +51,8 @@ final class UncertainTimesIT {
                                 at("varying.yaml"),
                                 "--out",
                                 at("page.html"))
-                        .all())
-                .doesNotContain("Exception");
+                        .exitCode())
+                .isZero();
     }
 
     @Test
@@ -94,7 +93,7 @@ final class UncertainTimesIT {
                 "100");
 
         assertThat(replanned.exitCode()).as(replanned.all()).isZero();
-        assertThat(replanned.out()).contains("How sure ");
+        assertThat(replanned.out()).contains("How sure: of 100 simulated seasons, all ", "Stale: ");
         Plan plan = PlanFile.read(folder.resolve("plan/plan.json"));
         assertThat(plan.start()).isPresent();
         assertThat(plan.chances()).isPresent();
@@ -164,6 +163,13 @@ final class UncertainTimesIT {
         Launcher.Result run = InProcess.run(arguments);
         assertThat(run.exitCode()).as(run.all()).isZero();
         return Files.readString(folder.resolve(out).resolve("plan.json"));
+    }
+
+    private static JsonNode apartFromChances(String plan) throws IOException {
+        ObjectNode tree = (ObjectNode) new ObjectMapper().readTree(plan);
+        tree.remove("chances");
+        ((ObjectNode) tree.get("season")).remove("sha256");
+        return tree;
     }
 
     private static String withoutSha256(String plan) {
