@@ -43,16 +43,6 @@ final class UncertainTimesIT {
         assertThat(apartFromChances(with)).isEqualTo(apartFromChances(without));
         assertThat(plan.chances().orElseThrow().seasons()).isEqualTo(400);
         assertThat(plan.chances().orElseThrow().stale()).isNotEmpty();
-        assertThat(InProcess.run(
-                                "page",
-                                at("with/plan.json"),
-                                Launcher.scenario(scenario),
-                                "--variant",
-                                at("varying.yaml"),
-                                "--out",
-                                at("page.html"))
-                        .exitCode())
-                .isZero();
     }
 
     @Test
