@@ -8,6 +8,7 @@ const sections = [
   ["season", "Season"], ["fields", "Fields"], ["crops", "Crops"], ["recipes", "Recipes"], ["planters", "Planters"], ["sprayers", "Sprayers"],
   ["rigs", "Rigs"], ["waterPoints", "Water"], ["compost", "Compost"], ["places", "Places"], ["rain", "Rain"], ["fixed", "Fixed"],
   ["goals", "Goals"], ["drying", "Drying"], ["weather", "Weather"], ["travel", "Travel"], ["costs", "Costs"],
+  ["spread", "Times that vary"],
 ];
 const whole = ["season", "goals", "drying", "weather", "travel", "costs"];
 let state = null;
@@ -200,8 +201,33 @@ function rains() {
       value: { date: document.getElementById("rain-date").value, amount: document.getElementById("rain-amount").value } }], true) }, "Add the rain"))];
 }
 
+// A box to tick for what is said by whether a key is there.
+function ticked(path, words, checked, edits) {
+  const box = make("input", { type: "checkbox", id: `tick-${path.join(".")}`, checked });
+  box.addEventListener("change", async () => {
+    await change(path, edits(box.checked), true);
+    main.querySelector(`[id="${box.id}"]`).focus();
+  });
+  return make("div", { class: "tools" }, make("label", { class: "tick" }, box, words));
+}
+
+function spread() {
+  const path = ["spread"];
+  const broken = [...path, "breakdowns"];
+  const now = state.tree.spread;
+  const varies = ticked(path, "Times vary", now !== undefined,
+    (yes) => [yes ? { do: "set", path, value: {} } : { do: "remove", path }]);
+  if (now === undefined) return [varies];
+  const known = at(broken);
+  const none = valueAt(broken) === "none";
+  return [varies, form(path, at(path), now, ["breakdowns"]), make("fieldset", {}, make("legend", {}, "Breakdowns"),
+    ticked(broken, "Machines break down", !none, (yes) => [yes ? { do: "remove", path: broken } : { do: "set", path: broken, value: "none" }]),
+    none ? null : form(broken, known.oneOf.find((choice) => choice.properties), valueAt(broken)))];
+}
+
 function content() {
   if (section === "rain") return rains();
+  if (section === "spread") return spread();
   if (whole.includes(section)) {
     const parts = [form([section], at([section]), state.tree[section])];
     if (section === "season") {

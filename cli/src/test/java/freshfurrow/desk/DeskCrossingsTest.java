@@ -103,11 +103,52 @@ final class DeskCrossingsTest {
         return search;
     }
 
+    /** In US units, metric with batches at the water point, and with a sprayer that is mounted on a rig. */
+    @ParameterizedTest
+    @ValueSource(strings = {"first-season", "metric", "mixed-farm"})
+    void aSeasonWhoseTimesVaryIsJudgedByMoney(String scenario) throws Exception {
+        copy(scenario);
+        open("2027-01-01T06:00", ZoneId.of("UTC"));
+        change(
+                "{'do': 'set', 'path': ['goals', 'by'], 'value': 'money'}",
+                "{'do': 'set', 'path': ['costs', 'labour'], 'value': '24 /h'}",
+                "{'do': 'set', 'path': ['costs', 'unserved'], 'value': '900 /ha'}",
+                "{'do': 'set', 'path': ['spread', 'batchTime'], 'value': '0.25'}",
+                "{'do': 'set', 'path': ['spread', 'breakdowns'], 'value': 'none'}");
+        assertThat(folder.resolve("season.yaml")).content().contains("breakdowns: none");
+        change(
+                "{'do': 'remove', 'path': ['spread', 'batchTime']}",
+                "{'do': 'remove', 'path': ['spread', 'breakdowns']}");
+        assertThat(ask("/api/season").at("/tree/spread").isMissingNode())
+                .as("times vary still")
+                .isFalse();
+        change(
+                "{'do': 'set', 'path': ['spread', 'breakdowns', 'between'], 'value': '60'}",
+                "{'do': 'set', 'path': ['spread', 'breakdowns', 'down'], 'value': '2 h'}");
+        assertThat(ask("/api/season").at("/tree/spread/breakdowns/between").textValue())
+                .isEqualTo("60 h");
+
+        aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain();
+
+        assertThat(ask("/api/plan").at("/now/totals").toString()).contains("Bill: hours", "How sure", "Stale");
+    }
+
+    private void change(String... edits) {
+        JsonNode files = ask("/api/season").get("files");
+        JsonNode changed =
+                tell("/api/season/change", "{'files': " + files + ", 'edits': [" + String.join(", ", edits) + "]}");
+        assertThat(changed.get("problems")).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"first-season", "metric", "spring", "weather-spring", "mixed-farm", "cooperative"})
     void aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain(String scenario) throws Exception {
         copy(scenario);
         open("2027-01-01T06:00", ZoneId.of("UTC"));
+        aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain();
+    }
+
+    private void aSeasonIsChangedPlannedTriedAskedAboutLoggedAndPlannedAgain() throws Exception {
         JsonNode season = ask("/api/season");
         ZoneId zone = ZoneId.of(season.at("/tree/season/timezone").textValue());
         assertThat(season.get("problems")).isEmpty();

@@ -40,7 +40,7 @@ final class SeasonWriter {
         }
         line("");
         line(
-                "# More that may stand here: rain, weather, drying, fixed, sprayers, goals, costs. docs/season-file.md has every key.");
+                "# More that may stand here: rain, weather, drying, fixed, sprayers, goals, costs, spread. docs/season-file.md has every key.");
         return text.toString();
     }
 

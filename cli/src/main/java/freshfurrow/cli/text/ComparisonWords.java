@@ -28,18 +28,23 @@ public final class ComparisonWords {
         work = new WorkWords(compared.rules().works());
     }
 
-    /** What the figures mean, a sentence or two a line. */
+    /**
+     * What the figures mean, a sentence or two a line. Reserves are held against one another by the sums of {@link ReserveReport}: the base has
+     * another reserve, and perhaps times that do not vary.
+     */
     public static List<String> of(ComparedSprings compared) {
         ComparisonWords report = new ComparisonWords(compared);
         List<String> words = new ArrayList<>();
         for (int i = 0; i < report.summaries.size(); i++) {
-            if (i > 0) {
+            if (i > 0 && compared.variants().get(i).reserve().isEmpty()) {
                 words.add(report.against(report.summaries.get(i)));
                 report.summaries.get(i).money().ifPresent(money -> report.pays(words, money));
             }
         }
         for (int i = 0; i < report.summaries.size(); i++) {
-            report.heldBack(words, compared.variants().get(i), report.summaries.get(i));
+            if (compared.variants().get(i).reserve().isEmpty()) {
+                report.heldBack(words, compared.variants().get(i), report.summaries.get(i));
+            }
             report.foreseen(words, compared.variants().get(i));
         }
         return words;

@@ -16,12 +16,19 @@ import java.util.Optional;
  * @param proved what is proven of the plan, in a sentence without its stop
  */
 public record PlanTotals(List<Line> lines, Optional<String> proved) {
+    private static final String BILL_LINE = "  ";
+
     public PlanTotals {
         lines = List.copyOf(lines);
     }
 
     /** One of them, as {@code Dumped} and {@code 12 gal of mix}. */
-    public record Line(String name, String figure) {}
+    public record Line(String name, String figure) {
+        /** Whether it is one of those that the bill adds up; they are set in. */
+        public boolean isOfBill() {
+            return name.startsWith(BILL_LINE);
+        }
+    }
 
     public static PlanTotals of(Plan plan) {
         return new Writer(plan).all();
@@ -97,7 +104,7 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
             total("Bill", money.sum(bill.sum()) + behind(bounds.bill()));
             bill.lines()
                     .forEach(line -> total(
-                            "  " + MoneyText.name(line.item()),
+                            BILL_LINE + MoneyText.name(line.item()),
                             money.sum(line.cost()) + ": " + money.amount(line.item(), line.amount()) + " x "
                                     + money.price(line.item(), line.price())));
         }

@@ -5,6 +5,7 @@ import freshfurrow.cli.text.MoneyText;
 import freshfurrow.cli.text.WorkWords;
 import freshfurrow.model.goals.Goal;
 import freshfurrow.model.goals.GoalSet;
+import freshfurrow.model.goals.Level;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.solver.why.FieldExplanation;
 import freshfurrow.solver.why.Outcome;
@@ -43,7 +44,7 @@ final class ScoreChange {
             Outcome planned = why.positions().planned();
             double change = goal.amount().applyAsDouble(outcome) - goal.amount().applyAsDouble(planned);
             double cost = goal.cost(outcome) - goal.cost(planned);
-            if (change != 0) {
+            if (change != 0 && !isFree(goal)) {
                 part(goal.name(), amount(goal.unit(), change) + worth(goal, cost));
             }
         }
@@ -52,6 +53,11 @@ final class ScoreChange {
             part("fields", String.join(", ", fields));
         }
         part("score", score(outcome.score()) + ": " + comparison(outcome));
+    }
+
+    /** What has no price is on no bill. */
+    private boolean isFree(Goal goal) {
+        return money.isPresent() && goal.level() == Level.MEDIUM && goal.weight() == 0;
     }
 
     private void part(String name, String what) {

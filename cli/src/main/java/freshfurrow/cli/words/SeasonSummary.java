@@ -56,7 +56,10 @@ public final class SeasonSummary {
         compost();
         rigs();
         prices();
-        taken();
+        section("Times vary around those of the season file (`spread`)", SpreadSummary.of(season));
+        section(
+                "Taken where the season file says nothing (see docs/season-file.md)",
+                TakenDefaults.of(season, figures));
         cautions.addAll(WithoutEffect.of(season));
         season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
         if (!cautions.isEmpty()) {
@@ -159,10 +162,7 @@ public final class SeasonSummary {
 
     private void fixed() {
         FixedSummary fixed = new FixedSummary(season, figures);
-        if (!fixed.entries().isEmpty()) {
-            heading("Fixed (`fixed`)");
-            fixed.entries().forEach(this::entry);
-        }
+        section("Fixed (`fixed`)", fixed.entries());
         cautions.addAll(fixed.cautions());
     }
 
@@ -174,18 +174,14 @@ public final class SeasonSummary {
     }
 
     private void prices() {
-        if (!prices.entries().isEmpty()) {
-            heading("Prices that plans are judged by (`costs`, `goals.by: money`)");
-            prices.entries().forEach(this::entry);
-        }
+        section("Prices that plans are judged by (`costs`, `goals.by: money`)", prices.entries());
         cautions.addAll(prices.cautions());
     }
 
-    private void taken() {
-        List<String> taken = TakenDefaults.of(season, figures);
-        if (!taken.isEmpty()) {
-            heading("Taken where the season file says nothing (see docs/season-file.md)");
-            taken.forEach(this::entry);
+    private void section(String heading, List<String> entries) {
+        if (!entries.isEmpty()) {
+            heading(heading);
+            entries.forEach(this::entry);
         }
     }
 

@@ -14,9 +14,13 @@ public final class PlanData {
         PlanTotals totals = PlanTotals.of(plan);
         ObjectNode data = Json.object();
         ArrayNode lines = data.putArray("totals");
-        totals.lines()
-                .forEach(line -> lines.addObject().put("name", line.name()).put("figure", line.figure()));
+        totals.lines().forEach(line -> lines.addObject().put("name", name(line)).put("figure", line.figure()));
         totals.proved().ifPresent(what -> data.put("proved", what));
         return data;
+    }
+
+    /** Beside one another in a table, what is late and what that costs need two names. */
+    private static String name(PlanTotals.Line line) {
+        return line.isOfBill() ? "Bill: " + line.name().strip() : line.name();
     }
 }

@@ -3,6 +3,7 @@ package freshfurrow.desk.season;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import freshfurrow.model.quantity.Kind;
+import freshfurrow.model.quantity.WrittenQuantity;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -39,8 +40,31 @@ final class SeasonSchema {
 
     /** What kind of quantity stands at a path of keys; empty when it is no quantity. */
     Optional<Kind> kindAt(List<String> path) {
+        return at(path).flatMap(Part::kind);
+    }
+
+    /** The unit in which a time at a path is usually told, where the schema has a default for it: hours from one breakdown to the next. */
+    Optional<String> usualTimeUnitAt(List<String> path) {
+        return at(path).filter(part -> part.kind().equals(Optional.of(Kind.TIME)))
+                .flatMap(part -> WrittenQuantity.parse(part.usual()))
+                .map(WrittenQuantity::unit)
+                .filter(Kind.TIME::has);
+    }
+
+    /** What the schema says of a place: the definition that it refers to, and its default; empty texts where there is none. */
+    private record Part(String definition, String usual) {
+        Optional<Kind> kind() {
+            String wanted = definition.replaceAll("([A-Z])", "_$1");
+            return Arrays.stream(Kind.values())
+                    .filter(kind -> kind.name().equalsIgnoreCase(wanted))
+                    .findFirst();
+        }
+    }
+
+    private Optional<Part> at(List<String> path) {
         JsonNode part = whole;
         String name = "";
+        String usual = "";
         for (String key : path) {
             Optional<JsonNode> next = choices(part)
                     .map(choice -> under(choice, key))
@@ -51,15 +75,13 @@ final class SeasonSchema {
             }
             part = next.get();
             name = "";
+            usual = part.path("default").asText();
             while (part.has("$ref")) {
                 name = part.get("$ref").asText().replace(DEFINITIONS, "");
                 part = whole.path("$defs").path(name);
             }
         }
-        String wanted = name.replaceAll("([A-Z])", "_$1");
-        return Arrays.stream(Kind.values())
-                .filter(kind -> kind.name().equalsIgnoreCase(wanted))
-                .findFirst();
+        return Optional.of(new Part(name, usual));
     }
 
     private static Stream<JsonNode> choices(JsonNode part) {

@@ -65,7 +65,8 @@ final class TypedEdits {
             throw new Unanswered(413, "The text is too long.");
         }
         return schema.kindAt(path)
-                .flatMap(kind -> TypedQuantity.asWritten(typed, kind, usual.of(kind)))
+                .flatMap(kind -> TypedQuantity.asWritten(
+                        typed, kind, schema.usualTimeUnitAt(path).orElseGet(() -> usual.of(kind))))
                 .orElse(typed);
     }
 

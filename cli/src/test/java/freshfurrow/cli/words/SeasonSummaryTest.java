@@ -12,6 +12,7 @@ import freshfurrow.model.season.Rain;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.TimeSpread;
 import freshfurrow.model.season.Work;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -26,6 +27,23 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 final class SeasonSummaryTest {
+    @Test
+    void howMuchTimesVaryIsToldWithWhatIsUsual() {
+        assertThat(summary(TimeSpread.USUAL))
+                .contains(
+                        "Times vary around those of the season file (`spread`)",
+                        "  batches by 15 %, transfers by 10 %, drives by 15 %, field work by 10 % (standard deviation)",
+                        "  each machine breaks down once in 80 h of work on average, for 1 h 30 min");
+        assertThat(summary(new TimeSpread(0, 0, 0, 0, Optional.empty()))).contains("  no machine breaks down");
+        assertThat(String.join("\n", SeasonSummary.lines(CheckedSeason.of(ExampleSeason.season()))))
+                .doesNotContain("vary");
+    }
+
+    private static List<String> summary(TimeSpread spread) {
+        return SeasonSummary.lines(CheckedSeason.of(
+                ExampleSeason.season().change().spread(Optional.of(spread)).season()));
+    }
+
     @Test
     void aSeasonIsSummedUpBeforeItIsPlanned() {
         // Days: 14 ha at 72 ha a day. The tank of 2,000 L lasts for 10 ha at 200 L/ha.

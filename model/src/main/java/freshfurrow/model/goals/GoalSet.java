@@ -101,9 +101,14 @@ public final class GoalSet {
                 .toList();
     }
 
-    /** Overtime is a name of effort already. */
+    /** As a bill has it; but overtime is a name of effort already. */
     private static String name(CostItem item) {
-        return item == CostItem.OVERTIME ? "overtime pay" : item.key();
+        return switch (item) {
+            case WORK -> "hours";
+            case ROAD -> "roads";
+            case OVERTIME -> "overtime pay";
+            case COMPOST, LATE, UNPLANTED, UNTREATED, WATER -> item.key();
+        };
     }
 
     private static String sentence(CostItem item) {

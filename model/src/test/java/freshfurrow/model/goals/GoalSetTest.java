@@ -215,7 +215,8 @@ class GoalSetTest {
         assertThat(goals.goals().stream()
                         .filter(goal -> goal.level() == Level.MEDIUM)
                         .map(Goal::name))
-                .containsExactly("work", "road", "compost", "late", "unplanted", "untreated", "water", "overtime pay");
+                .containsExactly(
+                        "hours", "roads", "compost", "late", "unplanted", "untreated", "water", "overtime pay");
         // 3 ha unplanted at 700, 2 ha-days late at 10, 1 ha untreated at 50, in millionths; 4 fills x 30 min as ever
         assertThat(goals.medium(
                         new Played(0, 3_000_000, 2_000_000_000L, 4, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1_000_000_000L)))

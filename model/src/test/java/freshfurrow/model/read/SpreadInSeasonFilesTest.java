@@ -48,8 +48,8 @@ class SpreadInSeasonFilesTest {
             {breakdowns: {between: 10 min}}     | spread.breakdowns.between: 10 min is out of range; use 1 to 10,000 h
             {breakdowns: {down: 20 d}}          | spread.breakdowns.down: 20 d is out of range; use 1 min to 10 d
             {breakdowns: {every: 60 h}}         | spread.breakdowns.every: is not a known key
-            {batch: 0.1}                        | spread.batch: is not a known key; known here: batchTime, transfer, drive, planting, breakdowns
-            0.1                                 | spread: is '0.1' where keys with values belong
+            {batch: 0.1}                        | spread.batch: is not a known key; did you mean batchTime?
+            0.1                                 | spread: is '0.1' where keys with values belong; write key: value pairs here
             """)
     void whatCannotBeIsRefusedWithItsPlace(String written, String told) {
         assertThat(WrittenSeason.in(folder)

@@ -9,6 +9,7 @@ import freshfurrow.model.plan.PlantingOrders;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.RandomSeasons;
+import freshfurrow.model.season.RandomSpreads;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.TimeSpread;
 import freshfurrow.model.season.TimeSpread.Breakdowns;
@@ -16,7 +17,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
@@ -151,20 +151,7 @@ class AsItTurnsOutTest {
 
     private static Plan played(Season season, long seed) {
         PlantingOrders orders = RandomSeasons.orders(season, RandomSeasons.lists(season, seed));
-        return turnsOut(season, orders, spread(seed), seed);
-    }
-
-    private static TimeSpread spread(long seed) {
-        Random random = new Random(seed);
-        return new TimeSpread(
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                random.nextBoolean()
-                        ? Optional.empty()
-                        : Optional.of(new Breakdowns(
-                                3_600 * (2 + 40 * random.nextDouble()), 60 + 36_000 * random.nextDouble())));
+        return turnsOut(season, orders, RandomSpreads.spread(seed), seed);
     }
 
     private static Plan turnsOut(Season season, PlantingOrders orders, TimeSpread spread, long number) {

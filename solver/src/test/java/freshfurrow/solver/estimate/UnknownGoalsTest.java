@@ -46,7 +46,7 @@ class UnknownGoalsTest {
     @Test
     void byMoneyHoursCompostWaterAndRoadsOutweighWhatItKnows() {
         UnknownGoals dear = unknown(byMoney(24, 0.5, 0.2, 0.003, 60));
-        assertThat(dear.names()).startsWith("work", "road", "compost", "water", "overtime pay");
+        assertThat(dear.names()).startsWith("hours", "roads", "compost", "water", "overtime pay");
         assertThat(dear.outweighEffort()).isTrue();
 
         assertThat(unknown(byMoney(0, 0, 0, 0, 0)).outweighEffort()).isFalse();

@@ -9,6 +9,7 @@ import freshfurrow.model.plan.PlanStart;
 import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.RandomSeasons;
+import freshfurrow.model.season.RandomSpreads;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.TimeSpread;
 import freshfurrow.model.season.TimeSpread.Breakdowns;
@@ -16,7 +17,6 @@ import freshfurrow.model.timeline.CompiledSeason;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
@@ -34,7 +34,7 @@ class VaryingTimesTest {
 
     @Property(tries = 200)
     void noMoreIsPlantedOrUsedThanThereIs(@ForAll long seed) {
-        Season season = with(season(seed), spread(seed));
+        Season season = with(season(seed), RandomSpreads.spread(seed));
         LivedSpring lived = lived(season, seed);
         Map<String, Double> plantedHa = new HashMap<>();
         for (PlanStart.Planted planted : lived.done().planted()) {
@@ -56,7 +56,7 @@ class VaryingTimesTest {
 
     @Property(tries = 100)
     void nothingTooOldIsPlanted(@ForAll long seed) {
-        LivedSpring lived = lived(with(season(seed), spread(seed)), seed);
+        LivedSpring lived = lived(with(season(seed), RandomSpreads.spread(seed)), seed);
         for (LivedSpring.Part part : lived.parts()) {
             part.plan().planters().values().stream()
                     .flatMap(planter -> planter.activities().stream())
@@ -83,18 +83,5 @@ class VaryingTimesTest {
 
     private static Season with(Season season, TimeSpread spread) {
         return season.change().spread(Optional.of(spread)).season();
-    }
-
-    private static TimeSpread spread(long seed) {
-        Random random = new Random(seed);
-        return new TimeSpread(
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                0.4 * random.nextDouble(),
-                random.nextBoolean()
-                        ? Optional.empty()
-                        : Optional.of(new Breakdowns(
-                                3_600 * (2 + 40 * random.nextDouble()), 60 + 36_000 * random.nextDouble())));
     }
 }
