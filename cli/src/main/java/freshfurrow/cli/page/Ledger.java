@@ -159,7 +159,11 @@ final class Ledger {
     }
 
     private void stale() {
-        HowSure.stale(plan).ifPresent(loads -> entry("stale", loads, "where times vary as the season file says"));
+        HowSure.expectedStale(plan)
+                .ifPresent(loads -> entry(
+                        "stale loads",
+                        loads,
+                        "of " + plan.loads().size() + " in a season whose times vary as its file says"));
     }
 
     private void compost() {
