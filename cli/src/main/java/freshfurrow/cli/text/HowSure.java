@@ -48,13 +48,19 @@ public final class HowSure {
     }
 
     /** How many loads go stale in a season, as {@code about 3 of 142 loads in a season}; empty where nothing varies. */
-    public static Optional<String> stale(Plan plan) {
+    static Optional<String> stale(Plan plan) {
+        return expectedStale(plan)
+                .map(expected ->
+                        expected + " of " + Figures.count(plan.loads().size(), "load", "loads") + " in a season");
+    }
+
+    /** On average over seasons, as {@code about 3}; empty where nothing varies. */
+    public static Optional<String> expectedStale(Plan plan) {
         return plan.chances().map(chances -> {
             double expected = chances.stale().values().stream()
                     .mapToDouble(chance -> chance)
                     .sum();
-            return (expected < 1 ? "less than 1" : "about " + Math.round(expected)) + " of "
-                    + Figures.count(plan.loads().size(), "load", "loads") + " in a season";
+            return expected < 1 ? "less than 1" : "about " + Math.round(expected);
         });
     }
 
