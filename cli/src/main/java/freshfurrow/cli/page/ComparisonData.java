@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.cli.text.ComparisonReport;
 import freshfurrow.cli.text.ComparisonWords;
 import freshfurrow.cli.text.MeasureText;
+import freshfurrow.cli.text.ReserveReport;
 import freshfurrow.model.compare.ComparedSprings;
 import freshfurrow.model.compare.ComparedVariant;
 import freshfurrow.model.compare.Measure;
@@ -30,6 +31,7 @@ final class ComparisonData {
                 .put("first", compared.rules().first().toString());
         ArrayNode words = data.putArray("words");
         ComparisonWords.of(compared).forEach(words::add);
+        ReserveReport.of(compared).ifPresent(reserves -> reserves(data.putObject("reserves"), reserves));
         ArrayNode variants = data.putArray("variants");
         for (int i = 0; i < summaries.size(); i++) {
             variants.addObject()
@@ -49,6 +51,13 @@ final class ComparisonData {
             measures.add(measure(compared, summaries, text, measure));
         }
         return data;
+    }
+
+    private static void reserves(ObjectNode node, ReserveReport reserves) {
+        reserves.headings().forEach(node.putArray("headings")::add);
+        ArrayNode rows = node.putArray("rows");
+        reserves.rows().forEach(row -> row.forEach(rows.addArray()::add));
+        reserves.said().forEach(node.putArray("said")::add);
     }
 
     private static ObjectNode measure(

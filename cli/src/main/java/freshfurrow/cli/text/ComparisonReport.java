@@ -39,7 +39,7 @@ public final class ComparisonReport {
         for (VariantSummary variant : summaries.subList(1, summaries.size())) {
             differences(variant);
         }
-        lines.addAll(ReserveReport.lines(compared));
+        ReserveReport.of(compared).ifPresent(reserves -> lines.addAll(reserves.lines()));
         lines.add("");
         lines.addAll(ComparisonWords.of(compared));
     }

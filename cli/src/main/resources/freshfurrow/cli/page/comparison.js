@@ -32,6 +32,16 @@
     if (base.money !== "") besides(body, "cost per season", (variant) => variant.money);
   }
 
+  function reserves(tried) {
+    d3.select("#reserves").property("hidden", false);
+    const table = d3.select("#reserve-figures").append("table");
+    table.append("thead").append("tr").selectAll("th").data(tried.headings).join("th").attr("scope", "col").text((d) => d);
+    const rows = table.append("tbody").selectAll("tr").data(tried.rows).join("tr");
+    rows.append("th").attr("scope", "row").text((row) => row[0]);
+    rows.selectAll("td").data((row) => row.slice(1)).join("td").text((d) => d);
+    d3.select("#reserves").selectAll("p.said").data(tried.said).join("p").attr("class", "said").text((d) => d);
+  }
+
   function besides(body, label, cell) {
     const row = body.append("tr");
     row.append("th").attr("scope", "row").text(label);
@@ -85,6 +95,7 @@
   }
 
   table();
+  if (data.reserves) reserves(data.reserves);
   data.measures.forEach(chart);
   document.documentElement.dataset.drawn = "";
 })();

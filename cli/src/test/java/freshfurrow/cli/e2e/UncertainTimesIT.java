@@ -110,10 +110,12 @@ final class UncertainTimesIT {
         assertThat(run.out())
                 .contains(
                         "stale loads",
-                        "Reserve, average spring",
+                        "Reserves, average spring",
                         "\n0 min ",
                         "\n30 min ",
                         "The sum is least with a reserve of ");
+        assertThat(Files.readString(folder.resolve("compare/compare.html")))
+                .contains("The sum is least with a reserve of ");
         JsonNode file = new ObjectMapper()
                 .readTree(folder.resolve("compare/compare.json").toFile());
         assertThat(file.at("/rules/timesVary").asBoolean()).isTrue();
