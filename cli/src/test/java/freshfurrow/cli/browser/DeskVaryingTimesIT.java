@@ -13,8 +13,11 @@ import org.junit.jupiter.api.io.TempDir;
 /** A season whose times vary and whose plans are judged by money, at the desk. */
 @InBrowser
 final class DeskVaryingTimesIT {
-    private static final String KEYS = "spread: {}\ngoals: {by: money}\n"
-            + "costs: {currency: USD, labour: 24 /h, fuelRoad: 0.60 /mi, compost: 0.08 /lb, late: 4 /ac/d, unserved: 300 /ac}\n";
+    private static final String KEYS = """
+            spread: {}
+            goals: {by: money}
+            costs: {currency: USD, labour: 24 /h, fuelRoad: 0.60 /mi, compost: 0.08 /lb, late: 4 /ac/d, unserved: 300 /ac}
+            """;
 
     @TempDir
     private Path folder = Path.of("");
