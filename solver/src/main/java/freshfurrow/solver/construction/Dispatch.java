@@ -77,7 +77,7 @@ final class Dispatch {
 
     private int next(NextField rule, int planter, int from, double clockS, int[] left, int count) {
         FixedFirst fixed = new FixedFirst(season, estimate, slowness, planter, from, clockS);
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < count && season.fixedDays() > 0; i++) {
             fixed.look(left[i]);
         }
         int best = NONE;

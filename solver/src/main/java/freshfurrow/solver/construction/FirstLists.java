@@ -7,10 +7,9 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Lists to begin the search with: of those that several rules make, the ones with the best score. */
@@ -18,11 +17,23 @@ public final class FirstLists {
     /** How much longer planting a field takes than without fills and waiting: no way to know before it is played out. */
     private static final double[] SLOWNESS = {1, 1.4, 2.2};
 
+    /** Of {@link #SLOWNESS}, what all convoys are tried with; the other values only with the best of them. */
+    private static final double USUAL_SLOWNESS = SLOWNESS[1];
+
+    private static final int BEST_CONVOYS = 2;
     private static final double[] DAYS_OF_SLACK = {3, 7};
     private static final double[] LOOK_AHEAD = {1, 2, 6};
     private static final double[] DISLIKE_OF_ROADS = {0.1, 0.3};
 
-    private FirstLists() {}
+    private final CompiledSeason season;
+    private final SeasonEstimate estimate;
+    private final StopSignal stop;
+
+    private FirstLists(CompiledSeason season, StopSignal stop) {
+        this.season = season;
+        this.estimate = new SeasonEstimate(season);
+        this.stop = stop;
+    }
 
     /** The best of all rules by the score of the timeline, {@link #byHand} among them. */
     public static FieldLists best(CompiledSeason season) {
@@ -35,26 +46,7 @@ public final class FirstLists {
      * @param stop once set, no more rules are tried; {@link #byHand} always is
      */
     public static FieldLists best(CompiledSeason season, StopSignal stop) {
-        SeasonEstimate estimate = new SeasonEstimate(season);
-        FieldLists byHand = byHand(season);
-        List<FieldLists> lists = Stream.concat(
-                        Stream.of(byHand),
-                        others(season, estimate, stop).parallelStream()
-                                .map(Supplier::get)
-                                .flatMap(Optional::stream))
-                .distinct()
-                .toList();
-        Scored best = lists.parallelStream()
-                .filter(one -> one.equals(byHand) || !stop.isSet())
-                .map(one -> Scored.of(season, one))
-                .max(Comparator.comparing(Scored::score))
-                .orElseThrow();
-        return season.mayGoWithout() && !stop.isSet()
-                ? WhoGoesWithout.choices(season).stream()
-                        .map(fields -> Scored.of(season, best.lists().goingWithout(fields)))
-                        .reduce(best, Scored::orBetter)
-                        .lists()
-                : best.lists();
+        return new FirstLists(season, stop).best();
     }
 
     /**
@@ -68,32 +60,73 @@ public final class FirstLists {
                 .orElseThrow();
     }
 
-    /** All rules but that of {@link #byHand}. */
-    private static List<Supplier<Optional<FieldLists>>> others(
-            CompiledSeason season, SeasonEstimate estimate, StopSignal stop) {
-        List<Supplier<Optional<FieldLists>>> others = new ArrayList<>();
+    private FieldLists best() {
+        Scored best = Stream.concat(scored(rules()).stream(), convoys().stream())
+                .map(Tried::scored)
+                .reduce(score(byHand(season)), Scored::orBetter);
+        return season.mayGoWithout() && !stop.isSet()
+                ? WhoGoesWithout.choices(season).stream()
+                        .map(fields -> score(best.lists().goingWithout(fields)))
+                        .reduce(best, Scored::orBetter)
+                        .lists()
+                : best.lists();
+    }
+
+    /** All rules but that of {@link #byHand} and convoys. */
+    private List<Rule> rules() {
+        List<Rule> rules = new ArrayList<>();
         for (double slowness : SLOWNESS) {
-            Dispatch dispatch = new Dispatch(season, estimate, slowness, stop);
             if (slowness != SLOWNESS[0]) {
-                others.add(() -> dispatch.lists(new ClosingSoon(estimate, 0)));
+                rules.add(new Rule(new ClosingSoon(estimate, 0), slowness));
             }
             for (double days : DAYS_OF_SLACK) {
-                others.add(() -> dispatch.lists(new ClosingSoon(estimate, days)));
+                rules.add(new Rule(new ClosingSoon(estimate, days), slowness));
             }
             for (double lookAhead : LOOK_AHEAD) {
                 for (double dislike : DISLIKE_OF_ROADS) {
-                    others.add(() -> dispatch.lists(new CostOfDelay(estimate, slowness, lookAhead, dislike)));
+                    rules.add(new Rule(new CostOfDelay(estimate, slowness, lookAhead, dislike), slowness));
                 }
             }
         }
-        return others;
+        return rules;
     }
 
-    private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
-        static Scored of(CompiledSeason season, FieldLists lists) {
-            return new Scored(lists, new ListPlayer(season).score(lists));
-        }
+    /** All convoys with the usual slowness, and the best of them with every other. */
+    private List<Tried> convoys() {
+        List<Tried> usual = scored(Convoys.of(estimate).stream()
+                .map(convoy -> new Rule(convoy, USUAL_SLOWNESS))
+                .toList());
+        List<Rule> others = usual.stream()
+                .sorted(Comparator.comparing((Tried tried) -> tried.scored().score())
+                        .reversed())
+                .limit(BEST_CONVOYS)
+                .flatMap(tried -> Arrays.stream(SLOWNESS)
+                        .filter(slowness -> slowness != USUAL_SLOWNESS)
+                        .mapToObj(slowness -> new Rule(tried.rule().next(), slowness)))
+                .toList();
+        return Stream.concat(usual.stream(), scored(others).stream()).toList();
+    }
 
+    /** What comes of rules, as far as there is time. */
+    private List<Tried> scored(List<Rule> rules) {
+        return rules.parallelStream()
+                .flatMap(rule -> new Dispatch(season, estimate, rule.slowness(), stop)
+                                .lists(rule.next())
+                                .filter(lists -> !stop.isSet())
+                                .map(lists -> new Tried(rule, score(lists)))
+                                .stream())
+                .toList();
+    }
+
+    private Scored score(FieldLists lists) {
+        return new Scored(lists, new ListPlayer(season).score(lists));
+    }
+
+    private record Rule(NextField next, double slowness) {}
+
+    private record Tried(Rule rule, Scored scored) {}
+
+    private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
         Scored orBetter(Scored other) {
             return other.score.compareTo(score) > 0 ? other : this;
         }

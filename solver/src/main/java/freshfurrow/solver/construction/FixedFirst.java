@@ -34,9 +34,7 @@ final class FixedFirst {
 
     /** Takes note of a field that is left. */
     void look(int field) {
-        int day = season.fixedDays() == 0
-                ? Integer.MAX_VALUE
-                : season.fixedDay(field).orElse(Integer.MAX_VALUE);
+        int day = season.fixedDay(field).orElse(Integer.MAX_VALUE);
         if (day < firstDay && season.allows(planter, field)) {
             first = field;
             firstDay = day;

@@ -6,9 +6,7 @@ import freshfurrow.model.season.Drainage;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A season as a planter would know it that never waits for a rig or for dry soil. Fields and planters are indices in the
@@ -20,19 +18,34 @@ public final class SeasonEstimate {
     public static final int START = -1;
 
     private final CompiledSeason season;
-    private final List<Applicator> planters;
+    private final int planterCount;
     private final double[] lateWeights;
-    private final int[] workDays;
     private final double[] workPerDayS;
+
+    // by planter, as they are asked for millions of times
+    private final int[] moveTimeS;
+    private final double[] roadSpeedMPerS;
+    private final double[] fieldCapacityM2PerS;
+
+    /** Working days before each day of the season, and before what follows it. */
+    private final int[] workDaysBefore;
 
     public SeasonEstimate(CompiledSeason season) {
         this.season = season;
         Season given = season.season();
-        planters = given.applicators();
+        List<Applicator> planters = given.applicators();
+        planterCount = planters.size();
         lateWeights = given.fields().stream().mapToDouble(Field::lateWeight).toArray();
-        workDays = IntStream.range(0, given.days())
-                .filter(day -> !given.closed().contains(given.first().plusDays(day)))
-                .toArray();
+        workDaysBefore = new int[given.days() + 1];
+        for (int day = 0; day < given.days(); day++) {
+            boolean closed = given.closed().contains(given.first().plusDays(day));
+            workDaysBefore[day + 1] = workDaysBefore[day] + (closed ? 0 : 1);
+        }
+        moveTimeS = planters.stream().mapToInt(Applicator::moveTimeS).toArray();
+        roadSpeedMPerS =
+                planters.stream().mapToDouble(Applicator::roadSpeedMPerS).toArray();
+        fieldCapacityM2PerS =
+                planters.stream().mapToDouble(Applicator::fieldCapacityM2PerS).toArray();
         workPerDayS = planters.stream()
                 .mapToDouble(planter -> planter.hours().without(planter.kept()).orElseThrow().spans().stream()
                         .mapToInt(SeasonEstimate::lengthS)
@@ -45,7 +58,7 @@ public final class SeasonEstimate {
     }
 
     public int planterCount() {
-        return season.planterCount();
+        return planterCount;
     }
 
     /** Metres by road between two fields. */
@@ -89,24 +102,23 @@ public final class SeasonEstimate {
 
     /** Seconds to go from one field, or from {@link #START}, to another, folding and gates included. */
     public double moveS(int planter, int from, int to) {
-        return planters.get(planter).moveTimeS() + driveS(planter, from, to);
+        return moveTimeS[planter] + driveS(planter, from, to);
     }
 
     /** Seconds to drive from one field, or from {@link #START}, to another. */
     public double driveS(int planter, int from, int to) {
         int metres = from == START ? season.metresFromStart(planter, to) : season.metresBetweenFields(from, to);
-        return metres / planters.get(planter).roadSpeedMPerS();
+        return metres / roadSpeedMPerS[planter];
     }
 
     /** Seconds to plant the field without a stop. */
     public double plantS(int planter, int field) {
-        return season.areaDm2(field) / 100.0 / planters.get(planter).fieldCapacityM2PerS();
+        return season.areaDm2(field) / 100.0 / fieldCapacityM2PerS[planter];
     }
 
     /** Reading of the planter's clock when a day begins. */
     public double clockAtStartOf(int day, int planter) {
-        int at = Arrays.binarySearch(workDays, day);
-        return workPerDayS[planter] * (at >= 0 ? at : -at - 1);
+        return workPerDayS[planter] * workDaysBefore[Math.max(0, Math.min(day, workDaysBefore.length - 1))];
     }
 
     /** Reading of the planter's clock when the season begins to be played out, at the start of that day. */
