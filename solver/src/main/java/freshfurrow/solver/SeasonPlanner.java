@@ -68,7 +68,7 @@ public final class SeasonPlanner {
      * may be in no list. Fields promised for the days ahead stay where that costs next to nothing.
      */
     public PlantingOrders plan() {
-        return improve(time -> FirstLists.best(season, time)).orders(season.season());
+        return improve(time -> FirstLists.severalBest(season, time)).orders(season.season());
     }
 
     /**
@@ -79,16 +79,17 @@ public final class SeasonPlanner {
      * @see #plan
      */
     public PlantingOrders planFrom(PlantingOrders followed) {
-        return improve(time -> FollowedLists.orBetter(season, followed, time)).orders(season.season());
+        return improve(time -> List.of(FollowedLists.orBetter(season, followed, time)))
+                .orders(season.season());
     }
 
-    private FieldLists improve(Function<StopSignal, FieldLists> begin) {
+    private FieldLists improve(Function<StopSignal, List<FieldLists>> begin) {
         StopSignal time = stop.within(TIME_OF_SEARCH);
         ProgressTicker ticker = new ProgressTicker(season, time, listener, FirstLists.byHand(season), bounds);
         ticker.start();
         try {
-            FieldLists first = begin.apply(time);
-            ticker.better(first);
+            List<FieldLists> first = begin.apply(time);
+            ticker.better(first.get(0));
             workOutBounds();
             return search.improve(first, new SearchLimits(time, options.steps()), ticker::better);
         } finally {

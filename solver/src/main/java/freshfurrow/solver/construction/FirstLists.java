@@ -46,7 +46,17 @@ public final class FirstLists {
      * @param stop once set, no more rules are tried; {@link #byHand} always is
      */
     public static FieldLists best(CompiledSeason season, StopSignal stop) {
-        return new FirstLists(season, stop).best();
+        return severalBest(season, stop).get(0);
+    }
+
+    /**
+     * The best lists, and then the best of another kind: a search that begins with both does not depend on which kind suits the season.
+     *
+     * @param stop as for {@link #best(CompiledSeason, StopSignal)}
+     * @return one or more
+     */
+    public static List<FieldLists> severalBest(CompiledSeason season, StopSignal stop) {
+        return new FirstLists(season, stop).severalBest();
     }
 
     /**
@@ -60,16 +70,24 @@ public final class FirstLists {
                 .orElseThrow();
     }
 
-    private FieldLists best() {
-        Scored best = Stream.concat(scored(rules()).stream(), convoys().stream())
-                .map(Tried::scored)
-                .reduce(score(byHand(season)), Scored::orBetter);
+    private List<FieldLists> severalBest() {
+        Scored byRule = scored(rules()).stream().map(Tried::scored).reduce(score(byHand(season)), Scored::orBetter);
+        Stream<Scored> convoy = convoys().stream().map(Tried::scored).reduce(Scored::orBetter).stream();
+        return Stream.concat(Stream.of(byRule), convoy)
+                .map(this::orWithout)
+                .sorted(Comparator.comparing(Scored::score).reversed())
+                .map(Scored::lists)
+                .distinct()
+                .toList();
+    }
+
+    /** The lists, or the same with fields that go without extract where those are better. */
+    private Scored orWithout(Scored scored) {
         return season.mayGoWithout() && !stop.isSet()
                 ? WhoGoesWithout.choices(season).stream()
-                        .map(fields -> score(best.lists().goingWithout(fields)))
-                        .reduce(best, Scored::orBetter)
-                        .lists()
-                : best.lists();
+                        .map(fields -> score(scored.lists().goingWithout(fields)))
+                        .reduce(scored, Scored::orBetter)
+                : scored;
     }
 
     /** All rules but that of {@link #byHand} and convoys. */

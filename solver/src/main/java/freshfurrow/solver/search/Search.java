@@ -94,27 +94,45 @@ public final class Search {
      * @param onBetter told of better lists, on a thread of the search
      */
     public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
+        return improve(List.of(start), limits, onBetter);
+    }
+
+    /**
+     * The best lists found, those of {@code starts} among them; blocks until a limit. Lists of another kind than the best may lead further:
+     * the first round begins with each of them, and the next where the better one ended.
+     *
+     * @param starts one or more, the best first; the first round begins with as many of them as it has annealings
+     * @param onBetter told of better lists, on a thread of the search
+     */
+    public FieldLists improve(List<FieldLists> starts, SearchLimits limits, Consumer<FieldLists> onBetter) {
+        FieldLists best = starts.get(0);
         if (limits.reached(0)) {
-            return start;
+            return best;
         }
         SeasonEstimate estimate = new SeasonEstimate(season);
         NearFields near = new NearFields(estimate);
-        FieldLists best = start;
         ListPlayer player = new ListPlayer(season, scoring);
-        HardMediumSoftLongScore bestScore = player.score(start);
+        HardMediumSoftLongScore bestScore = player.score(best);
         BestSoFar told = new BestSoFar(bestScore, onBetter);
         tracks = tracks(estimate, near, limits.stop(), told);
         EstimatedSearch estimated = new EstimatedSearch(season, estimate, near, seed, TRACKS, told::offer);
         long roundMoves = MOVES_PER_FIELD * season.fieldCount() / TRACKS;
         int inVain = 0;
+        List<FieldLists> from = starts.subList(0, Math.min(starts.size(), TRACKS));
         try (Workers workers = new Workers(Math.min(threads, TRACKS), "search")) {
             if (scoring.equals(Scoring.BY_GOALS)) {
                 // the estimate knows of nothing else
-                best = estimated.improve(start, limits.share(TIME_BY_ESTIMATE), workers);
-                bestScore = player.score(best);
+                from = byEstimate(estimated, from, limits.share(TIME_BY_ESTIMATE), workers);
+                for (FieldLists lists : from) {
+                    HardMediumSoftLongScore score = player.score(lists);
+                    if (score.compareTo(bestScore) > 0) {
+                        best = lists;
+                        bestScore = score;
+                    }
+                }
             }
             for (int round = 0; inVain < ROUNDS_IN_VAIN && !limits.reached(movesTried()); round++) {
-                List<Supplier<Schedule>> annealings = round(round, best, estimate, near, roundMoves, limits);
+                List<Supplier<Schedule>> annealings = round(round, from, estimate, near, roundMoves, limits);
                 if (annealings.isEmpty()) {
                     break;
                 }
@@ -126,6 +144,7 @@ public final class Search {
                         inVain = 0;
                     }
                 }
+                from = List.of(best);
                 roundMoves *= 2;
             }
         }
@@ -145,23 +164,33 @@ public final class Search {
         return made;
     }
 
+    private static List<FieldLists> byEstimate(
+            EstimatedSearch estimated, List<FieldLists> starts, SearchLimits limits, Workers workers) {
+        List<FieldLists> found = new ArrayList<>();
+        for (int i = 0; i < starts.size(); i++) {
+            found.add(estimated.improve(starts.get(i), limits.share(1.0 / (starts.size() - i)), workers));
+        }
+        return found;
+    }
+
+    /** @param starts for the annealings by turns */
     private List<Supplier<Schedule>> round(
             int round,
-            FieldLists from,
+            List<FieldLists> starts,
             SeasonEstimate estimate,
             NearFields near,
             long roundMoves,
             SearchLimits limits) {
         long firstSeed = seed + (long) round * TRACKS;
-        HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, from, firstSeed, limits.stop())
-                .multiply(Math.max(LEAST_HEAT, Math.pow(COOLER, round)));
-        Supplier<ListScorer> scorers = scorers(from, estimate, heat.multiply(PLAYED_OUT_TO));
         long left = limits.movesLeft(movesTried());
         SearchLimits ofEach = limits.share((double) Math.min(threads, TRACKS) / TRACKS);
         List<Supplier<Schedule>> annealings = new ArrayList<>();
         for (int track = 0; track < TRACKS; track++) {
+            FieldLists from = starts.get(track % starts.size());
+            HardMediumSoftLongScore heat = Temperature.of(new ListPlayer(season), near, from, firstSeed, limits.stop())
+                    .multiply(Math.max(LEAST_HEAT, Math.pow(COOLER, round)));
             Annealing annealing = tracks.get(track);
-            ListScorer scorer = scorers.get();
+            ListScorer scorer = scorer(from, estimate, heat.multiply(PLAYED_OUT_TO));
             long annealingSeed = firstSeed + track;
             long share = left / TRACKS + (track < left % TRACKS ? 1 : 0);
             Optional<TerminationConfig> end = ofEach.end(Math.min(roundMoves, share));
@@ -171,12 +200,12 @@ public final class Search {
     }
 
     /** The timeline: without an estimate where that knows nothing of what counts, or where every score is to be checked. */
-    private Supplier<ListScorer> scorers(FieldLists from, SeasonEstimate estimate, HardMediumSoftLongScore margin) {
+    private ListScorer scorer(FieldLists from, SeasonEstimate estimate, HardMediumSoftLongScore margin) {
         if (!scoring.equals(Scoring.BY_GOALS) || mode != EnvironmentMode.NO_ASSERT) {
-            return () -> new ListPlayer(season, scoring);
+            return new ListPlayer(season, scoring);
         }
         Stops stops = new Stops(season);
         stops.learn(from.orders(season.season()));
-        return () -> new ScreenedLists(new ListPlayer(season), new EstimatedLists(season, estimate, stops), margin);
+        return new ScreenedLists(new ListPlayer(season), new EstimatedLists(season, estimate, stops), margin);
     }
 }

@@ -6,6 +6,7 @@ import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
 import freshfurrow.solver.search.SearchLimits;
 import freshfurrow.solver.stop.StopSignal;
+import java.util.List;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -41,18 +42,19 @@ public final class SteadySearch {
     /**
      * The best lists found; blocks until a limit.
      *
+     * @param starts one or more, the best first
      * @param limits of both parts together
      * @param onBetter told of better lists, on a thread of the search
      */
-    public FieldLists improve(FieldLists start, SearchLimits limits, Consumer<FieldLists> onBetter) {
+    public FieldLists improve(List<FieldLists> starts, SearchLimits limits, Consumer<FieldLists> onBetter) {
         if (promises == 0) {
-            return free.improve(start, limits, onBetter);
+            return free.improve(starts, limits, onBetter);
         }
         OptionalLong moves = limits.moves();
         OptionalLong freeMoves =
                 moves.isPresent() ? OptionalLong.of(Math.round(moves.getAsLong() * FREE_SHARE)) : moves;
         StopSignal stop = limits.stop();
-        FieldLists found = free.improve(start, new SearchLimits(stop.within(FREE_SHARE), freeMoves), onBetter);
+        FieldLists found = free.improve(starts, new SearchLimits(stop.within(FREE_SHARE), freeMoves), onBetter);
         SteadyScoring scoring = SteadyScoring.besides(
                 new ListPlayer(season).play(found), promises, season.season().goals());
         FieldLists kept = new KeptPromises(season, scoring, stop).in(found);

@@ -6,9 +6,11 @@ import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.stop.StopSignal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -37,6 +39,24 @@ class FirstListsTest {
                 .containsExactlyInAnyOrderElementsOf(
                         IntStream.range(0, 25).boxed().toList());
         assertThat(new ListPlayer(season).play(lists).forbiddenFields()).isZero();
+    }
+
+    @ParameterizedTest
+    @Seeds({1, 2, 3})
+    void theBestIsNeverWorseThanAnyConvoyAndTheSecondIsOfAnotherKind(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(60, 6, 2, 12_000, seed));
+        SeasonEstimate estimate = new SeasonEstimate(season);
+        ListPlayer player = new ListPlayer(season);
+
+        List<FieldLists> starts = FirstLists.severalBest(season, StopSignal.untilTold());
+
+        assertThat(starts).hasSize(2).first().isEqualTo(FirstLists.best(season));
+        assertThat(player.score(starts.get(0))).isGreaterThanOrEqualTo(player.score(starts.get(1)));
+        assertThat(Convoys.of(estimate)).allSatisfy(convoy -> assertThat(
+                        player.score(new Dispatch(season, estimate, 1.4, StopSignal.untilTold())
+                                .lists(convoy)
+                                .orElseThrow()))
+                .isLessThanOrEqualTo(player.score(starts.get(0))));
     }
 
     @Test

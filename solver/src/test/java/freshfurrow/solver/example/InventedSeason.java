@@ -68,6 +68,20 @@ public final class InventedSeason {
                         .toList());
     }
 
+    /** The same in which each crop has one window, and no water point a daily limit: rigs are what is short. */
+    public static Season cropWindows(int fields, int planters, int rigs, double extentM, long seed) {
+        Season season = fortyAcreFields(fields, planters, rigs, extentM, seed);
+        DateWindow corn = new DateWindow(FIRST.plusDays(5), FIRST.plusDays(20));
+        DateWindow beans = new DateWindow(FIRST.plusDays(18), FIRST.plusDays(34));
+        return withFields(
+                season,
+                season.fields().stream()
+                        .map(field -> field.change()
+                                .window(field.lateWeight() == 1 ? corn : beans)
+                                .field())
+                        .toList());
+    }
+
     private static Season withHoses(Season season, int hoses) {
         return season.change()
                 .waterPoints(season.waterPoints().stream()

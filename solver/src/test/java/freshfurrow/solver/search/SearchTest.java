@@ -66,6 +66,34 @@ class SearchTest {
         assertThat(onTwo).isEqualTo(onOne).isNotEqualTo(start);
     }
 
+    @ParameterizedTest
+    @Seeds({1, 2, 3})
+    void severalStartsAreEachImprovedOnOneThreadAsOnTwo(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(30, 4, 1, 12_000, seed));
+        ListPlayer player = new ListPlayer(season);
+        FieldLists best = FirstLists.best(season);
+        List<FieldLists> starts = List.of(best, FirstLists.byHand(season));
+
+        FieldLists onOne = new Search(season, seed, 1).improve(starts, moves(2_001), better -> {});
+        FieldLists onTwo = new Search(season, seed, 2).improve(starts, moves(2_001), better -> {});
+
+        assertThat(onTwo).isEqualTo(onOne);
+        assertThat(player.score(onOne)).isGreaterThan(player.score(best));
+    }
+
+    /** The order does not matter. */
+    @Test
+    void theBestOfSeveralStartsIsKept() {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(20, 2, 1, 10_000, 4));
+        FieldLists none = new FieldLists(List.of(List.of(), List.of()));
+        FieldLists byHand = FirstLists.byHand(season);
+        ListPlayer player = new ListPlayer(season);
+
+        FieldLists found = new Search(season, 1, 2).improve(List.of(none, byHand), moves(1), better -> {});
+
+        assertThat(player.score(found)).isGreaterThanOrEqualTo(player.score(byHand));
+    }
+
     @Test
     void aFieldInNoListFindsOne() {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(6, 2, 1, 5_000, 4));

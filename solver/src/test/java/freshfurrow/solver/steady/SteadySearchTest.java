@@ -122,7 +122,7 @@ class SteadySearchTest {
     void movesOfBothPartsAreCounted() {
         SteadySearch search = new SteadySearch(afterRain(2), 1, 2);
 
-        search.improve(told(2), moves(1_001), better -> {});
+        search.improve(List.of(told(2)), moves(1_001), better -> {});
 
         assertThat(search.movesTried()).isEqualTo(1_001);
     }
@@ -134,7 +134,7 @@ class SteadySearchTest {
         SearchLimits anHour = SearchLimits.time(Duration.ofHours(1));
         anHour.stop().set();
 
-        search.improve(told(2), anHour, better -> {});
+        search.improve(List.of(told(2)), anHour, better -> {});
 
         assertThat(search.movesTried()).isZero();
     }
@@ -165,7 +165,7 @@ class SteadySearchTest {
     }
 
     private static FieldLists steady(CompiledSeason season, FieldLists start) {
-        return new SteadySearch(season, 1, 2).improve(start, moves(MOVES), better -> {});
+        return new SteadySearch(season, 1, 2).improve(List.of(start), moves(MOVES), better -> {});
     }
 
     private static SearchLimits moves(long moves) {
