@@ -25,6 +25,9 @@ import java.util.Optional;
 
 /** Plans a season, audits the plan and writes it. */
 public final class SeasonPlanning {
+    /** Beside the season file, where plans go that are not meant for elsewhere. */
+    public static final String FOLDER = "plan";
+
     private SeasonPlanning() {}
 
     /**
@@ -37,7 +40,7 @@ public final class SeasonPlanning {
         StageClock clock = new StageClock();
         Reading.Valid read = order.season().read();
         PlanTarget target = PlanTarget.in(
-                order.folder().orElseGet(() -> order.season().folder().resolve("plan")),
+                order.folder().orElseGet(() -> order.season().folder().resolve(FOLDER)),
                 IfThere.replaceIf(order.force()),
                 order.withPage());
         ProposedPlan proposed = made(read, order.options(), order.withPage(), target.file(), stop, listener, clock);

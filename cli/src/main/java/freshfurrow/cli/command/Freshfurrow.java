@@ -47,6 +47,7 @@ public final class Freshfurrow implements Runnable {
             CheckCommand.class,
             WeatherCommand.class,
             PlanCommand.class,
+            SeasonsCommand.class,
             ReplanCommand.class,
             DayCommand.class,
             PageCommand.class,

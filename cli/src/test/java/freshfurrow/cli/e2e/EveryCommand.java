@@ -17,6 +17,7 @@ final class EveryCommand {
     private static final List<String> LINES = List.of(
             "check season",
             "plan season --steps 50",
+            "seasons season --steps 50",
             "log season planted N40 10ac --at 2027-04-21T15:10",
             "log season batch R1 --lot windrow --compost 30lb --load L0001 --at 2027-04-21T15:20",
             "log season unfit S80 --until 2027-04-24 --at 2027-04-21T15:30",

@@ -31,6 +31,7 @@ final class HelpIT {
                           weather     Print a season's workable days by week, from its weather record.
                           plan        Plan a season, audit the plan, write it with its page, and print
                                         it by day.
+                          seasons     Plan many seasons: all of a folder, or those that a file lists.
                           replan      Replan the rest of a season after rain, a breakdown or new log
                                         entries.
                           day         Print the day sheet for one day of a plan.
@@ -76,6 +77,7 @@ final class HelpIT {
                 "check",
                 "weather",
                 "plan",
+                "seasons",
                 "replan",
                 "day",
                 "page",

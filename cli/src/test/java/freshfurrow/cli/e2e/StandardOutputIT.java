@@ -49,6 +49,7 @@ final class StandardOutputIT {
                 "check first-season",
                 "weather weather-spring",
                 "plan first-season --steps 0 --out other",
+                "seasons first-season --steps 0",
                 "replan first-season --plan first-season/plan --now 2027-04-23T12:00 --steps 0 --out other2",
                 "day first-season/plan 2027-04-22",
                 "page first-season/plan --out page.html",
