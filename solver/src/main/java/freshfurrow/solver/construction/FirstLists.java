@@ -21,6 +21,10 @@ public final class FirstLists {
     private static final double USUAL_SLOWNESS = SLOWNESS[1];
 
     private static final int BEST_CONVOYS = 2;
+
+    /** Smaller seasons end no better from a convoy, as far as was measured. */
+    private static final int LEAST_FIELDS_OF_A_CONVOY = 300;
+
     private static final double[] DAYS_OF_SLACK = {3, 7};
     private static final double[] LOOK_AHEAD = {1, 2, 6};
     private static final double[] DISLIKE_OF_ROADS = {0.1, 0.3};
@@ -109,8 +113,11 @@ public final class FirstLists {
         return rules;
     }
 
-    /** All convoys with the usual slowness, and the best of them with every other. */
+    /** Of a large season, all convoys with the usual slowness, and the best of them with every other. */
     private List<Tried> convoys() {
+        if (season.fieldCount() < LEAST_FIELDS_OF_A_CONVOY) {
+            return List.of();
+        }
         List<Tried> usual = scored(Convoys.of(estimate).stream()
                 .map(convoy -> new Rule(convoy, USUAL_SLOWNESS))
                 .toList());

@@ -60,7 +60,9 @@ class CurveTest {
     private static List<Integer> order(Curve curve, int side) {
         FieldMap squares = new FieldMap(
                 IntStream.range(0, side * side).mapToDouble(i -> i % side).toArray(),
-                IntStream.range(0, side * side).mapToDouble(i -> Math.floorDiv(i, side)).toArray());
+                IntStream.range(0, side * side)
+                        .mapToDouble(i -> Math.floorDiv(i, side))
+                        .toArray());
         double[] along = curve.along(squares);
         return IntStream.range(0, side * side)
                 .boxed()

@@ -44,7 +44,7 @@ class FirstListsTest {
     @ParameterizedTest
     @Seeds({1, 2, 3})
     void theBestIsNeverWorseThanAnyConvoyAndTheSecondIsOfAnotherKind(long seed) {
-        CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(60, 6, 2, 12_000, seed));
+        CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(300, 6, 2, 60_000, seed));
         SeasonEstimate estimate = new SeasonEstimate(season);
         ListPlayer player = new ListPlayer(season);
 
