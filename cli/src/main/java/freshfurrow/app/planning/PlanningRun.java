@@ -54,8 +54,7 @@ final class PlanningRun {
         finish = options.time()
                 .map(time -> told.noLaterThan(clock.startNs() + time.toNanos() - finishingNs(time)))
                 .orElse(told);
-        boolean varies = season.season().spread().isPresent();
-        stop = varies ? finish.within(1 - CHANCES_SHARE) : finish;
+        stop = season.season().timesVary() ? finish.within(1 - CHANCES_SHARE) : finish;
         planner = new SeasonPlanner(season, options, listener, stop);
     }
 
@@ -85,10 +84,7 @@ final class PlanningRun {
         Optional<List<Plan.Limit>> limits = Grace.inTime(stop, GRACE_MS, () -> planner.limits(best));
         clock.endOf(Stage.LIMITS);
         Plan whole = SimulatedSeasons.withChances(
-                season, limits.map(best::withLimits).orElse(best), threads, finish);
-        if (whole.chances().isPresent()) {
-            clock.endOf(Stage.CHANCES);
-        }
+                season, limits.map(best::withLimits).orElse(best), threads, finish, clock);
         return new Finished(whole, new PlanningEnd(told.isTold(), bounded.isPresent(), limits.isPresent()));
     }
 

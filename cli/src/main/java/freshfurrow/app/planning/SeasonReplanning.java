@@ -167,11 +167,9 @@ public final class SeasonReplanning {
         Function<PlantingOrders, Plan> record = orders -> PlanRecorder.record(left, orders, source, start);
         if (isNothingNew()) {
             Plan same = record.apply(FollowedLists.left(left, followed, stop).orders(left.season()));
-            Plan plan = SimulatedSeasons.withChances(left, same, order.options().threads(), stop);
-            if (plan.chances().isPresent()) {
-                clock.endOf(Stage.CHANCES);
-            }
-            return new PlanningRun.Finished(plan, PlanningEnd.WHOLE);
+            return new PlanningRun.Finished(
+                    SimulatedSeasons.withChances(left, same, order.options().threads(), stop, clock),
+                    PlanningEnd.WHOLE);
         }
         return new PlanningRun(left, order.options(), stop, listener, clock)
                 .plan(planner -> planner.planFrom(followed), record);

@@ -1,6 +1,7 @@
 package freshfurrow.app.planning;
 
-import freshfurrow.model.plan.Chances;
+import freshfurrow.app.time.Stage;
+import freshfurrow.app.time.StageClock;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.PlanChances;
@@ -24,10 +25,10 @@ final class SimulatedSeasons {
      *
      * @param season that the plan is of
      * @param stop once set, no more seasons are simulated than are needed to say anything
+     * @param clock told what it takes, where it is done
      */
-    static Plan withChances(CompiledSeason season, Plan plan, int threads, StopSignal stop) {
-        if (stop.isTold()
-                || season.season().spread().filter(spread -> !spread.isNone()).isEmpty()) {
+    static Plan withChances(CompiledSeason season, Plan plan, int threads, StopSignal stop, StageClock clock) {
+        if (stop.isTold() || !season.season().timesVary()) {
             return plan;
         }
         PlanChances chances = new PlanChances(season, plan);
@@ -47,7 +48,7 @@ final class SimulatedSeasons {
                 done = upTo;
             } while (done < SEASONS && !stop.isSet());
         }
-        Chances found = chances.chances(counts);
-        return plan.withChances(found);
+        clock.endOf(Stage.CHANCES);
+        return plan.withChances(chances.chances(counts));
     }
 }

@@ -103,23 +103,20 @@ public record Plan(
 
     /** This plan with these bounds in place of those it had. */
     public Plan withBounds(Bounds found) {
-        return new Plan(
-                season,
-                score,
-                totals,
-                planters,
-                rigs,
-                loads,
-                batches,
-                unserved,
-                Optional.of(found),
-                limits,
-                start,
-                chances);
+        return with(Optional.of(found), limits, chances);
     }
 
     /** This plan with these chances in place of those it had. */
     public Plan withChances(Chances found) {
+        return with(bounds, limits, Optional.of(found));
+    }
+
+    /** This plan with these limits in place of those it had. */
+    public Plan withLimits(List<Limit> found) {
+        return with(bounds, found, chances);
+    }
+
+    private Plan with(Optional<Bounds> itsBounds, List<Limit> itsLimits, Optional<Chances> itsChances) {
         return new Plan(
                 season,
                 score,
@@ -129,10 +126,10 @@ public record Plan(
                 loads,
                 batches,
                 unserved,
-                bounds,
-                limits,
+                itsBounds,
+                itsLimits,
                 start,
-                Optional.of(found));
+                itsChances);
     }
 
     /** Ids of the fields that are planted without extract by decision. */
@@ -140,11 +137,6 @@ public record Plan(
         return planters.values().stream()
                 .flatMap(planter -> planter.withoutExtract().stream())
                 .collect(Collectors.toUnmodifiableSet());
-    }
-
-    /** This plan with these limits in place of those it had. */
-    public Plan withLimits(List<Limit> found) {
-        return new Plan(season, score, totals, planters, rigs, loads, batches, unserved, bounds, found, start, chances);
     }
 
     /**

@@ -83,6 +83,11 @@ public record Season(
         return new SeasonChange(this);
     }
 
+    /** Whether any work takes another time than the season gives it. */
+    public boolean timesVary() {
+        return spread.isPresent() && !spread.get().isNone();
+    }
+
     /** Whether a field may be planted without extract; what is not sprayed is not done. */
     public boolean mayGoWithout(Field field) {
         return goals.untreatedDays().isPresent() && field.work() == Work.PLANT;

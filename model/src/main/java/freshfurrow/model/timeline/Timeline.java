@@ -136,10 +136,9 @@ public final class Timeline implements Counters {
 
     /** From now on all takes the time that it takes as it turns out in the simulated season of a number, if the season has a spread. */
     void turnsOut(long number) {
-        tables.season()
-                .spread()
-                .filter(spread -> !spread.isNone())
-                .ifPresent(spread -> state.turnsOut(new ActualTimes(tables, spread, number)));
+        if (tables.season().timesVary()) {
+            state.turnsOut(new ActualTimes(tables, tables.season().spread().orElseThrow(), number));
+        }
     }
 
     private void begin() {

@@ -15,7 +15,7 @@ public final class Foreseen {
     public Foreseen(int planters) {
         doneS = new int[planters];
         downS = new int[planters];
-        Arrays.fill(downS, NEVER);
+        forgetAll();
     }
 
     /** The season is played out afresh. */
