@@ -18,7 +18,7 @@ class ChecksDocumentTest {
     @Test
     void everyTestThatTheListOfOutsideChecksNamesExists() throws IOException {
         Set<String> named = Pattern.compile("`(\\w+Test)`")
-                .matcher(Files.readString(ROOT.resolve("docs/checks.md")))
+                .matcher(Files.readString(ROOT.resolve("docs/developing/checks.md")))
                 .results()
                 .map((MatchResult result) -> result.group(1) + ".java")
                 .collect(Collectors.toSet());

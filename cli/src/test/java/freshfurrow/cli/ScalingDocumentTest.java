@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The job files that docs/scaling.md gives. Slurm's are run by {@code SlurmIT}; no cluster runs those of Kubernetes. */
+/** The job files that docs/developing/scaling.md gives. Slurm's are run by {@code SlurmIT}; no cluster runs those of Kubernetes. */
 final class ScalingDocumentTest {
-    private static final Path DOCS = Path.of("..", "docs");
+    private static final Path DOCS = Path.of("..", "docs", "developing");
     private static final Path FILES = DOCS.resolve("scaling");
 
     @Test

@@ -10,7 +10,7 @@ import java.util.Optional;
  * range.
  */
 final class Questions {
-    /** Of the American Society of Agricultural and Biological Engineers; docs/checks.md has the same figures. */
+    /** Of the American Society of Agricultural and Biological Engineers; docs/developing/checks.md has the same figures. */
     private static final String D497 = "ASABE D497, row-crop planters";
 
     static final List<Question> SEASON = List.of(

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * How soon after the start of {@code freshfurrow desk} the browser shows the season's forms. Not part of the tests, as its name keeps it
- * out of them; docs/benchmarks.md says how to run it and shows a run. The browser is open already, as it mostly is.
+ * out of them; docs/developing/benchmarks.md says how to run it and shows a run. The browser is open already, as it mostly is.
  */
 @InBrowser
 final class DeskFirstPageBenchmark {

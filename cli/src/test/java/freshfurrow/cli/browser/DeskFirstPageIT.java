@@ -9,7 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the desk shows first. How soon it does, docs/benchmarks.md says. */
+/** What the desk shows first. How soon it does, docs/developing/benchmarks.md says. */
 @InBrowser
 final class DeskFirstPageIT {
     /** Answers about the season in sums, which take all of its distances, come when the test lets them. */

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class LargeSeasonIT {
     private static final long MOST_BYTES = 3_000_000;
 
-    /** Far more than it takes, as a busy machine is no reason to fail; docs/benchmarks.md has the time measured. */
+    /** Far more than it takes, as a busy machine is no reason to fail; docs/developing/benchmarks.md has the time measured. */
     private static final double MOST_MS = 30_000;
 
     @Test

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * How soon after its start the command has a plan that Ctrl-C would write, and how soon after Ctrl-C it has ended. Not part of the
- * tests, as its name keeps it out of them; docs/benchmarks.md says how to run it and shows a run. Its
+ * tests, as its name keeps it out of them; docs/developing/benchmarks.md says how to run it and shows a run. Its
  * season has the usual rates, drum and batch: common practice, no source.
  */
 final class FirstPlanBenchmark {

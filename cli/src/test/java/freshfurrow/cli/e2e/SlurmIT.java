@@ -15,10 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 
-/** The job files of docs/scaling.md as Slurm runs them: only how much is compared is less. */
+/** The job files of docs/developing/scaling.md as Slurm runs them: only how much is compared is less. */
 @Isolated("it waits for jobs, and a machine that is full of other tests keeps those waiting")
 final class SlurmIT {
-    private static final Path JOB_FILES = Launcher.projectFolder().resolve("docs/scaling");
+    private static final Path JOB_FILES = Launcher.projectFolder().resolve("docs/developing/scaling");
     private static final int SPRINGS = 6;
     private static final Map<String, String> LESS_WORK = Map.of(
             "springs=10000\n", "springs=" + SPRINGS + "\n",

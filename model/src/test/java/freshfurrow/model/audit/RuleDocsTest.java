@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class RuleDocsTest {
-    private static final Path DOCS = Path.of("..", "docs", "audit.md");
+    private static final Path DOCS = Path.of("..", "docs", "developing", "audit.md");
 
     @ParameterizedTest
     @EnumSource

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * In how many random seasons of one to four fields the best of all plans becomes worse when there is more of something. Not part
- * of the tests, as its name keeps it out of them; docs/benchmarks.md shows a run.
+ * of the tests, as its name keeps it out of them; docs/developing/benchmarks.md shows a run.
  */
 class MoreIsNeverWorseBenchmark {
     private static final int SEASONS = Integer.getInteger("seasons", 1000);

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Moves tried in a second when each is played out from the season's beginning, and when it is replayed from a checkpoint; and by
- * the whole search on two threads. Not part of the tests, as its name keeps it out of them; docs/benchmarks.md says how to run it.
+ * the whole search on two threads. Not part of the tests, as its name keeps it out of them; docs/developing/benchmarks.md says how to run it.
  */
 class ReplayBenchmark {
     private static final int ROUNDS = 3;

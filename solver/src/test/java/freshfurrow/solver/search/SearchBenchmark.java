@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How good the search's plans are: against the hand rule, against the solver library's own moves and acceptance, and against the
- * proven bounds. Not part of the tests, as its name keeps it out of them; docs/benchmarks.md says how to run it and shows a run.
+ * proven bounds. Not part of the tests, as its name keeps it out of them; docs/developing/benchmarks.md says how to run it and shows a run.
  */
 class SearchBenchmark {
     private static final String ONLY = System.getProperty("season", "");

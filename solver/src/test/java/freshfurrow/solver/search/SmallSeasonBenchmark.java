@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * In how many of twenty seasons of eight fields and two planters three seconds of search find the best of all plans. Not part of
- * the tests, as its name keeps it out of them; docs/benchmarks.md shows a run.
+ * the tests, as its name keeps it out of them; docs/developing/benchmarks.md shows a run.
  */
 class SmallSeasonBenchmark {
     private static final int SEASONS = 20;
