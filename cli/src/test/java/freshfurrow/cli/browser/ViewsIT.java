@@ -60,6 +60,8 @@ final class ViewsIT {
         assertThat(browser.count("#loads tbody tr"))
                 .isEqualTo(((Long) browser.js("return plan.loads.length")).intValue());
         assertThat(browser.count("#batches tbody tr")).isPositive();
+        browser.js("document.querySelector('#season-chart').scrollIntoView(); return true");
+        Pictures.keep("plan", browser);
     }
 
     @Test

@@ -61,6 +61,11 @@ final class Launcher {
         return result(start(folder, Map.of(), command(launcher, arguments)));
     }
 
+    /** Runs a command, and tells all that it has printed whenever that is more. */
+    static Result runIn(Path folder, List<String> command, Consumer<String> printed) throws Exception {
+        return result(start(folder, Map.of(), command), printed);
+    }
+
     private static List<String> command(Path launcher, String... arguments) {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(List.of(arguments));

@@ -4,50 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Logging, listing and tracing with the real command. */
 final class LogIT {
-    private static final Pattern BLOCK = Pattern.compile("```(text|csv)\n(.*?)```\n", Pattern.DOTALL);
-    private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
-
     @TempDir
     private Path folder = Path.of("");
-
-    @Test
-    void theExampleOfTheDocumentIsReal() throws Exception {
-        Path season = Files.createDirectory(folder.resolve("first-season"));
-        for (String file : List.of("season.yaml", "fields.csv")) {
-            Files.copy(
-                    Launcher.projectFolder()
-                            .resolve("scenarios")
-                            .resolve("first-season")
-                            .resolve(file),
-                    season.resolve(file));
-        }
-        List<String> blocks = BLOCK.matcher(Files.readString(
-                        Launcher.projectFolder().resolve("docs").resolve("season-log.md")))
-                .results()
-                .map(block -> block.group(2))
-                .toList();
-        StringBuilder printed = new StringBuilder();
-        for (String line : blocks.get(0).lines().toList()) {
-            if (line.startsWith("$ freshfurrow ")) {
-                printed.append(line)
-                        .append('\n')
-                        .append(printed(Launcher.runIn(
-                                folder, Launcher.path(), words(line.substring("$ freshfurrow ".length())))));
-            }
-        }
-        assertThat(printed).hasToString(blocks.get(0));
-        assertThat(Files.readString(season.resolve("log.csv")))
-                .isEqualTo("\ufeff" + blocks.get(1).replace("\n", "\r\n"));
-    }
 
     @Test
     void aWrongLineChangesNothing() throws Exception {
@@ -114,13 +77,5 @@ final class LogIT {
         assertThat(result.err()).isEmpty();
         assertThat(result.exitCode()).isZero();
         return result.out();
-    }
-
-    private static String[] words(String line) {
-        List<String> words = new ArrayList<>();
-        for (MatchResult word : WORD.matcher(line).results().toList()) {
-            words.add(word.group(1) == null ? word.group(2) : word.group(1));
-        }
-        return words.toArray(String[]::new);
     }
 }

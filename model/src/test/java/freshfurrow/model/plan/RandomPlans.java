@@ -8,6 +8,7 @@ import freshfurrow.model.quantity.MassUnit;
 import freshfurrow.model.quantity.VolumeUnit;
 import freshfurrow.model.season.ClockChanges;
 import freshfurrow.model.season.CompostLot;
+import freshfurrow.model.season.CostItem;
 import freshfurrow.model.season.Judgement;
 import freshfurrow.model.season.Mix;
 import freshfurrow.model.season.Outage;
@@ -46,11 +47,26 @@ final class RandomPlans {
                         id(),
                         units(),
                         map(this::id),
-                        list(() -> new ClockChanges.Change(time(), time()))),
+                        list(() -> new ClockChanges.Change(time(), time())),
+                        list(this::id)),
                 new Plan.Score(random.nextLong(), random.nextLong(), random.nextLong()),
                 new Plan.Totals(
-                        area(), area(), area(), area(), count(), count(), count(), count(), figure(), figure(),
-                        figure(), figure(), figure(), figure(), time()),
+                        area(),
+                        area(),
+                        area(),
+                        area(),
+                        count(),
+                        count(),
+                        count(),
+                        count(),
+                        figure(),
+                        figure(),
+                        figure(),
+                        figure(),
+                        figure(),
+                        figure(),
+                        time(),
+                        random.nextBoolean() ? Optional.of(bill()) : Optional.empty()),
                 map(() -> new Plan.PlanterPlan(
                         oneOf(Work.values()),
                         random.nextBoolean() ? Optional.empty() : Optional.of(id()),
@@ -77,6 +93,12 @@ final class RandomPlans {
                 list(this::limit),
                 random.nextBoolean() ? Optional.of(start()) : Optional.empty(),
                 random.nextBoolean() ? Optional.of(chances()) : Optional.empty());
+    }
+
+    private Bill bill() {
+        return new Bill(
+                random.nextBoolean() ? Optional.of(id()) : Optional.empty(),
+                list(() -> new Bill.Line(oneOf(CostItem.values()), area(), area(), random.nextInt(1_000_000) / 1e2)));
     }
 
     private Chances chances() {

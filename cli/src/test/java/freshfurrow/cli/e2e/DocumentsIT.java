@@ -1,0 +1,89 @@
+package freshfurrow.cli.e2e;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import freshfurrow.cli.documents.Document;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * What documents show is what the program does: each command line of each document, one after the other, in a folder that has the
+ * scenarios. Where a document shows no output, the command only has to succeed, and searches no longer than it takes to see that.
+ */
+final class DocumentsIT {
+    private final List<String> variables = new ArrayList<>();
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    static Collection<Document> documents() {
+        return Document.all().stream()
+                .filter(document -> !Shown.in(document).isEmpty())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void whatADocumentShowsIsReal(Document document) throws Exception {
+        copy(Launcher.projectFolder().resolve("scenarios"), folder.resolve("scenarios"));
+
+        for (Shown shown : Shown.in(document)) {
+            Launcher.Result result = run(shown);
+            assertThat(result.exitCode())
+                    .as("%s: %s", shown.line(), result.all())
+                    .isZero();
+            String all = result.all().replace("\ufeff", "").replace("\r\n", "\n");
+            if (!shown.isLike(all)) {
+                assertThat(all).as(shown.line()).isEqualTo(shown.printed().orElse(""));
+            }
+        }
+    }
+
+    /** One shell for each, with the variables that were set before. */
+    private Launcher.Result run(Shown shown) throws Exception {
+        String line = (shown.printed().isPresent() ? shown.line() : quick(shown.line()))
+                .replace("./freshfurrow", "freshfurrow");
+        if (line.matches("[a-z]+=\\S+")) {
+            variables.add(line);
+        }
+        String program = "freshfurrow() { '" + Launcher.path() + "' \"$@\"; }";
+        List<String> shell = List.of("bash", "-c", program + "\n" + String.join("\n", variables) + "\n" + line);
+        return Launcher.runIn(folder, shell, line.startsWith("freshfurrow desk ") ? new DeskClosed() : all -> {});
+    }
+
+    /** The same command line with next to no search, and few springs. */
+    private static String quick(String line) {
+        String limited =
+                line.replaceAll(" --(time|steps) \\S+", "").replaceFirst("--springs (\\d+)-\\d+", "--springs $1-$1");
+        return switch (line.replaceFirst("\\S*freshfurrow (\\S+).*", "$1")) {
+            case "plan", "replan", "seasons" -> limited + " --steps 100";
+            case "compare", "supply" ->
+                limited.contains("--merge")
+                        ? line
+                        : limited + (limited.contains("--springs") ? "" : " --springs 1-2") + " --steps 0";
+            case "desk" -> line + " --no-browser";
+            default -> line;
+        };
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path copy = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(file, copy);
+                }
+            }
+        }
+    }
+}
