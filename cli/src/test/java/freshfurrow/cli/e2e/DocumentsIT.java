@@ -6,9 +6,7 @@ import freshfurrow.cli.documents.Document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,8 +17,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * scenarios. Where a document shows no output, the command only has to succeed, and searches no longer than it takes to see that.
  */
 final class DocumentsIT {
-    private final List<String> variables = new ArrayList<>();
-
     @TempDir
     private Path folder = Path.of("");
 
@@ -35,8 +31,9 @@ final class DocumentsIT {
     void whatADocumentShowsIsReal(Document document) throws Exception {
         copy(Launcher.projectFolder().resolve("scenarios"), folder.resolve("scenarios"));
 
+        ShownRun run = new ShownRun(folder);
         for (Shown shown : Shown.in(document)) {
-            Launcher.Result result = run(shown);
+            Launcher.Result result = run.run(shown.printed().isPresent() ? shown.line() : quick(shown.line()));
             assertThat(result.exitCode())
                     .as("%s: %s", shown.line(), result.all())
                     .isZero();
@@ -45,18 +42,6 @@ final class DocumentsIT {
                 assertThat(all).as(shown.line()).isEqualTo(shown.printed().orElse(""));
             }
         }
-    }
-
-    /** One shell for each, with the variables that were set before. */
-    private Launcher.Result run(Shown shown) throws Exception {
-        String line = (shown.printed().isPresent() ? shown.line() : quick(shown.line()))
-                .replace("./freshfurrow", "freshfurrow");
-        if (line.matches("[a-z]+=\\S+")) {
-            variables.add(line);
-        }
-        String program = "freshfurrow() { '" + Launcher.path() + "' \"$@\"; }";
-        List<String> shell = List.of("bash", "-c", program + "\n" + String.join("\n", variables) + "\n" + line);
-        return Launcher.runIn(folder, shell, line.startsWith("freshfurrow desk ") ? new DeskClosed() : all -> {});
     }
 
     /** The same command line with next to no search, and few springs. */

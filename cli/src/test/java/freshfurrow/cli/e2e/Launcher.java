@@ -61,9 +61,9 @@ final class Launcher {
         return result(start(folder, Map.of(), command(launcher, arguments)));
     }
 
-    /** Runs a command, and tells all that it has printed whenever that is more. */
-    static Result runIn(Path folder, List<String> command, Consumer<String> printed) throws Exception {
-        return result(start(folder, Map.of(), command), printed);
+    /** Runs a command in a folder. */
+    static Result runIn(Path folder, List<String> command) throws Exception {
+        return result(start(folder, Map.of(), command));
     }
 
     private static List<String> command(Path launcher, String... arguments) {
