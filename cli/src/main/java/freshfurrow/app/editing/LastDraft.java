@@ -3,6 +3,7 @@ package freshfurrow.app.editing;
 import freshfurrow.model.edit.SeasonText;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonSources;
+import freshfurrow.model.read.SeenMap;
 import freshfurrow.model.read.SourceFile;
 import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.TextFile;
@@ -41,7 +42,8 @@ record LastDraft(SeasonSources sources, Draft draft) {
      */
     boolean isStillRight() {
         return draft.reading() instanceof Reading.Valid
-                && sources.files().stream().allMatch(LastDraft::isUnchanged);
+                && sources.files().stream().allMatch(LastDraft::isUnchanged)
+                && sources.maps().stream().allMatch(SeenMap::isUnchanged);
     }
 
     private static boolean isUnchanged(SourceFile file) {

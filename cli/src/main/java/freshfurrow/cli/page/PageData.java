@@ -25,6 +25,7 @@ final class PageData {
         FieldData.write(data, season, plan, time);
         machines(data, season, plan, new MachineData(positions, time));
         LoadData.write(data, plan, positions, time);
+        WaysData.write(data, season, plan, positions);
         Ledger.write(data, season, plan);
         LimitsData.write(data, season, plan);
         CautionData.write(data, season, plan, time);

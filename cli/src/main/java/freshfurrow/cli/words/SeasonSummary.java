@@ -56,11 +56,13 @@ public final class SeasonSummary {
         compost();
         rigs();
         prices();
+        section("Roads (`travel.roads`)", RoadsSummary.of(season, figures));
         section("Times vary around those of the season file (`spread`)", SpreadSummary.of(season));
         section(
                 "Taken where the season file says nothing (see docs/season-file.md)",
                 TakenDefaults.of(season, figures));
         cautions.addAll(WithoutEffect.of(season));
+        cautions.addAll(RoadsSummary.cautions(season));
         season.clockChanges().all().forEach(change -> cautions.add(new Cautions(figures).text(change)));
         if (!cautions.isEmpty()) {
             heading("Cautions");

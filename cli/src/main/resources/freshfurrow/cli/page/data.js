@@ -44,8 +44,17 @@ const plan = (() => {
     given.loads[transfer.load].start = transfer.start;
   });
   given.loads.forEach((load, i) => load.batches.forEach((batch) => given.batches[batch].loads.push(i)));
+  // from, to, then longitude and latitude in hundred-thousandths of a degree, each less that of the point before
+  const ways = new Map((given.ways || []).map(([from, to, ...steps]) => {
+    let at = [0, 0];
+    return [`${from} ${to}`, d3.range(0, steps.length, 2).map((i) => {
+      at = [at[0] + steps[i], at[1] + steps[i + 1]];
+      return at.map((step) => step / 1e5);
+    })];
+  }));
   return {
     ...given,
+    ways,
     machines,
     machineOf: new Map(machines.map((each) => [each.id, each])),
     work,

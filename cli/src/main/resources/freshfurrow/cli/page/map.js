@@ -121,16 +121,28 @@ const groundMap = (() => {
       .map((activity) => ({ activity, machine, m })))
       .filter((way) => plan.spots[way.activity.from].at && plan.spots[way.activity.to].at && way.activity.from !== way.activity.to);
     const way = group.selectAll("g").data(moves).join("g").attr("class", (d) => `way ${d.machine.kind}`);
-    way.append("path").attr("d", (d) => bow(to(plan.spots[d.activity.from].at), to(plan.spots[d.activity.to].at)));
+    way.append("path").attr("d", ({ activity }) => {
+      const road = plan.ways.get(`${activity.from} ${activity.to}`);
+      return road ? along(road.map(to)) : bow(to(plan.spots[activity.from].at), to(plan.spots[activity.to].at));
+    });
+  }
+
+  const headOf = ([x, y], angle) => {
+    const side = (turn) => `L${x - 8 * Math.cos(angle + turn)},${y - 8 * Math.sin(angle + turn)}M${x},${y}`;
+    return `${side(0.45)}${side(-0.45)}`;
+  };
+
+  function along(points) {
+    const end = points[points.length - 1];
+    const before = points.findLast(([x, y]) => Math.hypot(x - end[0], y - end[1]) > 1) || points[0];
+    return `M${points.map((p) => p.join(",")).join("L")}${headOf(end, Math.atan2(end[1] - before[1], end[0] - before[0]))}`;
   }
 
   /** A line bent a little to its right, so that there and back again do not hide one another. */
   function bow([x1, y1], [x2, y2]) {
     const mx = (x1 + x2) / 2 + (y1 - y2) * 0.08;
     const my = (y1 + y2) / 2 + (x2 - x1) * 0.08;
-    const angle = Math.atan2(y2 - my, x2 - mx);
-    const head = (turn) => `L${x2 - 8 * Math.cos(angle + turn)},${y2 - 8 * Math.sin(angle + turn)}M${x2},${y2}`;
-    return `M${x1},${y1}Q${mx},${my} ${x2},${y2}${head(0.45)}${head(-0.45)}`;
+    return `M${x1},${y1}Q${mx},${my} ${x2},${y2}${headOf([x2, y2], Math.atan2(y2 - my, x2 - mx))}`;
   }
 
   function spots(group, to, width) {
@@ -186,7 +198,9 @@ const groundMap = (() => {
       return;
     }
     const shape = plan.fields.some((field) => field.rings) ? "Fields are drawn with their outlines" : "Each field is drawn as a circle of the right area";
-    d3.select("#map-lead").text(`${shape}, colored by the day its ${plan.words.all.noun} starts. Routes are straight lines, not roads.`);
+    d3.select("#map-lead").text(`${shape}, colored by the day its ${plan.words.all.noun} starts. ${plan.ways.size > 0
+      ? "Routes follow the season's map of roads, which may be wrong: signs, limits and local rules come first. Roads: © OpenStreetMap contributors, Open Database License, openstreetmap.org/copyright."
+      : "Routes are straight lines, not roads."}`);
     const tools = d3.select("#map-tools");
     const zoom = (factor) => {
       const svg = document.querySelector("#map-chart svg");

@@ -20,8 +20,13 @@ final class Beside {
 
     private Beside() {}
 
-    private static Path newName(Path file) {
+    static Path newName(Path file) {
         return file.resolveSibling(".freshfurrow." + UUID.randomUUID() + ".tmp");
+    }
+
+    /** Whether something has the name of a temporary file. */
+    static boolean isOne(Path path) {
+        return NAME.matcher(String.valueOf(path.getFileName())).matches();
     }
 
     /** Writes what a file is to hold, forced to the disk, with the mode of the file that it is to replace, if there is one. */
@@ -65,8 +70,7 @@ final class Beside {
     static void sweep(Path folder) throws IOException {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
                 folder,
-                path -> NAME.matcher(String.valueOf(path.getFileName())).matches()
-                        && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))) {
+                path -> isOne(path) && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))) {
             for (Path path : left) {
                 Files.deleteIfExists(path);
             }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** How far apart places are: by the geodesic times a road factor, or by a table. */
+/** How far apart places are: by the geodesic times a road factor, by a table, or by a map of roads. */
 final class DistanceReader {
     private static final double USUAL_ROAD_FACTOR = 1.3;
     private static final Range ROAD_FACTOR = new Range(1, 10, "a number from 1 to 10", "1.3");
@@ -42,16 +42,13 @@ final class DistanceReader {
         Optional<Node> matrix = travel.flatMap(keys -> keys.node("matrix"));
         double factor =
                 travel.flatMap(keys -> keys.number("roadFactor", ROAD_FACTOR)).orElse(USUAL_ROAD_FACTOR);
-        travel.ifPresent(Keys::refuseOthers);
+        boolean byRoads = travel.isPresent() && travel.get().has("roads");
+        travel.ifPresent(keys -> checkTogether(keys, byRoads, matrix.isPresent()));
+        if (byRoads && matrix.isEmpty()) {
+            return new RoadsReader(folder, problems, travel.get()).read(places, placesKnown);
+        }
         if (matrix.isEmpty()) {
             return Optional.of(new GeodesicDistances(places.points(), factor));
-        }
-        if (travel.orElseThrow().has("roadFactor")) {
-            travel.get()
-                    .problem(
-                            "roadFactor",
-                            "cannot be used with a table of distances",
-                            "keep either roadFactor or matrix");
         }
         if (!(matrix.get() instanceof Node.Text name)) {
             problems.add(matrix.get().place(), "is not a file name", "name a table, like matrix: distances.csv");
@@ -64,6 +61,25 @@ final class DistanceReader {
             problems.add(e);
             return Optional.empty();
         }
+    }
+
+    private static void checkTogether(Keys travel, boolean byRoads, boolean byMatrix) {
+        if (byMatrix && travel.has("roadFactor")) {
+            travel.problem(
+                    "roadFactor", "cannot be used with a table of distances", "keep either roadFactor or matrix");
+        }
+        if (byRoads && byMatrix) {
+            travel.problem("roads", "cannot be used with a table of distances", "keep either roads or matrix");
+        }
+        if (byRoads && travel.has("roadFactor")) {
+            travel.problem("roadFactor", "cannot be used with a map of roads", "keep either roadFactor or roads");
+        }
+        for (String key : List.of("width", "weight")) {
+            if (travel.has(key) && !byRoads) {
+                travel.problem(key, "says nothing without a map of roads", "add roads: county.osm.pbf, or leave it out");
+            }
+        }
+        travel.refuseOthers();
     }
 
     private Optional<Distances> table(CsvTable table, Places places) throws FileProblem {

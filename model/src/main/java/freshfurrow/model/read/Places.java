@@ -5,6 +5,7 @@ import freshfurrow.model.season.GeoPoint;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The one name space of fields, places and water points, and where on earth each of them is. */
@@ -55,6 +56,11 @@ final class Places {
 
     Optional<GeoPoint> at(String id) {
         return Optional.ofNullable(points.get(id));
+    }
+
+    /** Where the file says that there is a place of that id. */
+    Place declaredAt(String id) {
+        return Objects.requireNonNull(declared.get(id));
     }
 
     Collection<String> ids() {

@@ -77,7 +77,7 @@ public final class SeasonFiles {
             problems.add(e);
         }
         Reading reading = reading(read, problems, String.valueOf(file.getFileName()), folder);
-        return new SeasonSources(file, reading, folder.files());
+        return new SeasonSources(file, reading, folder.files(), folder.maps());
     }
 
     /**

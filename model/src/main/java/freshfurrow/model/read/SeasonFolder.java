@@ -4,6 +4,7 @@ import freshfurrow.model.read.tree.FileProblem;
 import freshfurrow.model.read.tree.Node;
 import freshfurrow.model.read.tree.TextFile;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -29,6 +30,7 @@ final class SeasonFolder {
 
     private final MessageDigest digest;
     private final List<SourceFile> files = new ArrayList<>();
+    private final List<Path> maps = new ArrayList<>();
 
     SeasonFolder(Path folder) {
         this(folder, Optional.empty());
@@ -72,6 +74,31 @@ final class SeasonFolder {
             }
             throw new FileProblem(name.place(), "'" + name.text() + "' " + e.reason(), e.remedy());
         }
+    }
+
+    /** Where a map of roads is that the season file names; it need not be there. */
+    Path map(Node.Text name) throws FileProblem {
+        if (unwritten.isPresent()) {
+            throw new FileProblem(
+                    name.place(), "a map of roads is read beside a season that is written", "write the season first");
+        }
+        return inside(name);
+    }
+
+    /** The folder for what is measured on maps of roads, whether it is there or not. */
+    Path measured() {
+        return folder.resolve("roads-measured");
+    }
+
+    /** What was measured on a map counts among what was read, whatever else the map holds. */
+    void remember(Path map, String measured) {
+        digest.update(measured.getBytes(StandardCharsets.UTF_8));
+        maps.add(map);
+    }
+
+    /** Maps of roads that were measured on. */
+    List<SeenMap> maps() {
+        return maps.stream().map(SeenMap::of).toList();
     }
 
     /** Of all files read so far, in the order of reading. */

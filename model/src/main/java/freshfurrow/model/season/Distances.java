@@ -1,5 +1,9 @@
 package freshfurrow.model.season;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
 /** Road distances between the ids of fields, places and water points; may be asked from several threads at once. */
 @FunctionalInterface
 public interface Distances {
@@ -18,5 +22,10 @@ public interface Distances {
     /** No less than {@link #metres}, where that can be told sooner. */
     default double atMost(String from, String to) {
         return metres(from, to);
+    }
+
+    /** Where the roads lead, to be drawn: the points of each way that is known; none where distances come from no map. */
+    default Map<FromTo, List<GeoPoint>> ways(Set<FromTo> wanted) {
+        return Map.of();
     }
 }

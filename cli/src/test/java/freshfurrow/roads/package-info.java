@@ -1,0 +1,5 @@
+/** Ways on small invented maps, worked by hand. */
+@NullMarked
+package freshfurrow.roads;
+
+import org.jspecify.annotations.NullMarked;
