@@ -63,7 +63,8 @@ final class FarmAccess {
 
     /** By the tags of a way: motorways are closed, and so are fords, for loaded tanks. */
     static boolean isOpen(UnaryOperator<@Nullable String> tags) {
-        boolean road = ROADS.contains(tag(tags, "highway")) && !tag(tags, "service").equals("emergency_access");
+        boolean road =
+                ROADS.contains(tag(tags, "highway")) && !tag(tags, "service").equals("emergency_access");
         boolean motorroad = tag(tags, "motorroad").equals("yes") && !said(tags).equals(Optional.of("yes"));
         return road && !motorroad && !isFord(tags) && !isClosed(tags);
     }
@@ -82,7 +83,8 @@ final class FarmAccess {
     /** Of several values, like agricultural;forestry, one that lets farm machines in is enough. */
     private static boolean isClosed(UnaryOperator<@Nullable String> tags) {
         return said(tags)
-                .filter(said -> Stream.of(said.split(";", -1)).map(String::strip).allMatch(CLOSED::contains))
+                .filter(said ->
+                        Stream.of(said.split(";", -1)).map(String::strip).allMatch(CLOSED::contains))
                 .isPresent();
     }
 

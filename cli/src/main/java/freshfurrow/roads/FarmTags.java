@@ -31,8 +31,20 @@ final class FarmTags implements TagParser {
         values.open.setBool(false, edge, access, open && !backOnly);
         values.open.setBool(true, edge, access, open && !forthOnly);
         values.slowness.setDecimal(false, edge, access, Slowness.of(way::getTag));
-        limit(edge, access, values.mostWidthM, way, List.of("maxwidth:physical", "maxwidth"), OSMValueExtractor::stringToMeter);
-        limit(edge, access, values.mostWeightT, way, List.of("maxweight", "maxweightrating"), OSMValueExtractor::stringToTons);
+        limit(
+                edge,
+                access,
+                values.mostWidthM,
+                way,
+                List.of("maxwidth:physical", "maxwidth"),
+                OSMValueExtractor::stringToMeter);
+        limit(
+                edge,
+                access,
+                values.mostWeightT,
+                way,
+                List.of("maxweight", "maxweightrating"),
+                OSMValueExtractor::stringToTons);
     }
 
     /** A node of the way, such as a bollard, which the reader has made a stretch of its own. */

@@ -30,7 +30,8 @@ final class RoadFile {
      * @throws UnusableMap when it is no such file, or is broken
      */
     static RoadGraph imported(Path map, Directory directory) throws UnusableMap {
-        // Classes that read PBF files were made by an older protobuf: a hostile map can waste time and memory, and it warns of that.
+        // Classes that read PBF files were made by an older protobuf: a hostile map can waste time and memory, and it
+        // warns of that.
         System.setProperty("com.google.protobuf.use_unsafe_pre22_gencode", "true");
         try {
             check(map);

@@ -37,8 +37,8 @@ final class Slowness {
             entry("mud", SOFT),
             entry("sand", SOFT));
 
-    private static final Map<String, Double> BY_TRACK = Map.of(
-            "grade1", 1.0, "grade2", FIRM_TRACK, "grade3", EARTH, "grade4", 2.0, "grade5", SOFT);
+    private static final Map<String, Double> BY_TRACK =
+            Map.of("grade1", 1.0, "grade2", FIRM_TRACK, "grade3", EARTH, "grade4", 2.0, "grade5", SOFT);
 
     private Slowness() {}
 
@@ -47,7 +47,8 @@ final class Slowness {
         String highway = tag(tags, "highway");
         double ground = BY_SURFACE.getOrDefault(tag(tags, "surface"), 1.0);
         if (highway.equals("track")) {
-            double track = BY_TRACK.getOrDefault(tag(tags, "tracktype"), tag(tags, "surface").isEmpty() ? EARTH : 1.0);
+            double track = BY_TRACK.getOrDefault(
+                    tag(tags, "tracktype"), tag(tags, "surface").isEmpty() ? EARTH : 1.0);
             ground = Math.max(ground, track);
         }
         double traffic = highway.startsWith("trunk") ? TRUNK : 1;

@@ -47,7 +47,11 @@ final class WaysFrom {
                 double cost = best.cost() + weighting.there(edge);
                 if (cost < Double.POSITIVE_INFINITY && !reached.containsKey(edge.getAdjNode())) {
                     next.add(new Reached(
-                            edge.getAdjNode(), cost, best.metres() + edge.getDistance(), edge.getEdge(), Optional.of(best)));
+                            edge.getAdjNode(),
+                            cost,
+                            best.metres() + edge.getDistance(),
+                            edge.getEdge(),
+                            Optional.of(best)));
                 }
             }
         }

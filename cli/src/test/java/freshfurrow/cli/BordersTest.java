@@ -114,6 +114,29 @@ class BordersTest {
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..");
 
+    /** A service that is asked for by its interface, so that it is loaded only where a season has a map. */
+    @ArchTest
+    static final ArchRule ONLY_ROADS_KNOW_HOW_WAYS_ARE_FOUND = noClasses()
+            .that()
+            .resideOutsideOfPackage("freshfurrow.roads..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.roads..", "com.graphhopper..", "com.carrotsearch..", "com.google.protobuf..");
+
+    @ArchTest
+    static final ArchRule ROADS_KNOW_MAPS_AND_PLACES_ONLY = noClasses()
+            .that()
+            .resideInAPackage("freshfurrow.roads..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "freshfurrow.cli..",
+                    "freshfurrow.app..",
+                    "freshfurrow.desk..",
+                    "freshfurrow.solver..",
+                    "freshfurrow.model.read..");
+
     /** They are written by the application layer, so that to know it would be a circle. */
     @ArchTest
     static final ArchRule WHAT_IS_MADE_OF_PLANS_KNOWS_NO_APPLICATION = noClasses()

@@ -92,8 +92,10 @@ class FarmSurveyTest {
     void alongAParallelAMetreIsMoreOfADegree() throws Exception {
         at("west", 41.01, -97).at("east", 41.01, -96.98);
 
-        // 0.02 degrees x cos 41.01 x 111,194.93 = 1,678.13 m; the chord of the parallel is shorter by less than a millimetre
-        assertThat(roads(ladder("highway=tertiary"), ANY).metres("west", "east")).isEqualTo(1_679);
+        // 0.02 degrees x cos 41.01 x 111,194.93 = 1,678.13 m; the chord of the parallel is shorter by less than a
+        // millimetre
+        assertThat(roads(ladder("highway=tertiary"), ANY).metres("west", "east"))
+                .isEqualTo(1_679);
     }
 
     @Test
@@ -118,7 +120,8 @@ class FarmSurveyTest {
     void placesAtOnePointAreNotApart() throws Exception {
         at("yard", 41.005, -97.002).at("well", 41.005, -97.002).at("field", 41.03, -97);
 
-        assertThat(roads(ladder("highway=tertiary"), ANY).metres("yard", "well")).isZero();
+        assertThat(roads(ladder("highway=tertiary"), ANY).metres("yard", "well"))
+                .isZero();
     }
 
     /** Of 1,112 m of sand for the cropland of one owner each counts as six, and the way around has 4,468. */
@@ -140,7 +143,7 @@ class FarmSurveyTest {
     void whatIsClosedOrVerySlowIsDrivenAround(String tags) throws Exception {
         MachineSize narrow = new MachineSize(OptionalDouble.of(3), OptionalDouble.empty());
 
-        assertThat(fromYardToField(ladder(tags.split(",")), narrow)).isEqualTo(Math.ceil(LONG_M));
+        assertThat(fromYardToField(ladder(tags.split(",", -1)), narrow)).isEqualTo(Math.ceil(LONG_M));
     }
 
     @ParameterizedTest
@@ -158,7 +161,7 @@ class FarmSurveyTest {
                 "highway=tertiary,ford=no"
             })
     void whatIsOpenToFarmMachinesIsTaken(String tags) throws Exception {
-        assertThat(fromYardToField(ladder(tags.split(",")), ANY)).isEqualTo(Math.ceil(SHORT_M));
+        assertThat(fromYardToField(ladder(tags.split(",", -1)), ANY)).isEqualTo(Math.ceil(SHORT_M));
     }
 
     @ParameterizedTest
@@ -181,7 +184,7 @@ class FarmSurveyTest {
                 .point(4, 41.03, -97)
                 .point(5, 41.01, -96.98)
                 .point(6, 41.02, -96.98)
-                .point(7, 41.015, -97, tags.split(","))
+                .point(7, 41.015, -97, tags.split(",", -1))
                 .way(List.of(1, 2, 7, 3, 4), "highway=tertiary")
                 .way(List.of(2, 5, 6, 3), "highway=unclassified");
     }
@@ -205,7 +208,8 @@ class FarmSurveyTest {
 
     @Test
     void shortTonsAndPoundsAreRead() throws Exception {
-        // 10 short tons are 20,000 lb, 9,071.8 kg, kept as 9.0 t; a limit of 80 t is beyond what is kept, but no machine's weight is
+        // 10 short tons are 20,000 lb, 9,071.8 kg, kept as 9.0 t; a limit of 80 t is beyond what is kept, but no
+        // machine's weight is
         assertThat(fromYardToField(ladder("highway=tertiary", "maxweight=10 st"), weighing(9_000)))
                 .isEqualTo(Math.ceil(SHORT_M));
         assertThat(fromYardToField(ladder("highway=tertiary", "maxweight=20000 lbs"), weighing(9_100)))

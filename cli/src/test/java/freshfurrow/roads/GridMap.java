@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Roads around every square of the same width, as in the plains. */
-final class GridMap {
+public final class GridMap {
     private GridMap() {}
+
+    /** The text of a map of them, as OpenStreetMap XML. */
+    public static String xml(double south, double west, double north, double east, double step) {
+        return of(south, west, north, east, step).xml();
+    }
 
     /**
      * A map of them.

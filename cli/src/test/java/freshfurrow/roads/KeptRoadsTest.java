@@ -65,7 +65,8 @@ class KeptRoadsTest {
 
     private Path table() throws IOException {
         return files(kept).stream()
-                .filter(file -> file.toString().endsWith(".txt") && !file.toString().endsWith(".ways.txt"))
+                .filter(file ->
+                        file.toString().endsWith(".txt") && !file.toString().endsWith(".ways.txt"))
                 .findFirst()
                 .orElseThrow();
     }

@@ -27,8 +27,7 @@ final class OsmMap {
 
     /** A way over points, with tags like {@code highway=track}. */
     OsmMap way(List<Integer> over, String... tags) {
-        ways.add(new Way(
-                ways.size() + 1, over.stream().map(Integer::longValue).toList(), tags(tags)));
+        ways.add(new Way(ways.size() + 1, over.stream().map(Integer::longValue).toList(), tags(tags)));
         return this;
     }
 

@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.app.editing.Draft;
+import freshfurrow.app.editing.EditAnswer;
+import freshfurrow.app.editing.SeasonEditing;
 import freshfurrow.cli.command.Freshfurrow;
+import freshfurrow.model.edit.Edit;
+import freshfurrow.model.edit.Value;
 import freshfurrow.model.read.Problem;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
@@ -97,8 +102,8 @@ class RoadsSeasonTest {
         Result result = run("plan", season, "--steps", "300", "--seed", "7", "--out", season.resolve("plan"));
         assertThat(result.code()).as(result.err()).isZero();
         assertThat(run("audit", season, season.resolve("plan")).out()).startsWith("No problems found.");
-        ObjectNode plan = (ObjectNode) new ObjectMapper()
-                .readTree(season.resolve("plan/plan.json").toFile());
+        ObjectNode plan = (ObjectNode)
+                new ObjectMapper().readTree(season.resolve("plan/plan.json").toFile());
         ((ObjectNode) plan.get("season")).remove("sha256");
         return plan;
     }
@@ -134,7 +139,9 @@ class RoadsSeasonTest {
         Files.writeString(season.resolve("county.osm"), MERIDIAN.xml() + "<!-- newer -->\n");
         assertThat(run("page", season.resolve("plan"), "--force").code()).isZero();
 
-        Files.writeString(season.resolve("county.osm"), MERIDIAN.xml().replace("lat='0.01' lon='37.0'", "lat='0.01' lon='37.001'"));
+        Files.writeString(
+                season.resolve("county.osm"),
+                MERIDIAN.xml().replace("lat='0.01' lon='37.0'", "lat='0.01' lon='37.001'"));
         assertThat(run("page", season.resolve("plan"), "--force").err()).contains("different checksum");
     }
 
@@ -150,40 +157,6 @@ class RoadsSeasonTest {
     }
 
     @Test
-    void everyCommandWorksOnUsRoads() throws Exception {
-        Path season = Files.createDirectories(folder.resolve("spring"));
-        for (String name : List.of("season.yaml", "fields.csv", "two-rigs.yaml", "station.csv")) {
-            Files.copy(Path.of("../scenarios/weather-spring").resolve(name), season.resolve(name));
-        }
-        List<String> some = Files.readAllLines(season.resolve("fields.csv")).subList(0, 9);
-        Files.write(season.resolve("fields.csv"), some);
-        GridMap.of(41.0, -96.9, 41.4, -96.3, 0.0125).writtenTo(season.resolve("county.osm"));
-        withTravel(season, "{roads: county.osm, width: 14 ft, weight: 24000 lb}");
-        Path plan = season.resolve("plan");
-
-        for (List<Object> command : List.of(
-                List.<Object>of("plan", season, "--steps", "100", "--seed", "1"),
-                List.<Object>of("audit", season, plan),
-                List.<Object>of("day", plan, "2027-04-27"),
-                List.<Object>of("sheets", plan),
-                List.<Object>of("export", plan),
-                List.<Object>of("log", season, "rain", "0.3in", "--at", "2027-04-27T03:00"),
-                List.<Object>of("replan", season, "--plan", plan, "--now", "2027-04-28T06:00", "--steps", "50"),
-                List.<Object>of("audit", season, plan),
-                List.<Object>of(
-                        "compare", season, "--variant", season.resolve("two-rigs.yaml"), "--springs", "2", "--steps", "20"))) {
-            Result result = run(command.toArray());
-            assertThat(result.code()).as(command + result.err() + result.out()).isZero();
-        }
-        assertThat(run("check", season).out())
-                .contains(
-                        "Roads (`travel.roads`)",
-                        "  machines as they drive: 14.0 ft wide, 24,000 lb",
-                        "Roads: the map may be wrong or old.");
-        assertThat(Files.readString(plan.resolve("plan.html"))).contains("\"ways\":[[");
-    }
-
-    @Test
     void metricSeasonsHaveRoadsToo() throws Exception {
         Path season = Files.createDirectories(folder.resolve("metric"));
         for (String name : List.of("season.yaml", "fields.geojson")) {
@@ -194,6 +167,31 @@ class RoadsSeasonTest {
 
         plan(season);
         assertThat(run("check", season).out()).contains("  machines as they drive: 3.5 m wide, 12,000 kg");
+    }
+
+    @Test
+    void editsLeaveTheMapOfRoadsAsItIs() throws Exception {
+        Path season = season("edited", "{roads: county.osm, width: 12 ft} # the county's");
+        SeasonEditing editing = new SeasonEditing(season);
+        Draft before = editing.draft();
+        EditAnswer answer = editing.apply(
+                List.of(new Edit.Set(List.of("travel", "weight"), Value.of("9 t")), new Edit.Set(List.of("planters", "P1", "tank"), Value.of("500 gal"))),
+                before.digests());
+
+        assertThat(answer).isInstanceOf(EditAnswer.Saved.class);
+        assertThat(Files.readString(season.resolve("season.yaml")))
+                .contains("travel: {roads: county.osm, width: 12 ft, weight: 9 t} # the county's");
+        assertThat(editing.draft().problems()).isEmpty();
+    }
+
+    @Test
+    void aDraftIsThatOfNowWheneverTheMapWasChanged() throws Exception {
+        Path season = season("draft", "{roads: county.osm}");
+        SeasonEditing editing = new SeasonEditing(season);
+        assertThat(editing.draft().problems()).isEmpty();
+        Files.writeString(season.resolve("county.osm"), "no map");
+
+        assertThat(editing.draft().problems()).singleElement().asString().contains("cannot be read as a map");
     }
 
     private static void withTravel(Path season, String travel) throws IOException {

@@ -27,8 +27,8 @@ class SlownessTest {
     })
     void slowGroundAndRoadsOfOthersCountMore(String tags, double metres) {
         Map<String, String> byKey = new HashMap<>();
-        for (String tag : tags.split(" ")) {
-            byKey.put(tag.split("=")[0], tag.split("=")[1]);
+        for (String tag : tags.split(" ", -1)) {
+            byKey.put(tag.split("=", -1)[0], tag.split("=", -1)[1]);
         }
 
         assertThat(Slowness.of(byKey::get)).isEqualTo(metres);

@@ -55,8 +55,6 @@ final class RoadsSummary {
     }
 
     private String weight(OptionalDouble kilograms) {
-        return kilograms.isEmpty()
-                ? "any weight (`weight`)"
-                : figures.mass(kilograms.getAsDouble());
+        return kilograms.isEmpty() ? "any weight (`weight`)" : figures.mass(kilograms.getAsDouble());
     }
 }

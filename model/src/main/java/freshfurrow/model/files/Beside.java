@@ -69,8 +69,7 @@ final class Beside {
     /** Takes away what writers that were killed have left in a folder, where none is at work. */
     static void sweep(Path folder) throws IOException {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
-                folder,
-                path -> isOne(path) && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))) {
+                folder, path -> isOne(path) && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))) {
             for (Path path : left) {
                 Files.deleteIfExists(path);
             }

@@ -24,7 +24,11 @@ public final class WholeFolder {
     /** Writes the files. */
     @FunctionalInterface
     public interface Filling {
-        /** @param folder an empty one */
+        /**
+         * Writes all of them.
+         *
+         * @param folder an empty one
+         */
         void into(Path folder) throws IOException;
     }
 

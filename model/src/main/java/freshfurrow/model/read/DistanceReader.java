@@ -76,7 +76,8 @@ final class DistanceReader {
         }
         for (String key : List.of("width", "weight")) {
             if (travel.has(key) && !byRoads) {
-                travel.problem(key, "says nothing without a map of roads", "add roads: county.osm.pbf, or leave it out");
+                travel.problem(
+                        key, "says nothing without a map of roads", "add roads: county.osm.pbf, or leave it out");
             }
         }
         travel.refuseOthers();

@@ -78,8 +78,8 @@ final class RoadsReader {
         return figure.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
-    private Optional<Distances> measured(
-            Node.Text name, MachineSize size, Map<String, GeoPoint> points, Places places) throws FileProblem {
+    private Optional<Distances> measured(Node.Text name, MachineSize size, Map<String, GeoPoint> points, Places places)
+            throws FileProblem {
         Path map = folder.map(name);
         try {
             RoadAnswer answer = new RoadMeasuring(map, folder.measured(), size, points).measured();
@@ -88,10 +88,12 @@ final class RoadsReader {
                 folder.remember(map, roads.text());
                 return Optional.of(roads);
             } else if (answer instanceof RoadAnswer.OffRoad off) {
-                off.places().forEach(id -> problems.add(
-                        places.declaredAt(id),
-                        id + " is more than " + NEAR + " from every road of " + name.text(),
-                        "put its lat and lon where machines leave the road for it, or take a map that reaches as far"));
+                off.places()
+                        .forEach(
+                                id -> problems.add(
+                                        places.declaredAt(id),
+                                        id + " is more than " + NEAR + " from every road of " + name.text(),
+                                        "put its lat and lon where machines leave the road for it, or take a map that reaches as far"));
             } else if (answer instanceof RoadAnswer.NoWay none) {
                 noWay(name, none.ways(), size);
             }
@@ -112,7 +114,9 @@ final class RoadsReader {
                 "there is no way on it from " + named
                         + (ways.size() > NAMED_WAYS ? " and for " + (ways.size() - NAMED_WAYS) + " more pairs" : ""),
                 "take a map that holds all roads between them"
-                        + (limited ? ", or look at width and weight, which close roads and bridges with a lower limit" : "")
+                        + (limited
+                                ? ", or look at width and weight, which close roads and bridges with a lower limit"
+                                : "")
                         + ", or use roadFactor or a matrix");
     }
 }

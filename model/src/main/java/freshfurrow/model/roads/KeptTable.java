@@ -6,6 +6,7 @@ import freshfurrow.model.files.WriteTurn;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -19,7 +20,7 @@ import java.util.stream.Stream;
  * @param map the SHA-256 of the map
  * @param metres by position of one place, then of one before it
  */
-record KeptTable(String map, int[][] metres) {
+record KeptTable(String map, List<int[]> metres) {
     private static final String TITLE = "freshfurrow roads 1";
 
     static Optional<KeptTable> read(Path file, int places) {
@@ -28,9 +29,9 @@ record KeptTable(String map, int[][] metres) {
             if (lines.size() != places + 2 || !lines.get(0).equals(TITLE)) {
                 return Optional.empty();
             }
-            int[][] metres = new int[places][];
+            List<int[]> metres = new ArrayList<>();
             for (int i = 0; i < places; i++) {
-                metres[i] = row(lines.get(i + 2), i);
+                metres.add(row(lines.get(i + 2), i));
             }
             return Optional.of(new KeptTable(lines.get(1), metres));
         } catch (IOException | IllegalArgumentException e) {
@@ -39,8 +40,8 @@ record KeptTable(String map, int[][] metres) {
     }
 
     /** A line for each place. */
-    static String text(int[][] metres) {
-        return Stream.of(metres)
+    static String text(List<int[]> metres) {
+        return metres.stream()
                 .map(row -> IntStream.of(row).mapToObj(Integer::toString).collect(Collectors.joining(" ")))
                 .collect(Collectors.joining("\n"));
     }
@@ -59,8 +60,7 @@ record KeptTable(String map, int[][] metres) {
     void write(Path file) {
         String rows = text(metres);
         try {
-            WriteTurn.writeAll(
-                    List.of(NewFile.of(file, TITLE + "\n" + map + "\n" + rows + "\n", IfThere.REPLACE)));
+            WriteTurn.writeAll(List.of(NewFile.of(file, TITLE + "\n" + map + "\n" + rows + "\n", IfThere.REPLACE)));
         } catch (IOException e) {
             return; // as on a disk that can only be read
         }

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Distances measured on a map of roads, in whole metres, rounded up; of there and back the longer one. */
 public final class MeasuredRoads implements Distances {
     private final Map<String, Integer> positions = new HashMap<>();
-    private final int[][] metres;
+    private final List<int[]> metres;
     private final MachineSize size;
     private final KeptWays ways;
 
@@ -23,11 +23,11 @@ public final class MeasuredRoads implements Distances {
      *
      * @param metres by position of one place, then of one before it
      */
-    MeasuredRoads(List<String> ids, int[][] metres, MachineSize size, KeptWays ways) {
+    MeasuredRoads(List<String> ids, List<int[]> metres, MachineSize size, KeptWays ways) {
         for (int i = 0; i < ids.size(); i++) {
             positions.put(ids.get(i), i);
         }
-        this.metres = metres;
+        this.metres = List.copyOf(metres);
         this.size = size;
         this.ways = ways;
     }
@@ -36,7 +36,7 @@ public final class MeasuredRoads implements Distances {
     public double metres(String from, String to) {
         int a = position(from);
         int b = position(to);
-        return a == b ? 0 : metres[Math.max(a, b)][Math.min(a, b)];
+        return a == b ? 0 : metres.get(Math.max(a, b))[Math.min(a, b)];
     }
 
     @Override
@@ -70,7 +70,7 @@ public final class MeasuredRoads implements Distances {
 
     /** The longest of all, m; 0 where there is one place or none. */
     public int longestM() {
-        return Arrays.stream(metres).flatMapToInt(Arrays::stream).max().orElse(0);
+        return metres.stream().flatMapToInt(Arrays::stream).max().orElse(0);
     }
 
     /** All of them as text, which says whether two maps make any difference to a season. */
@@ -82,7 +82,7 @@ public final class MeasuredRoads implements Distances {
     public boolean equals(@Nullable Object other) {
         return other instanceof MeasuredRoads roads
                 && positions.equals(roads.positions)
-                && Arrays.deepEquals(metres, roads.metres);
+                && Arrays.deepEquals(metres.toArray(), roads.metres.toArray());
     }
 
     @Override

@@ -59,7 +59,8 @@ public final class RoadMeasuring {
         if (map.isEmpty() && before.isEmpty()) {
             throw new UnusableMap("does not exist", "check the name and the folder");
         }
-        String sha256 = map.map(RoadMap::sha256).orElseGet(() -> before.orElseThrow().map());
+        String sha256 =
+                map.map(RoadMap::sha256).orElseGet(() -> before.orElseThrow().map());
         KeptWays ways = new KeptWays(kept.resolve(key + ".ways.txt"), sha256, () -> survey(map));
         if (before.isPresent() && before.get().map().equals(sha256)) {
             return new RoadAnswer.All(new MeasuredRoads(ids, before.get().metres(), size, ways));
@@ -107,17 +108,18 @@ public final class RoadMeasuring {
                 .mapToObj(surveyed::metresFrom)
                 .toArray(double[][]::new);
         List<FromTo> missing = new ArrayList<>();
-        int[][] metres = new int[places][];
+        List<int[]> metres = new ArrayList<>();
         for (int a = 0; a < places; a++) {
-            metres[a] = new int[a];
+            int[] row = new int[a];
             for (int b = 0; b < a; b++) {
                 double longer = Math.max(directed[a][b], directed[b][a]);
-                metres[a][b] = (int) Math.ceil(longer);
+                row[b] = (int) Math.ceil(longer);
                 if (longer == Double.POSITIVE_INFINITY) {
                     boolean there = directed[b][a] == Double.POSITIVE_INFINITY;
                     missing.add(new FromTo(ids.get(there ? b : a), ids.get(there ? a : b)));
                 }
             }
+            metres.add(row);
         }
         return missing.isEmpty()
                 ? new RoadAnswer.All(new MeasuredRoads(ids, metres, size, ways))
@@ -127,11 +129,11 @@ public final class RoadMeasuring {
     /** Of all that the distances depend on but the map, so that they are found where it is no longer there. */
     private String key() {
         StringBuilder text = new StringBuilder(String.valueOf(file.getFileName()) + "\n" + size);
-        points.forEach(point ->
-                text.append('\n').append(point.lat()).append(' ').append(point.lon()));
+        points.forEach(
+                point -> text.append('\n').append(point.lat()).append(' ').append(point.lon()));
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(text.toString().getBytes(StandardCharsets.UTF_8));
+            byte[] digest =
+                    MessageDigest.getInstance("SHA-256").digest(text.toString().getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest).substring(0, KEY_LETTERS);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
