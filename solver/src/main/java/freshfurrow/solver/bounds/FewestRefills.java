@@ -8,6 +8,7 @@ import freshfurrow.model.season.WaterPoint;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.relaxation.FieldGroups;
 import freshfurrow.solver.relaxation.LargestLoads;
+import freshfurrow.solver.relaxation.LargestMixes;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Planter fills and water trips that no plan can go below.
@@ -26,8 +28,9 @@ import java.util.TreeMap;
  * the field; loads of different recipes are different, so the sum of shares of each recipe is rounded up.
  *
  * <p>Proof for water trips. Nurse tanks are empty when the season begins. Of all mix {@link LargestLoads#LEAST_SHARE}
- * is drawn as water at the least, and a draw is at most the largest nurse tank and the largest daily limit. Where all
- * rigs extract at the water, a draw is for one recipe, so that the draws of each are rounded up.
+ * is drawn as water at the least, and a draw is at most the rig's nurse tank and the largest daily limit. A rig that extracts at the
+ * water draws for one mix, of which none is larger than {@link LargestMixes}. Where all rigs do so, a draw is for one recipe, so that
+ * the draws of each are rounded up.
  *
  * <p>What is on board when the season begins to be played out, if it is already under way, takes no fill or no draw: as much area as
  * the mix in planters' tanks serves needs no fill, and may be of what takes the largest share of a load in that recipe; and as much
@@ -41,10 +44,14 @@ final class FewestRefills {
 
     private final CompiledSeason season;
     private final LargestLoads largest;
+    private final LargestMixes mixes;
+    private final double[] drawsPerDm2;
 
     FewestRefills(CompiledSeason season) {
         this.season = season;
         this.largest = new LargestLoads(season);
+        this.mixes = new LargestMixes(season);
+        drawsPerDm2 = drawsPerDm2();
     }
 
     /** @param unplantedDm2 area left of fields that some planter may plant */
@@ -59,7 +66,7 @@ final class FewestRefills {
                 unplantedDm2 + sum(inTanksDm2()) + onRigsDm2(),
                 new double[season.season().recipes().size()],
                 recipesApart,
-                (planter, recipe) -> drawsPerDm2(recipe));
+                (planter, recipe) -> drawsPerDm2[recipe]);
     }
 
     /** By recipe. */
@@ -144,16 +151,26 @@ final class FewestRefills {
         return (int) Math.max(0, Math.ceil(sum - ROUNDING));
     }
 
-    private double drawsPerDm2(int recipe) {
-        double largestDrawL = 0;
-        for (Rig rig : season.season().rigs()) {
-            largestDrawL = Math.max(largestDrawL, rig.nurseTankL());
-        }
+    /** By recipe. */
+    private double[] drawsPerDm2() {
+        return IntStream.range(0, season.season().recipes().size())
+                .mapToDouble(recipe -> 1
+                        / IntStream.range(0, season.season().rigs().size())
+                                .mapToDouble(rig -> mostOfADrawDm2(rig, recipe))
+                                .max()
+                                .orElse(0))
+                .toArray();
+    }
+
+    private double mostOfADrawDm2(int rig, int recipe) {
+        Rig itself = season.season().rigs().get(rig);
         double largestLimitL = season.season().waterPoints().stream()
                 .mapToDouble(FewestRefills::limitL)
                 .max()
                 .orElse(0);
-        return LargestLoads.LEAST_SHARE * largest.mixLPerDm2(recipe) / (Math.min(largestDrawL, largestLimitL) + 0.001);
+        double mostDm2 = (Math.min(itself.nurseTankL(), largestLimitL) + 0.001)
+                / (LargestLoads.LEAST_SHARE * largest.mixLPerDm2(recipe));
+        return itself.extractAt() == ExtractAt.WATER ? mixes.dm2(rig, recipe, mostDm2) : mostDm2;
     }
 
     private static double limitL(WaterPoint point) {

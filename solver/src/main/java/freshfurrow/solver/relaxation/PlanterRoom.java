@@ -1,9 +1,7 @@
 package freshfurrow.solver.relaxation;
 
 import static freshfurrow.model.quantity.Factors.DAY_S;
-import static freshfurrow.model.quantity.Factors.DM2_PER_M2;
 
-import freshfurrow.model.season.Applicator;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.model.timeline.WorkingTime;
 import freshfurrow.solver.linear.LinearProgram;
@@ -42,7 +40,7 @@ final class PlanterRoom {
     private final WorkingTime time;
     private final Relaxation relaxation;
     private final LargestLoads largest;
-    private final double fastestSPerL;
+    private final LoadTimes times;
     private final double[] factor;
     private final double factorWithout;
     private final double[] dm2PerS;
@@ -55,10 +53,7 @@ final class PlanterRoom {
         this.time = time;
         this.relaxation = relaxation;
         largest = new LargestLoads(season);
-        fastestSPerL = season.season().rigs().stream()
-                .mapToDouble(rig -> 1 / rig.transferLPerS())
-                .min()
-                .orElse(0);
+        times = new LoadTimes(season, largest);
         overnight = new OvernightLoads(season, time);
         samplesOfAll =
                 samples(IntStream.range(0, relaxation.groups().size()).boxed().toList());
@@ -68,17 +63,15 @@ final class PlanterRoom {
         }
         factorWithout = rate(0)
                 / IntStream.range(0, season.planterCount())
-                        .mapToDouble(p -> 1 / plantingSPerDm2(p))
+                        .mapToDouble(p -> 1 / times.plantingS(p))
                         .sum();
         dm2PerS = new double[season.planterCount()];
         carriedFillS = new double[season.planterCount()];
         for (int p = 0; p < dm2PerS.length; p++) {
-            dm2PerS[p] = season.mayGoWithout() ? ROUNDING * factorWithout / plantingSPerDm2(p) : 0;
+            dm2PerS[p] = season.mayGoWithout() ? ROUNDING * factorWithout / times.plantingS(p) : 0;
             for (int r = 0; r < factor.length; r++) {
                 dm2PerS[p] = Math.max(dm2PerS[p], ROUNDING * factor[r] / secondsPerDm2(p, r));
-                carriedFillS[p] = Math.max(
-                        carriedFillS[p],
-                        planter(p).fillSetupS() + largest.mixLPerDm2(r) * largest.dm2(p, r) * pumpSPerL(p));
+                carriedFillS[p] = Math.max(carriedFillS[p], times.setupS(p) + largest.dm2(p, r) * times.pumpingS(p, r));
             }
         }
     }
@@ -170,18 +163,7 @@ final class PlanterRoom {
     }
 
     private double secondsPerDm2(int p, int recipe) {
-        return plantingSPerDm2(p)
-                + largest.mixLPerDm2(recipe) * pumpSPerL(p)
-                + planter(p).fillSetupS() / largest.dm2(p, recipe);
-    }
-
-    /** A machine that is mounted on a rig pumps nothing over. */
-    private double pumpSPerL(int p) {
-        return planter(p).on().isPresent() ? 0 : fastestSPerL;
-    }
-
-    private double plantingSPerDm2(int p) {
-        return 1 / (planter(p).fieldCapacityM2PerS() * DM2_PER_M2 * ROUNDING);
+        return times.treatingS(p, recipe) + times.setupS(p) / largest.dm2(p, recipe);
     }
 
     /** Of all planters together, dm2/s. */
@@ -191,10 +173,6 @@ final class PlanterRoom {
             rate += 1 / secondsPerDm2(p, recipe);
         }
         return rate;
-    }
-
-    private Applicator planter(int p) {
-        return season.season().applicators().get(p);
     }
 
     private Set<BitSet> setsOfPlanters() {

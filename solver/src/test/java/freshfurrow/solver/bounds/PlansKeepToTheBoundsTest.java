@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.season.Costs;
+import freshfurrow.model.season.ExtractAt;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
@@ -36,6 +37,22 @@ class PlansKeepToTheBoundsTest {
     @Property(tries = 150)
     void noPlanBeatsABound(@ForAll long seed) {
         assertPlansKeep(RandomSeasons.season(seed, MOST_FIELDS), seed);
+    }
+
+    @Property(tries = 150)
+    void noPlanBeatsABoundWhereMixIsMadeAtTheWater(@ForAll long seed, @ForAll @IntRange(max = 80) int share) {
+        Season season = RandomSeasons.withMounted(seed, MOST_FIELDS);
+        Season left = GoingOnTest.left(
+                season.change()
+                        .rigs(season.rigs().stream()
+                                .map(rig ->
+                                        rig.change().extractAt(ExtractAt.WATER).rig())
+                                .toList())
+                        .season(),
+                seed,
+                share / 100.0);
+        Assume.that(!left.fields().isEmpty());
+        assertPlansKeep(left, seed);
     }
 
     @Property(tries = 150)
