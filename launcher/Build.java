@@ -147,7 +147,7 @@ final class Build {
     }
 
     /** Checksums do not tell of names that are altered; a start does. */
-    private static boolean works(Path jar) throws IOException, InterruptedException {
+    private boolean works(Path jar) throws IOException, InterruptedException {
         return opens(jar) && java("-jar", jar.toString(), "--version");
     }
 
@@ -259,7 +259,7 @@ final class Build {
         }
     }
 
-    private static boolean java(String... arguments) throws IOException, InterruptedException {
+    private boolean java(String... arguments) throws IOException, InterruptedException {
         Process process = command(arguments)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
@@ -267,12 +267,10 @@ final class Build {
         return process.waitFor() == 0;
     }
 
-    private static ProcessBuilder command(String... arguments) {
+    private ProcessBuilder command(String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Dfile.encoding=UTF-8",
-                "-XX:+UseParallelGC",
-                "-Xlog:disable"));
+                "@" + home.resolve("launcher").resolve("java.options")));
         command.addAll(Arrays.asList(arguments));
         return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
     }

@@ -7,8 +7,7 @@ import java.io.PrintStream;
 
 /** One line on the terminal that is written over again and again; nothing where there is no terminal. */
 final class ProgressLine {
-    /** Set by the launcher, which can tell whether standard error is a terminal; Java cannot. */
-    static final String TERMINAL_PROPERTY = "freshfurrow.terminal";
+    private static final String TERMINAL_VARIABLE = "FRESHFURROW_TERMINAL";
 
     private final PrintStream err;
     private final boolean shown;
@@ -22,7 +21,12 @@ final class ProgressLine {
     }
 
     static ProgressLine onTerminal(DisplayUnits units) {
-        return new ProgressLine(System.err, Boolean.getBoolean(TERMINAL_PROPERTY), units);
+        return new ProgressLine(System.err, isTerminal(), units);
+    }
+
+    /** Whether standard error is a terminal, as the launcher says in the environment; Java cannot tell. */
+    static boolean isTerminal() {
+        return Boolean.parseBoolean(System.getenv(TERMINAL_VARIABLE));
     }
 
     synchronized void at(Progress progress) {

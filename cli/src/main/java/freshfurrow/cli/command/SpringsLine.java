@@ -20,7 +20,7 @@ final class SpringsLine implements SpringProgress {
     }
 
     static SpringsLine onTerminal() {
-        return new SpringsLine(System.err, Boolean.getBoolean(ProgressLine.TERMINAL_PROPERTY));
+        return new SpringsLine(System.err, ProgressLine.isTerminal());
     }
 
     @Override

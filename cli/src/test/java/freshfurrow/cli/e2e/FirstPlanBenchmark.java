@@ -42,7 +42,7 @@ final class FirstPlanBenchmark {
             long startNs = System.nanoTime();
             Process process = Launcher.start(
                     folder,
-                    Map.of("JAVA_TOOL_OPTIONS", "-Dfreshfurrow.terminal=true"),
+                    Map.of("FRESHFURROW_TERMINAL", "true"),
                     List.of(
                             "env",
                             "--default-signal=INT",

@@ -47,7 +47,7 @@ final class ReplanIT {
     void aStopKeepsTheBestPlanSoFarAndSaysSo(String signal, int exitCode) throws Exception {
         Process process = Launcher.start(
                 folder,
-                Map.of("JAVA_TOOL_OPTIONS", "-Dfreshfurrow.terminal=true"),
+                Map.of("FRESHFURROW_TERMINAL", "true"),
                 List.of(
                         // a shell in the background hands down that the signal is ignored
                         "env",

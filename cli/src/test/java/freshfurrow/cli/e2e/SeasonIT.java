@@ -190,7 +190,7 @@ final class SeasonIT {
     private Launcher.Result stoppedAtFirstPlan(String signal, String season, Path out) throws Exception {
         Process process = Launcher.start(
                 folder,
-                Map.of("JAVA_TOOL_OPTIONS", "-Dfreshfurrow.terminal=true"),
+                Map.of("FRESHFURROW_TERMINAL", "true"),
                 List.of(
                         // a shell in the background hands down that the signal is ignored
                         "env",
