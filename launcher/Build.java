@@ -1,16 +1,8 @@
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.net.CookieManager;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,15 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Enumeration;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -39,7 +24,7 @@ import java.util.zip.ZipFile;
  */
 final class Build {
     private static final String PART = "freshfurrow-part-";
-    private static final long MOST_S_OF_DESK = 60;
+    private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
     private final Path home;
     private final Path target;
@@ -147,7 +132,7 @@ final class Build {
     }
 
     /** Checksums do not tell of names that are altered; a start does. */
-    private boolean works(Path jar) throws IOException, InterruptedException {
+    private static boolean works(Path jar) throws IOException, InterruptedException {
         return opens(jar) && java("-jar", jar.toString(), "--version");
     }
 
@@ -201,77 +186,33 @@ final class Build {
 
     /** Classes that are ready to map make every start faster. Without them all works the same: then the archive is empty. */
     private void makeArchive() throws IOException, InterruptedException {
-        Path work = Files.createDirectory(target.resolve(PART + ProcessHandle.current().pid()));
-        Path part = work.resolve("classes.jsa");
-        Path classes = work.resolve("classes");
-        String season = home.resolve("scenarios").resolve("first-season").toString();
-        // Of classes as old as the command line library's only an archive made in two steps can hold any.
+        Path part = target.resolve(PART + ProcessHandle.current().pid() + ".jsa");
         boolean made = java(
-                        "-XX:DumpLoadedClassList=" + classes,
-                        "-jar",
-                        jar.toString(),
-                        "plan",
-                        season,
-                        "--steps",
-                        "100",
-                        "--out",
-                        work.resolve("plan").toString())
-                && addClassesOfDesk(season, classes)
-                && java("-Xshare:dump", "-XX:SharedClassListFile=" + classes, "-XX:SharedArchiveFile=" + part, "-jar", jar.toString())
-                && java("-Xshare:on", "-XX:SharedArchiveFile=" + part, "-jar", jar.toString(), "--version");
+                launcher("Archive.java"),
+                JAVA,
+                launcher("java.options"),
+                jar.toString(),
+                home.resolve("scenarios").resolve("first-season").toString(),
+                part.toString());
         if (!made) {
-            Files.write(part, new byte[0]);
+            Files.deleteIfExists(part);
+            Files.createFile(part);
         }
         Files.move(part, archive, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        delete(work);
     }
 
-    /** Those that a desk needs beside a plan's, until its first page is answered; where it cannot be opened, the plan's have to do. */
-    private boolean addClassesOfDesk(String season, Path classes) throws IOException, InterruptedException {
-        Path ofDesk = classes.resolveSibling("classes-of-desk");
-        Process desk = command("-XX:DumpLoadedClassList=" + ofDesk, "-jar", jar.toString(), "desk", season, "--no-browser")
-                .start();
-        desk.getOutputStream().close();
-        CompletableFuture.delayedExecutor(MOST_S_OF_DESK, TimeUnit.SECONDS).execute(desk::destroyForcibly);
-        try (BufferedReader out = new BufferedReader(new InputStreamReader(desk.getInputStream(), StandardCharsets.UTF_8))) {
-            Matcher link = Pattern.compile("(http://[^/]+)(/open.*)").matcher(String.valueOf(out.readLine()));
-            if (link.find()) {
-                askFirstPage(link.group(1), link.group(2));
-                desk.destroy();
-            }
-        } catch (IOException e) {
-            desk.destroy();
-        }
-        desk.waitFor();
-        if (Files.exists(ofDesk)) {
-            Set<String> all = new LinkedHashSet<>(Files.readAllLines(classes));
-            all.addAll(Files.readAllLines(ofDesk));
-            Files.write(classes, all);
-        }
-        return true;
+    private String launcher(String file) {
+        return home.resolve("launcher").resolve(file).toString();
     }
 
-    /** As a browser asks. */
-    private static void askFirstPage(String desk, String opening) throws IOException, InterruptedException {
-        HttpClient browser = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
-        for (String path : List.of(opening, "/", "/desk/desk.js", "/api/role", "/api/season/schema", "/api/season", "/api/season/sums")) {
-            browser.send(HttpRequest.newBuilder(URI.create(desk + path)).build(), HttpResponse.BodyHandlers.discarding());
-        }
-    }
-
-    private boolean java(String... arguments) throws IOException, InterruptedException {
-        Process process = command(arguments)
+    private static boolean java(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(JAVA));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         process.getOutputStream().close();
         return process.waitFor() == 0;
-    }
-
-    private ProcessBuilder command(String... arguments) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "@" + home.resolve("launcher").resolve("java.options")));
-        command.addAll(Arrays.asList(arguments));
-        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
     }
 }
