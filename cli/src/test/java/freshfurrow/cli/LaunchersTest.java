@@ -26,12 +26,14 @@ final class LaunchersTest {
 
     @Test
     void bothStartTheSameJarWithTheSameArchiveAndOptionsAndHandDownAllArguments() {
-        String started = startedByShell(line(shell, line -> line.startsWith("exec ")).substring("exec ".length()));
+        String started =
+                startedByShell(line(shell, line -> line.startsWith("exec ")).substring("exec ".length()));
 
         assertThat(started)
                 .isEqualTo("java @HOME/launcher/java.options -XX:SharedArchiveFile=HOME/cli/target/freshfurrow.jsa"
                         + " -jar HOME/cli/target/freshfurrow.jar ARGUMENTS");
-        assertThat(startedByWindows(line(windows, line -> line.contains(" -jar ")))).isEqualTo(started);
+        assertThat(startedByWindows(line(windows, line -> line.contains(" -jar "))))
+                .isEqualTo(started);
     }
 
     @Test
@@ -39,8 +41,7 @@ final class LaunchersTest {
         String shellBuild = line(shell, line -> line.contains("Build.java"));
         String windowsBuild = line(windows, line -> line.contains("Build.java"));
 
-        assertThat(startedByShell(shellBuild))
-                .isEqualTo("java HOME/launcher/Build.java HOME </dev/null >&2 || exit 1");
+        assertThat(startedByShell(shellBuild)).isEqualTo("java HOME/launcher/Build.java HOME </dev/null >&2 || exit 1");
         assertThat(startedByWindows(windowsBuild)).isEqualTo("java HOME/launcher/Build.java HOME. <nul 1>&2");
         assertThat(after(windows, windowsBuild)).isEqualTo("if errorlevel 1 exit /b 1");
     }
@@ -95,7 +96,9 @@ final class LaunchersTest {
         Map<String, String> values = values(windows, "(?m)^set \"(\\w+)=(%HOME_DIR%[^\"]+|java)\"$");
         values.put("HOME_DIR", HOME + "\\");
         values.put("*", "ARGUMENTS");
-        return filled(line.replace("%*", "%*%"), "%(\\w+|\\*)%", values).replace('\\', '/').replace("HOME/.", "HOME.");
+        return filled(line.replace("%*", "%*%"), "%(\\w+|\\*)%", values)
+                .replace('\\', '/')
+                .replace("HOME/.", "HOME.");
     }
 
     private static Map<String, String> values(List<String> lines, String assignment) {
@@ -114,8 +117,7 @@ final class LaunchersTest {
             before = now;
             now = Pattern.compile(variable)
                     .matcher(now)
-                    .replaceAll((MatchResult use) ->
-                            Matcher.quoteReplacement(values.getOrDefault(use.group(1), "?")));
+                    .replaceAll((MatchResult use) -> Matcher.quoteReplacement(values.getOrDefault(use.group(1), "?")));
         }
         return now;
     }

@@ -34,7 +34,8 @@ final class FirstStartIT {
     @BeforeEach
     void cloneWithAStandInForMaven() throws IOException {
         clone = Files.createDirectory(folder.resolve("clone"));
-        for (String name : List.of("freshfurrow", "pom.xml", "launcher/Build.java", "launcher/Archive.java", "launcher/java.options")) {
+        for (String name : List.of(
+                "freshfurrow", "pom.xml", "launcher/Build.java", "launcher/Archive.java", "launcher/java.options")) {
             Path to = clone.resolve(name);
             Files.createDirectories(to.getParent());
             Path from = Launcher.projectFolder().resolve(name);

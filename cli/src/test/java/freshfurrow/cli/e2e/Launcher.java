@@ -66,6 +66,11 @@ final class Launcher {
         return result(start(folder, Map.of(), command));
     }
 
+    /** The same, and tells all that was printed whenever that is more. */
+    static Result runIn(Path folder, Path launcher, Consumer<String> printed, String... arguments) throws Exception {
+        return result(start(folder, Map.of(), command(launcher, arguments)), printed);
+    }
+
     private static List<String> command(Path launcher, String... arguments) {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(List.of(arguments));
@@ -85,12 +90,22 @@ final class Launcher {
         return result(process, all -> {});
     }
 
-    private static Result result(Process process, Consumer<String> printed) throws Exception {
+    /** Waits for the end of what may take as long as a build. */
+    static Result resultOfBuild(Process process) throws Exception {
+        return result(process, all -> {}, MOST_SECONDS_OF_A_FIRST_START);
+    }
+
+    /** Waits for the process to end, and tells all that was printed whenever that is more. */
+    static Result result(Process process, Consumer<String> printed) throws Exception {
+        return result(process, printed, MOST_SECONDS);
+    }
+
+    private static Result result(Process process, Consumer<String> printed, long mostSeconds) throws Exception {
         CompletableFuture<String> out = text(process.inputReader(StandardCharsets.UTF_8), printed);
         CompletableFuture<String> err = text(process.errorReader(StandardCharsets.UTF_8), all -> {});
-        if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
+        if (!process.waitFor(mostSeconds, TimeUnit.SECONDS)) {
             process.destroyForcibly();
-            throw new IllegalStateException("still running after " + MOST_SECONDS + " s");
+            throw new IllegalStateException("still running after " + mostSeconds + " s");
         }
         return new Result(process.exitValue(), out.get(), err.get());
     }
