@@ -53,7 +53,11 @@ public record Document(Path path, Node tree) {
         }
     }
 
-    /** @param path from the project's folder */
+    /**
+     * Reads one.
+     *
+     * @param path from the project's folder
+     */
     public static Document read(Path path) {
         try {
             return new Document(path, Parser.builder().build().parse(Files.readString(TOP.resolve(path))));
