@@ -23,6 +23,7 @@ import org.w3c.dom.Element;
  */
 final class Make {
     private static final Path JAR = Path.of("cli", "target", "freshfurrow.jar");
+    private static final Path PARTS = Path.of("cli", "target", "freshfurrow.cdx.xml");
     private static final Path OPTIONS = Path.of("launcher", "java.options");
     private static final Path SEASON = Path.of("scenarios", "first-season");
     private static final String SYSTEM = System.getProperty("os.name");
@@ -46,8 +47,8 @@ final class Make {
     }
 
     public static void main(String[] args) throws Exception {
-        if (!Files.exists(JAR) || !Files.isDirectory(Path.of("cli", "target", "licenses"))) {
-            System.err.println("Build freshfurrow first, in its folder: mvn -q -B -DskipTests package");
+        if (!Files.exists(JAR) || !Files.exists(PARTS)) {
+            System.err.println("Build freshfurrow first, in its folder and with the network on: mvn -q -B -DskipTests package");
             System.exit(1);
         }
         Element pom = DocumentBuilderFactory.newInstance()

@@ -2,9 +2,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -47,6 +49,8 @@ final class Notices {
     private final Map<String, String> licenses = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     private final Map<String, List<String>> texts = new LinkedHashMap<>();
 
+    private final Set<String> names = new HashSet<>();
+
     public static void main(String[] args) throws Exception {
         System.exit(new Notices().write(Path.of(args[0])));
     }
@@ -62,6 +66,12 @@ final class Notices {
                 look(libraries.item(i));
             }
         }
+        for (Path unpacked : files(BUILT.resolve("licenses"))) {
+            if (!names.contains(unpacked.getFileName().toString().replaceFirst("-jar$", ""))) {
+                problems.add(unpacked + " is of no library in the list of parts, which is older: build with the network on,"
+                        + " mvn -q -B -DskipTests clean package");
+            }
+        }
         problems.forEach(System.err::println);
         Files.writeString(folder.resolve("third-party.txt"), text());
         Files.writeString(folder.resolve("freshfurrow.cdx.json"), withRuntime());
@@ -70,6 +80,7 @@ final class Notices {
 
     private void look(Node library) throws XPathExpressionException, IOException {
         String name = value(library, "name");
+        names.add(name);
         String title = value(library, "group") + ":" + name + " " + value(library, "version");
         List<String> named = values(library, "*[local-name()='licenses']//*[local-name()='id' or local-name()='name'"
                 + " or local-name()='expression']");
