@@ -175,7 +175,9 @@ class RoadsSeasonTest {
         SeasonEditing editing = new SeasonEditing(season);
         Draft before = editing.draft();
         EditAnswer answer = editing.apply(
-                List.of(new Edit.Set(List.of("travel", "weight"), Value.of("9 t")), new Edit.Set(List.of("planters", "P1", "tank"), Value.of("500 gal"))),
+                List.of(
+                        new Edit.Set(List.of("travel", "weight"), Value.of("9 t")),
+                        new Edit.Set(List.of("planters", "P1", "tank"), Value.of("500 gal"))),
                 before.digests());
 
         assertThat(answer).isInstanceOf(EditAnswer.Saved.class);

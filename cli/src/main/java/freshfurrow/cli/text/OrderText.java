@@ -23,7 +23,8 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
                             : "");
         }
         if (order instanceof MixOrder.DrainTank drain) {
-            return inTank(drain.load(), drain) + "drain it where it can do no harm; no field can use it in time";
+            return inTank(drain.load(), drain)
+                    + "drain it where it can do no harm; by this plan no field gets it in time";
         }
         if (order instanceof MixOrder.Bring bring) {
             return onRig(bring.areaHa(), bring) + "take it to " + bring.planter() + " at "
@@ -31,8 +32,8 @@ public record OrderText(PlanIndex index, Figures figures, CrewClock clock) {
                     + clock.about(bring.transfer().start());
         }
         if (order instanceof MixOrder.DrainRig drain) {
-            return onRig(drain.areaHa(), drain) + "drain it where it can do no harm; no "
-                    + WorkWords.of(index.plan()).machine() + " can use it in time";
+            return onRig(drain.areaHa(), drain) + "drain it where it can do no harm; by this plan no "
+                    + WorkWords.of(index.plan()).machine() + " gets it in time";
         }
         throw new IllegalArgumentException("no words for " + order);
     }

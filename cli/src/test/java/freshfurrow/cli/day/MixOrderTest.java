@@ -62,7 +62,7 @@ final class MixOrderTest {
         assertThat(MixOrder.of(plan)).containsExactly(new MixOrder.DrainTank("P1", unused));
         assertThat(DaySheet.lines(plan, TUESDAY))
                 .contains(
-                        "P1 has 300 L of load L0000 in its tank (use by 08:10): drain it where it can do no harm; no field can use it in time");
+                        "P1 has 300 L of load L0000 in its tank (use by 08:10): drain it where it can do no harm; by this plan no field gets it in time");
     }
 
     @Test

@@ -20,7 +20,7 @@ import java.util.TreeMap;
 
 /**
  * Where a season stands when a plan has been carried out up to some moment. What has begun by then is finished, but for planting, which
- * stops: what is not planted of a load stays in the tank. Mix begun at a water point is made in whole.
+ * stops: what is not planted of a load stays in the tank. Mix of which a batch was begun at a water point is made in whole.
  */
 public final class StandingAt {
     private static final double LEAST_KG = 0.001;
@@ -138,9 +138,7 @@ public final class StandingAt {
 
     private List<Activity> withMixMadeInWhole(List<Activity> activities, boolean atWater) {
         List<Activity> done = new ArrayList<>(begun(activities));
-        boolean making = atWater
-                && !done.isEmpty()
-                && (done.get(done.size() - 1) instanceof Activity.Draw || isAmongBatches(done.get(done.size() - 1)));
+        boolean making = atWater && endsWithBatches(done);
         int lastBatch = done.size();
         for (int i = done.size(); making && i < activities.size(); i++) {
             Activity next = activities.get(i);
@@ -149,6 +147,15 @@ public final class StandingAt {
         }
         done.addAll(activities.subList(done.size(), lastBatch));
         return done;
+    }
+
+    /** Water that was drawn makes no mix: nobody makes batches only because there is water for them. */
+    private static boolean endsWithBatches(List<Activity> done) {
+        int last = done.size() - 1;
+        while (last >= 0 && isAmongBatches(done.get(last)) && !(done.get(last) instanceof Activity.Extract)) {
+            last--;
+        }
+        return last >= 0 && done.get(last) instanceof Activity.Extract;
     }
 
     /** A mix may be made on more than one day. */

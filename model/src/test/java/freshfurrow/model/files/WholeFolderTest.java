@@ -26,7 +26,9 @@ class WholeFolderTest {
 
     private List<String> names() throws IOException {
         try (Stream<Path> files = Files.list(parent)) {
-            return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
         }
     }
 

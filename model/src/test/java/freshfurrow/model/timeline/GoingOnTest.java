@@ -67,10 +67,18 @@ public class GoingOnTest {
                 CompiledSeason.of(left), PlantingOrders.of(whole).with(remaining(whole, left)), named(season), start);
 
         assertThat(Audit.check(left, rest)).isEmpty();
+        assertNoMixIsMadeThatNobodyStarted(whole, start, now);
         Map<String, Double> accounted = start.plantedHa();
         areas(rest).forEach((field, ha) -> accounted.merge(field, ha, Double::sum));
         rest.unserved().forEach(unserved -> accounted.merge(unserved.field(), unserved.areaHa(), Double::sum));
         season.fields().forEach(field -> assertThat(accounted.get(field.id())).isCloseTo(field.areaHa(), within(3e-6)));
+    }
+
+    private static void assertNoMixIsMadeThatNobodyStarted(Plan whole, PlanStart start, LocalDateTime now) {
+        Map<String, LocalDateTime> starts =
+                whole.batches().stream().collect(Collectors.toMap(Plan.Batch::id, Plan.Batch::start));
+        start.standing().rigs().values().forEach(rig -> rig.mix().ifPresent(mix -> assertThat(mix.batches())
+                .anySatisfy(batch -> assertThat(starts.get(batch)).isBefore(now))));
     }
 
     /** A small load takes the last of the compost, of which batches promised before are made the day after. */
