@@ -22,11 +22,19 @@ public final class BoundText {
     }
 
     public Optional<String> fills() {
-        return plan.bounds().map(bounds -> count(plan.totals().planterFills(), bounds.planterFills()));
+        return plan.bounds()
+                .map(bounds -> count(plan.totals().planterFills(), bounds.planterFills(), amongAsPunctual()));
     }
 
     public Optional<String> waterTrips() {
-        return plan.bounds().map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips()));
+        return plan.bounds().map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips(), among));
+    }
+
+    private String amongAsPunctual() {
+        if (plan.totals().lateHaDays() == 0) {
+            return among;
+        }
+        return among.isEmpty() ? " for a plan that is no later" : among + " and is no later";
     }
 
     public Optional<String> unserved() {
@@ -72,10 +80,10 @@ public final class BoundText {
         }));
     }
 
-    private String count(int count, int fewest) {
+    private static String count(int count, int fewest, String those) {
         return count <= fewest
-                ? "the proven minimum" + among
-                : fewest + " is the proven minimum" + among + ", so at most " + (count - fewest) + " could be saved";
+                ? "the proven minimum" + those
+                : fewest + " is the proven minimum" + those + ", so at most " + (count - fewest) + " could be saved";
     }
 
     private static Optional<String> least(

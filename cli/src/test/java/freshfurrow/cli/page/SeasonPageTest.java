@@ -113,7 +113,7 @@ class SeasonPageTest {
                 .contains(
                         "proven minimum 0.50 ha; at most 1.50 ha more could be planted",
                         "the proven minimum for a plan that plants as much",
-                        "1 is the proven minimum for a plan that plants as much, so at most 1 could be saved",
+                        "1 is the proven minimum for a plan that plants as much and is no later, so at most 1 could be saved",
                         "the proven minimum for a plan that plants as much");
         assertThat(data.get("besides").textValue())
                 .endsWith(

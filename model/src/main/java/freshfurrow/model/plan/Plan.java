@@ -420,7 +420,8 @@ public record Plan(
     /**
      * What no plan of the season can do better, each figure by itself.
      *
-     * @param planterFills no plan that leaves no more unserved and untreated than this one has fewer, 0 or more; likewise {@code waterTrips}
+     * @param planterFills no plan that leaves no more unserved and untreated than this one, and whose medium score is no worse, has fewer, 0 or more
+     * @param waterTrips no plan that leaves no more unserved and untreated than this one has fewer, 0 or more
      * @param unservedHa no plan leaves less, ha, 0 or more
      * @param lateHaDays no plan that leaves no more unserved than this one has fewer, unweighted ha-days, 0 or more
      * @param medium no plan has a better medium score, in its unit, negated: 0 or less

@@ -10,6 +10,7 @@ import freshfurrow.solver.linear.ProvenBound;
 import freshfurrow.solver.relaxation.Aim;
 import freshfurrow.solver.relaxation.FieldGroup;
 import freshfurrow.solver.relaxation.FieldGroups;
+import freshfurrow.solver.relaxation.FillProgram;
 import freshfurrow.solver.relaxation.OvertimeAsHours;
 import freshfurrow.solver.relaxation.Relaxation;
 import java.math.BigDecimal;
@@ -26,6 +27,10 @@ public final class SeasonBounds {
     private static final int AREA_DECIMALS = 6;
     private static final int HUNDREDTHS = 100;
     private static final int MILLIONTHS = 1_000_000;
+    private static final double WEIGHT_ONE = 1000;
+
+    /** So that rounding of sums never asks for one more fill. */
+    private static final double FILL_NOISE = 1e-5;
 
     /** So much of a hundredth of a ha-day the score may lose when it adds. */
     private static final BigDecimal SCORE_NOISE = new BigDecimal("0.000001");
@@ -33,6 +38,7 @@ public final class SeasonBounds {
     private final CompiledSeason season;
     private final List<FieldGroup> groups;
     private final FewestRefills refills;
+    private final FillProgram fillProgram;
     private final long forbiddenDm2;
     private final long placeableDm2;
     private final long medium;
@@ -41,6 +47,7 @@ public final class SeasonBounds {
         season = OvertimeAsHours.of(whole);
         groups = FieldGroups.of(season);
         refills = new FewestRefills(season);
+        fillProgram = new FillProgram(season, groups);
         placeableDm2 = groups.stream().mapToLong(FieldGroup::area).sum();
         long area = 0;
         for (int f = 0; f < season.fieldCount(); f++) {
@@ -105,12 +112,36 @@ public final class SeasonBounds {
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
         double untreatedDm2 = Math.ceil(plan.totals().untreatedHa() * DM2_PER_HA);
         return new Plan.Bounds(
-                refills.fills(unplantedDm2 + untreatedDm2),
+                fills(plan, unplantedDm2 + untreatedDm2),
                 refills.waterTrips(unplantedDm2 + untreatedDm2),
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),
                 provedBest ? plan.score().medium() : medium,
                 provedBest);
+    }
+
+    private int fills(Plan plan, double leftDm2) {
+        double least = fillProgram.least(noWorse(plan, leftDm2), 1, 0);
+        return Math.max(refills.fills(leftDm2), (int) Math.ceil(least - FILL_NOISE));
+    }
+
+    private FillProgram.NoWorse noWorse(Plan plan, double leftDm2) {
+        if (season.season().goals().byMoney().isPresent()) {
+            return new FillProgram.NoWorse(leftDm2, Double.POSITIVE_INFINITY, 0);
+        }
+        double haDaysPerHa = LeavingOut.costPerHa(season) / HUNDREDTHS;
+        double mostHarmDm2Days = (-plan.score().medium() + 1e-3) / HUNDREDTHS * DM2_PER_HA - haDaysPerHa * forbiddenDm2;
+        return new FillProgram.NoWorse(leftDm2, mostHarmDm2Days, harmPerLeftDm2(haDaysPerHa));
+    }
+
+    /** What a dm2 left unplanted or without extract weighs at the least, dm2-days. */
+    private double harmPerLeftDm2(double haDaysPerHa) {
+        if (!season.mayGoWithout()) {
+            return haDaysPerHa;
+        }
+        double leastExtractWeight =
+                groups.stream().mapToDouble(FieldGroup::extractWeight).min().orElse(0) / WEIGHT_ONE;
+        return Math.min(haDaysPerHa, season.season().goals().untreatedDays().orElse(0) * leastExtractWeight);
     }
 
     /** Where the eased season can be planted without any lateness that counts, there is nothing to prove. */

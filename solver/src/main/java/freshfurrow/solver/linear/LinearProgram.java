@@ -94,5 +94,17 @@ public final class LinearProgram {
             coefficients.merge(variable, coefficient, Double::sum);
             return this;
         }
+
+        /** The same expression, which grows by itself. */
+        public Sum copy() {
+            Sum copy = new Sum();
+            copy.coefficients.putAll(coefficients);
+            return copy;
+        }
+
+        /** Whether it has no terms. */
+        public boolean isEmpty() {
+            return coefficients.isEmpty();
+        }
     }
 }

@@ -48,7 +48,7 @@ public record FieldGroup(
     }
 
     /** What planting without extract counts, in thousandths: the least of its fields. */
-    long extractWeight() {
+    public long extractWeight() {
         return fields.stream().mapToLong(season::extractWeightThousandths).min().orElse(0);
     }
 
