@@ -27,7 +27,8 @@ public final class ListEstimate implements KnownInPart {
     private static final int FIXED_KEPT = 11;
     private static final int LATE_DM2_DAYS = 12;
     private static final int UNTREATED_DM2 = 13;
-    private static final int SIZE = 14;
+    private static final int COMPOST_MG = 14;
+    private static final int SIZE = 15;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -38,6 +39,7 @@ public final class ListEstimate implements KnownInPart {
 
     private final int[] ground;
     private final double totalDm2;
+    private final Compost compost;
     private final Lists kept;
     private final Lists tried;
     /** The tried lists are those kept before this index, by planter. */
@@ -67,6 +69,7 @@ public final class ListEstimate implements KnownInPart {
             }
         }
         totalDm2 = total;
+        compost = new Compost(season);
         kept = new Lists(planters, fields);
         tried = new Lists(planters, fields);
         same = new int[planters];
@@ -174,6 +177,8 @@ public final class ListEstimate implements KnownInPart {
         states[after + PLANTED_DM2] = states[before + PLANTED_DM2] + areaDm2 - left;
         states[after + LATE_MILLI_DM2_DAYS] =
                 states[before + LATE_MILLI_DM2_DAYS] + late * season.lateWeightThousandths(field);
+        states[after + COMPOST_MG] =
+                states[before + COMPOST_MG] + (without ? 0 : (areaDm2 - left) * compost.mgPerDm2(field));
         states[after + LATE_DM2_DAYS] = states[before + LATE_DM2_DAYS] + late;
         states[after + UNTREATED_DM2] = states[before + UNTREATED_DM2] + (without ? areaDm2 - left : 0);
         states[after + EARLY_DM2_DAYS] = states[before + EARLY_DM2_DAYS] + early;
@@ -207,7 +212,8 @@ public final class ListEstimate implements KnownInPart {
 
     @Override
     public long unservedDm2() {
-        return Math.round(totalDm2 - sum(PLANTED_DM2));
+        double plantedDm2 = sum(PLANTED_DM2);
+        return Math.round(totalDm2 - plantedDm2 * (1 - compost.shareLacking(sum(COMPOST_MG))));
     }
 
     @Override

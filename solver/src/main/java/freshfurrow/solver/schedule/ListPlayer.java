@@ -63,6 +63,19 @@ public final class ListPlayer implements ListScorer {
         return score;
     }
 
+    /**
+     * The score of a schedule's lists, played out from where they begin to differ from those of the last step; of lists that are worse on the
+     * medium level, any that is worse.
+     *
+     * @param than breaks no rule, where it is to save anything
+     */
+    public HardMediumSoftLongScore scoreUnlessWorse(Schedule schedule, HardMediumSoftLongScore than) {
+        take(schedule);
+        boolean mediumIsNeverMadeGood = scoring.equals(Scoring.BY_GOALS) && than.hardScore() == 0;
+        timeline.rerun(lists, sizes, mediumIsNeverMadeGood ? than.mediumScore() : Long.MIN_VALUE);
+        return scoring.of(timeline);
+    }
+
     /** What was counted in the lists scored last; valid until the next call. */
     Counters counters() {
         return timeline;

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * Picks a field, a near one that stands in a list, and one of these: put the field beside the near one; swap the two; put
  * the field and some that follow it, or a day's work, beside the near one, in either direction; let the near one follow the
  * field, by turning round what lies between them or by exchanging the rest of two planters' lists. A field that stands in no
- * list is put beside the near one. Where fields may be planted without extract, one may also be planted so, or with extract again, or
+ * list is put beside the near one, or in its place. Where fields may be planted without extract, one may also be planted so, or with extract again, or
  * the two may do so by turns.
  *
  * @param <M> a move
@@ -73,7 +73,12 @@ final class NearMoveIterator<M> implements Iterator<M> {
         int toIndex = positions.indexOf(nearOne);
         if (from == null) {
             Visit assigned = mayGoWithout(visit) && random.nextBoolean() ? positions.otherOf(visit) : visit;
-            return positions.allows(to, assigned) ? moves.assign(assigned, to, toIndex + random.nextInt(2)) : null;
+            if (!positions.allows(to, assigned)) {
+                return null;
+            }
+            return random.nextBoolean()
+                    ? moves.replace(to, toIndex, assigned)
+                    : moves.assign(assigned, to, toIndex + random.nextInt(2));
         }
         int fromIndex = positions.indexOf(visit);
         int share = random.nextInt(20);

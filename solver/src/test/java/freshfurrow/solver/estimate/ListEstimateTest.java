@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.example.Seeds;
+import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.DateWindow;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
@@ -28,6 +29,7 @@ class ListEstimateTest {
     private static final double DAY_S = 12.5 * 3600;
 
     private static final double MOVE_S = 720;
+    private static final double ENOUGH_KG = 1_000;
 
     @Test
     void whatDoesNotFitIntoADayIsPlantedOnTheNextAndIsLateThen() {
@@ -56,6 +58,24 @@ class ListEstimateTest {
     void whatStandsInNoListIsNotPlanted() {
         CompiledSeason season = CompiledSeason.of(fields(0, 10, 20));
         ListEstimate estimate = new ListEstimate(season, new SeasonEstimate(season), new Stops(season));
+
+        estimate.tryList(0, new int[] {0}, 1);
+
+        assertThat(estimate.unservedDm2() / DM2_PER_HA).isCloseTo(20, within(1e-6));
+    }
+
+    /** 30 ha at 2.24 kg/ha are 67.2 kg: with 33.6 kg half of that is planted. */
+    @Test
+    void whatCompostDoesNotReachIsNotPlanted() {
+        Season season = fields(0, 10, 20);
+        CompiledSeason half = CompiledSeason.of(
+                InventedSeason.withCompost(season, List.of(new CompostLot("windrow", 33.6, season.first()))));
+        ListEstimate estimate = new ListEstimate(half, new SeasonEstimate(half), new Stops(half));
+
+        estimate.tryList(0, new int[] {0, 1}, 2);
+
+        // but for the leeway
+        assertThat(estimate.unservedDm2() / DM2_PER_HA).isCloseTo(15, within(0.02));
 
         estimate.tryList(0, new int[] {0}, 1);
 
@@ -140,6 +160,7 @@ class ListEstimateTest {
                     .planters(Set.of())
                     .field());
         }
-        return InventedSeason.withRain(InventedSeason.withFields(season, fields), List.of());
+        Season dry = InventedSeason.withRain(InventedSeason.withFields(season, fields), List.of());
+        return InventedSeason.withCompost(dry, List.of(new CompostLot("windrow", ENOUGH_KG, season.first())));
     }
 }

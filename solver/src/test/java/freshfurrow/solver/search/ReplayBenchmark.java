@@ -105,7 +105,7 @@ class ReplayBenchmark {
                             new ScreenedLists(
                                     new ListPlayer(season),
                                     estimate(season, start),
-                                    heat.multiply(Search.PLAYED_OUT_TO)),
+                                    heat.multiply(ScreenedAnnealing.PLAYED_OUT_TO)),
                             start,
                             1,
                             heat,
