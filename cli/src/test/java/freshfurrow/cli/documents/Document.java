@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.commonmark.ext.heading.anchor.IdGenerator;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
@@ -30,6 +32,7 @@ import org.commonmark.parser.Parser;
  */
 public record Document(Path path, Node tree) {
     private static final Path TOP = Path.of("..");
+    private static final Pattern NAMED = Pattern.compile("<a id=\"([^\"]+)\">");
 
     /**
      * A block that is shown as it is.
@@ -89,7 +92,7 @@ public record Document(Path path, Node tree) {
         return targets;
     }
 
-    /** The names by which links lead to its headings. */
+    /** The names by which links lead to its headings and other places. */
     Set<String> anchors() {
         Set<String> anchors = new TreeSet<>();
         IdGenerator names = IdGenerator.builder().build();
@@ -97,6 +100,11 @@ public record Document(Path path, Node tree) {
             @Override
             public void visit(Heading heading) {
                 anchors.add(names.generateId(words(heading)));
+            }
+
+            @Override
+            public void visit(HtmlInline html) {
+                NAMED.matcher(html.getLiteral()).results().forEach(name -> anchors.add(name.group(1)));
             }
         });
         return anchors;
