@@ -7,12 +7,12 @@ import java.util.Optional;
 
 /** What a column of somebody's table may be about. */
 public enum Heading {
-    ID("id", "fieldid", "no", "nr", "number", "code", "fid", "objectid"),
-    NAME("name", "field", "fieldname", "label"),
-    AREA("area", "size", "acres", "acre", "ac", "acreage", "hectares", "hectare", "ha"),
-    LAT("lat", "latitude", "y"),
-    LON("lon", "lng", "long", "longitude", "x"),
-    CROP("crop", "cropname", "culture"),
+    ID("id", "fieldid", "no", "nr", "number", "code", "fid", "objectid", "fieldno", "fieldnumber"),
+    NAME("name", "field", "fieldname", "label", "paddock", "parcel", "block", "plot", "fldname"),
+    AREA("area", "size", "acres", "acre", "ac", "acreage", "hectares", "hectare", "ha", "fieldsize", "fieldarea", "areaac", "areaha"),
+    LAT("lat", "latitude", "y", "latdd", "ycoord"),
+    LON("lon", "lng", "long", "longitude", "x", "londd", "longdd", "xcoord"),
+    CROP("crop", "cropname", "culture", "croptype", "plantedcrop", "cropplan"),
     DRAINAGE("drainage", "drains", "soildrainage");
 
     /** Never changed. */

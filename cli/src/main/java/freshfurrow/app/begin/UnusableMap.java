@@ -4,8 +4,12 @@ package freshfurrow.app.begin;
 public final class UnusableMap extends Exception {
     private static final long serialVersionUID = 1L;
 
-    /** @param reason a sentence or two for people */
-    UnusableMap(String reason) {
+    /**
+     * Says why.
+     *
+     * @param reason a sentence or two for people
+     */
+    public UnusableMap(String reason) {
         super(reason);
     }
 

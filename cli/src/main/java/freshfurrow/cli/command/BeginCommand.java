@@ -79,7 +79,7 @@ final class BeginCommand implements Callable<Integer> {
         return lines;
     }
 
-    private static BufferedReader input() {
+    static BufferedReader input() {
         Charset charset =
                 Optional.ofNullable(System.console()).map(Console::charset).orElse(Charset.defaultCharset());
         return new BufferedReader(new InputStreamReader(System.in, charset));

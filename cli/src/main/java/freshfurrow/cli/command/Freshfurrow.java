@@ -43,6 +43,7 @@ public final class Freshfurrow implements Runnable {
 
     private static final List<Class<?>> COMMANDS = List.of(
             BeginCommand.class,
+            ImportCommand.class,
             DeskCommand.class,
             CheckCommand.class,
             WeatherCommand.class,
