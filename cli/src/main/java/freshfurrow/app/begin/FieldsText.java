@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param name what it is usually called
  * @param text what it holds
  * @param rows the fields as they stand in it
- * @param problems what is wrong with it, but for what is missing of crops
+ * @param problems what is wrong with it, but for what is missing
  */
 public record FieldsText(String name, String text, List<FieldRow> rows, List<Problem> problems) {
     public FieldsText {
@@ -37,7 +37,7 @@ public record FieldsText(String name, String text, List<FieldRow> rows, List<Pro
                 NewSeason.of(new Answers(units, yard, new GivenFields(given, fields.shapes()), false), here);
         List<Problem> problems = season.problems().stream()
                 .filter(problem -> problem.file().equals(season.fieldsName()))
-                .filter(problem -> !problem.path().endsWith("crop"))
+                .filter(problem -> !problem.path().endsWith("crop") && !problem.reason().equals("is missing"))
                 .toList();
         return new FieldsText(file.name(), file.text(), rows, problems);
     }

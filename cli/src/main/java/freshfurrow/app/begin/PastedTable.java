@@ -30,6 +30,18 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
 
     /** Reads it; empty when it has no row, or a quote is never closed. */
     public static Optional<PastedTable> read(String text) {
+        return cells(text).map(PastedTable::of);
+    }
+
+    /** Reads a file, which begins with headings, whatever they are called, unless a figure stands among them; empty as for a pasted one. */
+    public static Optional<PastedTable> readFile(String text) {
+        return cells(text).map(cells -> {
+            boolean hasHeadings = cells.get(0).stream().noneMatch(cell -> cell.matches("[+-]?[0-9][0-9.,]*"));
+            return hasHeadings ? of(cells, true) : of(cells);
+        });
+    }
+
+    private static Optional<List<List<String>>> cells(String text) {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<List<String>> cells = new ArrayList<>();
         CSVFormat format = CSVFormat.RFC4180
@@ -47,7 +59,7 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
         } catch (IOException | UncheckedIOException e) {
             return Optional.empty();
         }
-        return cells.isEmpty() ? Optional.empty() : Optional.of(of(cells));
+        return cells.isEmpty() ? Optional.empty() : Optional.of(cells);
     }
 
     /** The one that the first line has most of. */
@@ -67,11 +79,13 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
     }
 
     private static PastedTable of(List<List<String>> cells) {
+        return of(cells, cells.get(0).stream().anyMatch(cell -> Heading.guess(cell).isPresent()));
+    }
+
+    private static PastedTable of(List<List<String>> cells, boolean hasHeadings) {
         int columns = cells.stream().mapToInt(List::size).max().orElse(0);
         List<List<String>> even =
                 cells.stream().map(row -> filled(row, columns)).toList();
-        boolean hasHeadings =
-                even.get(0).stream().anyMatch(cell -> Heading.guess(cell).isPresent());
         return hasHeadings
                 ? new PastedTable(even.get(0), even.subList(1, even.size()))
                 : new PastedTable(filled(List.of(), columns), even);

@@ -73,7 +73,7 @@ public final class FieldImport {
         if (text.indexOf('\0') >= 0) {
             throw new UnusableMap("That is no shapefile, KML, KMZ, GeoJSON or CSV file.");
         }
-        PastedTable table = PastedTable.read(text)
+        PastedTable table = PastedTable.readFile(text)
                 .orElseThrow(() -> new UnusableMap("That is not a table with a field in it, and no map either."));
         return new Tabular(table, said);
     }
