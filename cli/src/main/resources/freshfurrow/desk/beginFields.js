@@ -40,21 +40,36 @@ export function fieldsStep({ state, changed, redraw }) {
     redraw();
     say(`${rows.length} fields taken. Look them over.`);
   };
-  const read = async (text) => {
+  const read = async (order) => {
     try {
-      const answer = await tell("/api/begin/table", { text });
+      const answer = await tell("/api/begin/table", order);
       if (answer.drawn) {
-        state.map = text;
+        state.map = answer.map || order.text;
         state.fields = answer.fields;
         changed();
         redraw();
-        say(`${answer.fields.length} fields taken from the map. Areas and places come from the drawing.`);
+        say([`${answer.fields.length} fields taken from the map. Areas and places come from the drawing.`, ...(answer.said || [])].join(" "));
       } else {
-        fill(given, confirmation(answer, text, take));
+        fill(given, confirmation(answer, order.text, take));
       }
     } catch (failure) {
       if (!failure.problems) throw failure;
       fill(given, problemList(failure.problems));
+    }
+  };
+  const base64 = (one) => new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve({ name: one.name, base64: reader.result.slice(reader.result.indexOf(",") + 1) });
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(one);
+  });
+  // A map of several files, or in a zip, is no text.
+  const readFiles = async (files) => {
+    const chosen = [...files];
+    if (chosen.some((one) => /\.(shp|dbf|prj|cpg|kmz|zip)$/i.test(one.name))) {
+      await read({ files: await Promise.all(chosen.filter((one) => /\.(shp|dbf|prj|cpg|kmz|zip)$/i.test(one.name)).map(base64)) });
+    } else if (chosen[0]) {
+      await read({ text: await chosen[0].text() });
     }
   };
 
@@ -71,14 +86,14 @@ export function fieldsStep({ state, changed, redraw }) {
     make("td", {}, drawn ? null : make("button", { type: "button", "aria-label": `Take field ${i + 1} out`, onclick: () => { state.fields.splice(i, 1); changed(); redraw(); } }, "×"))));
 
   const paste = make("textarea", { id: "paste", rows: 3, "aria-label": "Rows copied from a spreadsheet", placeholder: "Copy the rows in your spreadsheet, with their headings, and paste them here" });
-  paste.addEventListener("input", () => { if (paste.value.trim() !== "") read(paste.value); });
-  const file = make("input", { type: "file", id: "field-file", accept: ".csv,.tsv,.txt,.json,.geojson,.kml" });
-  file.addEventListener("change", async () => { if (file.files[0]) await read(await file.files[0].text()); });
-  const drop = make("div", { class: "drop" }, make("label", {}, "Or choose or drop a CSV, GeoJSON or KML file ", file));
+  paste.addEventListener("input", () => { if (paste.value.trim() !== "") read({ text: paste.value }); });
+  const file = make("input", { type: "file", id: "field-file", multiple: true, accept: ".csv,.tsv,.txt,.json,.geojson,.kml,.kmz,.zip,.shp,.dbf,.prj,.cpg" });
+  file.addEventListener("change", () => readFiles(file.files));
+  const drop = make("div", { class: "drop" }, make("label", {}, "Or choose or drop a CSV, GeoJSON, KML, KMZ or zip file, or the .shp, .dbf and .prj files of a shapefile ", file));
   drop.addEventListener("dragover", (event) => event.preventDefault());
   drop.addEventListener("drop", async (event) => {
     event.preventDefault();
-    if (event.dataTransfer.files[0]) await read(await event.dataTransfer.files[0].text());
+    await readFiles(event.dataTransfer.files);
   });
 
   const at = position((state.entries.places[0].typed || {}).at);

@@ -2,13 +2,18 @@ package freshfurrow.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import freshfurrow.app.input.GivenSeason;
 import freshfurrow.app.input.SeasonClock;
+import freshfurrow.app.shapefile.ShpBytes;
 import java.io.IOException;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Base64;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -86,6 +91,39 @@ final class DeskBeginTest {
     void whatMakesNoSenseIsRefused(String body) {
         assertThat(post("/api/begin", body).status()).isEqualTo(400);
         assertThat(season).doesNotExist();
+    }
+
+    private static String sent(String name, byte[] content) {
+        return "{\"name\": \"" + name + "\", \"base64\": \"" + Base64.getEncoder().encodeToString(content) + "\"}";
+    }
+
+    @Test
+    void aShapefileInItsPartsBecomesAMap() throws Exception {
+        byte[] shp = ShpBytes.polygons(List.of(List.of(ShpBytes.square(-97, 41, 0.01))));
+        byte[] dbf = ShpBytes.table(List.of("NAME"), List.of(List.of("North")));
+        RawRequest.Response answer =
+                post("/api/begin/table", "{\"files\": [" + sent("farm.shp", shp) + "," + sent("farm.dbf", dbf) + "]}");
+
+        assertThat(answer.status()).isEqualTo(200);
+        assertThat(answer.body())
+                .contains("\"drawn\":true", "\"name\":\"North\"", "Of its table, NAME is name.", "There is no .prj file");
+        JsonNode map = new ObjectMapper().readTree(answer.body()).path("map");
+        assertThat(post("/api/begin/table", "{\"text\": " + map + "}").body())
+                .contains("\"drawn\":true", "\"name\":\"North\"");
+    }
+
+    @Test
+    void filesThatAreNoMapAreRefused() {
+        for (String files : List.of(
+                "[]",
+                "[{}]",
+                "[" + sent("farm.shp", new byte[] {1, 2}) + "]",
+                "[{\"name\": \"farm.shp\", \"base64\": \"*\"}]",
+                "[" + sent("farm.kmz", "PK\u0003\u0004broken".getBytes(StandardCharsets.UTF_8)) + "]")) {
+            assertThat(post("/api/begin/table", "{\"files\": " + files + "}").status())
+                    .as(files)
+                    .isEqualTo(400);
+        }
     }
 
     @Test

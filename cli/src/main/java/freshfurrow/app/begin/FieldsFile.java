@@ -71,7 +71,7 @@ record FieldsFile(String name, String text, List<FieldRow> rows) {
         return typed.strip().replaceFirst("^([+-]?\\d{1,3}),(\\d+)$", "$1.$2");
     }
 
-    private static String map(List<FieldRow> rows, List<JsonNode> shapes) {
+    static String map(List<FieldRow> rows, List<JsonNode> shapes) {
         ObjectNode collection = JsonNodeFactory.instance.objectNode().put("type", "FeatureCollection");
         var features = collection.putArray("features");
         for (int i = 0; i < rows.size(); i++) {

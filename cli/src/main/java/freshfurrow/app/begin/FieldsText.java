@@ -42,6 +42,11 @@ public record FieldsText(String name, String text, List<FieldRow> rows, List<Pro
         return new FieldsText(file.name(), file.text(), rows, problems);
     }
 
+    /** Drawn fields as a map of GeoJSON, as they were given: {@link DrawnFields} reads the same out of it. */
+    public static String map(GivenFields drawn) {
+        return FieldsFile.map(drawn.rows(), drawn.shapes().orElseThrow());
+    }
+
     /** Whether some areas of a table have no unit of their own. */
     public static boolean lacksUnits(GivenFields fields) {
         return fields.shapes().isEmpty()

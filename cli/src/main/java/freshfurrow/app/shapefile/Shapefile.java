@@ -46,7 +46,7 @@ public record Shapefile(GivenFields fields, List<String> said) {
         List<String> said = new ArrayList<>(List.of(projection.said()));
         table.ifPresentOrElse(
                 columns -> said.add(columns.said()),
-                () -> said.add("There is no table (.dbf) with it: fields have no names."));
+                () -> said.add("Without a table (.dbf) beside it, fields have no names."));
         List<FieldRow> rows = new ArrayList<>();
         List<JsonNode> geometries = new ArrayList<>();
         for (int i = 0; i < shapes.size(); i++) {

@@ -7,16 +7,25 @@ import freshfurrow.app.begin.Heading;
 import freshfurrow.app.begin.NewSeason;
 import freshfurrow.app.begin.Surroundings;
 import freshfurrow.app.begin.TypedPosition;
+import freshfurrow.app.begin.UnusableMap;
+import freshfurrow.app.imports.FieldImport;
+import freshfurrow.app.imports.FieldPaths;
+import freshfurrow.cli.text.Figures;
 import freshfurrow.model.read.Problem;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** Fields, one after the other, until no more is named. */
 final class FieldQuestions {
+    private static final Pattern MAP = Pattern.compile("(?i).+\\.(shp|kml|kmz|zip|geojson|json)");
+
     private final Prompts prompts;
     private final Function<GivenFields, Answers> with;
     private final Surroundings here;
@@ -32,13 +41,40 @@ final class FieldQuestions {
     GivenFields fields() {
         prompts.say("");
         prompts.say("The fields. A table of them is soon pasted at the desk instead: freshfurrow desk DIR");
+        prompts.say("A map of them, as a shapefile, KML, KMZ or GeoJSON file, is read in where its name is typed, like farm.shp");
         while (true) {
             String name = prompts.answer("What do you call a field? (Enter if there is no other)", "");
             if (name.isEmpty()) {
                 return GivenFields.table(rows);
             }
-            rows.add(field(name));
+            if (rows.isEmpty() && MAP.matcher(name).matches()) {
+                Optional<GivenFields> drawn = drawn(name);
+                if (drawn.isPresent()) {
+                    return drawn.get();
+                }
+            } else {
+                rows.add(field(name));
+            }
         }
+    }
+
+    /** The fields of a map; empty when it was told why there are none. */
+    private Optional<GivenFields> drawn(String name) {
+        try {
+            FieldImport.Held held = FieldImport.read(FieldPaths.read(Path.of(name)));
+            if (held instanceof FieldImport.Drawn drawn) {
+                drawn.said().forEach(line -> prompts.say("  " + line));
+                prompts.say("  " + Figures.count(drawn.fields().rows().size(), "field", "fields")
+                        + " taken from it. Areas and places come from the drawing.");
+                return Optional.of(drawn.fields());
+            }
+            prompts.say("  That is a table. Read it in with 'freshfurrow import' after this, or paste it at the desk.");
+        } catch (UnusableMap e) {
+            prompts.say("  " + name + ": " + e.reason());
+        } catch (InvalidPathException e) {
+            prompts.say("  " + name + " is not the name of a file.");
+        }
+        return Optional.empty();
     }
 
     private FieldRow field(String name) {

@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
                 "%nMaps are shapefiles (.shp, or a zip of one), KML, KMZ and GeoJSON; tables are CSV files with any headings. Says what it takes for what, and writes fields.geojson or fields.csv beside FILE, for a season file to name. On a terminal it asks what columns are about whose headings say nothing; elsewhere --column says so. A file that is there already is not replaced unless --force is given.%n",
         footer = {
             "  freshfurrow import farm.shp --crop corn",
-            "  freshfurrow import fields-2026.csv --column PADDK=name --column SIZE=area --units us"
+            "  freshfurrow import farm.csv --column PADDK=name --units us"
         })
 final class ImportCommand implements Callable<Integer> {
     private final Optional<Prompts> given;

@@ -70,6 +70,9 @@ public final class BeginDesk implements Part {
 
     /** What was pasted or dropped: a map's fields at once, those of a table when somebody has said what its columns are. */
     private static JsonNode table(JsonNode order) {
+        if (order.has("files")) {
+            return SentFiles.fields(order.path("files"));
+        }
         String text = Json.needed(order, "text");
         ObjectNode answer = Json.object();
         if (DrawnFields.isMap(text)) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.app.begin.Answers;
 import freshfurrow.app.begin.NewSeason;
 import freshfurrow.app.begin.Surroundings;
+import freshfurrow.app.shapefile.ShpBytes;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -104,6 +106,25 @@ final class BeginCommandTest {
         assertThat(out.toString())
                 .contains("  'by the creek' is not a place; write latitude and longitude, like 41.02, -97.01")
                 .contains("-197.01 is out of range");
+    }
+
+    @Test
+    void aMapOfFieldsIsReadInByItsName() throws Exception {
+        Path map = folder.resolve("farm.shp");
+        Files.write(map, ShpBytes.polygons(List.of(List.of(ShpBytes.square(-97, 41, 0.005)))));
+        Files.write(folder.resolve("farm.dbf"), ShpBytes.table(List.of("NAME"), List.of(List.of("North forty"))));
+        String fields = SHORTEST.substring(SHORTEST.indexOf("North forty"));
+        String lines = SHORTEST.replace(fields, folder.resolve("none.kml") + "\n" + map + "\n") + "\n".repeat(40);
+        NewSeason begun = NewSeason.of(answers(lines).orElseThrow(), HERE);
+
+        assertThat(begun.problems()).isEmpty();
+        assertThat(begun.fieldsName()).isEqualTo("fields.geojson");
+        assertThat(begun.fieldsText()).contains("North forty");
+        assertThat(out.toString())
+                .contains(
+                        "none.kml: There is no such file.",
+                        "  There is no .prj file with it: its coordinates look like degrees",
+                        "  1 field taken from it. Areas and places come from the drawing.");
     }
 
     @Test

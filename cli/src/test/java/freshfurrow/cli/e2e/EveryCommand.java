@@ -42,6 +42,7 @@ final class EveryCommand {
             "compare record --springs 1 --steps 0 --out season/compared",
             "supply record --springs 1-3 --steps 0",
             "begin season/begun --units us",
+            "import season/begun/fields.csv --out season/imported.csv --units us",
             "check season/begun",
             "desk season --no-browser",
             "completion",

@@ -34,6 +34,9 @@ final class FieldFiles {
             "planters",
             "sprayers");
 
+    /** Which are not read each time, as nobody could edit their fields. */
+    private static final List<String> OTHER_MAPS = List.of(".shp", ".kml", ".kmz", ".zip");
+
     /** Of which a plan is still found, written and shown in less than a minute, with the memory of an ordinary machine. */
     private static final int MOST_FIELDS = 10_000;
 
@@ -97,7 +100,13 @@ final class FieldFiles {
                 TextFile file = folder.read(name, SeasonFolder.MAP_MIB);
                 return new GeoJsonFields(problems).read(TreeReader.json(file));
             }
-            problems.add(name.place(), "'" + name.text() + "' is not a file of fields", "name a .csv or .geojson file");
+            boolean otherMap = OTHER_MAPS.stream().anyMatch(lower::endsWith);
+            problems.add(
+                    name.place(),
+                    "'" + name.text() + "' is not a file of fields",
+                    otherMap
+                            ? "make one of it with 'freshfurrow import " + name.text() + "', and name fields.geojson"
+                            : "name a .csv or .geojson file");
         } catch (FileProblem e) {
             problems.add(e);
         }
