@@ -94,7 +94,8 @@ final class DeskBeginTest {
     }
 
     private static String sent(String name, byte[] content) {
-        return "{\"name\": \"" + name + "\", \"base64\": \"" + Base64.getEncoder().encodeToString(content) + "\"}";
+        return "{\"name\": \"" + name + "\", \"base64\": \""
+                + Base64.getEncoder().encodeToString(content) + "\"}";
     }
 
     @Test
@@ -106,7 +107,8 @@ final class DeskBeginTest {
 
         assertThat(answer.status()).isEqualTo(200);
         assertThat(answer.body())
-                .contains("\"drawn\":true", "\"name\":\"North\"", "Of its table, NAME is name.", "There is no .prj file");
+                .contains(
+                        "\"drawn\":true", "\"name\":\"North\"", "Of its table, NAME is name.", "There is no .prj file");
         JsonNode map = new ObjectMapper().readTree(answer.body()).path("map");
         assertThat(post("/api/begin/table", "{\"text\": " + map + "}").body())
                 .contains("\"drawn\":true", "\"name\":\"North\"");

@@ -79,7 +79,8 @@ public record PastedTable(List<String> headings, List<List<String>> rows) {
     }
 
     private static PastedTable of(List<List<String>> cells) {
-        return of(cells, cells.get(0).stream().anyMatch(cell -> Heading.guess(cell).isPresent()));
+        return of(cells, cells.get(0).stream().anyMatch(cell -> Heading.guess(cell)
+                .isPresent()));
     }
 
     private static PastedTable of(List<List<String>> cells, boolean hasHeadings) {

@@ -86,13 +86,15 @@ public final class FieldImport {
         return new Drawn(read.fields(), read.said());
     }
 
-    private static Optional<String> only(Map<String, byte[]> files, List<String> endings, String noun) throws UnusableMap {
+    private static Optional<String> only(Map<String, byte[]> files, List<String> endings, String noun)
+            throws UnusableMap {
         List<String> found = files.keySet().stream()
                 .filter(name -> endings.stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith))
                 .filter(name -> !name.startsWith("."))
                 .toList();
         if (found.size() > 1) {
-            throw new UnusableMap("There are several " + noun + " in it: " + String.join(", ", found) + ". Take one of them.");
+            throw new UnusableMap(
+                    "There are several " + noun + " in it: " + String.join(", ", found) + ". Take one of them.");
         }
         return found.stream().findFirst();
     }
@@ -103,7 +105,10 @@ public final class FieldImport {
 
     private static String decoded(byte[] content, List<String> said) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(content))
+                    .toString();
         } catch (CharacterCodingException e) {
             said.add("Its text is not UTF-8, and is taken as Windows-1252.");
             return new String(content, Charset.forName("windows-1252"));

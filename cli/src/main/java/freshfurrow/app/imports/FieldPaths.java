@@ -31,7 +31,8 @@ public final class FieldPaths {
         Map<String, byte[]> files = new LinkedHashMap<>(Map.of(name, content(file)));
         if (ending.equals("shp")) {
             Path folder = file.toAbsolutePath().getParent();
-            try (DirectoryStream<Path> beside = Files.newDirectoryStream(folder == null ? file.toAbsolutePath() : folder)) {
+            try (DirectoryStream<Path> beside =
+                    Files.newDirectoryStream(folder == null ? file.toAbsolutePath() : folder)) {
                 for (Path other : beside) {
                     String own = String.valueOf(other.getFileName());
                     if (PARTS.contains(ending(own)) && base(own).equalsIgnoreCase(base(name))) {

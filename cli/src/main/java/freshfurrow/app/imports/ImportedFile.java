@@ -28,7 +28,8 @@ public final class ImportedFile {
             throw new Refused(new InputRefusal.ProblemsFound(fields.problems()));
         }
         Path file = out.orElseGet(() -> from.resolveSibling(fields.name()));
-        boolean same = file.toAbsolutePath().normalize().equals(from.toAbsolutePath().normalize());
+        boolean same =
+                file.toAbsolutePath().normalize().equals(from.toAbsolutePath().normalize());
         IfThere ifThere = IfThere.replaceIf(force && !same);
         OutFiles.MADE.refuseObstructed(List.of(file), ifThere);
         OutFiles.MADE.writeAll(List.of(NewFile.of(file, fields.text(), ifThere)));

@@ -30,8 +30,9 @@ final class SmallZip {
                 left -= content.length;
                 entries++;
                 if (left < 0 || entries > MOST_FILES) {
-                    throw new UnusableMap("The zip holds more than 64 MiB or 1,000 files, more than a map of fields needs. "
-                            + "Unzip it, and take the file of the fields.");
+                    throw new UnusableMap(
+                            "The zip holds more than 64 MiB or 1,000 files, more than a map of fields needs. "
+                                    + "Unzip it, and take the file of the fields.");
                 }
                 String name = entry.getName().replace('\\', '/');
                 if (!entry.isDirectory()) {

@@ -40,7 +40,8 @@ public final class TableColumns {
     public List<Integer> unclear() {
         return IntStream.range(0, about.size())
                 .filter(column -> about.get(column).isEmpty())
-                .filter(column -> table.rows().stream().anyMatch(row -> !row.get(column).isBlank()))
+                .filter(column ->
+                        table.rows().stream().anyMatch(row -> !row.get(column).isBlank()))
                 .boxed()
                 .toList();
     }

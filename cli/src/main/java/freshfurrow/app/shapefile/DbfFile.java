@@ -101,7 +101,9 @@ record DbfFile(List<String> columns, List<List<String>> rows, List<Integer> dele
             // told by its bytes, as without it
         }
         try {
-            StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, DESCRIPTOR_BYTES, bytes.length - DESCRIPTOR_BYTES));
+            StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes, DESCRIPTOR_BYTES, bytes.length - DESCRIPTOR_BYTES));
             return StandardCharsets.UTF_8;
         } catch (CharacterCodingException e) {
             return Charset.forName("windows-1252");
@@ -144,6 +146,8 @@ record DbfFile(List<String> columns, List<List<String>> rows, List<Integer> dele
             }
         }
         return "Of its table, " + (taken.isEmpty() ? "nothing is used" : taken)
-                + (left.isEmpty() ? "." : "; left out: " + String.join(", ", left) + ". Areas and places come from the drawing.");
+                + (left.isEmpty()
+                        ? "."
+                        : "; left out: " + String.join(", ", left) + ". Areas and places come from the drawing.");
     }
 }

@@ -16,7 +16,8 @@ import org.locationtech.proj4j.ProjCoordinate;
 final class MapProjection {
     private static final double MOST_LAT = 90;
     private static final double MOST_LON = 180;
-    private static final String UNKNOWN_REMEDY = " Save the shapefile in degrees (WGS 84, EPSG:4326), or as GeoJSON or KML.";
+    private static final String UNKNOWN_REMEDY =
+            " Save the shapefile in degrees (WGS 84, EPSG:4326), or as GeoJSON or KML.";
 
     private final Optional<CoordinateTransform> transform;
     private final String said;
@@ -29,17 +30,22 @@ final class MapProjection {
     /** The one that a .prj file tells of; without one, none where the coordinates can be degrees. */
     static MapProjection of(Optional<String> prj, List<List<Coordinate[]>> shapes) throws UnusableMap {
         if (prj.isEmpty()) {
-            boolean degrees = shapes.stream().flatMap(List::stream).flatMap(Arrays::stream).allMatch(MapProjection::isDegrees);
+            boolean degrees = shapes.stream()
+                    .flatMap(List::stream)
+                    .flatMap(Arrays::stream)
+                    .allMatch(MapProjection::isDegrees);
             if (!degrees) {
-                throw new UnusableMap("The coordinates of the shapefile are not degrees, and no .prj file says what they are. "
-                        + "Put the .prj file of the same name beside it.");
+                throw new UnusableMap(
+                        "The coordinates of the shapefile are not degrees, and no .prj file says what they are. "
+                                + "Put the .prj file of the same name beside it.");
             }
             return new MapProjection(
                     Optional.empty(),
                     "There is no .prj file with it: its coordinates look like degrees of longitude and latitude, and are taken as such.");
         }
         try {
-            ProjectionText text = new ProjectionText(Wkt.of(prj.get().replace("\uFEFF", "").strip()));
+            ProjectionText text =
+                    new ProjectionText(Wkt.of(prj.get().replace("\uFEFF", "").strip()));
             if (text.unknownProjection().isPresent()) {
                 throw new UnusableMap("The projection of the .prj file, "
                         + text.unknownProjection().get() + ", is not known here." + UNKNOWN_REMEDY);
@@ -76,7 +82,8 @@ final class MapProjection {
         Coordinate degrees = point;
         if (transform.isPresent()) {
             try {
-                ProjCoordinate moved = transform.get().transform(new ProjCoordinate(point.x, point.y), new ProjCoordinate());
+                ProjCoordinate moved =
+                        transform.get().transform(new ProjCoordinate(point.x, point.y), new ProjCoordinate());
                 degrees = new Coordinate(moved.x, moved.y);
             } catch (Proj4jException | IllegalStateException e) {
                 degrees = new Coordinate(Double.NaN, Double.NaN);

@@ -20,7 +20,19 @@ final class ProjectionText {
             "albers_conic_equal_area", "aea");
 
     /** Within a metre or two of WGS84. */
-    private static final List<String> AS_WGS84 = List.of("wgs_1984", "wgs_84", "wgs84", "north_american_1983", "nad83", "etrs_1989", "etrs89", "gda_1994", "gda_2020", "gda2020", "rgf_1993", "nzgd_2000");
+    private static final List<String> AS_WGS84 = List.of(
+            "wgs_1984",
+            "wgs_84",
+            "wgs84",
+            "north_american_1983",
+            "nad83",
+            "etrs_1989",
+            "etrs89",
+            "gda_1994",
+            "gda_2020",
+            "gda2020",
+            "rgf_1993",
+            "nzgd_2000");
 
     private static final List<String> NAD27 = List.of("north_american_1927", "nad27", "north_american_datum_1927");
 

@@ -31,16 +31,17 @@ public record Shapefile(GivenFields fields, List<String> said) {
      * @param prj its projection, as well-known text
      * @throws UnusableMap when one of them is broken, or they do not belong together
      */
-    public static Shapefile read(
-            byte[] shp, Optional<byte[]> dbf, Optional<String> cpg, Optional<String> prj) throws UnusableMap {
+    public static Shapefile read(byte[] shp, Optional<byte[]> dbf, Optional<String> cpg, Optional<String> prj)
+            throws UnusableMap {
         List<List<Coordinate[]>> shapes = ShpFile.read(shp);
         if (shapes.stream().allMatch(List::isEmpty)) {
             throw new UnusableMap("The shapefile has no polygon in it.");
         }
         Optional<DbfFile> table = dbf.isPresent() ? Optional.of(DbfFile.read(dbf.get(), cpg)) : Optional.empty();
         if (table.isPresent() && table.get().rows().size() != shapes.size()) {
-            throw new UnusableMap("The table of the shapefile (.dbf) has " + table.get().rows().size() + " rows for "
-                    + shapes.size() + " shapes: they are not of one shapefile. Save it again.");
+            throw new UnusableMap("The table of the shapefile (.dbf) has "
+                    + table.get().rows().size() + " rows for " + shapes.size()
+                    + " shapes: they are not of one shapefile. Save it again.");
         }
         MapProjection projection = MapProjection.of(prj, shapes);
         List<String> said = new ArrayList<>(List.of(projection.said()));

@@ -47,7 +47,10 @@ final class ShpFile {
                 file.position(file.position() + contentBytes);
                 shapes.add(rings(content, shapes.size() + 1));
             }
-        } catch (BufferUnderflowException | IndexOutOfBoundsException | IllegalArgumentException | ArithmeticException e) {
+        } catch (BufferUnderflowException
+                | IndexOutOfBoundsException
+                | IllegalArgumentException
+                | ArithmeticException e) {
             throw new UnusableMap("The shapefile (.shp) ends early or is broken at shape " + (shapes.size() + 1)
                     + ". Copy or save it again.");
         }
@@ -65,7 +68,9 @@ final class ShpFile {
         content.position(content.position() + BOX_BYTES);
         int parts = content.getInt();
         int points = content.getInt();
-        if (parts < 1 || points < 1 || (long) parts * Integer.BYTES + points * 2L * Double.BYTES > content.remaining()) {
+        if (parts < 1
+                || points < 1
+                || (long) parts * Integer.BYTES + points * 2L * Double.BYTES > content.remaining()) {
             throw new IllegalArgumentException("no room for " + parts + " parts of " + points + " points");
         }
         int[] starts = new int[parts + 1];

@@ -24,7 +24,9 @@ final class AreaUnits {
         return placed.map(row -> {
             boolean us = degrees(row.lat()) > SOUTH && degrees(row.lon()) < EAST;
             said.add("areas without a unit are taken as "
-                    + (us ? "acres, as the fields lie in North America" : "hectares, as the fields lie outside North America")
+                    + (us
+                            ? "acres, as the fields lie in North America"
+                            : "hectares, as the fields lie outside North America")
                     + "; --units says otherwise");
             return us ? UnitSystem.US : UnitSystem.METRIC;
         });

@@ -5,6 +5,7 @@ import freshfurrow.app.begin.Heading;
 import freshfurrow.app.imports.TableColumns;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,22 +15,23 @@ import picocli.CommandLine.Model.CommandSpec;
 /** What the columns of a table are about: by guess, by option, and where somebody can answer, by question. */
 record ColumnQuestions(Optional<Prompts> prompts, CommandSpec spec) {
     private static final String OURS = "id, name, area, lat, lon, crop, drainage";
+    private static final String NOTHING = "nothing";
 
     /** The fields; empty when it was told why there are none. */
     Optional<GivenFields> fields(TableColumns columns, Map<String, String> options, List<String> said) {
         for (Map.Entry<String, String> option : options.entrySet()) {
             List<Integer> headed = columns.headed(option.getKey());
-            Optional<Optional<Heading>> ours = ImportCommand.heading(option.getValue());
+            String ours = option.getValue();
             if (headed.size() != 1) {
                 String why = headed.isEmpty() ? "there is no column " : "there are several columns ";
                 Output.warn(spec, "--column: " + why + option.getKey() + "; the headings are " + headings(columns));
                 return Optional.empty();
             }
-            if (ours.isEmpty()) {
-                Output.warn(spec, "--column: " + option.getValue() + " is none of " + OURS + ", nothing");
+            if (!isKnown(ours)) {
+                Output.warn(spec, "--column: " + option.getValue() + " is none of " + OURS + ", " + NOTHING);
                 return Optional.empty();
             }
-            columns.say(headed.get(0), ours.get());
+            columns.say(headed.get(0), heading(ours));
         }
         List<Integer> asked = columns.unclear().stream()
                 .filter(column -> options.keySet().stream()
@@ -57,14 +59,20 @@ record ColumnQuestions(Optional<Prompts> prompts, CommandSpec spec) {
                     "What is " + columns.heading(column) + ", like '" + columns.first(column) + "'? (" + OURS
                             + "; Enter if nothing of these)",
                     "");
-            Optional<Optional<Heading>> heading =
-                    answer.isEmpty() ? Optional.of(Optional.empty()) : ImportCommand.heading(answer);
-            if (heading.isPresent()) {
-                columns.say(column, heading.get());
+            if (answer.isEmpty() || isKnown(answer)) {
+                columns.say(column, heading(answer));
                 return;
             }
             people.say("  Write one of " + OURS + ".");
         }
+    }
+
+    private static boolean isKnown(String ours) {
+        return heading(ours).isPresent() || ours.strip().equalsIgnoreCase(NOTHING);
+    }
+
+    private static Optional<Heading> heading(String ours) {
+        return Heading.of(ours.strip().toLowerCase(Locale.ROOT));
     }
 
     private static List<String> understood(TableColumns columns) {
@@ -90,8 +98,6 @@ record ColumnQuestions(Optional<Prompts> prompts, CommandSpec spec) {
     }
 
     private static String headings(TableColumns columns) {
-        return IntStream.range(0, columns.count())
-                .mapToObj(columns::heading)
-                .collect(Collectors.joining(", "));
+        return IntStream.range(0, columns.count()).mapToObj(columns::heading).collect(Collectors.joining(", "));
     }
 }

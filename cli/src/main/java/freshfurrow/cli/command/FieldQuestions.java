@@ -41,7 +41,8 @@ final class FieldQuestions {
     GivenFields fields() {
         prompts.say("");
         prompts.say("The fields. A table of them is soon pasted at the desk instead: freshfurrow desk DIR");
-        prompts.say("A map of them, as a shapefile, KML, KMZ or GeoJSON file, is read in where its name is typed, like farm.shp");
+        prompts.say(
+                "A map of them, as a shapefile, KML, KMZ or GeoJSON file, is read in where its name is typed, like farm.shp");
         while (true) {
             String name = prompts.answer("What do you call a field? (Enter if there is no other)", "");
             if (name.isEmpty()) {

@@ -2,7 +2,6 @@ package freshfurrow.cli.command;
 
 import freshfurrow.app.begin.FieldsText;
 import freshfurrow.app.begin.GivenFields;
-import freshfurrow.app.begin.Heading;
 import freshfurrow.app.begin.Surroundings;
 import freshfurrow.app.begin.UnitSystem;
 import freshfurrow.app.begin.UnusableMap;
@@ -17,7 +16,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -84,7 +82,8 @@ final class ImportCommand implements Callable<Integer> {
             List<String> said = new ArrayList<>(held.said());
             GivenFields fields;
             if (held instanceof FieldImport.Tabular tabular) {
-                Optional<GivenFields> read = new ColumnQuestions(prompts(), spec).fields(new TableColumns(tabular.table()), columns, said);
+                Optional<GivenFields> read =
+                        new ColumnQuestions(prompts(), spec).fields(new TableColumns(tabular.table()), columns, said);
                 if (read.isEmpty()) {
                     return Freshfurrow.PROBLEM;
                 }
@@ -103,20 +102,20 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private int write(GivenFields fields, List<String> said) {
-        Optional<UnitSystem> system = units.or(() -> FieldsText.lacksUnits(fields)
-                ? AreaUnits.guessed(fields, said)
-                : Optional.of(UnitSystem.US));
+        Optional<UnitSystem> system = units.or(
+                () -> FieldsText.lacksUnits(fields) ? AreaUnits.guessed(fields, said) : Optional.of(UnitSystem.US));
         if (system.isEmpty()) {
             Output.warn(
                     spec,
-                    file + ": areas have no unit, and where the fields are does not tell; add --units us for acres or --units metric for hectares");
+                    file
+                            + ": areas have no unit, and where the fields are does not tell; add --units us for acres or --units metric for hectares");
             return Freshfurrow.PROBLEM;
         }
         Surroundings here = new Surroundings(LocalDate.now(ZoneId.systemDefault()), ZoneId.systemDefault());
         FieldsText text = FieldsText.of(fields, system.get(), crop, here);
         Path written = ImportedFile.write(text, file, out, force);
-        List<String> lines = new ArrayList<>(List.of(
-                "Read: " + file + ", " + Figures.count(text.rows().size(), "field", "fields")));
+        List<String> lines = new ArrayList<>(
+                List.of("Read: " + file + ", " + Figures.count(text.rows().size(), "field", "fields")));
         said.forEach(line -> lines.add("  " + line));
         lines.add("Written: " + written);
         if (text.rows().stream().anyMatch(row -> row.crop().isBlank())) {
@@ -130,13 +129,7 @@ final class ImportCommand implements Callable<Integer> {
     /** On a terminal only: in a pipe nobody answers. */
     private Optional<Prompts> prompts() {
         return given.or(() -> Optional.ofNullable(System.console())
-                .map(console -> new Prompts(BeginCommand.input(), spec.commandLine().getOut())));
-    }
-
-    /** What {@code --column} may say of a column. */
-    static Optional<Optional<Heading>> heading(String ours) {
-        return ours.equalsIgnoreCase("nothing")
-                ? Optional.of(Optional.empty())
-                : Heading.of(ours.strip().toLowerCase(Locale.ROOT)).map(Optional::of);
+                .map(console ->
+                        new Prompts(BeginCommand.input(), spec.commandLine().getOut())));
     }
 }

@@ -26,7 +26,9 @@ final class SentFiles {
             answer.set("said", Json.list(held.said()));
             if (held instanceof FieldImport.Drawn drawn) {
                 GivenFields fields = drawn.fields();
-                answer.put("drawn", true).put("map", FieldsText.map(fields)).set("fields", FieldsData.of(fields.rows()));
+                answer.put("drawn", true)
+                        .put("map", FieldsText.map(fields))
+                        .set("fields", FieldsData.of(fields.rows()));
                 return answer;
             }
             throw Unanswered.senseless("The zip holds a table. Unzip it, and take the table that is in it.");

@@ -45,7 +45,8 @@ final class FieldImportTest {
     }
 
     private static List<String> names(FieldImport.Held held) {
-        return ((FieldImport.Drawn) held).fields().rows().stream().map(FieldRow::name).toList();
+        return ((FieldImport.Drawn) held)
+                .fields().rows().stream().map(FieldRow::name).toList();
     }
 
     @Test

@@ -25,8 +25,10 @@ final class MapProjectionTest {
                 read(prj, x, y).fields().shapes().orElseThrow().get(0).at("/coordinates/0/0"), lon, lat, tolerance);
     }
 
-    private static String projected(String name, String geographic, String projection, String unit, Object... parameters) {
-        StringBuilder text = new StringBuilder("PROJCS[\"" + name + "\"," + geographic + ",PROJECTION[\"" + projection + "\"]");
+    private static String projected(
+            String name, String geographic, String projection, String unit, Object... parameters) {
+        StringBuilder text =
+                new StringBuilder("PROJCS[\"" + name + "\"," + geographic + ",PROJECTION[\"" + projection + "\"]");
         for (int i = 0; i < parameters.length; i += 2) {
             text.append(",PARAMETER[\"" + parameters[i] + "\"," + parameters[i + 1] + "]");
         }
@@ -50,14 +52,21 @@ final class MapProjectionTest {
                 geographic("Clarke_alone", "\"Clarke_1866\",6378206.4,294.9786982"),
                 "Lambert_Conformal_Conic",
                 US_FEET,
-                "False_Easting", 2000000,
-                "False_Northing", 0,
-                "Central_Meridian", -99,
-                "Standard_Parallel_1", 28 + 23 / 60.0,
-                "Standard_Parallel_2", 30 + 17 / 60.0,
-                "Latitude_Of_Origin", 27 + 50 / 60.0);
+                "False_Easting",
+                2000000,
+                "False_Northing",
+                0,
+                "Central_Meridian",
+                -99,
+                "Standard_Parallel_1",
+                28 + 23 / 60.0,
+                "Standard_Parallel_2",
+                30 + 17 / 60.0,
+                "Latitude_Of_Origin",
+                27 + 50 / 60.0);
 
-        // 28 30 N, 96 00 W is E 2,963,503.91, N 254,759.80 US survey feet; on its own ellipsoid, which is taken for the Earth
+        // 28 30 N, 96 00 W is E 2,963,503.91, N 254,759.80 US survey feet; on its own ellipsoid, which is taken for the
+        // Earth
         assertThat(read(prj, 2_963_503.91, 254_759.80).said().get(0))
                 .isEqualTo("By the .prj file, its coordinates are of Texas South Central, in US survey feet. "
                         + "Its datum is taken as if it were WGS84, so that places may be off by 100 m or more.");
@@ -72,11 +81,16 @@ final class MapProjectionTest {
                 geographic("Airy_alone", "\"Airy_1830\",6377563.396,299.32496"),
                 "Transverse_Mercator",
                 METRES,
-                "False_Easting", 400000,
-                "False_Northing", -100000,
-                "Central_Meridian", -2,
-                "Scale_Factor", 0.9996012717,
-                "Latitude_Of_Origin", 49);
+                "False_Easting",
+                400000,
+                "False_Northing",
+                -100000,
+                "Central_Meridian",
+                -2,
+                "Scale_Factor",
+                0.9996012717,
+                "Latitude_Of_Origin",
+                49);
 
         assertCorner(prj, 577_274.99, 69_740.50, 0.5, 50.5, HUNDREDTH_OF_A_METRE);
     }
@@ -89,11 +103,16 @@ final class MapProjectionTest {
                 WGS84,
                 "Transverse_Mercator",
                 METRES,
-                "False_Easting", 500000.0,
-                "False_Northing", 0.0,
-                "Central_Meridian", -99.0,
-                "Scale_Factor", 0.9996,
-                "Latitude_Of_Origin", 0.0);
+                "False_Easting",
+                500000.0,
+                "False_Northing",
+                0.0,
+                "Central_Meridian",
+                -99.0,
+                "Scale_Factor",
+                0.9996,
+                "Latitude_Of_Origin",
+                0.0);
 
         assertCorner(prj, 500_000, 0, -99, 0, HUNDREDTH_OF_A_METRE);
         assertThat(read(prj, 500_000, 0).said().get(0))
@@ -108,11 +127,16 @@ final class MapProjectionTest {
                 WGS84,
                 "Mercator_Auxiliary_Sphere",
                 METRES,
-                "False_Easting", 0.0,
-                "False_Northing", 0.0,
-                "Central_Meridian", 0.0,
-                "Standard_Parallel_1", 0.0,
-                "Auxiliary_Sphere_Type", 0.0);
+                "False_Easting",
+                0.0,
+                "False_Northing",
+                0.0,
+                "Central_Meridian",
+                0.0,
+                "Standard_Parallel_1",
+                0.0,
+                "Auxiliary_Sphere_Type",
+                0.0);
 
         assertCorner(prj, -97 * 6_378_137 * Math.PI / 180, 0, -97, 0, HUNDREDTH_OF_A_METRE);
     }
@@ -170,6 +194,7 @@ final class MapProjectionTest {
 
     @Test
     void coordinatesThatAreNowhereAreRefused() {
-        assertThatThrownBy(() -> read(WGS84, 650_000, 4_540_000)).hasMessageContaining("is nowhere on earth by its .prj file");
+        assertThatThrownBy(() -> read(WGS84, 650_000, 4_540_000))
+                .hasMessageContaining("is nowhere on earth by its .prj file");
     }
 }

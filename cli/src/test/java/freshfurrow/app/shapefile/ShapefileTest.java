@@ -23,8 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** By 'ESRI Shapefile Technical Description' (ESRI white paper, July 1998), from memory, and hand-made bytes. */
 final class ShapefileTest {
-    private static final byte[] TWO = ShpBytes.polygons(List.of(
-            List.of(ShpBytes.square(-97, 41, 0.01)), List.of(ShpBytes.square(-96.9, 41, 0.01))));
+    private static final byte[] TWO = ShpBytes.polygons(
+            List.of(List.of(ShpBytes.square(-97, 41, 0.01)), List.of(ShpBytes.square(-96.9, 41, 0.01))));
 
     private static Shapefile read(byte[] shp) throws UnusableMap {
         return Shapefile.read(shp, Optional.empty(), Optional.empty(), Optional.empty());
@@ -48,8 +48,8 @@ final class ShapefileTest {
         String zero = "0000000000000000";
         String two = "0000000000000040";
         String header = "0000270a" + "00000000".repeat(5) + "0000006e" + "e8030000" + "05000000" + zero.repeat(8);
-        String record = "00000001" + "00000038" + "05000000" + zero + zero + two + two + "01000000" + "04000000" + "00000000"
-                + zero + zero + zero + two + two + zero + zero + zero;
+        String record = "00000001" + "00000038" + "05000000" + zero + zero + two + two + "01000000" + "04000000"
+                + "00000000" + zero + zero + zero + two + two + zero + zero + zero;
         byte[] file = HexFormat.of().parseHex(header + record);
         assertThat(file).hasSize(220);
 
@@ -59,8 +59,8 @@ final class ShapefileTest {
 
     @Test
     void holesAreInTheirOuterRingsAndTurnTheOtherWay() throws Exception {
-        Shapefile read = read(ShpBytes.polygons(List.of(List.of(
-                ShpBytes.square(10, 50, 1), ShpBytes.square(12, 50, 1), ShpBytes.hole(12.2, 50.2, 0.1)))));
+        Shapefile read = read(ShpBytes.polygons(List.of(
+                List.of(ShpBytes.square(10, 50, 1), ShpBytes.square(12, 50, 1), ShpBytes.hole(12.2, 50.2, 0.1)))));
 
         JsonNode shape = shape(read, 0);
         assertThat(shape.path("type").asText()).isEqualTo("MultiPolygon");
@@ -79,8 +79,8 @@ final class ShapefileTest {
 
     @Test
     void theTableTellsOfEachShapeAndNullShapesAreLeftOut() throws Exception {
-        byte[] shapes = ShpBytes.polygons(List.of(
-                List.of(ShpBytes.square(-97, 41, 0.01)), List.of(), List.of(ShpBytes.square(-96, 41, 0.01))));
+        byte[] shapes = ShpBytes.polygons(
+                List.of(List.of(ShpBytes.square(-97, 41, 0.01)), List.of(), List.of(ShpBytes.square(-96, 41, 0.01))));
         byte[] table = ShpBytes.table(
                 List.of("FIELD_NAME", "CROP", "ACRES"),
                 List.of(List.of("North forty", "corn", "40"), List.of("ghost", "", ""), List.of("Süd", "soy", "80")));
@@ -98,7 +98,8 @@ final class ShapefileTest {
 
     @Test
     void aTableOfWindows1252IsRead() throws Exception {
-        byte[] table = ShpBytes.table(List.of("NAME"), List.of(List.of("Süd"), List.of("Ost")), Charset.forName("windows-1252"));
+        byte[] table = ShpBytes.table(
+                List.of("NAME"), List.of(List.of("Süd"), List.of("Ost")), Charset.forName("windows-1252"));
 
         assertThat(read(TWO, table).fields().rows().get(0).name()).isEqualTo("Süd");
         assertThat(Shapefile.read(TWO, Optional.of(table), Optional.of("1252"), Optional.empty())
@@ -123,14 +124,16 @@ final class ShapefileTest {
 
         assertThatThrownBy(() -> read(TWO, table))
                 .isInstanceOf(UnusableMap.class)
-                .hasMessage("The table of the shapefile (.dbf) has 1 rows for 2 shapes: they are not of one shapefile. Save it again.");
+                .hasMessage(
+                        "The table of the shapefile (.dbf) has 1 rows for 2 shapes: they are not of one shapefile. Save it again.");
     }
 
     @Test
     void metresWithoutAProjectionAreRefused() {
         byte[] metres = ShpBytes.polygons(List.of(List.of(ShpBytes.square(650_000, 4_540_000, 400))));
 
-        assertThatThrownBy(() -> read(metres)).hasMessageContaining("are not degrees, and no .prj file says what they are");
+        assertThatThrownBy(() -> read(metres))
+                .hasMessageContaining("are not degrees, and no .prj file says what they are");
     }
 
     @Test
@@ -139,7 +142,8 @@ final class ShapefileTest {
         ByteBuffer.wrap(points).order(ByteOrder.LITTLE_ENDIAN).putInt(32, 1);
 
         assertThatThrownBy(() -> read(points)).hasMessageContaining("shapes of type 1, such as points or lines");
-        assertThatThrownBy(() -> read(ShpBytes.polygons(List.of(List.of())))).hasMessage("The shapefile has no polygon in it.");
+        assertThatThrownBy(() -> read(ShpBytes.polygons(List.of(List.of()))))
+                .hasMessage("The shapefile has no polygon in it.");
     }
 
     /** Counts of 2^31 - 1 shapes, parts, points or rows must not be believed. */
@@ -148,7 +152,9 @@ final class ShapefileTest {
     void hugeCountsAreNotBelieved(int at) {
         for (int count : new int[] {Integer.MAX_VALUE, Integer.MIN_VALUE, -1, 1 << 28}) {
             byte[] shp = TWO.clone();
-            ByteBuffer.wrap(shp).order(at == 104 ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN).putInt(at, count);
+            ByteBuffer.wrap(shp)
+                    .order(at == 104 ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN)
+                    .putInt(at, count);
 
             assertThatThrownBy(() -> read(shp)).isInstanceOf(UnusableMap.class);
         }

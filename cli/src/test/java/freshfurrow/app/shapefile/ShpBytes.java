@@ -19,7 +19,8 @@ public final class ShpBytes {
             bytes += 8 + content(rings);
         }
         ByteBuffer file = ByteBuffer.allocate(bytes);
-        // Table 1: file code 9994 at 0, length in 16-bit words at 24, both big-endian; version 1000 at 28, shape type at 32, little-endian
+        // Table 1: file code 9994 at 0, length in 16-bit words at 24, both big-endian; version 1000 at 28, shape type
+        // at 32, little-endian
         file.order(ByteOrder.BIG_ENDIAN).putInt(0, 9994).putInt(24, bytes / 2);
         file.order(ByteOrder.LITTLE_ENDIAN).putInt(28, 1000).putInt(32, 5);
         file.position(HEADER);
@@ -53,17 +54,29 @@ public final class ShpBytes {
     private static int content(List<List<double[]>> rings) {
         return rings.isEmpty()
                 ? 4
-                : 44 + 4 * rings.size() + rings.stream().mapToInt(ring -> 16 * ring.size()).sum();
+                : 44
+                        + 4 * rings.size()
+                        + rings.stream().mapToInt(ring -> 16 * ring.size()).sum();
     }
 
     /** A ring around a square, clockwise as outer rings are. */
     public static List<double[]> square(double west, double south, double side) {
-        return List.of(new double[] {west, south}, new double[] {west, south + side}, new double[] {west + side, south + side}, new double[] {west + side, south}, new double[] {west, south});
+        return List.of(
+                new double[] {west, south},
+                new double[] {west, south + side},
+                new double[] {west + side, south + side},
+                new double[] {west + side, south},
+                new double[] {west, south});
     }
 
     /** The same the other way around, as holes are. */
     static List<double[]> hole(double west, double south, double side) {
-        return List.of(new double[] {west, south}, new double[] {west + side, south}, new double[] {west + side, south + side}, new double[] {west, south + side}, new double[] {west, south});
+        return List.of(
+                new double[] {west, south},
+                new double[] {west + side, south},
+                new double[] {west + side, south + side},
+                new double[] {west, south + side},
+                new double[] {west, south});
     }
 
     /** A table with columns of text, 12 bytes each. */
@@ -74,7 +87,8 @@ public final class ShpBytes {
     static byte[] table(List<String> columns, List<List<String>> rows, Charset charset) {
         int headerBytes = 32 + 32 * columns.size() + 1;
         int rowBytes = 1 + 12 * columns.size();
-        ByteBuffer file = ByteBuffer.allocate(headerBytes + rows.size() * rowBytes + 1).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer file =
+                ByteBuffer.allocate(headerBytes + rows.size() * rowBytes + 1).order(ByteOrder.LITTLE_ENDIAN);
         file.put((byte) 3).put(new byte[] {99, 1, 1}).putInt(rows.size());
         file.putShort((short) headerBytes).putShort((short) rowBytes);
         for (int i = 0; i < columns.size(); i++) {

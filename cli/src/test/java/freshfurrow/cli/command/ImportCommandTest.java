@@ -29,7 +29,8 @@ final class ImportCommandTest {
         PrintWriter printed = new PrintWriter(out);
         PrintWriter said = new PrintWriter(err);
         int code = Freshfurrow.run(printed, said, all);
-        return new Result(code, out.toString().replace(folder + "/", ""), err.toString().replace(folder + "/", ""));
+        return new Result(
+                code, out.toString().replace(folder + "/", ""), err.toString().replace(folder + "/", ""));
     }
 
     private Result answering(String answers, Object... arguments) {
@@ -40,7 +41,8 @@ final class ImportCommandTest {
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err));
         int code = line.execute(List.of(arguments).stream().map(String::valueOf).toArray(String[]::new));
-        return new Result(code, out.toString().replace(folder + "/", ""), err.toString().replace(folder + "/", ""));
+        return new Result(
+                code, out.toString().replace(folder + "/", ""), err.toString().replace(folder + "/", ""));
     }
 
     private Path table(String text) throws IOException {
@@ -91,9 +93,22 @@ final class ImportCommandTest {
         Path farm = table("PADDK,EXTENT,WHAT\nNorth,40,corn\n");
 
         assertThat(run("import", farm))
-                .isEqualTo(new Result(1, "", "no column seems to be about the name of fields; say which with --column THEIRS=name; "
-                        + "the headings are PADDK, EXTENT, WHAT\n"));
-        Result said = run("import", farm, "--column", "paddk=name", "--column", "EXTENT=area", "--column", "WHAT=crop", "--units", "metric");
+                .isEqualTo(new Result(
+                        1,
+                        "",
+                        "no column seems to be about the name of fields; say which with --column THEIRS=name; "
+                                + "the headings are PADDK, EXTENT, WHAT\n"));
+        Result said = run(
+                "import",
+                farm,
+                "--column",
+                "paddk=name",
+                "--column",
+                "EXTENT=area",
+                "--column",
+                "WHAT=crop",
+                "--units",
+                "metric");
         assertThat(said.out()).contains("PADDK is name", "EXTENT is area", "no column for: lat, lon");
         assertThat(folder.resolve("fields.csv")).hasContent("id,name,area (ha),lat,lon,crop\nNorth,North,40,,,corn\n");
     }
@@ -147,7 +162,8 @@ final class ImportCommandTest {
     @Test
     void aShapefileBecomesAMapThatASeasonReads() throws IOException {
         Files.write(folder.resolve("farm.shp"), ShpBytes.polygons(List.of(List.of(ShpBytes.square(-97, 41, 0.005)))));
-        Files.write(folder.resolve("farm.dbf"), ShpBytes.table(List.of("NAME", "OWNER"), List.of(List.of("North", "us"))));
+        Files.write(
+                folder.resolve("farm.dbf"), ShpBytes.table(List.of("NAME", "OWNER"), List.of(List.of("North", "us"))));
         Result result = run("import", folder.resolve("farm.shp"), "--crop", "corn");
 
         assertThat(result.out())
@@ -155,7 +171,9 @@ final class ImportCommandTest {
                         "There is no .prj file with it: its coordinates look like degrees",
                         "Of its table, NAME is name; left out: OWNER. Areas and places come from the drawing.",
                         "Written: fields.geojson");
-        assertThat(folder.resolve("fields.geojson")).content().contains("\"id\":\"North\",\"name\":\"North\",\"crop\":\"corn\"");
+        assertThat(folder.resolve("fields.geojson"))
+                .content()
+                .contains("\"id\":\"North\",\"name\":\"North\",\"crop\":\"corn\"");
         assertThat(run("import", folder.resolve("farm.dbf")).err())
                 .isEqualTo("farm.dbf: That is a part of a shapefile. Name the .shp file beside it.\n");
     }
