@@ -44,29 +44,57 @@ async function look() {
   const next = await tell("/api/begin/look", state);
   if (mine !== turn || !main) return;
   answer = next;
+  known.units[state.units] = answer.questions;
   tellState();
 }
 
-// A problem of another step, with the step where it can be mended.
-function atItsStep(problem) {
-  const key = problem.path.split(/[.[]/)[0];
-  const [, title] = steps.find(([id, , keys]) => id === key || keys.includes(key)) || steps.find(([id]) => id === "season");
-  return `${title}: ${problem.path}: ${problem.reason}; ${problem.remedy}`;
+// The step at which a problem can be mended.
+function stepOf({ field, file, path }) {
+  const key = field !== "" || file !== "season.yaml" ? "fields" : path.split(/[.[]/)[0];
+  return steps.find(([id, , keys]) => id === key || keys.includes(key)) || steps.find(([id]) => id === "season");
+}
+
+const atItsStep = (problem) => `${[stepOf(problem)[1], problem.field, problem.path].filter((part) => part !== "").join(": ")}: ${problem.reason}; ${problem.remedy}`;
+
+function tellUnusable(unusable) {
+  const steps = new Map();
+  unusable.forEach((problem) => steps.set(stepOf(problem), (steps.get(stepOf(problem)) || 0) + 1));
+  main.querySelectorAll("[data-step] .wrong").forEach((place) => { place.textContent = ""; });
+  steps.forEach((count, [id]) => { main.querySelector(`[data-step=${id}] .wrong`).textContent = ` (${count} wrong)`; });
+  const where = Array.from(steps, ([[, title], count]) => `${count} at ${title}`).join(", ");
+  return unusable.length === 0 ? null : make("p", { id: "begin-unusable", class: "readout telling" },
+    `${unusable.length === 1 ? "1 answer cannot be used" : `${unusable.length} answers cannot be used`}: ${where}.`);
+}
+
+// What is usual changes with the answers: dates follow those of the season.
+function tellUsual() {
+  main.querySelectorAll("[data-usual]").forEach((help) => {
+    const [key, name] = help.dataset.usual.split(".");
+    const question = section(key).questions.find((one) => one.key === name);
+    help.textContent = usual(question);
+    const input = help.parentElement.querySelector("input[data-path]");
+    if (input && question.usual) input.placeholder = question.usual;
+  });
 }
 
 function tellState() {
   const { missing, problems, sums } = answer;
   const places = Array.from(main.querySelectorAll("[data-path]"));
-  const rest = problems.filter((problem) => !places.some((element) => problem.path === element.dataset.path || problem.path.startsWith(`${element.dataset.path}.`)));
+  const path = (element) => (element.dataset.crop ? `crops.${answer.crops[element.dataset.crop] || element.dataset.crop}.window` : element.dataset.path);
+  const isAt = (problem, element) => problem.path === path(element) || problem.path.startsWith(`${path(element)}.`);
+  const unusable = problems.filter((problem) => problem.unusable);
+  const rest = (missing.length > 0 ? unusable : problems).filter((problem) => !places.some((element) => isAt(problem, element)));
+  tellUsual();
   places.forEach((element) => {
-    const its = element.value === "" ? [] : problems.filter((problem) => problem.path === element.dataset.path || problem.path.startsWith(`${element.dataset.path}.`));
+    const its = element.value === "" ? [] : unusable.filter((problem) => isAt(problem, element));
     element.parentElement.querySelector(".problem").textContent = its.map((problem) => `${problem.reason}; ${problem.remedy}`).join(" ");
     if (its.length > 0) element.setAttribute("aria-invalid", "true"); else element.removeAttribute("aria-invalid");
   });
   fill(main.querySelector("#begin-missing"),
     missing.length > 0 ? make("p", { class: "readout telling" }, `Still missing: ${missing.join("; ")}.`) : null,
     missing.length === 0 && problems.length === 0 ? make("p", { class: "aside" }, "Nothing is missing.") : null,
-    missing.length === 0 ? problemList(rest.map(atItsStep)) : null);
+    tellUnusable(unusable),
+    problemList(rest.map(atItsStep)));
   fill(main.querySelector("#begin-sums"), sums ? make("details", {}, make("summary", {}, "The season in sums"),
     make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "The season in sums" }, sums.join("\n"))) : null);
   const text = main.querySelector("#begin-text");
@@ -78,13 +106,15 @@ function days(entry, question, id) {
   const [first, last] = (entry.typed[question.key] || "").split(" to ");
   const [from, to] = [first, last].map((day, i) => make("input", { type: "date", id: `${id}-${i}`, "aria-label": `${entry.id}, ${i === 0 ? "first" : "last"} day` , value: day || "" }));
   const both = () => {
-    entry.typed[question.key] = from.value && to.value ? `${from.value} to ${to.value}` : "";
+    entry.typed[question.key] = from.value || to.value ? `${from.value} to ${to.value}` : "";
     changed();
   };
   from.addEventListener("change", both);
   to.addEventListener("change", both);
-  return make("span", { class: "window" }, from, make("span", {}, "to"), to);
+  return make("span", { class: "window", "data-path": question.path.replace("?", entry.id), "data-crop": entry.id }, from, make("span", {}, "to"), to);
 }
+
+const usual = ({ usual: value, note }) => (value ? note.replace(/^default/, `Default ${value}`) : note);
 
 function input(key, entry, question) {
   const path = question.path.replace("?", entry.id);
@@ -105,9 +135,8 @@ function input(key, entry, question) {
     });
   }
   element.setAttribute("aria-describedby", `${id}-help`);
-  const usual = question.usual ? question.note.replace(/^default/, `Default ${question.usual}`) : question.note;
   return make("div", { class: "entry" }, make("label", { for: question.form === "window" ? `${id}-0` : id }, question.words), element,
-    make("p", { class: "problem", role: "alert" }), make("p", { class: "help", id: `${id}-help` }, usual));
+    make("p", { class: "problem", role: "alert" }), make("p", { class: "help", id: `${id}-help`, "data-usual": `${key}.${question.key}` }, usual(question)));
 }
 
 function entry(one, each) {
@@ -184,7 +213,7 @@ function draw() {
   const [id, title] = steps[shown];
   fill(main, make("h2", {}, "Begin a season"),
     make("div", { class: "chips", role: "group", "aria-label": "Steps" }, ...steps.map(([key, name], i) => make("button",
-      { type: "button", "data-step": key, "aria-pressed": String(i === shown), onclick: () => go(i) }, `${i + 1} ${name}`))),
+      { type: "button", "data-step": key, "aria-pressed": String(i === shown), onclick: () => go(i) }, `${i + 1} ${name}`, make("span", { class: "wrong" })))),
     make("h3", { tabindex: -1 }, title), ...content(),
     make("div", { class: "tools" },
       shown > 0 ? make("button", { type: "button", id: "step-back", onclick: () => go(shown - 1) }, "Back") : null,

@@ -1,7 +1,7 @@
 // The fields of a season that is begun: rows of a table, typed, pasted from a spreadsheet, or out of a file.
 import { tell } from "/desk/server.js";
 import { make, fill, attempt, problemList, say } from "/desk/make.js";
-import { blankMap, position } from "/desk/beginMap.js";
+import { blankMap, degrees, position } from "/desk/beginMap.js";
 
 const columns = [["name", "Name"], ["id", "Id"], ["area", "Area"], ["crop", "Crop"], ["lat", "Latitude"], ["lon", "Longitude"]];
 const headings = [["", "nothing"], ...columns, ["drainage", "Drainage"]];
@@ -98,7 +98,7 @@ export function fieldsStep({ state, changed, redraw }) {
 
   const at = position((state.entries.places[0].typed || {}).at);
   const marks = [...(at ? [{ name: "yard", ...at }] : []),
-    ...state.fields.filter((field) => field.lat !== "" && field.lon !== "").map((field) => ({ name: field.name || field.id, lat: Number(field.lat), lon: Number(field.lon) }))];
+    ...state.fields.filter((field) => field.lat !== "" && field.lon !== "").map((field) => ({ name: field.name || field.id, lat: degrees(field.lat), lon: degrees(field.lon) }))];
   return [
     make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Fields" }, make("table", { id: "field-rows" },
       make("thead", {}, make("tr", {}, ...columns.map(([, name]) => make("th", { scope: "col" }, name)), make("td", {}))),

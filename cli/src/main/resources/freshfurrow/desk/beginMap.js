@@ -8,9 +8,15 @@ const widest = 400; // km
 const kmPerDegree = 111.32; // of latitude; enough for a drawing
 const bars = { us: { name: "mi", km: 1.609344 }, metric: { name: "km", km: 1 } };
 
+// Degrees have no thousands, so a comma parts their decimals.
+export const degrees = (text) => Number(text.replace(/^([+-]?\d{1,3}),(\d+)$/, "$1.$2"));
+
 export function position(text) {
-  const match = /^\s*([+-]?\d{1,3}(?:\.\d+)?)\s*[,;\s]\s*([+-]?\d{1,3}(?:\.\d+)?)\s*$/.exec(text || "");
-  return match && Math.abs(match[1]) <= 90 && Math.abs(match[2]) <= 180 ? { lat: Number(match[1]), lon: Number(match[2]) } : null;
+  const match = /^\s*([+-]?\d{1,3}(?:\.\d+)?)\s*[,;\s]\s*([+-]?\d{1,3}(?:\.\d+)?)\s*$/.exec(text || "")
+    || /^\s*([+-]?\d{1,3},\d+)\s*(?:[;\s]|,\s)\s*([+-]?\d{1,3},\d+)\s*$/.exec(text || "");
+  if (!match) return null;
+  const [lat, lon] = [degrees(match[1]), degrees(match[2])];
+  return Math.abs(lat) <= 90 && Math.abs(lon) <= 180 ? { lat, lon } : null;
 }
 
 // "marks" are {name, lat, lon}; "picked" is called with {lat, lon} where somebody clicks.

@@ -6,6 +6,11 @@ public record FieldRow(String id, String name, String area, String lat, String l
         return (id + name + area + lat + lon + crop + drainage).isBlank();
     }
 
+    /** What people call it: its name, or its id where it has none. */
+    public String label() {
+        return name.isBlank() ? id : name;
+    }
+
     FieldRow withId(String other) {
         return new FieldRow(other, name, area, lat, lon, crop, drainage);
     }

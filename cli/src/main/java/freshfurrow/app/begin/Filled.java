@@ -4,13 +4,9 @@ package freshfurrow.app.begin;
  * A value as it comes to stand in the file.
  *
  * @param text as the season file has it; empty where there is none
- * @param note why it stands there, where nobody answered; empty for an answer
+ * @param note why it stands there, where nobody answered, or what an answer lacks; empty for a whole answer
  */
 public record Filled(String text, String note) {
-    static Filled answered(String text) {
-        return new Filled(text, "");
-    }
-
     public boolean isThere() {
         return !text.isEmpty();
     }

@@ -3,6 +3,7 @@ package freshfurrow.app.begin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** What a season needs and nobody answered. */
@@ -17,6 +18,15 @@ final class Missing {
         if (isNowhere(entries)) {
             missing.add("where the yard is");
         }
+        entries.get(Section.CROPS).values().forEach(crop -> lackedEnd(crop)
+                .ifPresent(end -> missing.add("the " + end + " of the window of " + Names.name(crop.id()))));
+        missing.addAll(ofFields(rows, answers));
+        return missing;
+    }
+
+    /** Of those, what fields lack. */
+    static List<String> ofFields(List<FieldRow> rows, Answers answers) {
+        List<String> missing = new ArrayList<>();
         if (rows.isEmpty()) {
             missing.add("fields");
         }
@@ -29,17 +39,24 @@ final class Missing {
         return missing;
     }
 
-    /** Whether nobody said where machines start. */
-    static boolean isNowhere(Map<Section, Map<String, Entry>> entries) {
+    private static boolean isNowhere(Map<Section, Map<String, Entry>> entries) {
         Question at = Section.PLACES.questions().get(0);
         return entries.get(Section.PLACES).values().stream()
                 .allMatch(entry -> entry.answer(at).isEmpty());
     }
 
+    /** The end that the window of a crop lacks; empty when it has both, or none, for which the season's are taken. */
+    static Optional<String> lackedEnd(Entry crop) {
+        return Section.CROPS.questions().stream()
+                .flatMap(question -> crop.answer(question).stream()
+                        .flatMap(typed -> TypedAnswer.lackedEnd(question, typed).stream()))
+                .findFirst();
+    }
+
     private static void add(List<String> missing, String what, List<FieldRow> rows, Function<FieldRow, String> value) {
         List<String> without = rows.stream()
                 .filter(row -> value.apply(row).isBlank())
-                .map(FieldRow::id)
+                .map(FieldRow::label)
                 .toList();
         if (without.isEmpty()) {
             return;

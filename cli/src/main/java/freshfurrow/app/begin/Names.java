@@ -1,6 +1,7 @@
 package freshfurrow.app.begin;
 
 import freshfurrow.model.text.Formula;
+import freshfurrow.model.text.PlainLetters;
 import freshfurrow.model.text.Unseen;
 import java.util.HashSet;
 import java.util.Locale;
@@ -31,9 +32,15 @@ final class Names {
         return cut(name, LONGEST_NAME).strip();
     }
 
-    /** Letters, digits, - and _, of which it starts with one of the first two; empty when nothing is left. */
+    /**
+     * Letters without marks, digits, - and _, of which it starts with one of the first two, and never two hyphens in a row; empty when
+     * nothing is left, or letters of another script would be.
+     */
     static String id(String typed) {
-        String id = typed.strip().replaceAll("[^A-Za-z0-9_-]+", "-").replaceAll("^[-_]+", "");
+        String id = PlainLetters.of(typed)
+                .orElse("")
+                .replaceAll("[^A-Za-z0-9_]+", "-")
+                .replaceAll("^[-_]+", "");
         return cut(id, LONGEST_ID).replaceAll("-+$", "");
     }
 

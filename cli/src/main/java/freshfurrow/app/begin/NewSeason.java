@@ -4,11 +4,13 @@ import freshfurrow.model.read.Problem;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.read.tree.TextFile;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The files of a season that is begun, which are on no disk yet.
@@ -16,51 +18,97 @@ import java.util.stream.Stream;
  * @param text of the season file
  * @param fieldsName name of the file of the fields
  * @param fieldsText what that one holds
+ * @param rows the fields as they stand in it
  * @param missing what nobody answered and nothing can be taken for
+ * @param unusable what is wrong with answers that were given
  * @param reading the season as it will be read, or all that is wrong with it or missing
  */
-public record NewSeason(String text, String fieldsName, String fieldsText, List<String> missing, Reading reading) {
+public record NewSeason(
+        String text,
+        String fieldsName,
+        String fieldsText,
+        List<FieldRow> rows,
+        List<String> missing,
+        List<Problem> unusable,
+        Reading reading) {
+    /** In tables and maps alike: each field has a line of its own below the first. */
+    private static final int FIRST_FIELD_LINE = 2;
+
     /** What the season file is called, where nobody gave it a name. */
     public static final String FILE_NAME = "season.yaml";
 
     public NewSeason {
+        rows = List.copyOf(rows);
         missing = List.copyOf(missing);
+        unusable = List.copyOf(unusable);
     }
 
     /** The season that answers make. */
     public static NewSeason of(Answers answers, Surroundings here) {
+        CropIds crops = CropIds.of(answers);
         Map<Section, Map<String, Entry>> entries = new LinkedHashMap<>();
         for (Section section : Section.values()) {
-            entries.put(section, named(section, answers.of(section)));
+            entries.put(
+                    section,
+                    section == Section.CROPS
+                            ? crops(crops, answers.of(section))
+                            : named(section, answers.of(section)));
         }
         Names.Taken taken = new Names.Taken();
         entries.get(Section.PLACES).keySet().forEach(taken::free);
         entries.get(Section.WATER).keySet().forEach(taken::free);
-        List<String> crops = crops(answers);
-        crops.forEach(crop -> entries.get(Section.CROPS).putIfAbsent(crop, new Entry(crop, Map.of())));
         List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, crops);
         FieldsFile fields = FieldsFile.of(rows, answers.fields().shapes(), answers.units());
-        List<String> missing = new ArrayList<>(Missing.of(entries, rows, answers));
         String text = new SeasonWriter(answers, Defaults.of(answers, here), entries, fields).text();
         Reading reading =
                 SeasonFiles.read(TextFile.of(FILE_NAME, text), List.of(TextFile.of(fields.name(), fields.text())));
-        return new NewSeason(text, fields.name(), fields.text(), missing, reading);
+        return new NewSeason(
+                text,
+                fields.name(),
+                fields.text(),
+                rows,
+                Missing.of(entries, rows, answers),
+                unusable(problems(reading), entries.get(Section.CROPS), rows),
+                reading);
     }
 
-    /** Ids of the crops: those that were answered, those that fields name, or an invented one where there is none. */
-    public static List<String> crops(Answers answers) {
-        List<String> crops = new ArrayList<>();
-        Stream.concat(
-                        answers.of(Section.CROPS).stream().map(entry -> Names.id(entry.id())),
-                        NamedFields.crops(answers.fields().rows()).stream())
-                .filter(crop -> !crop.isEmpty() && crops.stream().noneMatch(crop::equalsIgnoreCase))
-                .forEach(crops::add);
-        return crops.isEmpty() ? List.of(answers.units() == UnitSystem.US ? "corn" : "maize") : crops;
+    /**
+     * The id that each crop has in the file, by its name: crops that were answered, those that fields name, or an invented one where
+     * there is none.
+     */
+    public static Map<String, String> cropIds(Answers answers) {
+        return CropIds.of(answers).byName();
     }
 
     /** None when the season is right. */
     public List<Problem> problems() {
+        return problems(reading);
+    }
+
+    private static List<Problem> problems(Reading reading) {
         return reading instanceof Reading.Invalid invalid ? invalid.problems() : List.of();
+    }
+
+    private static List<Problem> unusable(List<Problem> problems, Map<String, Entry> crops, List<FieldRow> rows) {
+        Question window = Section.CROPS.questions().get(0);
+        Set<String> missing = crops.entrySet().stream()
+                .filter(crop -> Missing.lackedEnd(crop.getValue()).isPresent())
+                .map(crop -> Section.CROPS.path(crop.getKey(), window))
+                .collect(Collectors.toCollection(HashSet::new));
+        if (rows.isEmpty()) {
+            missing.add("fields");
+        }
+        return problems.stream()
+                .filter(problem -> !problem.isOfMissing() && !missing.contains(problem.path()))
+                .toList();
+    }
+
+    /** The field that a problem is about; empty when it is about no single one. */
+    public Optional<FieldRow> fieldOf(Problem problem) {
+        int row = problem.line().orElse(0) - FIRST_FIELD_LINE;
+        return problem.file().equals(fieldsName) && row >= 0 && row < rows.size()
+                ? Optional.of(rows.get(row))
+                : Optional.empty();
     }
 
     /** What is wrong with an answer, or with a value at that path of the season file. */
@@ -79,9 +127,19 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
     public List<Problem> problemsOf(int row, Heading column) {
         return problems().stream()
                 .filter(problem -> problem.file().equals(fieldsName)
-                        && problem.line().orElse(0) == row + 2
+                        && problem.line().orElse(0) == row + FIRST_FIELD_LINE
                         && problem.path().equals(column.key()))
                 .toList();
+    }
+
+    /** Of two spellings of a crop the first answer counts. */
+    private static Map<String, Entry> crops(CropIds crops, List<Entry> given) {
+        Map<String, Entry> named = new LinkedHashMap<>();
+        given.stream()
+                .filter(entry -> !crops.id(entry.id()).isEmpty())
+                .forEach(entry -> named.putIfAbsent(crops.id(entry.id()), entry));
+        crops.ids().forEach(id -> named.putIfAbsent(id, new Entry(id, Map.of())));
+        return named;
     }
 
     private static Map<String, Entry> named(Section section, List<Entry> given) {
@@ -89,9 +147,6 @@ public record NewSeason(String text, String fieldsName, String fieldsText, List<
         Map<String, Entry> named = new LinkedHashMap<>();
         for (Entry entry : given) {
             String id = Names.id(entry.id());
-            if (section == Section.CROPS && named.keySet().stream().anyMatch(id::equalsIgnoreCase)) {
-                continue; // another spelling of the same crop
-            }
             String own = id.isEmpty() ? section.usualId() : id;
             named.put(taken.free(own.isEmpty() ? section.key() : own), entry);
         }

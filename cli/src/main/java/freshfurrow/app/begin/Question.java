@@ -60,9 +60,12 @@ public record Question(
         return usual.range() + (source.equals(COMMON) ? "" : "; " + source);
     }
 
-    /** The range with its source, as it stands beside a figure; empty where there is none. */
+    /** The range with its source, or only an example, as it stands beside a figure; empty where there is none. */
     public String usually(UnitSystem units) {
         String range = usual(units).range();
+        if (usual(units).value().isEmpty()) {
+            return range;
+        }
         return range.isEmpty() ? "" : "usual " + range + (source.isEmpty() ? "" : " (" + source + ")");
     }
 }

@@ -17,7 +17,7 @@ final class Questions {
             Question.of("name", "What do you call this season?", Form.NAME, ""),
             Question.of("first", "Which is its first day?", Form.DATE, ""),
             Question.of("last", "Which is its last day?", Form.DATE, ""),
-            Question.of("timezone", "By which clock do you work? (a time zone, like America/Chicago)", Form.ZONE, ""),
+            Question.of("timezone", "Which time zone do you work in? (like America/Chicago)", Form.ZONE, ""),
             text(
                     "hours",
                     "When do people work? (like 7-12, 12:30-8 pm)",
@@ -180,18 +180,18 @@ final class Questions {
                             "What may the vehicle carry? (leave it empty if you do not know; `check` then gives no caution)",
                             Kind.MASS,
                             "",
-                            "by its plate, like 14000 lb",
+                            "By its plate, like 14000 lb",
                             "",
-                            "by its plate, like 6500 kg")
+                            "By its plate, like 6500 kg")
                     .from(""),
             asked(
                             "bucket",
                             "What does the compost in a full bucket weigh? (leave it empty if you use none)",
                             Kind.MASS,
                             "",
-                            "weigh one, like 25 lb",
+                            "Weigh one, like 25 lb",
                             "",
-                            "weigh one, like 11 kg")
+                            "Weigh one, like 11 kg")
                     .from(""),
             Question.of(
                     "extractAt",
@@ -218,9 +218,9 @@ final class Questions {
                             "How much may be drawn a day? (leave it empty if there is no limit)",
                             Kind.VOLUME,
                             "",
-                            "none, or like 9000 gal",
+                            "None, or like 9000 gal",
                             "",
-                            "none, or like 34000 L")
+                            "None, or like 34000 L")
                     .from(""));
 
     static final List<Question> COMPOST = List.of(

@@ -128,9 +128,7 @@ final class SeasonWriter {
     }
 
     private void fields() {
-        List<String> missing = Missing.of(entries, fields.rows(), answers).stream()
-                .filter(what -> !what.equals("where the yard is"))
-                .toList();
+        List<String> missing = Missing.ofFields(fields.rows(), answers);
         line("");
         line("# A row a field"
                 + (fields.name().endsWith(".csv") ? ", for any spreadsheet." : ", drawn as on the map."));
@@ -152,8 +150,11 @@ final class SeasonWriter {
 
     private Filled filled(Section section, Entry entry, Question question) {
         return entry.answer(question)
-                .map(typed -> Filled.answered(
-                        TypedAnswer.asWritten(question, typed, answers.units()).orElse(typed)))
+                .map(typed -> new Filled(
+                        TypedAnswer.asWritten(question, typed, answers.units()).orElse(typed),
+                        TypedAnswer.lackedEnd(question, typed)
+                                .map(end -> "still missing: its " + end)
+                                .orElse("")))
                 .orElseGet(() -> defaults.of(section, question));
     }
 

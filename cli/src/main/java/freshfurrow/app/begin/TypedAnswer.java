@@ -72,6 +72,18 @@ final class TypedAnswer {
         }
     }
 
+    /** The end that half a window lacks, {@code first day} or {@code last day}; empty for what is no half window. */
+    static Optional<String> lackedEnd(Question question, String typed) {
+        String text = typed.strip();
+        if (question.form() != Form.WINDOW) {
+            return Optional.empty();
+        }
+        if (text.startsWith("to ")) {
+            return Optional.of("first day");
+        }
+        return text.endsWith(" to") ? Optional.of("last day") : Optional.empty();
+    }
+
     private static Optional<String> window(String text, UnitSystem units) {
         String[] days = BETWEEN_DAYS.split(text, -1);
         if (days.length != 2) {

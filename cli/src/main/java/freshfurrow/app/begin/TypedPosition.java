@@ -6,10 +6,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A position in degrees, as maps give it to copy: {@code 41.02, -97.01}, {@code 41.02 N 97.01 W}. */
+/** A position in degrees, as maps give it to copy: {@code 41.02, -97.01}, {@code 41.02 N 97.01 W}, {@code 46,65; 20,15}. */
 public final class TypedPosition {
     private static final String DEGREES = "([+-]?\\d{1,3}(?:\\.\\d+)?)\\s*\\u00b0?\\s*";
     private static final Pattern PAIR = Pattern.compile(DEGREES + "([NS]?)\\s*[,;\\s]\\s*" + DEGREES + "([EW]?)");
+    private static final String DEGREES_WITH_COMMA = "([+-]?\\d{1,3},\\d+)\\s*\\u00b0?\\s*";
+    private static final Pattern PAIR_WITH_COMMAS =
+            Pattern.compile(DEGREES_WITH_COMMA + "([NS]?)\\s*(?:[;\\s]|,\\s)\\s*" + DEGREES_WITH_COMMA + "([EW]?)");
 
     private TypedPosition() {}
 
@@ -23,7 +26,11 @@ public final class TypedPosition {
 
     /** Empty when it is not understood. */
     public static Optional<Position> read(String typed) {
-        Matcher pair = PAIR.matcher(typed.strip().toUpperCase(Locale.ROOT));
+        String text = typed.strip().toUpperCase(Locale.ROOT);
+        return read(PAIR.matcher(text)).or(() -> read(PAIR_WITH_COMMAS.matcher(text)));
+    }
+
+    private static Optional<Position> read(Matcher pair) {
         if (!pair.matches()) {
             return Optional.empty();
         }
@@ -33,7 +40,7 @@ public final class TypedPosition {
     }
 
     private static String signed(String degrees, boolean isOtherWay) {
-        BigDecimal figure = new BigDecimal(degrees);
+        BigDecimal figure = new BigDecimal(degrees.replace(',', '.'));
         return (isOtherWay ? figure.negate() : figure).toPlainString();
     }
 }

@@ -44,7 +44,7 @@ final class DayCommand implements Callable<Integer> {
         GivenPlan given = new GivenPlan(plan);
         DayOfPlan day = date.map(asked -> DayOfPlan.of(given, asked)).orElseGet(() -> DayOfPlan.next(given, today));
         if (date.isEmpty()) {
-            Output.print(spec, DaySheet.chosen(day.day(), today));
+            Output.print(spec, DaySheet.chosen(day.plan(), day.day(), today));
         }
         Output.print(spec, DaySheet.lines(day.plan(), day.day()));
         return Freshfurrow.OK;

@@ -110,7 +110,7 @@ final class Questionnaire {
     private void crops() {
         prompts.say("");
         prompts.say(Section.CROPS.about());
-        for (String crop : NewSeason.crops(now())) {
+        for (String crop : NewSeason.cropIds(now()).keySet()) {
             prompts.say(crop + ":");
             entry(Section.CROPS, crop);
         }
@@ -140,13 +140,18 @@ final class Questionnaire {
             Map<String, String> with = new LinkedHashMap<>(typed);
             with.put(question.key(), answer);
             put(section, others, new Entry(id, with));
-            List<Problem> problems = NewSeason.of(now(), here).problemsAt(section.path(id, question));
+            List<Problem> problems =
+                    NewSeason.of(now(), here).problemsAt(section.path(idInFile(section, id), question));
             if (problems.isEmpty()) {
                 typed.put(question.key(), answer);
                 return;
             }
             problems.forEach(problem -> prompts.say("  " + problem.reason() + "; " + problem.remedy()));
         }
+    }
+
+    private String idInFile(Section section, String id) {
+        return section == Section.CROPS ? NewSeason.cropIds(now()).getOrDefault(id, id) : id;
     }
 
     private String words(Question question) {

@@ -83,7 +83,7 @@ public final class CrewSheets {
                 .text(WorkWords.capital(day.machine().kind().name().toLowerCase(Locale.ROOT)) + " ")
                 .name(day.machine().id())
                 .raw("</h1><p class=\"day\">")
-                .text(Figures.longDay(day.date()))
+                .text(figures.longDay(day.date()))
                 .raw("</p></div><div><p>")
                 .name(plan.season().name())
                 .text(isFilled(day) ? ", tank " + figures.volume(tankL(day)) : "")

@@ -15,9 +15,8 @@ import java.util.Locale;
 public record CrewClock(ClockFace face, LocalDate date) {
     /** What stands above such times. */
     public static final String RULE =
-            "Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.";
+            "Times are rounded to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.";
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE MMM d", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
 
     /** As {@code 7:20 am}. */
@@ -43,9 +42,9 @@ public record CrewClock(ClockFace face, LocalDate date) {
         return text(about.isAfter(limit) ? limit : about);
     }
 
-    /** As {@code Thu Apr 22}. */
+    /** As {@code Thu Apr 22} or {@code Thu 22 Apr}. */
     public String day(LocalDate other) {
-        return DAY.format(other);
+        return new DateText(face).brief(other);
     }
 
     /** Whether an activity is worth a line: a wait that is over in no time is not. */
@@ -54,7 +53,7 @@ public record CrewClock(ClockFace face, LocalDate date) {
     }
 
     private String text(LocalDateTime time) {
-        return clock(time) + (ClockText.isOn(date, time) ? "" : " on " + DAY.format(time));
+        return clock(time) + (ClockText.isOn(date, time) ? "" : " on " + day(time.toLocalDate()));
     }
 
     private String clock(LocalDateTime time) {

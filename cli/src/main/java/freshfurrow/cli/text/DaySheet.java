@@ -56,17 +56,18 @@ public final class DaySheet {
     }
 
     /** Which day was taken, as none was asked for. */
-    public static List<String> chosen(LocalDate date, LocalDate today) {
+    public static List<String> chosen(Plan plan, LocalDate date, LocalDate today) {
+        Figures figures = new Figures(plan.season().units());
         return List.of(
                 date.equals(today)
-                        ? "Today, " + Figures.longDay(today)
-                        : "Today is " + Figures.longDay(today) + ". The next day with work is " + Figures.longDay(date)
+                        ? "Today, " + figures.longDay(today)
+                        : "Today is " + figures.longDay(today) + ". The next day with work is " + figures.longDay(date)
                                 + ".");
     }
 
     private void write() {
         lines.add(RULE);
-        lines.add("DAY SHEET   " + Figures.longDay(date) + "   " + plan.season().name());
+        lines.add("DAY SHEET   " + figures.longDay(date) + "   " + plan.season().name());
         lines.add(RULE);
         List<MixOrder> orders = MixOrder.on(plan, date);
         if (orders.isEmpty() && allActivities(plan).noneMatch(activity -> MachineDay.touches(activity, date))) {
@@ -123,7 +124,11 @@ public final class DaySheet {
         if (day.compostTrips() > 0) {
             parts.add(Figures.count(day.compostTrips(), "compost trip", "compost trips"));
         }
-        return (areaHa > 0 ? "" : "No " + words.noun() + " today; ") + String.join(", ", parts);
+        if (areaHa > 0) {
+            return String.join(", ", parts);
+        }
+        String none = "No " + words.noun() + " today";
+        return parts.isEmpty() ? "No " + words.noun() + " begins today." : none + "; " + String.join(", ", parts);
     }
 
     private void orders(List<MixOrder> orders) {

@@ -15,7 +15,6 @@ import java.util.Locale;
 /** SI figures as people of a season read them, in their units. */
 public record Figures(DisplayUnits units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE uuuu-MM-dd", Locale.ENGLISH);
-    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE, MMMM d, uuuu", Locale.ENGLISH);
 
     /** International inch. */
     private static final double MM_PER_INCH = 25.4;
@@ -103,9 +102,9 @@ public record Figures(DisplayUnits units) {
         return DAY.format(date);
     }
 
-    /** As {@code Tuesday, April 20, 2027}. */
-    public static String longDay(LocalDate date) {
-        return LONG_DAY.format(date);
+    /** As {@code Tuesday, April 20, 2027} or {@code Tuesday 20 April 2027}. */
+    public String longDay(LocalDate date) {
+        return new DateText(units.clock()).full(date);
     }
 
     /** The exact time of day in minutes begun, as {@code 07:05} or {@code 7:05 am}. */

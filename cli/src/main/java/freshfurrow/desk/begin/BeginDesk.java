@@ -2,8 +2,10 @@ package freshfurrow.desk.begin;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import freshfurrow.app.begin.Answers;
 import freshfurrow.app.begin.BegunFiles;
 import freshfurrow.app.begin.DrawnFields;
+import freshfurrow.app.begin.FieldRow;
 import freshfurrow.app.begin.GivenFields;
 import freshfurrow.app.begin.Heading;
 import freshfurrow.app.begin.NewSeason;
@@ -25,6 +27,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Begins a season where there is none. */
@@ -49,7 +52,7 @@ public final class BeginDesk implements Part {
                 .put("begins", by == Role.OWNER && BegunFiles.canBegin(given)));
         routes.get("/api/begin", Role.OWNER, request -> questions());
         routes.post("/api/begin/table", Role.OWNER, MOST_BYTES, (order, by) -> table(order));
-        routes.post("/api/begin/look", Role.OWNER, MOST_BYTES, (order, by) -> state(begun(order)));
+        routes.post("/api/begin/look", Role.OWNER, MOST_BYTES, (order, by) -> state(order));
         routes.post("/api/begin", Role.OWNER, MOST_BYTES, (order, by) -> write(order));
     }
 
@@ -57,7 +60,8 @@ public final class BeginDesk implements Part {
         ObjectNode answer = Json.object();
         ObjectNode units = answer.putObject("units");
         for (UnitSystem system : UnitSystem.values()) {
-            units.set(system.symbol(), QuestionData.of(system, here()));
+            Answers none = new Answers(system, Map.of(), GivenFields.NONE, false);
+            units.set(system.symbol(), QuestionData.of(none, here()));
         }
         return answer;
     }
@@ -99,18 +103,26 @@ public final class BeginDesk implements Part {
         return answer;
     }
 
-    private NewSeason begun(JsonNode order) {
-        return NewSeason.of(TypedAnswers.of(order), here());
+    /** What comes of the answers, and what is usual beside them. */
+    private ObjectNode state(JsonNode order) {
+        Answers answers = TypedAnswers.of(order);
+        ObjectNode state = state(answers, NewSeason.of(answers, here()));
+        state.set("questions", QuestionData.of(answers, here()));
+        return state;
     }
 
-    private static ObjectNode state(NewSeason begun) {
+    private static ObjectNode state(Answers answers, NewSeason begun) {
         ObjectNode state = Json.object().put("text", begun.text());
+        ObjectNode crops = state.putObject("crops");
+        NewSeason.cropIds(answers).forEach(crops::put);
         state.set("missing", Json.list(begun.missing()));
         var problems = state.putArray("problems");
         begun.problems().forEach(problem -> problems.addObject()
                 .put("file", problem.file())
                 .put("line", problem.line().orElse(0))
                 .put("path", problem.path())
+                .put("field", begun.fieldOf(problem).map(FieldRow::label).orElse(""))
+                .put("unusable", begun.unusable().contains(problem))
                 .put("reason", problem.reason())
                 .put("remedy", problem.remedy())
                 .put("text", problem.toString()));
@@ -121,10 +133,11 @@ public final class BeginDesk implements Part {
     }
 
     private JsonNode write(JsonNode order) {
-        NewSeason begun = begun(order);
+        Answers answers = TypedAnswers.of(order);
+        NewSeason begun = NewSeason.of(answers, here());
         List<Path> written = BegunFiles.of(given).write(begun);
         events.tell("begun", Json.object());
-        return state(begun)
+        return state(answers, begun)
                 .set("files", Json.list(written.stream().map(Path::toString).toList()));
     }
 }

@@ -6,20 +6,20 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import freshfurrow.app.begin.Answers;
 import freshfurrow.app.begin.Defaults;
 import freshfurrow.app.begin.Filled;
-import freshfurrow.app.begin.GivenFields;
+import freshfurrow.app.begin.Form;
 import freshfurrow.app.begin.Question;
 import freshfurrow.app.begin.Section;
 import freshfurrow.app.begin.Surroundings;
 import freshfurrow.app.begin.UnitSystem;
 import java.util.Locale;
-import java.util.Map;
 
 /** Questions with what is usual, as pages show them. */
 final class QuestionData {
     private QuestionData() {}
 
-    static ArrayNode of(UnitSystem units, Surroundings here) {
-        Defaults defaults = Defaults.of(new Answers(units, Map.of(), GivenFields.NONE, false), here);
+    /** @param answers of which other things that are usual follow, such as dates */
+    static ArrayNode of(Answers answers, Surroundings here) {
+        Defaults defaults = Defaults.of(answers, here);
         ArrayNode sections = JsonNodeFactory.instance.arrayNode();
         for (Section section : Section.values()) {
             ObjectNode one = sections.addObject()
@@ -28,7 +28,7 @@ final class QuestionData {
                     .put("about", section.about())
                     .put("usualId", section.usualId());
             ArrayNode questions = one.putArray("questions");
-            section.questions().forEach(question -> add(questions, section, question, defaults, units));
+            section.questions().forEach(question -> add(questions, section, question, defaults, answers.units()));
         }
         return sections;
     }
@@ -42,7 +42,7 @@ final class QuestionData {
                 .put("path", section.path("?", question))
                 .put("words", question.words())
                 .put("form", question.form().name().toLowerCase(Locale.ROOT))
-                .put("usual", usual.text())
+                .put("usual", question.form() == Form.WINDOW ? usual.text().replace("/", " to ") : usual.text())
                 .put("note", usual.note().isEmpty() ? question.usually(units) : usual.note());
     }
 }

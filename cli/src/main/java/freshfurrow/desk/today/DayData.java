@@ -56,7 +56,7 @@ final class DayData {
 
     private void write() {
         Season season = work.season();
-        data.put("day", day.toString()).put("name", Figures.longDay(day));
+        data.put("day", day.toString()).put("name", new Figures(season.units()).longDay(day));
         work.now().ifPresent(now -> data.put("now", now.toString()));
         names(season);
         LoggedEntries.write(data.putArray("log"), work, day);

@@ -35,7 +35,11 @@ const figures = (() => {
   const twelveHours = d3.utcFormat("%-I:%M");
   const dayFormat = d3.utcFormat("%a %Y-%m-%d");
   const day = (index) => dayFormat(at(index * DAY_S));
-  const crewDay = d3.utcFormat("%a %b %-d");
+  // in words with the month first where clocks have twelve hours, and the day first elsewhere
+  const inWords = (monthFirst, dayFirst) => d3.utcFormat(isTwelve ? monthFirst : dayFirst);
+  const longDay = inWords("%A, %B %-d, %Y", "%A %-d %B %Y");
+  const shortDay = inWords("%b %-d", "%-d %b");
+  const crewDay = inWords("%a %b %-d", "%a %-d %b");
 
   function clock(time) {
     if (!isTwelve) return twentyFourHours(at(time));
@@ -60,11 +64,11 @@ const figures = (() => {
     count: (number, one, many) => `${number.toLocaleString("en-US")} ${number === 1 ? one : many}`,
     span,
     day,
-    shortDay: (index) => d3.utcFormat("%-d %b")(at(index * DAY_S)),
-    longDay: (index) => d3.utcFormat("%A %-d %B %Y")(at(index * DAY_S)),
+    shortDay: (index) => shortDay(at(index * DAY_S)),
+    longDay: (index) => longDay(at(index * DAY_S)),
     clock,
     time: (time) => `${day(dayOf(time))} ${clock(time)}`,
-    shortTime: (time) => `${d3.utcFormat("%a %-d %b")(at(time))} ${clock(time)}`,
+    shortTime: (time) => `${crewDay(at(time))} ${clock(time)}`,
     hour: (time, last) => (isTwelve ? clock(time).replace(":00", "") : time === last && time % DAY_S === 0 ? "24:00" : clock(time)),
     clockOn: (time, index) => dated(time, index, day(dayOf(time))),
     // as crews read them: the nearest five minutes, and a limit never later than it is

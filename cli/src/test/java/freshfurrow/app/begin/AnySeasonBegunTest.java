@@ -91,7 +91,8 @@ class AnySeasonBegunTest {
                 .map(planter -> {
                     Map<String, String> typed = new LinkedHashMap<>(planter.typed());
                     if (figure(typed, Section.PLANTERS, "tank", units) < mix) {
-                        typed.put("tank", String.format(Locale.ROOT, "%,.0f", Math.ceil(mix)));
+                        String pattern = units == UnitSystem.US ? "%,.0f" : "%.0f";
+                        typed.put("tank", String.format(Locale.ROOT, pattern, Math.ceil(mix)));
                     }
                     return new Entry(planter.id(), typed);
                 })

@@ -1,6 +1,7 @@
 package freshfurrow.app.begin;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import freshfurrow.model.read.Reading;
@@ -102,7 +103,7 @@ final class NewSeasonTest {
                 .doesNotContain("gal", "mph");
         assertThat(begun.fieldsText())
                 .isEqualTo(
-                        "id,name,area (ha),lat,lon,crop,drainage\nber-dem-Hang,Über dem Hang,16.5,48.62,2.29,Silage-maize,well\n");
+                        "id,name,area (ha),lat,lon,crop,drainage\nUber-dem-Hang,Über dem Hang,16.5,48.62,2.29,Silage-maize,well\n");
         assertThat(season(begun).fields().get(0).areaHa()).isEqualTo(16.5);
     }
 
@@ -202,6 +203,91 @@ final class NewSeasonTest {
     }
 
     @Test
+    void halfAWindowIsKeptAndItsOtherEndIsMissing() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(
+                        Section.PLACES,
+                        one("at", "41,-97"),
+                        Section.CROPS,
+                        List.of(
+                                new Entry("szója", Map.of("window", "2027-04-26 to ")),
+                                new Entry("corn", Map.of("window", " to 2027-05-20")))),
+                field("N40", "").withCrop("szója"));
+        assertThat(begun.missing())
+                .containsExactly("the last day of the window of szója", "the first day of the window of corn");
+        assertThat(begun.text())
+                .contains(
+                        "    window: 2027-04-26 to  # still missing: its last day\n",
+                        "    window: to 2027-05-20  # still missing: its first day\n");
+        assertThat(begun.problems()).hasSize(2);
+        assertThat(begun.unusable()).isEmpty();
+    }
+
+    @Test
+    void anAnswerThatCannotBeUsedIsToldFromOneThatIsMissingAndByItsField() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(Section.PLANTERS, one("tank", "soon")),
+                new FieldRow("", "Akácos tag", "", "146.6702", "20.1311", "corn", ""),
+                new FieldRow("", "Nagyrét", "x", "46.6", "20.1", "corn", ""));
+        assertThat(begun.missing()).containsExactly("where the yard is", "the area of Akácos tag");
+        assertThat(begun.unusable())
+                .extracting(problem -> begun.fieldOf(problem).map(FieldRow::label).orElse("-") + ": " + problem.path())
+                .containsExactlyInAnyOrder("-: planters.P1.tank", "Akácos tag: lat", "Nagyrét: area");
+    }
+
+    @Test
+    void aDrawnFieldIsKnownByItsProblemToo() throws UnusableMap {
+        GivenFields drawn = DrawnFields.read("""
+                {"type": "FeatureCollection", "features": [
+                  {"type": "Feature", "properties": {"name": "Nagyrét", "crop": "corn"},
+                    "geometry": {"type": "Polygon", "coordinates": [[[20, 46], [20.01, 46], [20.01, 46.01], [20, 46]]]}},
+                  {"type": "Feature", "properties": {"name": "Kútágas", "crop": "corn"}, "geometry": null}]}
+                """);
+        NewSeason begun = NewSeason.of(
+                new Answers(
+                        UnitSystem.METRIC, Map.of(Section.PLACES, one("at", "46.0, 20.0")), drawn, false),
+                HERE);
+        assertThat(begun.problems())
+                .isNotEmpty()
+                .allSatisfy(problem ->
+                        assertThat(begun.fieldOf(problem).map(FieldRow::label)).contains("Kútágas"));
+    }
+
+    @Test
+    void aDecimalCommaIsUnderstoodWhereItCanBeNothingElse() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(
+                        Section.PLACES,
+                        one("at", "46,6541; 20,1502"),
+                        Section.PLANTERS,
+                        List.of(new Entry("", Map.of("speed", "7,5", "width", "6,25 m"))),
+                        Section.RECIPES,
+                        one("compost", "2,5 kg/ha")),
+                new FieldRow("", "Akácos tag", "42,5 ha", "46,6702", "20,1311", "corn", ""));
+        assertThat(begun.text())
+                .contains(
+                        "yard: {lat: 46.6541, lon: 20.1502}",
+                        "speed: 7.5 km/h\n",
+                        "width: 6.25 m\n",
+                        "compost: 2.5 kg/ha\n");
+        assertThat(season(begun).fields().get(0).areaHa()).isEqualTo(42.5);
+    }
+
+    @Test
+    void aCommaThatCouldPartThousandsOrDecimalsIsRefused() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(Section.PLACES, one("at", "41,-97"), Section.PLANTERS, one("tank", "1,500 L")),
+                field("N40", ""));
+        assertThat(begun.unusable()).singleElement().satisfies(problem -> assertThat(problem.toString())
+                .contains("planters.P1.tank: '1,500 L' is not a quantity")
+                .endsWith(", with a point in decimals and nothing between thousands"));
+    }
+
+    @Test
     void noTwoThingsHaveTheSameId() {
         NewSeason begun = begun(
                 UnitSystem.US,
@@ -213,6 +299,39 @@ final class NewSeasonTest {
         assertThat(season(begun).fields())
                 .extracting(field -> field.id())
                 .containsExactly("yard-2", "Well-2", "well-3", "F04");
+    }
+
+    @Test
+    void idsAreTheNamesWithoutMarksOnTheirLetters() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(Section.PLACES, one("at", "41,-97")),
+                field("", "Hosszú-dűlő").withCrop("szója"),
+                field("", "Akácos tag").withCrop("kukorica"),
+                field("", "Kút - gas").withCrop("SZOJA"));
+        assertThat(season(begun).fields())
+                .extracting(field -> field.id(), field -> field.name(), field -> field.crop())
+                .containsExactly(
+                        tuple("Hosszu-dulo", "Hosszú-dűlő", "szoja"),
+                        tuple("Akacos-tag", "Akácos tag", "kukorica"),
+                        tuple("Kut-gas", "Kút - gas", "szoja"));
+    }
+
+    @Test
+    void namesInOtherScriptsHaveNumberedIdsAndStayApart() {
+        NewSeason begun = begun(
+                UnitSystem.METRIC,
+                Map.of(
+                        Section.PLACES,
+                        one("at", "41,-97"),
+                        Section.CROPS,
+                        List.of(new Entry("соя", Map.of("window", "2027-05-01 to 2027-05-10")))),
+                field("", "Поле 7").withCrop("жито"),
+                field("", "Нива 7").withCrop("Соя"));
+        assertThat(season(begun).fields())
+                .extracting(field -> field.id(), field -> field.name(), field -> field.crop())
+                .containsExactly(tuple("F01", "Поле 7", "crop-2"), tuple("F02", "Нива 7", "crop-1"));
+        assertThat(begun.text()).contains("  crop-1:\n    window: 2027-05-01/2027-05-10\n");
     }
 
     @Test

@@ -77,7 +77,7 @@ final class CalendarFileTest {
     void anEntryTellsTheDaysStepsAndWhatComesFirst() throws Exception {
         assertThat(value(events(text(PLAN)).get(2), Property.DESCRIPTION).lines())
                 .containsExactly(
-                        "Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.",
+                        "Times are rounded to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.",
                         "06:40 drive to N40, 4.0 km",
                         "07:00 FILL 1,600 L from R1 at N40, load L0001: tank 80 % full; enough for 8.00 ha,"
                                 + " empty about 09:15; USE BY 12:00",

@@ -30,7 +30,7 @@ final class CrewSheetsTest {
         // 16 kg in buckets of 12 kg: one and 4 kg
         String sheet = sheet(withBuckets(12), 1);
         assertThat(sheet)
-                .contains("Rig R1", "Tuesday, April 20, 2027")
+                .contains("Rig R1", "Tuesday 20 April 2027")
                 .containsSubsequence(
                         "Bring Compost 10 kg of windrow, 6 kg of bought Water 3,000 L on board",
                         "06:35 Drive to N40",
@@ -51,7 +51,7 @@ final class CrewSheetsTest {
                         "07:00 Fill 1,600 L from R1, load L0001: enough for 8.00 ha, empty about 09:15",
                         "12:00",
                         "07:15 Plant 8.00 ha in N40, load L0001",
-                        "09:15 Done for the day. Park at N40; next drive about 06:40 on Wed Apr 21");
+                        "09:15 Done for the day. Park at N40; next drive about 06:40 on Wed 21 Apr");
     }
 
     @Test

@@ -28,7 +28,7 @@ final class CrewWaitsTest {
     @Test
     void theLastWaitOfADayIsItsEndAndSaysWhenWorkGoesOn() {
         assertThat(steps(THURSDAY, plant("22T18:00"), wait("22T19:59", "23T07:00", WaitReason.RIG), fill("23T07:00")))
-                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:00 on Fri Apr 23");
+                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:00 on Fri 23 Apr");
     }
 
     @Test
@@ -39,7 +39,7 @@ final class CrewWaitsTest {
                         wait("22T19:59", "23T07:00", WaitReason.HOURS),
                         wait("23T07:00", "23T07:30", WaitReason.RIG),
                         fill("23T07:30")))
-                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:30 on Fri Apr 23");
+                .contains("    20:00  DONE FOR THE DAY. Park at E60; next fill about 07:30 on Fri 23 Apr");
     }
 
     @Test
@@ -47,22 +47,22 @@ final class CrewWaitsTest {
         Activity[] work = {plant("19T07:00"), wait("19T09:18", "22T07:00", WaitReason.WINDOW), fill("22T07:00")};
         assertThat(steps(THURSDAY.minusDays(1), work))
                 .contains(
-                        "           PARKED    at E60 since Mon Apr 19; next fill about 07:00 on Thu Apr 22, once the planting window is open");
+                        "           PARKED    at E60 since Mon 19 Apr; next fill about 07:00 on Thu 22 Apr, once the planting window is open");
         assertThat(steps(THURSDAY, work))
                 .contains(
-                        "           PARKED    at E60 since Mon Apr 19; next fill about 07:00, once the planting window is open");
+                        "           PARKED    at E60 since Mon 19 Apr; next fill about 07:00, once the planting window is open");
     }
 
     @Test
     void aMachineThatHasNotWorkedOnTheDayIsParkedAndNotDone() {
         assertThat(steps(THURSDAY, wait("22T06:00", "23T07:00", WaitReason.WET), fill("23T07:00")))
-                .contains("           PARKED    at E60; next fill about 07:00 on Fri Apr 23, once it is dry enough");
+                .contains("           PARKED    at E60; next fill about 07:00 on Fri 23 Apr, once it is dry enough");
     }
 
     @Test
     void aShortWaitOverMidnightIsNoEndOfTheDay() {
         assertThat(steps(THURSDAY, plant("22T21:00"), wait("22T23:50", "23T00:10", WaitReason.RIG), fill("23T00:10")))
-                .contains("    23:50  wait      at E60 for the rig (until about 00:10 on Fri Apr 23)");
+                .contains("    23:50  wait      at E60 for the rig (until about 00:10 on Fri 23 Apr)");
     }
 
     @Test

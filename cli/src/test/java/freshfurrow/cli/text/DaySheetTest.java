@@ -6,8 +6,12 @@ import static freshfurrow.cli.example.ExampleSeason.WEDNESDAY;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.example.ExamplePlan;
+import freshfurrow.model.plan.Activity;
 import freshfurrow.model.plan.Plan;
 import freshfurrow.model.quantity.DisplayUnits;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 final class DaySheetTest {
@@ -25,24 +29,24 @@ final class DaySheetTest {
     void aSheetTellsEveryStepOfEveryMachine() {
         assertThat(String.join("\n", DaySheet.lines(PLAN, TUESDAY))).startsWith("""
                         ==============================================================================
-                        DAY SHEET   Tuesday, April 20, 2027   example
+                        DAY SHEET   Tuesday 20 April 2027   example
                         ==============================================================================
                         8.00 ha to plant, 1 fill, 1 batch, 16 kg of compost
-                        Times are about, to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.
+                        Times are rounded to 5 minutes. A use-by time is a limit: the last drop is in the ground by then.
 
                         RIG R1
                         ------------------------------------------------------------------------------
                         Compost:  10 kg of windrow, 6 kg of bought
                         Water:    3,000 L on board from the day before
                         Tools:    scale, buckets, drum strainer, masks, gloves, eye protection
-                                   PARKED    at well since Mon Apr 19
+                                   PARKED    at well since Mon 19 Apr
                             06:35  drive     to N40, 5.0 km
                         [ ] 06:45  BATCH     B0001 at N40: 16 kg of compost: 10 kg from windrow, 6 kg from bought in 150 L of water
                                              USE BY 12:00
                         [ ] 07:00  TRANSFER  1,600 L into P1 at N40, load L0001
                                              from batch B0001; USE BY 12:00
                             07:15  clean     drum and strainer
-                            07:20  DONE FOR THE DAY. Park at N40; next batch about 07:00 on Wed Apr 21
+                            07:20  DONE FOR THE DAY. Park at N40; next batch about 07:00 on Wed 21 Apr
 
                         PLANTER P1   tank 2,000 L
                         ------------------------------------------------------------------------------
@@ -50,7 +54,7 @@ final class DaySheetTest {
                         [ ] 07:00  FILL      1,600 L from R1 at N40, load L0001: tank 80 % full
                                              enough for 8.00 ha, empty about 09:15; USE BY 12:00
                             07:15  PLANT     8.00 ha in N40, load L0001
-                            09:15  DONE FOR THE DAY. Park at N40; next drive about 06:40 on Wed Apr 21
+                            09:15  DONE FOR THE DAY. Park at N40; next drive about 06:40 on Wed 21 Apr
                         """);
     }
 
@@ -75,6 +79,38 @@ final class DaySheetTest {
     @Test
     void aDayWithoutPlantingSaysSoBeforeItsOtherWork() {
         assertThat(DaySheet.lines(PLAN, MONDAY)).contains("No planting today; 1 water trip");
+    }
+
+    @Test
+    void aDayThatOnlyFinishesWhatWasBegunBeforeSaysSo() {
+        LocalDate thursday = WEDNESDAY.plusDays(1);
+        Plan plan = ExamplePlan.overnight();
+        Plan.Load load = plan.loads().get(0);
+        Plan.Load overMidnight = new Plan.Load(
+                load.id(),
+                load.planter(),
+                load.rig(),
+                load.recipe(),
+                load.litres(),
+                load.batches(),
+                load.appliedL(),
+                load.dumpedL(),
+                ExamplePlan.at(thursday, "09:00"),
+                ExamplePlan.at(thursday, "01:45"));
+        Activity plant = new Activity.Plant(
+                ExamplePlan.at(WEDNESDAY, "23:00"), ExamplePlan.at(thursday, "01:45"), "N40", load.id(), 5);
+        Plan night = new Plan(
+                plan.season(),
+                plan.score(),
+                plan.totals(),
+                Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40"), List.of(), List.of(plant))),
+                plan.rigs(),
+                List.of(overMidnight, plan.loads().get(1)),
+                plan.batches(),
+                List.of(),
+                plan.bounds(),
+                plan.limits());
+        assertThat(DaySheet.lines(night, thursday)).contains("No planting begins today.");
     }
 
     @Test

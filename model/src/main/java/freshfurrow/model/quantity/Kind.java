@@ -39,13 +39,14 @@ import javax.measure.UnitConverter;
 /** What a quantity of a season file or a command line measures, the units it may be written in and the SI unit it is kept in. */
 public enum Kind {
     /** Kept in hectares. */
-    AREA("an area", "40 ac", HECTARE, in("ac", ACRE), in("ha", HECTARE), in("m2", SQUARE_METRE)),
+    AREA("an area", "40 ac", "16 ha", HECTARE, in("ac", ACRE), in("ha", HECTARE), in("m2", SQUARE_METRE)),
     /** Kept in litres. */
-    VOLUME("a volume", "600 gal", LITRE, in("gal", GALLON), in("L", LITRE), in("m3", CUBIC_METRE)),
+    VOLUME("a volume", "600 gal", "2300 L", LITRE, in("gal", GALLON), in("L", LITRE), in("m3", CUBIC_METRE)),
     /** Kept in litres. */
     CAUGHT_VOLUME(
             "a caught volume",
             "32 floz",
+            "950 mL",
             LITRE,
             in("floz", FLUID_OUNCE),
             in("mL", LITRE.divide(1000)),
@@ -55,6 +56,7 @@ public enum Kind {
     MASS(
             "a mass",
             "25 lb",
+            "11 kg",
             KILOGRAM,
             in("lb", POUND),
             in("kg", KILOGRAM),
@@ -64,6 +66,7 @@ public enum Kind {
     LENGTH(
             "a length",
             "40 ft",
+            "9 m",
             METRE,
             in("ft", FOOT),
             in("in", INCH),
@@ -76,16 +79,18 @@ public enum Kind {
     SPEED(
             "a speed",
             "5 mph",
+            "8 km/h",
             METRE_PER_SECOND,
             in("mph", MILE_PER_HOUR),
             in("km/h", KILOMETRE_PER_HOUR),
             in("m/s", METRE_PER_SECOND)),
     /** Kept in seconds. */
-    TIME("a time", "20 min", SECOND, in("min", MINUTE), in("h", HOUR), in("s", SECOND), in("d", DAY)),
+    TIME("a time", "20 min", "20 min", SECOND, in("min", MINUTE), in("h", HOUR), in("s", SECOND), in("d", DAY)),
     /** Kept in litres per hectare. */
     VOLUME_PER_AREA(
             "a volume per area",
             "16 gal/ac",
+            "150 L/ha",
             LITRE.divide(HECTARE),
             in("gal/ac", GALLON.divide(ACRE)),
             in("L/ha", LITRE.divide(HECTARE)),
@@ -95,6 +100,7 @@ public enum Kind {
     MASS_PER_AREA(
             "a mass per area",
             "1.5 lb/ac",
+            "1.7 kg/ha",
             KILOGRAM.divide(HECTARE),
             in("lb/ac", POUND.divide(ACRE)),
             in("kg/ha", KILOGRAM.divide(HECTARE)),
@@ -104,6 +110,7 @@ public enum Kind {
     AREA_PER_TIME(
             "an area per time",
             "12 ac/h",
+            "5 ha/h",
             SQUARE_METRE.divide(SECOND),
             in("ac/h", ACRE.divide(HOUR)),
             in("ha/h", HECTARE.divide(HOUR))),
@@ -111,6 +118,7 @@ public enum Kind {
     FLOW(
             "a flow",
             "40 gal/min",
+            "150 L/min",
             LITRE.divide(SECOND),
             in("gal/min", GALLON.divide(MINUTE)),
             in("L/min", LITRE.divide(MINUTE)),
@@ -120,18 +128,20 @@ public enum Kind {
     PRESSURE(
             "a pressure",
             "40 psi",
+            "3 bar",
             KILOPASCAL,
             in("psi", PSI),
             in("kPa", KILOPASCAL),
             in("bar", KILOPASCAL.multiply(100))),
     /** Kept in millimetres. */
-    RAIN("a depth of rain", "0.8 in", MILLIMETRE, in("in", INCH), in("mm", MILLIMETRE)),
+    RAIN("a depth of rain", "0.8 in", "20 mm", MILLIMETRE, in("in", INCH), in("mm", MILLIMETRE)),
     /** Kept in degrees Celsius. */
-    TEMPERATURE("a temperature", "20 C", CELSIUS, in("C", CELSIUS), in("F", FAHRENHEIT)),
+    TEMPERATURE("a temperature", "20 C", "20 C", CELSIUS, in("C", CELSIUS), in("F", FAHRENHEIT)),
     /** Kept in days per millimetre. */
     DRYING(
             "a drying time per depth of rain",
             "2 d/in",
+            "0.08 d/mm",
             DAY.divide(MILLIMETRE),
             in("d/in", DAY.divide(INCH)),
             in("d/mm", DAY.divide(MILLIMETRE))),
@@ -139,6 +149,7 @@ public enum Kind {
     TIME_PER_MASS(
             "a time per mass",
             "5 min/lb",
+            "11 min/kg",
             MINUTE.divide(KILOGRAM),
             in("min/lb", MINUTE.divide(POUND)),
             in("min/kg", MINUTE.divide(KILOGRAM))),
@@ -146,15 +157,17 @@ public enum Kind {
     TIME_PER_AREA(
             "a time per area",
             "0.02 min/ac",
+            "0.05 min/ha",
             MINUTE.divide(HECTARE),
             in("min/ac", MINUTE.divide(ACRE)),
             in("min/ha", MINUTE.divide(HECTARE))),
     /** Kept in money per hour. */
-    PRICE_PER_TIME("a price per time", "24 /h", HOUR.inverse(), in("/h", HOUR.inverse())),
+    PRICE_PER_TIME("a price per time", "24 /h", "24 /h", HOUR.inverse(), in("/h", HOUR.inverse())),
     /** Kept in money per kilometre. */
     PRICE_PER_DISTANCE(
             "a price per distance",
             "0.60 /mi",
+            "0.40 /km",
             METRE.prefix(MetricPrefix.KILO).inverse(),
             in("/mi", MILE.inverse()),
             in("/km", METRE.prefix(MetricPrefix.KILO).inverse())),
@@ -162,6 +175,7 @@ public enum Kind {
     PRICE_PER_MASS(
             "a price per mass",
             "0.08 /lb",
+            "0.18 /kg",
             KILOGRAM.inverse(),
             in("/lb", POUND.inverse()),
             in("/kg", KILOGRAM.inverse()),
@@ -170,32 +184,41 @@ public enum Kind {
     PRICE_PER_VOLUME(
             "a price per volume",
             "0.01 /gal",
+            "0.003 /L",
             LITRE.inverse(),
             in("/gal", GALLON.inverse()),
             in("/L", LITRE.inverse()),
             in("/m3", CUBIC_METRE.inverse())),
     /** Kept in money per hectare. */
     PRICE_PER_AREA(
-            "a price per area", "300 /ac", HECTARE.inverse(), in("/ac", ACRE.inverse()), in("/ha", HECTARE.inverse())),
+            "a price per area",
+            "300 /ac",
+            "740 /ha",
+            HECTARE.inverse(),
+            in("/ac", ACRE.inverse()),
+            in("/ha", HECTARE.inverse())),
     /** Kept in money per hectare and day. */
     PRICE_PER_AREA_DAY(
             "a price per area and day",
             "4 /ac/d",
+            "10 /ha/d",
             HECTARE.multiply(DAY).inverse(),
             in("/ac/d", ACRE.multiply(DAY).inverse()),
             in("/ha/d", HECTARE.multiply(DAY).inverse()));
 
     private final String noun;
-    private final String example;
+    private final String inAcres;
+    private final String inHectares;
 
     /** By symbol, in the order of messages; worked out once, as tables hold many quantities, and never changed. */
     @SuppressWarnings("ImmutableEnumChecker")
     private final Map<String, UnitConverter> toSi;
 
     @SafeVarargs
-    Kind(String noun, String example, Unit<?> kept, Map.Entry<String, Unit<?>>... units) {
+    Kind(String noun, String inAcres, String inHectares, Unit<?> kept, Map.Entry<String, Unit<?>>... units) {
         this.noun = noun;
-        this.example = example;
+        this.inAcres = inAcres;
+        this.inHectares = inHectares;
         Map<String, UnitConverter> converters = new LinkedHashMap<>();
         for (Map.Entry<String, Unit<?>> unit : units) {
             converters.put(unit.getKey(), converter(unit.getValue(), kept));
@@ -208,9 +231,14 @@ public enum Kind {
         return noun;
     }
 
-    /** How such a quantity is written. */
+    /** How such a quantity is written in acres and what goes with them. */
     public String example() {
-        return example;
+        return example(AreaUnit.ACRE);
+    }
+
+    /** How such a quantity is written where areas are in that unit. */
+    public String example(AreaUnit area) {
+        return area == AreaUnit.ACRE ? inAcres : inHectares;
     }
 
     /** The symbols of its units. */

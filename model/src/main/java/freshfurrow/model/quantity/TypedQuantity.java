@@ -2,22 +2,32 @@ package freshfurrow.model.quantity;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * A quantity as people type it, written as a season file has it: {@code 1,200} as {@code 1200 gal}, {@code 10 minutes} as
- * {@code 10 min}, {@code 1 h 30 min} as {@code 90 min}. A comma parts thousands where three digits follow it, and else nothing is
- * taken to be meant by it.
+ * {@code 10 min}, {@code 1 h 30 min} as {@code 90 min}. In units that are not of the United States a comma parts decimals, {@code 42,5 ha}, where
+ * it cannot part thousands, and nothing is taken to be meant by it where it can do either. In those of the United States it parts
+ * thousands where three digits follow it, and else nothing is taken to be meant by it.
  */
 public final class TypedQuantity {
     private static final Pattern SPACES = Pattern.compile("[\\s\\u00a0\\u202f]+");
     private static final Pattern FORM =
             Pattern.compile("([+-]?)(\\d{1,3}(?:,\\d{3})+|\\d+|(?=\\.))(\\.\\d*)? ?([^\\d.,+-].*)?");
+    private static final Pattern ONE_COMMA = Pattern.compile("([+-]?\\d+),(\\d+)( ?[^\\d.,+-].*)?");
+    private static final Pattern COULD_BE_THOUSANDS = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
+    private static final Set<String> OF_THE_UNITED_STATES =
+            Set.of("ac", "gal", "lb", "ft", "in", "mi", "mph", "floz", "psi", "F");
+    private static final Set<String> METRIC =
+            Set.of("ha", "m2", "L", "mL", "m3", "kg", "g", "t", "m", "cm", "mm", "km", "kPa", "bar", "C");
+
     private static final Pattern HOURS_AND_MINUTES =
             Pattern.compile("(\\d+) ?(?:h|hr|hrs|hour|hours) ?(?:and )?(\\d+) ?(?:m|min|mins|minute|minutes)?");
     private static final Pattern PER = Pattern.compile(" (?:per|an?) ");
@@ -132,6 +142,23 @@ public final class TypedQuantity {
     }
 
     private static Optional<String> plain(String text, Kind kind, String usual) {
+        Matcher comma = ONE_COMMA.matcher(text);
+        if (comma.matches()) {
+            Optional<String> unit = Optional.ofNullable(comma.group(3))
+                    .map(String::strip)
+                    .map(typed -> unit(typed, kind))
+                    .orElse(Optional.of(usual));
+            boolean couldBeThousands = COULD_BE_THOUSANDS
+                    .matcher(comma.group(1) + "," + comma.group(2))
+                    .matches();
+            if (couldBeThousands && unit.filter(is -> isOf(METRIC, is)).isPresent()) {
+                return Optional.empty();
+            }
+            if (!couldBeThousands
+                    && unit.filter(is -> !isOf(OF_THE_UNITED_STATES, is)).isPresent()) {
+                return plain(text.replace(',', '.'), kind, usual);
+            }
+        }
         Matcher form = FORM.matcher(text);
         if (!form.matches()) {
             return Optional.empty();
@@ -144,6 +171,10 @@ public final class TypedQuantity {
                 .map(unit -> unit(unit, kind))
                 .orElseGet(() -> Optional.of(usual).filter(kind::has))
                 .map(unit -> figure + " " + unit);
+    }
+
+    private static boolean isOf(Set<String> system, String unit) {
+        return Arrays.stream(unit.split("/", -1)).anyMatch(system::contains);
     }
 
     private static Optional<String> unit(String typed, Kind kind) {

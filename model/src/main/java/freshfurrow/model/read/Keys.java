@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
@@ -53,6 +54,10 @@ final class Keys {
         return place;
     }
 
+    UnitsSeen units() {
+        return units;
+    }
+
     Problems problems() {
         return problems;
     }
@@ -81,7 +86,7 @@ final class Keys {
 
     Optional<Node> needed(String key, String remedy) {
         if (!has(key)) {
-            problem(key, "is missing", remedy);
+            problem(key, Problem.MISSING, remedy);
         }
         return node(key);
     }
@@ -171,7 +176,13 @@ final class Keys {
 
     /** A quantity that must be there, in SI units, within the range. */
     Optional<Double> quantity(String key, Kind kind, Range range) {
-        return needed(key, "write " + kind.noun() + " like " + key + ": " + kind.example())
+        if (!has(key)) {
+            problems.add(
+                    at(key),
+                    Problem.MISSING,
+                    () -> "write " + kind.noun() + " like " + key + ": " + units.example(kind));
+        }
+        return node(key)
                 .flatMap(node -> quantity(node, kind, range));
     }
 
@@ -197,13 +208,15 @@ final class Keys {
             return Optional.empty();
         }
         Optional<WrittenQuantity> written = WrittenQuantity.parse(text.get());
-        String remedy = "write " + kind.noun() + " like " + kind.example();
+        Supplier<String> remedy = () -> "write " + kind.noun() + " like " + units.example(kind);
         if (written.isEmpty()) {
             boolean separated = text.get().matches("[^,_]*[0-9][,_][0-9].*");
             problems.add(
                     node.place(),
                     "'" + text.get() + "' is not a quantity",
-                    separated ? remedy + ", with a point in decimals and nothing between thousands" : remedy);
+                    separated
+                            ? () -> remedy.get() + ", with a point in decimals and nothing between thousands"
+                            : remedy);
             return Optional.empty();
         }
         String unit = written.get().unit();
@@ -212,11 +225,10 @@ final class Keys {
             return Optional.empty();
         }
         if (!kind.has(unit)) {
-            String units = String.join(", ", kind.symbols());
             problems.add(
                     node.place(),
                     unit + " is not a unit of " + kind.noun(),
-                    "use one of " + units + ", like " + kind.example());
+                    () -> "use one of " + String.join(", ", kind.symbols()) + ", like " + units.example(kind));
             return Optional.empty();
         }
         units.saw(kind, unit);

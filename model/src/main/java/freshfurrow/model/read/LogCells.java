@@ -126,7 +126,10 @@ final class LogCells {
 
     Optional<Double> amount(Kind kind, Range range) {
         if (!has(AMOUNT)) {
-            problem(AMOUNT, "is missing", "write " + kind.noun() + " like " + kind.example());
+            problem(
+                    AMOUNT,
+                    Problem.MISSING,
+                    "write " + kind.noun() + " like " + keys.units().example(kind));
         }
         return keys.optionalQuantity(AMOUNT.title(), kind, range);
     }

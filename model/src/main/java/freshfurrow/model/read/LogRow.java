@@ -41,10 +41,11 @@ final class LogRow {
 
     private final SeasonIds ids;
     private final Problems problems;
-    private final UnitsSeen units = new UnitsSeen();
+    private final UnitsSeen units;
 
     LogRow(Season season, Problems problems) {
         this.ids = SeasonIds.of(season);
+        this.units = UnitsSeen.of(season.units());
         this.problems = problems;
     }
 

@@ -21,7 +21,6 @@ final class LotCell {
     private final Keys keys;
     private final Collection<String> lots;
     private final Problems problems;
-    private final UnitsSeen units = new UnitsSeen();
 
     LotCell(Keys keys, Collection<String> lots) {
         this.keys = keys;
@@ -61,7 +60,7 @@ final class LotCell {
                     new Node.Text(place, words[0]),
                     AMOUNT.title(),
                     new Node.Text(place, words[1].strip()));
-            LogCells one = new LogCells(Keys.of(new Node.Mapping(place, entries), problems, units));
+            LogCells one = new LogCells(Keys.of(new Node.Mapping(place, entries), problems, keys.units()));
             Optional<String> lot = one.id(LOT, "compost lot", lots);
             Optional<Double> kg = one.amount(Kind.MASS, LogRow.MASS);
             if (lot.isPresent() && kgByLot.putIfAbsent(lot.get(), kg.orElse(0.0)) != null) {

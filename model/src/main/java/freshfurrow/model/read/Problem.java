@@ -15,6 +15,8 @@ import java.util.OptionalInt;
  * @param remedy what would be right
  */
 public record Problem(String file, OptionalInt line, String path, String reason, String remedy) {
+    static final String MISSING = "is missing";
+
     private static final int LONGEST_PATH = 120;
     private static final int LONGEST_REASON = 200;
 
@@ -23,6 +25,11 @@ public record Problem(String file, OptionalInt line, String path, String reason,
         Place at = problem.place();
         OptionalInt line = at.line() > 0 ? OptionalInt.of(at.line()) : OptionalInt.empty();
         return new Problem(at.file(), line, at.path(), problem.reason(), problem.remedy());
+    }
+
+    /** Whether nothing is wrong there: what belongs there was not written. */
+    public boolean isOfMissing() {
+        return reason.equals(MISSING);
     }
 
     /** One line: where, what, and what would be right; what is overlong is cut, what cannot be seen is shown as "?". */

@@ -291,8 +291,11 @@ final class SeasonBinder {
         List<Rain> rain = new ArrayList<>();
         Optional<Node> node = season.node("rain");
         if (node.isPresent() && !(node.get() instanceof Node.Sequence)) {
-            season.problem(
-                    "rain", "is not a list", "write - {date: 2027-05-03, amount: 0.8 in} on a line for each rain");
+            problems.add(
+                    season.at("rain"),
+                    "is not a list",
+                    () -> "write - {date: 2027-05-03, amount: " + units.example(Kind.RAIN)
+                            + "} on a line for each rain");
         } else if (node.isPresent() && node.get() instanceof Node.Sequence list) {
             for (Node item : list.items()) {
                 Keys keys = Keys.of(item, problems, units);

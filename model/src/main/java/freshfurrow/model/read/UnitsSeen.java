@@ -18,6 +18,25 @@ final class UnitsSeen {
     private Optional<MassUnit> mass = Optional.empty();
     private Optional<DistanceUnit> distance = Optional.empty();
 
+    /** Those of a season that is known, as if they were seen. */
+    static UnitsSeen of(DisplayUnits units) {
+        UnitsSeen seen = new UnitsSeen();
+        seen.area = Optional.of(units.area());
+        return seen;
+    }
+
+    /** How such a quantity is written in these units; in acres and what goes with them where none were seen. */
+    String example(Kind kind) {
+        return kind.example(family());
+    }
+
+    private AreaUnit family() {
+        boolean isMetric = volume.equals(Optional.of(VolumeUnit.LITRE))
+                || mass.equals(Optional.of(MassUnit.KILOGRAM))
+                || distance.equals(Optional.of(DistanceUnit.KILOMETRE));
+        return area.orElse(isMetric ? AreaUnit.HECTARE : AreaUnit.ACRE);
+    }
+
     void saw(Kind kind, String symbol) {
         switch (kind) {
             case AREA -> saw(symbol);

@@ -29,6 +29,14 @@ final class TypedQuantityTest {
             2 lb an acre       | MASS_PER_AREA   | lb/ac  | 2 lb/ac
             5 miles an hour    | SPEED           | mph    | 5 mph
             40 gallons a minute | FLOW           | gal/min | 40 gal/min
+            42,5 ha            | AREA            | ha     | 42.5 ha
+            42,5               | AREA            | ha     | 42.5 ha
+            0,250              | LENGTH          | m      | 0.250 m
+            12,5 litres per hectare | VOLUME_PER_AREA | L/ha | 12.5 L/ha
+            2,2500             | MASS_PER_AREA   | kg/ha  | 2.2500 kg/ha
+            1,5 h              | TIME            | min    | 1.5 h
+            1,200,000 L        | VOLUME          | L      | 1200000 L
+            1,200.5 L          | VOLUME          | L      | 1200.5 L
             3 tons             | MASS            | lb     | 6000 lb
             1 Ton              | MASS            | lb     | 2000 lb
             2.25 short tons    | MASS            | lb     | 4500 lb
@@ -49,6 +57,10 @@ final class TypedQuantityTest {
             1,5       | VOLUME | gal
             12,00     | VOLUME | gal
             1.200,5   | VOLUME | L
+            1,200     | VOLUME | L
+            34,000 L  | VOLUME | gal
+            1,250     | VOLUME_PER_AREA | L/ha
+            12,5 ac   | AREA   | ha
             about 5   | TIME   | min
             5 gal     | TIME   | min
             5 m       | TIME   | min

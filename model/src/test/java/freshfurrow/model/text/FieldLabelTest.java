@@ -15,6 +15,10 @@ final class FieldLabelTest {
         "Mill-pond-2, Mill pond, Mill-pond-2 Mill pond",
         "mill-pond, Mill pond, mill-pond Mill pond",
         "O-Brien-40, O'Brien 40, O-Brien-40",
+        "Mill--pond, Mill--pond, Mill--pond",
+        "Mill-pond, Mill - pond, Mill-pond",
+        "Nagyret, Nagyr\u00e9t, Nagyret Nagyr\u00e9t",
+        "Nagyr-t, Nagyr\u00e9t, Nagyr-t Nagyr\u00e9t",
         "F1, \u00d8stre eng, F1 \u00d8stre eng"
     })
     void saysANameOnlyWhereItSaysMoreThanTheId(String id, String name, String label) {
