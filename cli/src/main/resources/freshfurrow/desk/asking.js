@@ -40,7 +40,7 @@ function paper(days) {
         ? make("button", { type: "button", id: "export-replace", onclick: write(true) }, "Replace them") : null);
     }
   });
-  return make("section", { "aria-labelledby": "paper-title" }, make("h3", { id: "paper-title" }, "To take along"),
+  return make("section", { "aria-labelledby": "paper-title" }, make("h3", { id: "paper-title" }, "What to bring"),
     make("div", { class: "tools" }, make("label", {}, "Day ", day), link),
     make("div", { class: "tools" }, make("button", { type: "button", id: "export", onclick: write(false) }, "Write calendar, tables and map beside the plan")), written);
 }

@@ -59,7 +59,7 @@ function proposal(state, redraw) {
     make("p", {}, search.stopped ? "The search was stopped; this is the best plan it found. " : "A new plan is ready. ",
       "Nothing is changed until you take it."),
     make("div", { class: "tools" },
-      make("button", { type: "button", id: "plan-take", class: "chief", onclick: answer("/api/plan/take", state.now ? "The new plan is taken. The one before is kept." : "The plan is taken. Today shows its work, Ask prints its sheets.") }, "Take the new plan"),
+      make("button", { type: "button", id: "plan-take", class: "chief", onclick: answer("/api/plan/take", state.now ? "The new plan is taken. The one before is kept." : "The plan is taken. Today shows its work, print its sheets under Ask.") }, "Take the new plan"),
       make("button", { type: "button", id: "plan-leave", onclick: answer("/api/plan/leave", "The new plan is left. All is as it was.") }, "Leave it")),
     search.changes.length > 0 ? make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "What would change" }, search.changes.join("\n")) : null);
 }

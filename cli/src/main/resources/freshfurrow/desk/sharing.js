@@ -28,7 +28,7 @@ export const sharing = {
       ? "Crews point their phone's camera at a code. They see the day's work and log it; the season and the plan are changed here only."
       : "The desk is open on this computer only. To let phones on the farm's own network open it, close it and start it with --share.";
     fill(main, make("h2", {}, "Share"), make("p", { class: "lead" }, how),
-      shared && links.length === 0 ? make("p", { class: "readout telling" }, "This computer is in no network of the farm's own.") : null,
+      shared && links.length === 0 ? make("p", { class: "readout telling" }, "This computer is not connected to a local network.") : null,
       ...links.map(code),
       shared ? make("p", { class: "aside" }, "What is sent is not encrypted: anyone in the same network could read it. Share it on a network of your own only. A phone keeps its way in until the file .freshfurrow-crew beside the season file is deleted and the desk is started again.") : null);
   },

@@ -56,7 +56,7 @@ function answer() {
       make("ul", {}, ...shown.moved.map((one) => make("li", {}, `${one.field}: ${one.from}, then ${one.to}`)))) : null,
     make("div", { class: "tools" },
       make("button", { type: "button", id: "keep", class: "chief", onclick: keep }, "Keep it: fix what was moved"),
-      make("button", { type: "button", id: "spring-back", onclick: back }, "Let it spring back")));
+      make("button", { type: "button", id: "spring-back", onclick: back }, "Put it back")));
 }
 
 function draw(focus) {
