@@ -12,9 +12,9 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Puts fields that stand in no list, one after the other, where the timeline finds each best: at any place, or in seasons of many fields
- * beside a near one; with extract or without; or in no list where that is best. Now and then a place is passed over, so that the same
- * fields do not always end the same.
+ * Puts fields that stand in no list, one after the other, with extract where the timeline finds each best: at any place, or in seasons of
+ * many fields beside a near one; or in no list where that is best. Now and then a place is passed over, so that the same fields do not
+ * always end the same.
  */
 final class Recreate {
     private static final int MOST_FIELDS_WITH_EVERY_PLACE = 60;
@@ -28,7 +28,6 @@ final class Recreate {
 
     private HardMediumSoftLongScore best = HardMediumSoftLongScore.ZERO;
     private @Nullable PlanterList bestList;
-    private @Nullable Visit bestVisit;
     private int bestIndex;
 
     Recreate(WorkingLists lists, NearFields near, CountedScores scores, Random random) {
@@ -47,9 +46,8 @@ final class Recreate {
             bestList = null;
             tryPlaces(field);
             PlanterList list = bestList;
-            Visit visit = bestVisit;
-            if (list != null && visit != null) {
-                lists.assign(visit, list, bestIndex);
+            if (list != null) {
+                lists.assign(lists.schedule().visits().get(field), list, bestIndex);
                 best = scores.ofBase();
             }
         }
@@ -91,20 +89,10 @@ final class Recreate {
     }
 
     private void tryPlace(PlanterList list, int index, int field) {
-        if (!season.allows(list.planter(), field) || random.nextInt(ONE_IN_IS_PASSED_OVER) == 0) {
+        if (!season.allows(list.planter(), field) || random.nextInt(ONE_IN_IS_PASSED_OVER) == 0 || scores.areUsedUp()) {
             return;
         }
         Visit visit = lists.schedule().visits().get(field);
-        tryVisit(list, index, visit);
-        if (season.mayGoWithout(field)) {
-            tryVisit(list, index, lists.otherOf(visit));
-        }
-    }
-
-    private void tryVisit(PlanterList list, int index, Visit visit) {
-        if (scores.areUsedUp()) {
-            return;
-        }
         lists.assign(visit, list, index);
         HardMediumSoftLongScore score = scores.ofTrial(best);
         lists.remove(list, index);
@@ -112,7 +100,6 @@ final class Recreate {
             best = score;
             bestList = list;
             bestIndex = index;
-            bestVisit = visit;
         }
     }
 }
