@@ -1,6 +1,6 @@
 // The frame around the parts: which one is shown, and what they share.
 import { ask, tell, follow } from "/desk/server.js";
-import { make, fill, problemList, say } from "/desk/make.js";
+import { callSeason, make, fill, problemList, say } from "/desk/make.js";
 import { season } from "/desk/season.js";
 import { planning } from "/desk/planning.js";
 import { trial } from "/desk/trial.js";
@@ -36,7 +36,8 @@ async function showNow() {
     if (link.hash === `#${part.id}`) link.setAttribute("aria-current", "page");
     else link.removeAttribute("aria-current");
   }
-  document.title = `${part.title}: ${document.getElementById("season-name").textContent}`;
+  const titled = () => { document.title = `${part.title}: ${document.getElementById("season-name").textContent}`; };
+  titled();
   fill(main, make("p", { class: "aside" }, "One moment…"));
   try {
     await part.show(main, rest);
@@ -44,6 +45,7 @@ async function showNow() {
     if (!failure.problems) throw failure;
     fill(main, problemList(failure.problems));
   }
+  titled(); // by now the part may have read another name
   document.documentElement.dataset.shown = part.id;
 }
 
@@ -72,6 +74,7 @@ async function start() {
     if (location.hash === "#season") show();
     else location.hash = "#season";
   };
+  if (!begins) callSeason((await ask("/api/season/name")).name);
   document.addEventListener("begun", begun);
   if (begins) follow("begun", begun);
   const end = document.getElementById("end");
@@ -86,7 +89,11 @@ async function start() {
     event.preventDefault(); // its address would be taken for that of a part
     main.focus();
   });
-  document.getElementById("parts").addEventListener("click", () => say("")); // what was told elsewhere is read by now
+  document.getElementById("parts").addEventListener("click", (event) => {
+    say(""); // what was told elsewhere is read by now
+    const link = event.target.closest("a");
+    if (link && link.hash === location.hash) show(); // opened again: as things are now
+  });
   window.addEventListener("hashchange", show);
   await show();
 }

@@ -20,6 +20,11 @@ export function fill(element, ...children) {
   return element;
 }
 
+// The heading above all parts.
+export function callSeason(name) {
+  document.getElementById("season-name").textContent = name || "Season";
+}
+
 // Tells the reader something that needs no answer.
 export function say(text) {
   document.getElementById("said").textContent = text;

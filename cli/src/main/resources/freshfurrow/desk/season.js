@@ -1,6 +1,6 @@
 // The season in forms. A change is saved at once, and can be undone.
 import { ask, tell, follow } from "/desk/server.js";
-import { make, fill, say, attempt } from "/desk/make.js";
+import { callSeason, make, fill, say, attempt } from "/desk/make.js";
 import { use, at, label } from "/desk/schema.js";
 import { input } from "/desk/inputs.js";
 
@@ -104,8 +104,7 @@ function refused(failure) {
 
 function accept(answer) {
   state = answer;
-  const name = state.tree.season && state.tree.season.name;
-  document.getElementById("season-name").textContent = name || "Season";
+  callSeason(state.tree.season && state.tree.season.name);
   sumUp();
 }
 

@@ -44,13 +44,16 @@ function grid() {
 function answer() {
   if (!shown.then) return null;
   const names = [...new Set([...shown.now.totals, ...shown.then.totals].map((line) => line.name))];
-  const figure = (plan, name) => (plan.totals.find((line) => line.name === name) || { figure: "none" }).figure;
+  const none = { figure: "none", amount: "none" };
+  const total = (plan, name) => plan.totals.find((line) => line.name === name) || none;
+  const figure = (plan, name) => total(plan, name).figure;
+  const isSame = (name) => total(shown.now, name).amount === total(shown.then, name).amount; // whatever was proven of it
   return make("div", { id: "answer" },
     make("h3", {}, "What it would change"),
     problemList(shown.broken),
     make("div", { class: "wide", tabindex: 0, role: "region", "aria-label": "Totals" }, make("table", {},
       make("thead", {}, make("tr", {}, make("th", { scope: "col" }, "Total"), make("th", { scope: "col" }, "Plan that is followed"), make("th", { scope: "col" }, "With this"))),
-      make("tbody", {}, ...names.map((name) => make("tr", { class: figure(shown.now, name) === figure(shown.then, name) ? "" : "chosen" },
+      make("tbody", {}, ...names.map((name) => make("tr", { class: isSame(name) ? "" : "chosen" },
         make("th", { scope: "row" }, name), make("td", { class: "words" }, figure(shown.now, name)), make("td", { class: "words" }, figure(shown.then, name))))))),
     shown.moved.length > 0 ? make("details", {}, make("summary", {}, `${shown.moved.length} fields would start on another day or with another machine`),
       make("ul", {}, ...shown.moved.map((one) => make("li", {}, `${one.field}: ${one.from}, then ${one.to}`)))) : null,

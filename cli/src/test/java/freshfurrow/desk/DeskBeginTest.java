@@ -70,6 +70,7 @@ final class DeskBeginTest {
         assertThat(post("/api/begin", COMPLETE).status()).isEqualTo(200);
         assertThat(season.resolve("fields.csv")).content().contains("N40,,40,41.02,-97.01,corn");
         assertThat(get("/api/role")).contains("\"begins\":false");
+        assertThat(get("/api/season/name")).startsWith("{\"name\":\"Season 20");
         assertThat(get("/api/season/sums")).contains("\"sums\":[\"Season ");
         String before = Files.readString(season.resolve("season.yaml"));
         RawRequest.Response again = post("/api/begin", COMPLETE.replace("41, -97", "42, -97"));
@@ -126,6 +127,26 @@ final class DeskBeginTest {
                     .as(files)
                     .isEqualTo(400);
         }
+    }
+
+    @Test
+    void whatIsUsualFollowsTheAnswers() {
+        String autumn = COMPLETE.replace(
+                "\"entries\": {", "\"entries\": {\"season\": [{\"id\": \"\", \"typed\": {\"first\": \"2027-09-01\"}}], ");
+        assertThat(post("/api/begin/look", autumn).body())
+                .contains("\"usual\":\"2027-09-01 to 2027-10-18\",\"note\":\"default: the whole season\"");
+    }
+
+    @Test
+    void aProblemOfAFieldNamesItAndWhatIsMissingIsNoWrongAnswer() {
+        String swapped = COMPLETE.replace("\"id\": \"N40\",", "\"name\": \"Hossz\u00fa-d\u0171l\u0151\",")
+                .replace("41.02", "146.67")
+                .replace("\"area\": \"40\"", "\"area\": \"\"");
+        assertThat(post("/api/begin/look", swapped).body())
+                .contains(
+                        "\"missing\":[\"the area of Hossz\u00fa-d\u0171l\u0151\"]",
+                        "\"path\":\"lat\",\"field\":\"Hossz\u00fa-d\u0171l\u0151\",\"unusable\":true",
+                        "\"path\":\"area\",\"field\":\"Hossz\u00fa-d\u0171l\u0151\",\"unusable\":false");
     }
 
     @Test

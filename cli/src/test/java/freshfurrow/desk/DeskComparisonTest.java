@@ -53,6 +53,17 @@ final class DeskComparisonTest {
         }
     }
 
+    @Test
+    void withoutAWeatherRecordItIsToldWhereToChooseOne() throws IOException, InterruptedException {
+        SeasonCopy season = SeasonCopy.of("spring", folder);
+        try (Desk desk = Desk.open(new DeskOrder(season.given(), SeasonCopy.IN_ANOTHER_YEAR, 0, false))) {
+            DeskClient owner = new DeskClient(desk.link());
+            DeskClient.Answer refused = owner.tell("/api/compare/start", "{'springs': 2, 'secondLike': 'R1'}");
+            assertThat(refused + ended(owner) + owner.ask("/api/compare"))
+                    .contains("The season names no weather record. Choose a station's file under Season, Weather.");
+        }
+    }
+
     private static String ended(DeskClient owner) throws InterruptedException {
         String state = "underway";
         while (state.equals("underway")) {

@@ -61,7 +61,8 @@ record FieldsFile(String name, String text, List<FieldRow> rows) {
 
     private static String area(String typed, UnitSystem units) {
         String unit = " " + units.area();
-        return TypedQuantity.asWritten(typed.replaceFirst("^(\\d+),(\\d{1,2})(?!\\d)", "$1.$2"), Kind.AREA, units.area())
+        return TypedQuantity.asWritten(
+                        typed.replaceFirst("^(\\d+),(\\d{1,2})(?!\\d)", "$1.$2"), Kind.AREA, units.area())
                 .map(area -> area.endsWith(unit) ? area.substring(0, area.length() - unit.length()) : area)
                 .orElse(typed);
     }

@@ -20,9 +20,8 @@ final class NamedFields {
             String name = Names.name(row.name());
             String id = Names.id(row.id().isBlank() ? name : row.id());
             String typed = crops.id(row.crop());
-            String crop = typed.isEmpty() && crops.ids().size() == 1
-                    ? crops.ids().get(0)
-                    : typed;
+            String crop =
+                    typed.isEmpty() && crops.ids().size() == 1 ? crops.ids().get(0) : typed;
             String own = id.isEmpty() ? String.format(Locale.ROOT, "F%02d", named.size() + 1) : id;
             named.add(row.withId(taken.free(own)).withName(name).withCrop(crop));
         }

@@ -50,9 +50,7 @@ public record NewSeason(
         for (Section section : Section.values()) {
             entries.put(
                     section,
-                    section == Section.CROPS
-                            ? crops(crops, answers.of(section))
-                            : named(section, answers.of(section)));
+                    section == Section.CROPS ? crops(crops, answers.of(section)) : named(section, answers.of(section)));
         }
         Names.Taken taken = new Names.Taken();
         entries.get(Section.PLACES).keySet().forEach(taken::free);

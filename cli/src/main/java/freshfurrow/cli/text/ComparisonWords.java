@@ -127,12 +127,14 @@ public final class ComparisonWords {
                 .ifPresent(foresight -> words.add(variant.lived().name()
                         + " with perfect foresight (a bound that nobody can reach), average of the first "
                         + foresight.springs() + " springs: "
-                        + text.value(Measure.LATE, foresight.lateHaDays())
-                        + " " + text.label(Measure.LATE) + " instead of "
-                        + text.value(Measure.LATE, foresight.livedLateHaDays()) + ", "
-                        + text.value(Measure.UNSERVED, foresight.unservedHa())
-                        + " " + text.label(Measure.UNSERVED) + " instead of "
-                        + text.value(Measure.UNSERVED, foresight.livedUnservedHa()) + "."));
+                        + instead(Measure.LATE, foresight.lateHaDays(), foresight.livedLateHaDays()) + ", "
+                        + instead(Measure.UNSERVED, foresight.unservedHa(), foresight.livedUnservedHa()) + "."));
+    }
+
+    private String instead(Measure measure, double foreseen, double lived) {
+        String figure = text.value(measure, foreseen);
+        String other = text.value(measure, lived);
+        return figure + " " + text.label(measure) + (figure.equals(other) ? " either way" : " instead of " + other);
     }
 
     private String shares(List<ResourceShare> limits, ToDoubleFunction<ResourceShare> share) {

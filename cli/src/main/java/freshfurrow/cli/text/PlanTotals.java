@@ -22,8 +22,16 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
         lines = List.copyOf(lines);
     }
 
-    /** One of them, as {@code Dumped} and {@code 12 gal of mix}. */
-    public record Line(String name, String figure) {
+    /**
+     * One of them, as {@code Dumped} and {@code 12 gal of mix}.
+     *
+     * @param remark what is proven of it, as it stands behind it; empty where nothing is
+     */
+    public record Line(String name, String amount, String remark) {
+        public String figure() {
+            return amount + remark;
+        }
+
         /** Whether it is one of those that the bill adds up; they are set in. */
         public boolean isOfBill() {
             return name.startsWith(BILL_LINE);
@@ -60,13 +68,13 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
             if (totals.untreatedHa() > 0) {
                 total("Without extract", figures.area(totals.untreatedHa()) + " of that");
             }
-            total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()) + behind(bounds.unserved()));
-            total("Late", figures.areaDays(totals.lateHaDays()) + behind(bounds.late()));
+            total(WorkWords.capital(words.undone()), figures.area(totals.unservedHa()), bounds.unserved());
+            total("Late", figures.areaDays(totals.lateHaDays()), bounds.late());
             total(
                     "Fills",
-                    Figures.count(totals.planterFills(), words.machine() + " fill", words.machine() + " fills")
-                            + behind(bounds.fills()));
-            total("Water trips", totals.waterTrips() + behind(bounds.waterTrips()));
+                    Figures.count(totals.planterFills(), words.machine() + " fill", words.machine() + " fills"),
+                    bounds.fills());
+            total("Water trips", Integer.toString(totals.waterTrips()), bounds.waterTrips());
             if (totals.compostTrips() > 0) {
                 total("Compost trips", Integer.toString(totals.compostTrips()));
             }
@@ -101,7 +109,7 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
 
         private void bill(Bill bill, BoundText bounds) {
             MoneyText money = new MoneyText(plan.season().units(), bill.currency());
-            total("Bill", money.sum(bill.sum()) + behind(bounds.bill()));
+            total("Bill", money.sum(bill.sum()), bounds.bill());
             bill.lines()
                     .forEach(line -> total(
                             BILL_LINE + MoneyText.name(line.item()),
@@ -109,8 +117,13 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
                                     + money.price(line.item(), line.price())));
         }
 
-        private void total(String name, String figure) {
-            lines.add(new Line(name, figure));
+        private void total(String name, String amount) {
+            total(name, amount, Optional.empty());
+        }
+
+        private void total(String name, String amount, Optional<String> proven) {
+            lines.add(new Line(
+                    name, amount, proven.map(text -> " (" + text + ")").orElse("")));
         }
 
         /** Of an even number of loads the larger one in the middle: half of them reach it. */
@@ -119,10 +132,6 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
                     plan.loads().stream().map(plan::margin).sorted().toList();
             return margins.get(margins.size() / 2);
         }
-    }
-
-    private static String behind(Optional<String> remark) {
-        return remark.map(text -> " (" + text + ")").orElse("");
     }
 
     private static Duration minutes(double minutes) {

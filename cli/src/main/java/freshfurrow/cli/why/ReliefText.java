@@ -32,7 +32,7 @@ final class ReliefText {
                 reliefs,
                 why.positions().own().isPresent() ? "" : ", with this field at the best position above",
                 ":",
-                totals -> "the season is " + late(totals));
+                this::season);
     }
 
     /** To have all of it planted with extract. */
@@ -42,12 +42,28 @@ final class ReliefText {
                 untreated.atItsPlace().isPresent() ? ", and planting this field with extract" : "",
                 " and leave no more " + WorkWords.of(why.season()).undoneOrWithoutExtract() + " elsewhere:",
                 totals -> "the season has " + figures.area(totals.untreatedHa()) + " without extract instead of "
-                        + figures.area(why.plan().totals().untreatedHa()) + ", " + late(totals));
+                        + figures.area(why.plan().totals().untreatedHa())
+                        + (isAsLate(totals) ? "" : ", " + late(totals)));
+    }
+
+    private String season(Plan.Totals totals) {
+        if (!isAsLate(totals)) {
+            return "the season is " + late(totals);
+        }
+        return totals.lateHaDays() > 0 ? "the season is as late as in the plan" : "nothing is late";
+    }
+
+    /** Whether the figures that would be shown of both are the same. */
+    private boolean isAsLate(Plan.Totals totals) {
+        return figures.areaDays(totals.lateHaDays()).equals(figures.areaDays(inPlan()));
     }
 
     private String late(Plan.Totals totals) {
-        return figures.areaDays(totals.lateHaDays()) + " late instead of "
-                + figures.areaDays(why.plan().totals().lateHaDays());
+        return figures.areaDays(totals.lateHaDays()) + " late instead of " + figures.areaDays(inPlan());
+    }
+
+    private double inPlan() {
+        return why.plan().totals().lateHaDays();
     }
 
     private List<String> lines(

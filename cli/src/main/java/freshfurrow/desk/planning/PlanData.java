@@ -14,7 +14,10 @@ public final class PlanData {
         PlanTotals totals = PlanTotals.of(plan);
         ObjectNode data = Json.object();
         ArrayNode lines = data.putArray("totals");
-        totals.lines().forEach(line -> lines.addObject().put("name", name(line)).put("figure", line.figure()));
+        totals.lines().forEach(line -> lines.addObject()
+                .put("name", name(line))
+                .put("amount", line.amount())
+                .put("figure", line.figure()));
         totals.proved().ifPresent(what -> data.put("proved", what));
         return data;
     }

@@ -34,6 +34,7 @@ public final class SeasonDesk implements Part {
     @Override
     public void answers(Routes routes) {
         routes.get("/api/season", Role.CREW, request -> state(editing.draft()));
+        routes.get("/api/season/name", Role.CREW, request -> name(editing.draft()));
         routes.get("/api/season/sums", Role.OWNER, request -> sums(editing.draft()));
         routes.get("/api/season/schema", Role.OWNER, request -> schema.whole());
         routes.post("/api/season/change", Role.OWNER, (order, by) -> change(order));
@@ -44,6 +45,12 @@ public final class SeasonDesk implements Part {
     /** Does all that the first answer takes, so that whoever asks first need not wait for it. */
     public void readAhead() {
         state(editing.draft());
+    }
+
+    /** As the file has it, whatever else is wrong there; none when it has none. */
+    private static JsonNode name(Draft draft) {
+        JsonNode name = MAPPER.valueToTree(draft.tree()).path("season").path("name");
+        return Json.object().put("name", name.asText(""));
     }
 
     /** Of a season without a problem: what {@code check} says of it. Its distances take longer than all of its forms. */

@@ -64,6 +64,9 @@ public final class DeskWords {
             return one(
                     "The plan was made by another version of the program, or was changed; replan, or make a new plan.");
         }
+        if (refusal instanceof SpringsRefusal.NoRecord) {
+            return one("The season names no weather record. Choose a station's file under Season, Weather.");
+        }
         if (refusal instanceof SpringsRefusal.TooFewSprings few) {
             return one(few.record() + ": holds " + few.there() + " springs, too few to generate more; ask for at most "
                     + few.there() + ".");

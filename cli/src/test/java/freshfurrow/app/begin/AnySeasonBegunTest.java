@@ -91,8 +91,8 @@ class AnySeasonBegunTest {
                 .map(planter -> {
                     Map<String, String> typed = new LinkedHashMap<>(planter.typed());
                     if (figure(typed, Section.PLANTERS, "tank", units) < mix) {
-                        String pattern = units == UnitSystem.US ? "%,.0f" : "%.0f";
-                        typed.put("tank", String.format(Locale.ROOT, pattern, Math.ceil(mix)));
+                        String tank = String.format(Locale.ROOT, "%,.0f", Math.ceil(mix));
+                        typed.put("tank", units == UnitSystem.US ? tank : tank.replace(",", ""));
                     }
                     return new Entry(planter.id(), typed);
                 })

@@ -233,7 +233,8 @@ final class NewSeasonTest {
                 new FieldRow("", "Nagyrét", "x", "46.6", "20.1", "corn", ""));
         assertThat(begun.missing()).containsExactly("where the yard is", "the area of Akácos tag");
         assertThat(begun.unusable())
-                .extracting(problem -> begun.fieldOf(problem).map(FieldRow::label).orElse("-") + ": " + problem.path())
+                .extracting(
+                        problem -> begun.fieldOf(problem).map(FieldRow::label).orElse("-") + ": " + problem.path())
                 .containsExactlyInAnyOrder("-: planters.P1.tank", "Akácos tag: lat", "Nagyrét: area");
     }
 
@@ -246,13 +247,10 @@ final class NewSeasonTest {
                   {"type": "Feature", "properties": {"name": "Kútágas", "crop": "corn"}, "geometry": null}]}
                 """);
         NewSeason begun = NewSeason.of(
-                new Answers(
-                        UnitSystem.METRIC, Map.of(Section.PLACES, one("at", "46.0, 20.0")), drawn, false),
-                HERE);
-        assertThat(begun.problems())
-                .isNotEmpty()
-                .allSatisfy(problem ->
-                        assertThat(begun.fieldOf(problem).map(FieldRow::label)).contains("Kútágas"));
+                new Answers(UnitSystem.METRIC, Map.of(Section.PLACES, one("at", "46.0, 20.0")), drawn, false), HERE);
+        assertThat(begun.problems()).isNotEmpty().allSatisfy(problem -> assertThat(
+                        begun.fieldOf(problem).map(FieldRow::label))
+                .contains("Kútágas"));
     }
 
     @Test

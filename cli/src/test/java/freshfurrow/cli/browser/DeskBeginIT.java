@@ -83,7 +83,7 @@ final class DeskBeginIT {
         cell(0, "area", "1,200");
         cell(0, "crop", "corn");
         cell(0, "lat", "41.02");
-        browser.await("document.querySelector('#begin-missing').textContent.includes('the longitude of North-forty')");
+        browser.await("document.querySelector('#begin-missing').textContent.includes('the longitude of North forty')");
         cell(0, "lon", "-97.01");
         browser.element("#paste")
                 .sendKeys(
@@ -101,11 +101,27 @@ final class DeskBeginIT {
         WebElement area = browser.element("[data-field='0'][data-cell=area]");
         area.sendKeys(Keys.chord(Keys.CONTROL, "a"), "40");
 
+        step("crops");
+        assertThat(browser.text("[data-entry=corn]")).contains("Default 2027-04-19 to 2027-06-05: the whole season");
+        browser.js("document.getElementById('answer-crops.corn.window-0').focus(); return true");
+        browser.element("[id='answer-crops.corn.window-0']").sendKeys("04222027");
+        browser.await(
+                "document.querySelector('#begin-missing').textContent === 'Still missing: the last day of the window of corn.'");
+        step("planters");
+        step("crops");
+        assertThat(browser.element("[id='answer-crops.corn.window-0']").getAttribute("value"))
+                .isEqualTo("2027-04-22");
+        browser.js("document.getElementById('answer-crops.corn.window-1').focus(); return true");
+        browser.element("[id='answer-crops.corn.window-1']").sendKeys("06052027");
+        browser.await("document.querySelector('#begin-missing').textContent.includes('Nothing is missing')");
         step("planters");
         type("planters.P1.tank", "600 bushels");
         browser.await(
                 "document.querySelector('.problem').parentElement.parentElement.textContent.includes('bushels is not a unit of a volume')");
+        browser.await("document.querySelector('button[data-step=planters]').textContent === '6 Planters (1 wrong)'");
+        assertThat(browser.text("#begin-unusable")).isEqualTo("1 answer cannot be used: 1 at Planters.");
         type("planters.P1.tank", "600 gal");
+        browser.await("document.querySelector('button[data-step=planters]').textContent === '6 Planters'");
         assertThat(browser.text("[data-entry=P1]")).contains("usual 4 to 7 mph (ASABE D497, row-crop planters)");
         Pictures.keep("desk-begin-planters", browser);
         step("rigs");

@@ -182,8 +182,7 @@ final class Keys {
                     Problem.MISSING,
                     () -> "write " + kind.noun() + " like " + key + ": " + units.example(kind));
         }
-        return node(key)
-                .flatMap(node -> quantity(node, kind, range));
+        return node(key).flatMap(node -> quantity(node, kind, range));
     }
 
     /** A quantity that may be left out. */

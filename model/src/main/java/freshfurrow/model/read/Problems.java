@@ -45,8 +45,8 @@ final class Problems {
 
     /** Each once, by file, then by line. */
     List<Problem> sorted() {
-        List<Problem> sorted = new ArrayList<>(
-                found.stream().map(Supplier::get).distinct().toList());
+        List<Problem> sorted =
+                new ArrayList<>(found.stream().map(Supplier::get).distinct().toList());
         sorted.sort(Comparator.<Problem>comparingInt(problem -> files.indexOf(problem.file()))
                 .thenComparingInt(problem -> problem.line().orElse(0)));
         return sorted;
