@@ -132,7 +132,8 @@ final class DeskBeginTest {
     @Test
     void whatIsUsualFollowsTheAnswers() {
         String autumn = COMPLETE.replace(
-                "\"entries\": {", "\"entries\": {\"season\": [{\"id\": \"\", \"typed\": {\"first\": \"2027-09-01\"}}], ");
+                "\"entries\": {",
+                "\"entries\": {\"season\": [{\"id\": \"\", \"typed\": {\"first\": \"2027-09-01\"}}], ");
         assertThat(post("/api/begin/look", autumn).body())
                 .contains("\"usual\":\"2027-09-01 to 2027-10-18\",\"note\":\"default: the whole season\"");
     }

@@ -28,6 +28,13 @@ final class CropIds {
         return crops;
     }
 
+    /** Those that fields name, which may be none. */
+    static CropIds of(List<FieldRow> fields) {
+        CropIds crops = new CropIds();
+        fields.stream().map(FieldRow::crop).forEach(crops::add);
+        return crops;
+    }
+
     /** By the first spelling of each name. */
     Map<String, String> byName() {
         return Collections.unmodifiableMap(byName);

@@ -29,7 +29,7 @@ public record FieldsText(String name, String text, List<FieldRow> rows, List<Pro
         List<FieldRow> given = fields.rows().stream()
                 .map(row -> crop.isPresent() && row.crop().isBlank() ? row.withCrop(crop.get()) : row)
                 .toList();
-        List<FieldRow> rows = NamedFields.of(given, new Names.Taken(), List.copyOf(NamedFields.crops(given)));
+        List<FieldRow> rows = NamedFields.of(given, new Names.Taken(), CropIds.of(given));
         FieldsFile file = FieldsFile.of(rows, fields.shapes(), units);
         Map<Section, List<Entry>> yard = Map.of(Section.PLACES, List.of(new Entry("", Map.of("at", "0,0"))));
         NewSeason season = NewSeason.of(new Answers(units, yard, new GivenFields(given, fields.shapes()), false), here);

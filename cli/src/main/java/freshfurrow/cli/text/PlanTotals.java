@@ -122,8 +122,8 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
         }
 
         private void total(String name, String amount, Optional<String> proven) {
-            lines.add(new Line(
-                    name, amount, proven.map(text -> " (" + text + ")").orElse("")));
+            lines.add(
+                    new Line(name, amount, proven.map(text -> " (" + text + ")").orElse("")));
         }
 
         /** Of an even number of loads the larger one in the middle: half of them reach it. */
