@@ -63,7 +63,7 @@ final class MixedFarmIT {
         assertThat(said("M1")).contains(": 18.0 ac of pasture, sprayed Tue 2027-04-20 by boom (sprayer);");
         assertThat(label("M1")).endsWith("sprayed");
         assertThat(row("M1")).contains("sprayed Tue 2027-04-20", "boom");
-        assertThat(row("C1")).contains("planted Tue 2027-04-27 to 28 Apr", "P1");
+        assertThat(row("C1")).contains("planted Tue 2027-04-27 to Apr 28", "P1");
     }
 
     @Test
@@ -189,7 +189,7 @@ final class MixedFarmIT {
                             "planted in part without extract",
                             "sprayer",
                             "sprayed Tue 2027-04-20")
-                    .containsPattern("B1 Long beans beans 41\\.0 ac planted Fri 2027-05-07 to 8 May P1 41\\.0 ac");
+                    .containsPattern("B1 Long beans beans 41\\.0 ac planted Fri 2027-05-07 to May 8 P1 41\\.0 ac");
         }
     }
 

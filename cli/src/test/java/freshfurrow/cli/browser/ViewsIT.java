@@ -76,7 +76,7 @@ final class ViewsIT {
     void aClickOnADayOpensIt() {
         WebElement friday = browser.element("#season-chart g.day[data-day='4']");
         friday.click();
-        assertThat(browser.text("#day-title")).isEqualTo("Friday 23 April 2027");
+        assertThat(browser.text("#day-title")).isEqualTo("Friday, April 23, 2027");
         assertThat(friday.getDomAttribute("aria-pressed")).isEqualTo("true");
         assertThat(browser.count("#season-chart g.day[aria-pressed=true]")).isEqualTo(1);
     }
@@ -159,7 +159,7 @@ final class ViewsIT {
         browser.js("document.querySelector('#season-chart [tabindex=\"0\"]').focus(); return true");
         press(Keys.ARROW_RIGHT);
         press(Keys.ENTER);
-        assertThat(browser.text("#day-title")).isEqualTo("Friday 23 April 2027");
+        assertThat(browser.text("#day-title")).isEqualTo("Friday, April 23, 2027");
 
         browser.js("document.querySelector('#day-chart [tabindex=\"0\"]').focus(); return true");
         press(Keys.END);
