@@ -59,8 +59,8 @@ const atItsStep = (problem) => `${[stepOf(problem)[1], problem.field, problem.pa
 function tellUnusable(unusable) {
   const steps = new Map();
   unusable.forEach((problem) => steps.set(stepOf(problem), (steps.get(stepOf(problem)) || 0) + 1));
-  main.querySelectorAll("[data-step] .wrong").forEach((place) => { place.textContent = ""; });
-  steps.forEach((count, [id]) => { main.querySelector(`[data-step=${id}] .wrong`).textContent = ` (${count} wrong)`; });
+  main.querySelectorAll("button[data-step] .wrong").forEach((place) => { place.textContent = ""; });
+  steps.forEach((count, [id]) => { main.querySelector(`button[data-step=${id}] .wrong`).textContent = ` (${count} wrong)`; });
   const where = Array.from(steps, ([[, title], count]) => `${count} at ${title}`).join(", ");
   return unusable.length === 0 ? null : make("p", { id: "begin-unusable", class: "readout telling" },
     `${unusable.length === 1 ? "1 answer cannot be used" : `${unusable.length} answers cannot be used`}: ${where}.`);

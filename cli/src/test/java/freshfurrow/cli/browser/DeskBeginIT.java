@@ -104,13 +104,13 @@ final class DeskBeginIT {
         step("crops");
         assertThat(browser.text("[data-entry=corn]")).contains("Default 2027-04-19 to 2027-06-05: the whole season");
         browser.js("document.getElementById('answer-crops.corn.window-0').focus(); return true");
-        browser.element("[id='answer-crops.corn.window-0']").sendKeys("04222027");
+        browser.element("[id='answer-crops.corn.window-0']").sendKeys("04192027");
         browser.await(
                 "document.querySelector('#begin-missing').textContent === 'Still missing: the last day of the window of corn.'");
         step("planters");
         step("crops");
         assertThat(browser.element("[id='answer-crops.corn.window-0']").getAttribute("value"))
-                .isEqualTo("2027-04-22");
+                .isEqualTo("2027-04-19");
         browser.js("document.getElementById('answer-crops.corn.window-1').focus(); return true");
         browser.element("[id='answer-crops.corn.window-1']").sendKeys("06052027");
         browser.await("document.querySelector('#begin-missing').textContent.includes('Nothing is missing')");
