@@ -82,7 +82,7 @@ class LogWriterTest {
         byte[] before = Files.readAllBytes(file());
 
         assertThat(problems(Map.of(Column.AT, DAY + "T09:00", Column.FACT, "rain", Column.AMOUNT, "3")))
-                .containsExactly("the new line: amount: 3 has no unit; write a depth of rain like 0.8 in");
+                .containsExactly("the new line: amount: 3 has no unit; write a depth of rain like 20 mm");
         assertThat(Files.readAllBytes(file())).isEqualTo(before);
     }
 
