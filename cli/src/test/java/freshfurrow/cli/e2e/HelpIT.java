@@ -26,6 +26,7 @@ final class HelpIT {
                         Commands:
                           begin       Begin a season: write a commented season file from plain
                                         questions.
+                          import      Read fields in from a map or a table of another program.
                           desk        Work on a season in a browser.
                           check       List every problem in a season, or summarize it.
                           weather     Print a season's workable days by week, from its weather record.
@@ -73,6 +74,7 @@ final class HelpIT {
     @ValueSource(
             strings = {
                 "begin",
+                "import",
                 "desk",
                 "check",
                 "weather",
