@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Crew sheets as a browser prints them: each machine and day on pages of its own, nothing cut off. */
 @InBrowser
 final class SheetsOnPaperIT {
-    private static final Pattern HEADING = Pattern.compile("(Rig|Planter|Sprayer) \\S+ +\\w+day, \\w+ \\d+, \\d{4}");
+    private static final Pattern HEADING =
+            Pattern.compile("(Rig|Planter|Sprayer) \\S+ +\\w+day(, \\w+ \\d+,| \\d+ \\w+) \\d{4}");
     private static final double LEAST_MARGIN_PT = 10 / 25.4 * 72;
     private static final double HEADING_PT = 26;
 

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -137,10 +136,9 @@ public final class Search {
     private Rounds rounds(SeasonEstimate estimate, NearFields near, StopSignal stop, BestSoFar best) {
         Track annealing = annealing(estimate, near, stop, best);
         // where fields may go without extract, as little was left untreated with it and effort was 2 to 12 % more
-        // a replan with promises keeps more of them by single changes
-        boolean nothingPromised =
-                IntStream.range(0, season.fieldCount()).noneMatch(field -> season.promisedPlanter(field) >= 0);
-        boolean rebuilds = nothingPromised && season.fieldCount() <= MOST_FIELDS_REBUILT && !season.mayGoWithout();
+        // a season under way is searched as it was: replans kept fewer promises with it
+        boolean underWay = season.season().standing().isPresent();
+        boolean rebuilds = !underWay && season.fieldCount() <= MOST_FIELDS_REBUILT && !season.mayGoWithout();
         return rebuilds
                 ? rounds(
                         near,
