@@ -9,8 +9,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** What a grower does with the Debian package, on a system that has neither Java nor Maven. */
+@EnabledIfSystemProperty(
+        named = "packages",
+        matches = ".*",
+        disabledReason = "making packages takes minutes: -Dpackages")
 final class DebianPackageIT {
     private static final String EXAMPLES = "/usr/share/doc/freshfurrow/examples/first-season";
 

@@ -49,7 +49,8 @@ final class DocumentsIT {
         String limited =
                 line.replaceAll(" --(time|steps) \\S+", "").replaceFirst("--springs (\\d+)-\\d+", "--springs $1-$1");
         return switch (line.replaceFirst("\\S*freshfurrow (\\S+).*", "$1")) {
-            case "plan", "replan", "seasons" -> limited + " --steps 100";
+            case "plan", "replan" -> limited + " --steps 100";
+            case "seasons" -> limited + (limited.contains("--slice") ? "" : " --slice 1/6") + " --steps 100";
             case "compare", "supply" ->
                 limited.contains("--merge")
                         ? line

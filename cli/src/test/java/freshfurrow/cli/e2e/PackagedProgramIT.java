@@ -22,9 +22,14 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The application's folder, with a Java of its own. */
+@EnabledIfSystemProperty(
+        named = "packages",
+        matches = ".*",
+        disabledReason = "making packages takes minutes: -Dpackages")
 final class PackagedProgramIT {
     /** A whole Java takes them up where they are: other languages, as all that is printed is English, and recordings of itself. */
     private static final Set<String> NOT_NEEDED = Set.of("jdk.localedata", "jdk.management.jfr");
