@@ -38,6 +38,8 @@ record CleanRoot(Path folder) implements AutoCloseable {
         }
         Path own = Files.createTempDirectory(PRISTINE.getParent(), "clean-root-part-");
         must(outside(List.of("cp", "-aT", PRISTINE.toString(), own.toString())));
+        // a temporary folder is for its owner alone, the root of a system for everybody
+        must(outside(List.of("chmod", "755", own.toString())));
         return new CleanRoot(own);
     }
 
