@@ -13,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -52,13 +51,8 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            defaultValue = "" + PlanningOptions.DEFAULT_THREADS,
-            description =
-                    "threads to search with, 1 or more; more than 2 gain nothing, and with --steps the plan is the same (default: ${DEFAULT-VALUE})")
-    private int threads;
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
 
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
     private boolean noPage;
@@ -79,9 +73,6 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanningOptions options() {
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads must be 1 or more, not " + threads);
-        }
-        return new PlanningOptions(time, search.steps(), search.seed(), threads);
+        return new PlanningOptions(time, search.steps(), search.seed(), threads.count());
     }
 }

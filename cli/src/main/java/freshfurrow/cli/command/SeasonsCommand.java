@@ -15,7 +15,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,13 +54,8 @@ final class SeasonsCommand implements Callable<Integer> {
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            defaultValue = "" + PlanningOptions.DEFAULT_THREADS,
-            description =
-                    "threads to search with, 1 or more; more than 2 gain nothing, and with --steps the plans are the same (default: ${DEFAULT-VALUE})")
-    private int threads;
+    @Mixin
+    private ThreadsOption threads = new ThreadsOption();
 
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
     private boolean noPage;
@@ -71,10 +65,7 @@ final class SeasonsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads must be 1 or more, not " + threads);
-        }
-        PlanningOptions options = new PlanningOptions(time, search.steps(), search.seed(), threads);
+        PlanningOptions options = new PlanningOptions(time, search.steps(), search.seed(), threads.count());
         SeasonsReport report = new SeasonsReport();
         ManySeasons.plan(
                 new SeasonsOrder(list, slice, options, !noPage, force), outcome -> tell(report.line(outcome), outcome));

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.example.Seeds;
 import freshfurrow.model.example.SmallSeasons;
-import freshfurrow.model.season.CompostLot;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.bounds.Enumeration;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.example.KindsOfSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
@@ -30,17 +30,7 @@ class IndependentSearchTest {
     @ParameterizedTest
     @Seeds({1, 2, 3})
     void itFindsTheBestOfAllPlansWhereCompostIsShort(long seed) {
-        Season season = SmallSeasons.season(seed);
-        double needKg = season.fields().stream()
-                .mapToDouble(
-                        field -> field.areaHa() * season.recipe(field.recipe()).compostKgPerHa())
-                .sum();
-
-        assertItFindsTheBestOfAllPlans(
-                season.change()
-                        .compost(List.of(new CompostLot("windrow", 0.7 * needKg, season.first())))
-                        .season(),
-                seed);
+        assertItFindsTheBestOfAllPlans(KindsOfSeason.withCompostFor(0.7, SmallSeasons.season(seed)), seed);
     }
 
     private static void assertItFindsTheBestOfAllPlans(Season of, long seed) {
