@@ -79,6 +79,7 @@ final class OnlyLoadsCount {
                         1,
                         0,
                         0,
+                        0,
                         Goals.DEFAULT.steadyDays(),
                         OptionalDouble.empty()),
                 DisplayUnits.METRIC,

@@ -134,6 +134,12 @@ final class Ledger {
         if (totals.compostTrips() > 0) {
             entry("compost trips", Integer.toString(totals.compostTrips()), "of all rigs");
         }
+        if (totals.idleMin() > 0) {
+            entry(
+                    "idle",
+                    Figures.span(Duration.ofMinutes(Math.round(totals.idleMin()))),
+                    "stood for closed fields while another one was open");
+        }
         if (totals.overtimeMin() > 0) {
             entry(
                     "overtime",

@@ -84,6 +84,12 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
                     "Waiting",
                     words.machines() + " wait " + Figures.span(minutes(totals.waitMin()))
                             + " for a rig, water or compost");
+            if (totals.idleMin() > 0) {
+                total(
+                        "Idle",
+                        words.machines() + " stand " + Figures.span(minutes(totals.idleMin()))
+                                + " for closed fields while another one of theirs is open");
+            }
             if (totals.overtimeMin() > 0) {
                 total(
                         "Overtime",

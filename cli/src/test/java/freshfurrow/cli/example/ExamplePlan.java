@@ -36,7 +36,7 @@ public final class ExamplePlan {
         return new Plan(
                 new Plan.SeasonSource("example", "season.yaml", "ab".repeat(32), units),
                 new Plan.Score(0, -2000, -77),
-                new Plan.Totals(12, 0, 2, 4, 2, 1, 0, 2, 24, 0, 2, 0, 19, 164, at(WEDNESDAY, "08:20")),
+                new Plan.Totals(12, 0, 2, 4, 2, 1, 0, 2, 24, 0, 2, 0, 0, 19, 164, at(WEDNESDAY, "08:20")),
                 Map.of("P1", new Plan.PlanterPlan(2_000, List.of("N40", "S80"), List.of(), planterActivities())),
                 Map.of("R1", new Plan.RigPlan(rigActivities())),
                 List.of(

@@ -63,7 +63,7 @@ public final class MixedExample {
         return new Plan(
                 plan.season(),
                 plan.score(),
-                new Plan.Totals(14, 5, 0, 4, 2, 1, 0, 2, 24, 0, 2, 0, 19, 164, at(WEDNESDAY, "08:20")),
+                new Plan.Totals(14, 5, 0, 4, 2, 1, 0, 2, 24, 0, 2, 0, 0, 19, 164, at(WEDNESDAY, "08:20")),
                 machines,
                 plan.rigs(),
                 List.of(

@@ -107,6 +107,7 @@ final class HeldBackTest {
                         totals.compostKg(),
                         totals.dumpedL(),
                         waitMin,
+                        totals.idleMin(),
                         totals.overtimeMin(),
                         totals.driveKm(),
                         totals.smallestMarginMin(),

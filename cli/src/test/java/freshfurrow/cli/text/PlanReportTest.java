@@ -70,6 +70,7 @@ final class PlanReportTest {
                         totals.compostKg(),
                         totals.dumpedL(),
                         totals.waitMin(),
+                        totals.idleMin(),
                         totals.overtimeMin(),
                         totals.driveKm(),
                         totals.smallestMarginMin(),

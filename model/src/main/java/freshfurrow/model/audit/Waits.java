@@ -39,7 +39,8 @@ final class Waits {
         });
     }
 
-    private static boolean isForField(Activity.Wait wait) {
+    /** Whether it is for a field that is closed, and not for a load. */
+    static boolean isForField(Activity.Wait wait) {
         return wait.why() == WaitReason.WET || wait.why() == WaitReason.WINDOW || wait.why() == WaitReason.SPRAY_HOURS;
     }
 

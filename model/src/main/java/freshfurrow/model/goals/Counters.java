@@ -40,6 +40,12 @@ public interface Counters {
     /** Working time that planters wait for a rig, water or compost, s. */
     long waitS();
 
+    /**
+     * Working time that planters stand for fields that are closed while a field could be planted that they plant later, s. Of each day the first
+     * such wait counts, and of it as long as the one of these fields could be planted that could be for longest.
+     */
+    long idleS();
+
     /** Driving time of planters, without folding and gates, and of rigs, s. */
     long driveS();
 

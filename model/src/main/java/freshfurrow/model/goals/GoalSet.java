@@ -149,6 +149,13 @@ public final class GoalSet {
                         counters -> (double) counters.waitS() / MINUTE_S,
                         weights.waitMinPerMin()),
                 new Goal(
+                        "idle",
+                        Level.SOFT,
+                        "min",
+                        "Working time that planters stand for closed fields while one could be planted that they plant later.",
+                        counters -> (double) counters.idleS() / MINUTE_S,
+                        weights.idleMinPerMin()),
+                new Goal(
                         "driving",
                         Level.SOFT,
                         "min",

@@ -232,6 +232,7 @@ public record Plan(
      * @param compostTrips loadings of compost where it lies
      * @param compostKg that goes into batches
      * @param waitMin minutes of working time that planters wait for a rig, water or compost
+     * @param idleMin minutes of working time that planters stand for closed fields while one could be planted that they plant later
      * @param overtimeMin minutes planted past the last hours of days
      * @param driveKm planters and rigs together
      * @param smallestMarginMin least time between a load's last drop and its deadline, min; 0 without loads
@@ -250,6 +251,7 @@ public record Plan(
             double compostKg,
             double dumpedL,
             double waitMin,
+            double idleMin,
             double overtimeMin,
             double driveKm,
             double smallestMarginMin,
@@ -268,6 +270,7 @@ public record Plan(
                 double compostKg,
                 double dumpedL,
                 double waitMin,
+                double idleMin,
                 double overtimeMin,
                 double driveKm,
                 double smallestMarginMin,
@@ -284,6 +287,7 @@ public record Plan(
                     compostKg,
                     dumpedL,
                     waitMin,
+                    idleMin,
                     overtimeMin,
                     driveKm,
                     smallestMarginMin,

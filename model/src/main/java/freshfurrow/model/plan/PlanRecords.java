@@ -56,6 +56,7 @@ final class PlanRecords {
         JsonKey<Plan.Totals, Double> compostKg = key("compostKg", Plan.Totals::compostKg, FIGURE);
         JsonKey<Plan.Totals, Double> dumpedL = key("dumpedL", Plan.Totals::dumpedL, FIGURE);
         JsonKey<Plan.Totals, Double> waitMin = key("waitMin", Plan.Totals::waitMin, FIGURE);
+        JsonKey<Plan.Totals, Double> idleMin = new JsonKey<>("idleMin", Plan.Totals::idleMin, FIGURE, Optional.of(0.0));
         JsonKey<Plan.Totals, Double> overtimeMin =
                 new JsonKey<>("overtimeMin", Plan.Totals::overtimeMin, FIGURE, Optional.of(0.0));
         JsonKey<Plan.Totals, Double> driveKm = key("driveKm", Plan.Totals::driveKm, FIGURE);
@@ -78,6 +79,7 @@ final class PlanRecords {
                             in.get(compostKg),
                             in.get(dumpedL),
                             in.get(waitMin),
+                            in.get(idleMin),
                             in.get(overtimeMin),
                             in.get(driveKm),
                             in.get(marginMin),
@@ -96,6 +98,7 @@ final class PlanRecords {
                 compostKg,
                 dumpedL,
                 waitMin,
+                idleMin,
                 overtimeMin,
                 driveKm,
                 marginMin,

@@ -68,6 +68,7 @@ final class PlanWalk {
         visitor.figure(totals.compostKg(), () -> "totals.compostKg");
         visitor.figure(totals.dumpedL(), () -> "totals.dumpedL");
         visitor.figure(totals.waitMin(), () -> "totals.waitMin");
+        visitor.figure(totals.idleMin(), () -> "totals.idleMin");
         visitor.figure(totals.overtimeMin(), () -> "totals.overtimeMin");
         visitor.figure(totals.driveKm(), () -> "totals.driveKm");
         visitor.time(totals.finish(), () -> "totals.finish");

@@ -61,6 +61,7 @@ final class GoalsReader {
                         .map(s -> s / MINUTE_S)
                         .orElse(usual.callOutMin()),
                 own.number("overtime", WEIGHT).orElse(usual.overtimeMinPerMin()),
+                own.number("idle", WEIGHT).orElse(usual.idleMinPerMin()),
                 own.number("steadyDays", STEADY_DAYS).map(Double::intValue).orElse(usual.steadyDays()),
                 own.optionalQuantity("untreated", Kind.TIME, UNTREATED)
                         .map(s -> OptionalDouble.of(s / DAY_S))

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param leastPieceHa ha, 0 or more
  * @param callOutMin minutes that it is worth not to call a machine out on a day on which it then plants, fills or is filled no load
  * @param overtimeMinPerMin minutes that a minute of planting past the day's last hours is worth
+ * @param idleMinPerMin minutes that a minute is worth in which a planter stands for a closed field and could plant another one of its list
  * @param steadyDays how many days ahead are promised when a plan is made again, 0 or more
  * @param untreatedDays a hectare planted without extract weighs as much as one planted so many days late; empty where nothing is planted
  *     without
@@ -36,11 +37,12 @@ public record Goals(
         double leastPieceHa,
         double callOutMin,
         double overtimeMinPerMin,
+        double idleMinPerMin,
         int steadyDays,
         OptionalDouble untreatedDays,
         Optional<Costs> byMoney) {
     public static final Goals DEFAULT =
-            new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 2, OptionalDouble.empty());
+            new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 1, 2, OptionalDouble.empty());
 
     /** Goals by lateness and effort. */
     public Goals(
@@ -56,6 +58,7 @@ public record Goals(
             double leastPieceHa,
             double callOutMin,
             double overtimeMinPerMin,
+            double idleMinPerMin,
             int steadyDays,
             OptionalDouble untreatedDays) {
         this(
@@ -71,6 +74,7 @@ public record Goals(
                 leastPieceHa,
                 callOutMin,
                 overtimeMinPerMin,
+                idleMinPerMin,
                 steadyDays,
                 untreatedDays,
                 Optional.empty());
@@ -89,6 +93,7 @@ public record Goals(
                 && leastPieceHa >= 0
                 && callOutMin >= 0
                 && overtimeMinPerMin >= 0
+                && idleMinPerMin >= 0
                 && steadyDays >= 0
                 && untreatedDays.orElse(0) >= 0)) {
             throw new IllegalArgumentException("goal weights are 0 or more");
@@ -119,6 +124,7 @@ public record Goals(
                 leastPieceHa,
                 callOutMin,
                 overtimeMinPerMin,
+                idleMinPerMin,
                 steadyDays,
                 otherUntreatedDays,
                 prices);

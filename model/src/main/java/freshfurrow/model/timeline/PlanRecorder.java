@@ -180,6 +180,7 @@ public final class PlanRecorder {
                 ActivityJournal.kilograms(timeline.count(Tally.COMPOST_MG)),
                 timeline.count(Tally.DUMPED_ML) / ML_PER_L,
                 tenths((double) timeline.waitS() / MINUTE_S),
+                tenths((double) timeline.idleS() / MINUTE_S),
                 tenths((double) timeline.overtimeS() / MINUTE_S),
                 timeline.count(Tally.DRIVE_M) / M_PER_KM,
                 margin == Long.MAX_VALUE ? 0 : tenths((double) margin / MINUTE_S),

@@ -202,6 +202,11 @@ public final class Timeline implements Counters {
     }
 
     @Override
+    public long idleS() {
+        return count(Tally.IDLE_S);
+    }
+
+    @Override
     public long driveS() {
         return count(Tally.DRIVE_S);
     }

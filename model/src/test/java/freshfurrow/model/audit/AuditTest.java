@@ -379,7 +379,8 @@ class AuditTest {
         Plan plan = new Plan(
                 new Plan.SeasonSource("", "", "", DisplayUnits.METRIC),
                 new Plan.Score(Long.MIN_VALUE, Long.MAX_VALUE, Long.MIN_VALUE),
-                new Plan.Totals(none, none, none, none, -1, -1, -1, -1, none, none, none, none, none, none, always),
+                new Plan.Totals(
+                        none, none, none, none, -1, -1, -1, -1, none, none, none, none, none, none, none, always),
                 Map.of("P1", new Plan.PlanterPlan(none, List.of("", "A", "A"), List.of("A"), nonsense)),
                 Map.of("R1", new Plan.RigPlan(nonsense)),
                 List.of(new Plan.Load(

@@ -187,6 +187,7 @@ class PricesTest {
                         totals.compostKg(),
                         totals.dumpedL(),
                         totals.waitMin(),
+                        totals.idleMin(),
                         totals.overtimeMin(),
                         totals.driveKm(),
                         totals.smallestMarginMin(),

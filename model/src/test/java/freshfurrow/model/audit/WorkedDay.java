@@ -144,6 +144,7 @@ final class WorkedDay {
                         1,
                         0,
                         0,
+                        1,
                         Goals.DEFAULT.steadyDays(),
                         OptionalDouble.empty()),
                 DisplayUnits.METRIC,

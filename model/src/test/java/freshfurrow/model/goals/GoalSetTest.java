@@ -27,8 +27,8 @@ class GoalSetTest {
     private static final LocalDate FIRST = LocalDate.of(2027, 4, 1);
 
     /** Ten days, late weights 1 and 2.5; weights unlike one another so that no goal can stand in for another. */
-    private static final Season SEASON =
-            season(new Goals(31, 17, 23, 1.5, 0.5, 10, 0.05, 45, 40, 2, 55, 3, 2, OptionalDouble.empty()), 1, 2.5);
+    private static final Season SEASON = season(
+            new Goals(31, 17, 23, 1.5, 0.5, 10, 0.05, 45, 40, 2, 55, 3, 1.25, 2, OptionalDouble.empty()), 1, 2.5);
 
     private static final Played NOTHING = new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
@@ -112,6 +112,14 @@ class GoalSetTest {
         assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 600, 0, 0, 0, 0, 0, 0, 0, 0)))
                 .containsExactly(0L, 0L, -15L);
         assertThat(costOf("waiting", new Played(9, 9, 9, 9, 9, 9, 0, 9, 9, 9, 9, 9, 9, 9, 9)))
+                .isZero();
+    }
+
+    @Test
+    void standingForAClosedFieldCostsItsMinutes() {
+        assertThat(scoreOf(new Played(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1200)))
+                .containsExactly(0L, 0L, -25L);
+        assertThat(costOf("idle", new Played(9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 0)))
                 .isZero();
     }
 
@@ -287,8 +295,44 @@ class GoalSetTest {
             int scraps,
             int callOuts,
             long overtimeS,
-            long untreatedMilliDm2)
+            long untreatedMilliDm2,
+            long idleS)
             implements Counters {
+        Played(
+                int forbiddenFields,
+                long unservedDm2,
+                long lateMilliDm2Days,
+                int fills,
+                int waterTrips,
+                int compostTrips,
+                long waitS,
+                long driveS,
+                long dumpedMg,
+                long earlyDm2Days,
+                int movedFields,
+                int scraps,
+                int callOuts,
+                long overtimeS,
+                long untreatedMilliDm2) {
+            this(
+                    forbiddenFields,
+                    unservedDm2,
+                    lateMilliDm2Days,
+                    fills,
+                    waterTrips,
+                    compostTrips,
+                    waitS,
+                    driveS,
+                    dumpedMg,
+                    earlyDm2Days,
+                    movedFields,
+                    scraps,
+                    callOuts,
+                    overtimeS,
+                    untreatedMilliDm2,
+                    0);
+        }
+
         @Override
         public int brokenPromises() {
             return 0;

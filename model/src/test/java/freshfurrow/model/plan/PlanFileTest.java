@@ -298,7 +298,7 @@ class PlanFileTest {
         return new Plan(
                 new Plan.SeasonSource("Example", "season.yaml", "00ff", DisplayUnits.US),
                 new Plan.Score(0, -1200, -5310),
-                new Plan.Totals(areaHa, 0, 1e-6, -0.0, 1, 1, 0, 1, 13.608, 0, 1.0 / 3, 0, 1e7, 1.5, SEVEN),
+                new Plan.Totals(areaHa, 0, 1e-6, -0.0, 1, 1, 0, 1, 13.608, 0, 1.0 / 3, 0, 0, 1e7, 1.5, SEVEN),
                 Map.of(
                         "P1",
                         new Plan.PlanterPlan(

@@ -65,6 +65,7 @@ final class RandomPlans {
                         figure(),
                         figure(),
                         figure(),
+                        figure(),
                         time(),
                         random.nextBoolean() ? Optional.of(bill()) : Optional.empty()),
                 map(() -> new Plan.PlanterPlan(

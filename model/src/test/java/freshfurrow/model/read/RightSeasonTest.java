@@ -221,6 +221,7 @@ final class RightSeasonTest {
                         1,
                         60,
                         2,
+                        1,
                         Goals.DEFAULT.steadyDays(),
                         OptionalDouble.empty()));
         assertThat(season.drying()).isEqualTo(new Drying(2.54, 1 / 25.4, 2 / 25.4, 3 / 25.4));

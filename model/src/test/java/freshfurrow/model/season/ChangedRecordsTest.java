@@ -278,7 +278,7 @@ class ChangedRecordsTest {
                 Optional.of(new GroundRecord(
                         "two", Map.of(DAY, 5.0), Map.of(Drainage.POOR, List.of(new WetDay(DAY, 40, 30, 5))))),
                 (from, to) -> 2,
-                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, OptionalDouble.of(4)),
+                new Goals(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, OptionalDouble.of(4)),
                 DisplayUnits.US,
                 List.of(new Outage("R2", NOON, NOON.plusHours(1))),
                 Optional.of(new Standing(

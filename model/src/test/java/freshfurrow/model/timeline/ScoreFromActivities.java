@@ -76,10 +76,11 @@ final class ScoreFromActivities {
                                         + untreatedDays * largestExtractWeight));
     }
 
-    /** Minutes, not rounded. */
+    /** Minutes, not rounded but for idle time, which the audit works out from the waits. */
     double effort() {
         Goals goals = season.goals();
         double minutes = plan.loads().size() * goals.refillMin();
+        minutes += plan.totals().idleMin() * goals.idleMinPerMin();
         for (Applicator planter : season.applicators()) {
             minutes += waitS(planter) / 60.0 * goals.waitMinPerMin();
             minutes += of(planter, Activity.Move.class)

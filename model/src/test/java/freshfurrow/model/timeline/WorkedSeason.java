@@ -236,6 +236,7 @@ final class WorkedSeason {
                                 1,
                                 0,
                                 2,
+                                1,
                                 Goals.DEFAULT.steadyDays(),
                                 untreatedDays,
                                 prices),

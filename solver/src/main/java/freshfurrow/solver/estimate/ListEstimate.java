@@ -28,7 +28,13 @@ public final class ListEstimate implements KnownInPart {
     private static final int LATE_DM2_DAYS = 12;
     private static final int UNTREATED_DM2 = 13;
     private static final int COMPOST_MG = 14;
-    private static final int SIZE = 15;
+    private static final int IDLE_S = 15;
+    // the longest time that it stood for a closed field and, as far as was seen, could have planted none: day, s of
+    // that day, to before a day
+    private static final int STOOD_FROM_DAY = 16;
+    private static final int STOOD_SINCE_S = 17;
+    private static final int STOOD_UNTIL_DAY = 18;
+    private static final int SIZE = 19;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -142,6 +148,8 @@ public final class ListEstimate implements KnownInPart {
             fills += LOADS_FOR_A_CHANGE;
             sinceMorningS += LOADS_FOR_A_CHANGE * stopPerFillS[planter];
         }
+        int freeOnDay = day;
+        double freeSinceS = sinceMorningS;
         if (day < opens) {
             day = opens;
             sinceMorningS = 0;
@@ -169,6 +177,18 @@ public final class ListEstimate implements KnownInPart {
             late += piece * Math.max(0, day - lastDay);
         }
 
+        states[after + IDLE_S] = states[before + IDLE_S] + idleS(states, before, plantable, opens);
+        states[after + STOOD_FROM_DAY] = states[before + STOOD_FROM_DAY];
+        states[after + STOOD_SINCE_S] = states[before + STOOD_SINCE_S];
+        states[after + STOOD_UNTIL_DAY] =
+                Math.min(states[before + STOOD_UNTIL_DAY], Math.max(states[before + STOOD_FROM_DAY], opens));
+        boolean stands = opens > freeOnDay || begun > freeOnDay + 1;
+        double stoodDays = states[after + STOOD_UNTIL_DAY] - states[after + STOOD_FROM_DAY];
+        if (stands && begun - freeOnDay >= stoodDays) {
+            states[after + STOOD_FROM_DAY] = freeOnDay;
+            states[after + STOOD_SINCE_S] = freeSinceS;
+            states[after + STOOD_UNTIL_DAY] = begun;
+        }
         states[after + DAY] = day;
         states[after + SINCE_MORNING_S] = sinceMorningS;
         states[after + RECIPE] = recipe;
@@ -190,6 +210,16 @@ public final class ListEstimate implements KnownInPart {
         states[after + FIXED_KEPT] = states[before + FIXED_KEPT] + (kept ? 1 : 0);
         boolean forbidden = !season.allows(planter, field);
         states[after + FORBIDDEN_FIELDS] = states[before + FORBIDDEN_FIELDS] + (forbidden ? 1 : 0);
+    }
+
+    /** How long a planter could have planted such a field while it stood for one that was closed, s. */
+    private static double idleS(double[] states, int before, double[] plantable, int opens) {
+        int from = (int) states[before + STOOD_FROM_DAY];
+        double idleS = 0;
+        for (int day = Math.max(from, opens); day < states[before + STOOD_UNTIL_DAY]; day++) {
+            idleS += day > from ? plantable[day] : Math.max(0, plantable[day] - states[before + STOOD_SINCE_S]);
+        }
+        return idleS;
     }
 
     @Override
@@ -246,6 +276,11 @@ public final class ListEstimate implements KnownInPart {
     @Override
     public int unknown() {
         return 0;
+    }
+
+    @Override
+    public long idleS() {
+        return Math.round(sum(IDLE_S));
     }
 
     /** Of planters only. */

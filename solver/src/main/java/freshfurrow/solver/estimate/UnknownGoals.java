@@ -84,6 +84,11 @@ public final class UnknownGoals {
         }
 
         @Override
+        public long idleS() {
+            return 0;
+        }
+
+        @Override
         public long driveS() {
             return 0;
         }

@@ -55,6 +55,23 @@ class ListEstimateTest {
     }
 
     @Test
+    void aPlanterIsIdleBeforeAWindowWhereAFieldOfItsListIsOpen() {
+        Season season = fields(3, 10, 10);
+        Field open = season.fields().get(1);
+        DateWindow allDays = new DateWindow(season.first(), season.last());
+        CompiledSeason compiled = CompiledSeason.of(InventedSeason.withFields(
+                season,
+                List.of(season.fields().get(0), open.change().window(allDays).field())));
+        ListEstimate estimate = new ListEstimate(compiled, new SeasonEstimate(compiled), new Stops(compiled));
+
+        estimate.tryList(0, new int[] {0, 1}, 2);
+        assertThat((double) estimate.idleS()).isCloseTo(3 * DAY_S - MOVE_S, within(1.0));
+
+        estimate.tryList(0, new int[] {1, 0}, 2);
+        assertThat(estimate.idleS()).isZero();
+    }
+
+    @Test
     void whatStandsInNoListIsNotPlanted() {
         CompiledSeason season = CompiledSeason.of(fields(0, 10, 20));
         ListEstimate estimate = new ListEstimate(season, new SeasonEstimate(season), new Stops(season));
@@ -139,6 +156,7 @@ class ListEstimateTest {
                 estimate.lateMilliDm2Days(),
                 estimate.earlyDm2Days(),
                 estimate.driveS(),
+                estimate.idleS(),
                 (long) estimate.fills(),
                 (long) estimate.forbiddenFields(),
                 (long) estimate.movedFields());

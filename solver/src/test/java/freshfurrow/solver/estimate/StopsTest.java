@@ -95,7 +95,7 @@ class StopsTest {
         return new Plan(
                 Plan.SeasonSource.of(SEASON, "", ""),
                 new Plan.Score(0, 0, 0),
-                new Plan.Totals(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, MORNING),
+                new Plan.Totals(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, MORNING),
                 Map.of("P0", new Plan.PlanterPlan(2_271, List.of("F0"), List.of(), List.of(activities))),
                 Map.of(),
                 List.of(),

@@ -27,7 +27,7 @@ class UnknownGoalsTest {
 
     @Test
     void aGoalWithoutWeightNeedNotBeKnown() {
-        assertThat(unknown(new Goals(30, 0, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
+        assertThat(unknown(new Goals(30, 0, 0, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 0, 2, OptionalDouble.empty()))
                         .names())
                 .containsExactly("waiting");
     }
@@ -37,7 +37,7 @@ class UnknownGoalsTest {
         CompiledSeason compiled = CompiledSeason.of(season);
         var played = new ListPlayer(compiled).play(FirstLists.byHand(compiled));
 
-        assertThat(unknown(new Goals(30, 20, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
+        assertThat(unknown(new Goals(30, 20, 20, 1, 0.5, 0, 0.1, 60, 0, 1, 0, 0, 0, 2, OptionalDouble.empty()))
                         .effortMin(played))
                 .isEqualTo(20.0 * played.waterTrips() + played.waitS() / 60.0);
     }

@@ -56,7 +56,7 @@ class ScreenedListsTest {
     void nothingIsDismissedByItsEffortWhereTheEstimateKnowsLittleOfThat() {
         Season onlyWaits = season.season()
                 .change()
-                .goals(new Goals(0, 0, 0, 1, 0.01, 0, 0, 60, 0, 1, 0, 0, 2, OptionalDouble.empty()))
+                .goals(new Goals(0, 0, 0, 1, 0.01, 0, 0, 60, 0, 1, 0, 0, 0, 2, OptionalDouble.empty()))
                 .season();
         CompiledSeason compiled = CompiledSeason.of(onlyWaits);
 

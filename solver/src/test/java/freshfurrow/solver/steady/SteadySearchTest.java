@@ -34,7 +34,7 @@ class SteadySearchTest {
     private static final long FREE_MOVES = 6_000;
     /** So that effort tells days apart, and what is free and what is promised part company. */
     private static final Goals EARLY_DAYS_COUNT =
-            new Goals(30, 20, 20, 1, 0.5, 10, 0.25, 60, 0, 1, 0, 0, 2, OptionalDouble.empty());
+            new Goals(30, 20, 20, 1, 0.5, 10, 0.25, 60, 0, 1, 0, 0, 0, 2, OptionalDouble.empty());
 
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 
@@ -112,7 +112,7 @@ class SteadySearchTest {
 
     @Test
     void whereNothingIsPromisedItIsThePlainSearch() {
-        CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(FIELDS, 3, 3));
+        CompiledSeason season = CompiledSeason.of(hurried(3));
 
         assertThat(steady(season, told(3)))
                 .isEqualTo(new Search(season, 1, 2).improve(told(3), moves(MOVES), better -> {}));
@@ -143,13 +143,22 @@ class SteadySearchTest {
         return scoring.of(played).mediumScore();
     }
 
+    /** Planters stand for windows as it suits the lists. */
+    private static Season hurried(long seed) {
+        Goals idleIsFree = new Goals(30, 20, 20, 1, 0.5, 10, 0.1, 60, 45, 1, 60, 2, 0, 2, OptionalDouble.empty());
+        return InventedSeason.hurried(FIELDS, 3, seed)
+                .change()
+                .goals(idleIsFree)
+                .season();
+    }
+
     private static FieldLists told(long seed) {
-        return FirstLists.best(CompiledSeason.of(InventedSeason.hurried(FIELDS, 3, seed)));
+        return FirstLists.best(CompiledSeason.of(hurried(seed)));
     }
 
     /** A season in which the first lists were told, and rain falls on the second day. */
     private static CompiledSeason afterRain(long seed) {
-        Season season = InventedSeason.hurried(FIELDS, 3, seed);
+        Season season = hurried(seed);
         CompiledSeason dry = CompiledSeason.of(season);
         Plan told = PlanRecorder.record(
                 dry, told(seed).ids(season), Plan.SeasonSource.of(season, "season.yaml", "0".repeat(64)));

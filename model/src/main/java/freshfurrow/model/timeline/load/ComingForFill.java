@@ -130,6 +130,9 @@ final class ComingForFill {
         int couldPlantFrom = couldPlantFrom(planter, from);
         int turn = Math.max(from, Math.min(Math.max(waitFrom, couldPlantFrom), until));
         int closedUntil = Math.min(turn, couldPlantFrom);
+        if (from < closedUntil) {
+            state.idle().stood(planter, from, closedUntil);
+        }
         if (state.isTold() && from < closedUntil) {
             int field = order.field(planter, state.planters().index(planter));
             state.journal().waited(planter, place, from, closedUntil, closed(planter, field, from));

@@ -16,13 +16,15 @@ public final class PlanterDays {
     private final FieldTable fields;
     private final long leastPieceDm2;
     private final Tally tally;
+    private final IdleDays idle;
     private final long[] v;
     private final int first;
 
-    PlanterDays(SeasonTables tables, Tally tally, long[] v, int first) {
+    PlanterDays(SeasonTables tables, Tally tally, IdleDays idle, long[] v, int first) {
         this.fields = tables.fields();
         this.leastPieceDm2 = Scale.dm2(tables.season().goals().leastPieceHa());
         this.tally = tally;
+        this.idle = idle;
         this.v = v;
         this.first = first;
     }
@@ -42,6 +44,9 @@ public final class PlanterDays {
     public void planted(int planter, int field, int s, long dm2) {
         int at = at(planter);
         int day = s / Calendars.DAY_S;
+        if (v[at + FIELD] != field + 1) {
+            idle.begins(planter, field);
+        }
         if (v[at + FIELD] != field + 1 || v[at + DAY] != day) {
             tally.add(Tally.SCRAPS, scrap(at));
             v[at + FIELD] = field + 1L;

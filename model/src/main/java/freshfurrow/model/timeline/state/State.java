@@ -19,6 +19,7 @@ public final class State {
     private final CompostLots lots;
     private final Draws draws;
     private final HoursAtWork hours;
+    private final IdleDays idle;
 
     private final long[] v;
     private final SeasonTables tables;
@@ -38,10 +39,12 @@ public final class State {
         int drawBlocks = lotBlock + CompostLots.size(tables);
         int hourBlocks =
                 drawBlocks + tables.water().count() * Draws.size(tables.season().days());
-        v = new long[hourBlocks + HoursAtWork.size(tables)];
+        int idleBlocks = hourBlocks + HoursAtWork.size(tables);
+        v = new long[idleBlocks + IdleDays.size(tables)];
         tally = new Tally(v);
         planters = new PlanterStates(v, planterBlocks);
-        days = new PlanterDays(tables, tally, v, dayBlocks);
+        idle = new IdleDays(tables, tally, v, idleBlocks);
+        days = new PlanterDays(tables, tally, idle, v, dayBlocks);
         rigs = new RigStates(v, rigBlocks);
         lots = new CompostLots(tables, tally, v, lotBlock);
         draws = new Draws(tables.water(), tables.season().days(), v, drawBlocks);
@@ -143,6 +146,10 @@ public final class State {
 
     public Draws draws() {
         return draws;
+    }
+
+    public IdleDays idle() {
+        return idle;
     }
 
     public HoursAtWork hours() {

@@ -34,7 +34,10 @@ public final class Tally {
     /** Hours at work, told only of seasons that are judged by money. */
     public static final int WORK_S = 25;
 
-    public static final int SIZE = 26;
+    /** What planters stand for closed fields while another could be planted. */
+    public static final int IDLE_S = 26;
+
+    public static final int SIZE = 27;
 
     private final long[] v;
 
