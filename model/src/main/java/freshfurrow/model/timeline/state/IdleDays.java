@@ -17,10 +17,11 @@ public final class IdleDays {
 
     private static final int FIRST_DAY = 1;
 
-    /** A day's seconds fit. */
+    // of each day: how much was counted, from when the wait lasts, and until when, s of that day
     private static final int BITS = 17;
-
     private static final int MASK = (1 << BITS) - 1;
+    private static final int FROM = BITS;
+    private static final int COUNTED = 2 * BITS;
 
     private final PlanterTable planters;
     private final FieldTable fields;
@@ -59,7 +60,7 @@ public final class IdleDays {
             int start = Math.max(from, midnight);
             int stop = Math.min(end, midnight + Calendars.DAY_S);
             if (v[at + FIRST_DAY + day] == 0 && planters.hours(planter).work(start, stop) > 0) {
-                v[at + FIRST_DAY + day] = (long) (start - midnight) << BITS | stop - midnight;
+                v[at + FIRST_DAY + day] = ((long) (start - midnight) << FROM) + (stop - midnight);
                 v[at + LAST_S] = end;
             }
         }
@@ -77,13 +78,13 @@ public final class IdleDays {
             long kept = v[at + FIRST_DAY + day];
             if (kept != 0) {
                 int midnight = day * Calendars.DAY_S;
-                int from = midnight + (int) (kept >> BITS & MASK);
+                int from = midnight + (int) ((kept >> FROM) & MASK);
                 int until = midnight + (int) (kept & MASK);
                 int could = plantable.work(Math.max(from, opens), until);
-                int counted = (int) (kept >> 2 * BITS);
+                int counted = (int) (kept >> COUNTED);
                 if (could > counted) {
                     tally.add(Tally.IDLE_S, could - counted);
-                    v[at + FIRST_DAY + day] = kept + ((long) (could - counted) << 2 * BITS);
+                    v[at + FIRST_DAY + day] = kept + ((long) (could - counted) << COUNTED);
                 }
             }
         }
