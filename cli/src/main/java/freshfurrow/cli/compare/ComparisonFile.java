@@ -86,6 +86,9 @@ public final class ComparisonFile {
                 .put("volume", rules.units().volume().symbol())
                 .put("mass", rules.units().mass().symbol())
                 .put("distance", rules.units().distance().symbol());
+        if (!rules.units().hasUsualClock()) {
+            node.put("clock", rules.units().clock().symbol());
+        }
         rules.currency().ifPresent(code -> node.put("currency", code));
         if (rules.works().contains(Work.SPRAY)) {
             ArrayNode works = node.putArray("works");

@@ -14,6 +14,7 @@ import freshfurrow.model.compare.SpringFigures;
 import freshfurrow.model.compare.TriedReserve;
 import freshfurrow.model.plan.Resource;
 import freshfurrow.model.quantity.AreaUnit;
+import freshfurrow.model.quantity.ClockFace;
 import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.quantity.DistanceUnit;
 import freshfurrow.model.quantity.MassUnit;
@@ -78,17 +79,15 @@ public final class ComparisonReader {
     }
 
     private static LivingRules rules(JsonNode rules) {
-        JsonNode units = at(rules, "units");
+        DisplayUnits units = units(at(rules, "units"));
         return new LivingRules(
                 text(rules, "season"),
                 text(rules, "file"),
                 LocalDate.parse(text(rules, "first")),
                 LocalDate.parse(text(rules, "last")),
-                new DisplayUnits(
-                        named(AreaUnit.values(), AreaUnit::symbol, text(units, "area")),
-                        named(VolumeUnit.values(), VolumeUnit::symbol, text(units, "volume")),
-                        named(MassUnit.values(), MassUnit::symbol, text(units, "mass")),
-                        named(DistanceUnit.values(), DistanceUnit::symbol, text(units, "distance"))),
+                rules.has("clock")
+                        ? units.withClock(named(ClockFace.values(), ClockFace::symbol, text(rules, "clock")))
+                        : units,
                 rules.has("currency") ? Optional.of(text(rules, "currency")) : Optional.empty(),
                 text(rules, "weather"),
                 (int) number(rules, "recorded"),
@@ -99,6 +98,14 @@ public final class ComparisonReader {
                 rules.path("untreated").asBoolean(),
                 rules.path("timesVary").asBoolean(),
                 works(rules.path("works")));
+    }
+
+    private static DisplayUnits units(JsonNode units) {
+        return new DisplayUnits(
+                named(AreaUnit.values(), AreaUnit::symbol, text(units, "area")),
+                named(VolumeUnit.values(), VolumeUnit::symbol, text(units, "volume")),
+                named(MassUnit.values(), MassUnit::symbol, text(units, "mass")),
+                named(DistanceUnit.values(), DistanceUnit::symbol, text(units, "distance")));
     }
 
     /** Those that are named, or planting. */

@@ -28,7 +28,8 @@ final class ComparisonData {
                 .put("springs", ComparisonReport.springs(compared))
                 .put("rule", ComparisonReport.rule(compared))
                 .put("file", compared.rules().file())
-                .put("first", compared.rules().first().toString());
+                .put("first", compared.rules().first().toString())
+                .put("clock", compared.rules().units().clock().symbol());
         ArrayNode words = data.putArray("words");
         ComparisonWords.of(compared).forEach(words::add);
         ReserveReport.of(compared).ifPresent(reserves -> reserves(data.putObject("reserves"), reserves));

@@ -8,10 +8,13 @@ import java.util.List;
 
 /** The parts of the page that are the same for every plan. */
 final class PageFiles {
+    private static final String DATES = "dates.js";
+
     /** In the order in which they build on one another. */
     private static final List<String> SCRIPTS = List.of(
             "kinds.js",
             "data.js",
+            DATES,
             "figures.js",
             "fieldWords.js",
             "choice.js",
@@ -49,7 +52,7 @@ final class PageFiles {
     }
 
     static String comparisonScript() {
-        return script(List.of("comparison.js"));
+        return script(List.of(DATES, "comparison.js"));
     }
 
     /** D3 with its licence, then ours, as one script. */

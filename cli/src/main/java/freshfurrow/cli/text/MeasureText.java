@@ -7,21 +7,20 @@ import freshfurrow.model.compare.Measure;
 import freshfurrow.model.compare.PairedDifference;
 import freshfurrow.model.compare.Spread;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /** What variants are compared by, in words and in the units of a season's people. */
 public final class MeasureText {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE MM-dd", Locale.ENGLISH);
-
     private final LivingRules rules;
     private final WorkWords words;
+    private final DateText dates;
     private final int endS;
 
     public MeasureText(LivingRules rules) {
         this.rules = rules;
         words = new WorkWords(rules.works());
+        dates = new DateText(rules.units().clock());
         endS = (int) (ChronoUnit.DAYS.between(rules.first(), rules.last()) + 1) * DAY_S;
     }
 
@@ -121,10 +120,10 @@ public final class MeasureText {
 
     private String date(double si) {
         if (si >= endS) {
-            return "not by " + DAY.format(rules.last());
+            return "not by " + dates.brief(rules.last());
         }
         LocalDate date = rules.first().plusDays((long) Math.floor(si / DAY_S));
-        return DAY.format(date);
+        return dates.brief(date);
     }
 
     private static String number(double figure) {

@@ -54,7 +54,7 @@
   const ROW = 74;
   const MARGIN = { left: 12, right: 14, top: 20, bottom: 26 };
   const first = Date.parse(`${data.first}T00:00:00Z`);
-  const asDate = d3.utcFormat("%-d %b");
+  const asDate = datesInWords(data.clock === "12h").short;
 
   function chart(measure) {
     const figure = d3.select("#charts").append("figure");

@@ -35,11 +35,7 @@ const figures = (() => {
   const twelveHours = d3.utcFormat("%-I:%M");
   const dayFormat = d3.utcFormat("%a %Y-%m-%d");
   const day = (index) => dayFormat(at(index * DAY_S));
-  // in words with the month first where clocks have twelve hours, and the day first elsewhere
-  const inWords = (monthFirst, dayFirst) => d3.utcFormat(isTwelve ? monthFirst : dayFirst);
-  const longDay = inWords("%A, %B %-d, %Y", "%A %-d %B %Y");
-  const shortDay = inWords("%b %-d", "%-d %b");
-  const crewDay = inWords("%a %b %-d", "%a %-d %b");
+  const words = datesInWords(isTwelve);
 
   function clock(time) {
     if (!isTwelve) return twentyFourHours(at(time));
@@ -52,7 +48,7 @@ const figures = (() => {
   const endsDay = (time, index) => time === (index + 1) * DAY_S;
   const timeOn = (time, index) => (endsDay(time, index) && !isTwelve ? "24:00" : clock(time));
   const dated = (time, index, date) => timeOn(time, index) + (endsDay(time, index) || dayOf(time) === index ? "" : ` on ${date}`);
-  const forCrew = (time, index) => dated(time, index, crewDay(at(time)));
+  const forCrew = (time, index) => dated(time, index, words.crew(at(time)));
   return {
     at,
     inUnit,
@@ -64,11 +60,11 @@ const figures = (() => {
     count: (number, one, many) => `${number.toLocaleString("en-US")} ${number === 1 ? one : many}`,
     span,
     day,
-    shortDay: (index) => shortDay(at(index * DAY_S)),
-    longDay: (index) => longDay(at(index * DAY_S)),
+    shortDay: (index) => words.short(at(index * DAY_S)),
+    longDay: (index) => words.long(at(index * DAY_S)),
     clock,
     time: (time) => `${day(dayOf(time))} ${clock(time)}`,
-    shortTime: (time) => `${crewDay(at(time))} ${clock(time)}`,
+    shortTime: (time) => `${words.crew(at(time))} ${clock(time)}`,
     hour: (time, last) => (isTwelve ? clock(time).replace(":00", "") : time === last && time % DAY_S === 0 ? "24:00" : clock(time)),
     clockOn: (time, index) => dated(time, index, day(dayOf(time))),
     // as crews read them: the nearest five minutes, and a limit never later than it is

@@ -7,14 +7,17 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import freshfurrow.cli.compare.ComparedExample;
 import freshfurrow.cli.page.ComparisonPage;
 import freshfurrow.model.compare.Measure;
+import freshfurrow.model.quantity.DisplayUnits;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.WebElement;
 
 /** The page of a comparison in a browser: all there, by day and by night, on a phone, for a screen reader. */
 @InBrowser
@@ -40,6 +43,24 @@ final class ComparisonIT {
         assertThat(browser.js("return document.querySelector('#charts svg').getAttribute('aria-label')"))
                 .asString()
                 .contains("finish", "<b>base</b>");
+    }
+
+    @Test
+    void datesAreWrittenAsOnOtherPages(@TempDir Path folder) throws Exception {
+        browser.open(page);
+        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label).matches("May \\d+"));
+
+        Path metric = folder.resolve("metric.html");
+        Files.writeString(metric, ComparisonPage.html(ComparedExample.springsIn(DisplayUnits.METRIC, 1, 40)));
+        browser.open(metric);
+        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label).matches("\\d+ May"));
+    }
+
+    /** The dates under the first drawing. */
+    private List<String> finishes() {
+        return browser.all("#charts figure:first-child .axis text").stream()
+                .map(WebElement::getText)
+                .toList();
     }
 
     @ParameterizedTest

@@ -26,7 +26,12 @@ public final class ComparedExample {
 
     /** The springs of some numbers from 1 on. */
     public static ComparedSprings springs(int first, int last) {
-        return springs(first, last, false, Set.of(Work.PLANT));
+        return springsIn(DisplayUnits.US, first, last);
+    }
+
+    /** The same for people of those units and clocks. */
+    public static ComparedSprings springsIn(DisplayUnits units, int first, int last) {
+        return springs(units, first, last, false, false, Set.of(Work.PLANT));
     }
 
     /** The same, where some of the planted area may go without extract. */
@@ -36,21 +41,22 @@ public final class ComparedExample {
 
     /** The same where times vary. */
     public static ComparedSprings springsOfVaryingTimes(int first, int last) {
-        return springs(first, last, false, true, Set.of(Work.PLANT));
+        return springs(DisplayUnits.US, first, last, false, true, Set.of(Work.PLANT));
     }
 
     /** The same with machines of those works. */
     public static ComparedSprings springs(int first, int last, boolean untreated, Set<Work> works) {
-        return springs(first, last, untreated, false, works);
+        return springs(DisplayUnits.US, first, last, untreated, false, works);
     }
 
-    private static ComparedSprings springs(int first, int last, boolean untreated, boolean timesVary, Set<Work> works) {
+    private static ComparedSprings springs(
+            DisplayUnits units, int first, int last, boolean untreated, boolean timesVary, Set<Work> works) {
         LivingRules rules = new LivingRules(
                 "<i>Spring</i> & all",
                 "season.yaml",
                 LocalDate.of(2027, 4, 19),
                 LocalDate.of(2027, 6, 5),
-                DisplayUnits.US,
+                units,
                 Optional.of("EUR"),
                 "station.csv (invented)",
                 30,

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import freshfurrow.model.compare.ComparedSprings;
+import freshfurrow.model.quantity.ClockFace;
+import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Work;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,6 +25,15 @@ class ComparisonFileTest {
         ComparedSprings compared = ComparedExample.springs(1, 40);
 
         assertThat(read(ComparisonFile.toJson(compared))).isEqualTo(compared);
+    }
+
+    @Test
+    void aClockThatIsNotUsualIsRememberedForDates() throws IOException {
+        ComparedSprings compared =
+                ComparedExample.springsIn(DisplayUnits.US.withClock(ClockFace.TWENTY_FOUR_HOURS), 1, 3);
+
+        assertThat(read(ComparisonFile.toJson(compared))).isEqualTo(compared);
+        assertThat(ComparisonFile.toJson(ComparedExample.springs(1, 3))).doesNotContain("\"clock\"");
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import freshfurrow.cli.compare.ComparedExample;
 import freshfurrow.model.compare.Measure;
+import freshfurrow.model.quantity.ClockFace;
+import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.Work;
 import java.util.List;
 import java.util.Set;
@@ -95,9 +97,21 @@ class ComparisonReportTest {
     void aFinishIsADateAndAtTheSeasonsEndNone() {
         MeasureText text = new MeasureText(ComparedExample.springs(1, 2).rules());
 
-        assertThat(text.value(Measure.FINISH, 86_400 * 26 + 3_600)).isEqualTo("Sat 05-15");
-        assertThat(text.value(Measure.FINISH, 86_400 * 48)).isEqualTo("not by Sat 06-05");
+        assertThat(text.value(Measure.FINISH, 86_400 * 26 + 3_600)).isEqualTo("Sat May 15");
+        assertThat(text.value(Measure.FINISH, 86_400 * 48)).isEqualTo("not by Sat Jun 5");
         assertThat(text.difference(Measure.FINISH, -86_400 * 2.5)).isEqualTo("-2.5 d");
         assertThat(text.value(Measure.LATE, 40.468564224)).isEqualTo("100");
+    }
+
+    @Test
+    void aFinishHasTheDayFirstWhereClocksGoTo24() {
+        for (DisplayUnits units :
+                List.of(DisplayUnits.METRIC, DisplayUnits.US.withClock(ClockFace.TWENTY_FOUR_HOURS))) {
+            MeasureText text =
+                    new MeasureText(ComparedExample.springsIn(units, 1, 2).rules());
+
+            assertThat(text.value(Measure.FINISH, 86_400 * 26 + 3_600)).isEqualTo("Sat 15 May");
+            assertThat(text.value(Measure.FINISH, 86_400 * 48)).isEqualTo("not by Sat 5 Jun");
+        }
     }
 }
