@@ -7,6 +7,7 @@ import { fieldsStep } from "/desk/beginFields.js";
 const steps = [["units", "Units", []], ["season", "Season", ["season"]], ["yard", "Yard", ["places"]], ["fields", "Fields", []],
   ["crops", "Crops and recipe", ["crops", "recipes"]], ["planters", "Planters", ["planters"]], ["rigs", "Rigs", ["rigs"]],
   ["water", "Water and compost", ["waterPoints", "compost"]], ["look", "Look it over", []]];
+const NAMING = "id";
 let main = null;
 let known = null; // questions by units
 let state = null;
@@ -17,10 +18,28 @@ let waiting = null;
 
 const sections = () => known.units[state.units];
 const section = (key) => sections().find((one) => one.key === key);
-const isMany = (key) => ["planters", "rigs", "waterPoints", "compost"].includes(key);
+const isNamed = (key) => section(key).naming !== "";
+
+// What a thing is called in the file: as was answered last, or as it will be where nobody names it.
+function idOf(key, i) {
+  const { usualId } = section(key);
+  if (key === "crops") {
+    const { id } = state.entries.crops[i];
+    return (answer && answer.crops[id]) || id;
+  }
+  return (answer && answer.ids[key] && answer.ids[key][i]) || (i === 0 ? usualId : `${usualId.replace(/1$/, "")}${i + 1}`);
+}
+
+const titleOf = (key, i) => (key === "crops" ? state.entries.crops[i].id : idOf(key, i));
+
+// Where in the file an answer comes to stand.
+function pathOf(key, i, name) {
+  const id = idOf(key, i);
+  return name === NAMING ? `${key}.${id}` : section(key).questions.find((one) => one.key === name).path.replace("?", id);
+}
 
 function fresh(units) {
-  const entries = Object.fromEntries(known.units[units].map((one) => [one.key, one.key === "crops" ? [] : [{ id: one.usualId, typed: {} }]]));
+  const entries = Object.fromEntries(known.units[units].map((one) => [one.key, one.key === "crops" ? [] : [{ id: "", typed: {} }]]));
   return { units, entries, fields: [], map: null };
 }
 
@@ -69,7 +88,12 @@ function tellUnusable(unusable) {
 // What is usual changes with the answers: dates follow those of the season.
 function tellUsual() {
   main.querySelectorAll("[data-usual]").forEach((help) => {
-    const [key, name] = help.dataset.usual.split(".");
+    const [key, name, i] = help.dataset.usual.split(".");
+    if (name === NAMING) {
+      help.textContent = called(key, Number(i));
+      help.parentElement.querySelector("input").placeholder = titleOf(key, Number(i));
+      return;
+    }
     const question = section(key).questions.find((one) => one.key === name);
     help.textContent = usual(question);
     const input = help.parentElement.querySelector("input[data-path]");
@@ -77,11 +101,27 @@ function tellUsual() {
   });
 }
 
+// Names change what things are called in the file.
+function tellNames() {
+  main.querySelectorAll("[data-of]").forEach(({ dataset }) => { dataset.path = pathOf(dataset.of, Number(dataset.i), dataset.name); });
+  main.querySelectorAll("fieldset[data-entry]").forEach((each) => {
+    const title = titleOf(each.dataset.section, Number(each.dataset.i));
+    each.dataset.entry = title;
+    each.querySelector("legend").textContent = title;
+  });
+  main.querySelectorAll("button[data-out]").forEach((button) => { button.textContent = outOf(button.dataset.out); });
+}
+
+// A problem of a whole thing is one of its name; what is wrong with a place is wrong with a part of it.
+function isAt({ path }, { dataset }) {
+  if (dataset.name === NAMING) return path === dataset.path;
+  return (path === dataset.path && dataset.name !== "at") || path.startsWith(`${dataset.path}.`);
+}
+
 function tellState() {
   const { missing, problems, sums } = answer;
+  tellNames();
   const places = Array.from(main.querySelectorAll("[data-path]"));
-  const path = (element) => (element.dataset.crop ? `crops.${answer.crops[element.dataset.crop] || element.dataset.crop}.window` : element.dataset.path);
-  const isAt = (problem, element) => problem.path === path(element) || problem.path.startsWith(`${path(element)}.`);
   const unusable = problems.filter((problem) => problem.unusable);
   const rest = (missing.length > 0 ? unusable : problems).filter((problem) => !places.some((element) => isAt(problem, element)));
   tellUsual();
@@ -102,7 +142,7 @@ function tellState() {
   main.dataset.problems = String(problems.length);
 }
 
-function days(entry, question, id) {
+function days(entry, question, id, place) {
   const [first, last] = (entry.typed[question.key] || "").split(" to ");
   const [from, to] = [first, last].map((day, i) => make("input", { type: "date", id: `${id}-${i}`, "aria-label": `${entry.id}, ${i === 0 ? "first" : "last"} day` , value: day || "" }));
   const both = () => {
@@ -111,22 +151,42 @@ function days(entry, question, id) {
   };
   from.addEventListener("change", both);
   to.addEventListener("change", both);
-  return make("span", { class: "window", "data-path": question.path.replace("?", entry.id), "data-crop": entry.id }, from, make("span", {}, "to"), to);
+  return make("span", { class: "window", ...place }, from, make("span", {}, "to"), to);
 }
 
 const usual = ({ usual: value, note }) => (value ? note.replace(/^default/, `Default ${value}`) : note);
 
-function input(key, entry, question) {
-  const path = question.path.replace("?", entry.id);
-  const id = `answer-${path}${question.form === "position" ? ".at" : ""}`;
+const hereIs = (key, i, name) => ({ "data-of": key, "data-i": i, "data-name": name, "data-path": pathOf(key, i, name) });
+
+function called(key, i) {
+  const id = idOf(key, i);
+  const name = state.entries[key][i].id.trim();
+  if (name === "") return `Default ${id}`;
+  return name === id ? "" : `Plans and sheets call it ${id}.`;
+}
+
+function naming(one, i) {
+  const id = `answer-${one.key}.${i}.${NAMING}`;
+  const entry = state.entries[one.key][i];
+  const element = make("input", { id, ...hereIs(one.key, i, NAMING), type: "text", autocomplete: "off", placeholder: idOf(one.key, i), "aria-describedby": `${id}-help` });
+  element.value = entry.id;
+  element.addEventListener("input", () => { entry.id = element.value; changed(); });
+  return make("div", { class: "entry" }, make("label", { for: id }, one.naming), element,
+    make("p", { class: "problem", role: "alert" }), make("p", { class: "help", id: `${id}-help`, "data-usual": `${one.key}.${NAMING}.${i}` }, called(one.key, i)));
+}
+
+function input(key, i, question) {
+  const entry = state.entries[key][i];
+  const place = hereIs(key, i, question.key);
+  const id = `answer-${key}.${key === "crops" ? entry.id : i}.${question.key}`;
   let element;
   if (question.form === "window") {
-    element = days(entry, question, id);
+    element = days(entry, question, id, place);
   } else if (question.form === "choice") {
-    element = make("select", { id, "data-path": path }, ...["", "field", "water"].map((value) => make("option", { value, selected: (entry.typed[question.key] || "") === value }, value || `${question.usual} (default)`)));
+    element = make("select", { id, ...place }, ...["", "field", "water"].map((value) => make("option", { value, selected: (entry.typed[question.key] || "") === value }, value || `${question.usual} (default)`)));
     element.addEventListener("change", () => { entry.typed[question.key] = element.value; changed(); });
   } else {
-    element = make("input", { id, "data-path": path, type: question.form === "date" ? "date" : "text", autocomplete: "off", placeholder: question.usual || null });
+    element = make("input", { id, ...place, type: question.form === "date" ? "date" : "text", autocomplete: "off", placeholder: question.usual || null });
     element.value = entry.typed[question.key] || "";
     element.addEventListener("input", () => {
       entry.typed[question.key] = element.value;
@@ -139,19 +199,20 @@ function input(key, entry, question) {
     make("p", { class: "problem", role: "alert" }), make("p", { class: "help", id: `${id}-help`, "data-usual": `${key}.${question.key}` }, usual(question)));
 }
 
-function entry(one, each) {
-  const form = make("div", { class: "form" }, ...one.questions.map((question) => input(one.key, each, question)));
-  if (one.key === "crops" || isMany(one.key)) return make("fieldset", { "data-entry": each.id }, make("legend", {}, each.id), form);
-  return form;
+function entry(one, i) {
+  const form = make("div", { class: "form" }, one.naming ? naming(one, i) : null, ...one.questions.map((question) => input(one.key, i, question)));
+  if (one.key !== "crops" && !one.naming) return form;
+  const title = titleOf(one.key, i);
+  return make("fieldset", { "data-entry": title, "data-section": one.key, "data-i": i }, make("legend", {}, title), form);
 }
+
+const outOf = (key) => `Take ${titleOf(key, state.entries[key].length - 1)} out`;
 
 function more(one) {
   const all = state.entries[one.key];
-  const base = one.usualId.replace(/1$/, "");
-  const next = () => { let i = 2; while (all.some((each) => each.id === `${base}${i}`)) i += 1; return `${base}${i}`; };
   return make("div", { class: "tools" },
-    make("button", { type: "button", "data-more": one.key, onclick: () => { all.push({ id: next(), typed: {} }); changed(); draw(); } }, `Another ${one.noun}`),
-    all.length > 1 ? make("button", { type: "button", onclick: () => { all.pop(); changed(); draw(); } }, `Take ${all[all.length - 1].id} out`) : null);
+    make("button", { type: "button", "data-more": one.key, onclick: () => { all.push({ id: "", typed: {} }); changed(); draw(); } }, `Another ${one.noun}`),
+    all.length > 1 ? make("button", { type: "button", "data-out": one.key, onclick: () => { all.pop(); changed(); draw(); } }, outOf(one.key)) : null);
 }
 
 function mapFor(key) {
@@ -160,7 +221,7 @@ function mapFor(key) {
   const centre = position(each.typed.at) || yard;
   if (!centre) return make("p", { class: "help" }, "Type it roughly, as any map gives it, and a blank map appears to click on.");
   const marks = [...(yard ? [{ name: "yard", ...yard }] : []),
-    ...(key === "waterPoints" && position(each.typed.at) ? [{ name: each.id, ...position(each.typed.at) }] : [])];
+    ...(key === "waterPoints" && position(each.typed.at) ? [{ name: idOf(key, 0), ...position(each.typed.at) }] : [])];
   return blankMap({ id: `map-${key}`, centre, marks, units: state.units, picked: ({ lat, lon }) => { each.typed.at = `${lat}, ${lon}`; changed(); draw(); } });
 }
 
@@ -197,7 +258,7 @@ function content() {
   if (id === "fields") return fieldsStep({ state, changed, redraw: draw });
   if (id === "look") return lookOver();
   if (id === "crops") crops(); // fields may have been typed this very moment
-  return keys.flatMap((key) => [make("p", { class: "lead" }, section(key).about), ...state.entries[key].map((each) => entry(section(key), each)), isMany(key) ? more(section(key)) : null,
+  return keys.flatMap((key) => [make("p", { class: "lead" }, section(key).about), ...state.entries[key].map((each, i) => entry(section(key), i)), isNamed(key) ? more(section(key)) : null,
     key === "places" || key === "waterPoints" ? make("div", { id: `around-${key}` }, mapFor(key)) : null]);
 }
 

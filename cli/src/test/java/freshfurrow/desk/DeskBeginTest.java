@@ -139,6 +139,18 @@ final class DeskBeginTest {
     }
 
     @Test
+    void thingsAreNamedAndANameGivenTwiceIsToldAtItsPlace() {
+        String named = COMPLETE.replace(
+                "\"entries\": {",
+                "\"entries\": {\"planters\": [{\"id\": \"\", \"typed\": {}}, {\"id\": \"Old blue\", \"typed\": {}},"
+                        + " {\"id\": \"Old-blue\", \"typed\": {}}], ");
+        assertThat(post("/api/begin/look", named).body())
+                .contains(
+                        "\"planters\":[\"P1\",\"Old-blue\",\"Old-blue-2\"],\"rigs\":[\"R1\"]",
+                        "\"path\":\"planters.Old-blue-2\",\"field\":\"\",\"unusable\":true");
+    }
+
+    @Test
     void aProblemOfAFieldNamesItAndWhatIsMissingIsNoWrongAnswer() {
         String swapped = COMPLETE.replace("\"id\": \"N40\",", "\"name\": \"Hossz\u00fa-d\u0171l\u0151\",")
                 .replace("41.02", "146.67")

@@ -4,6 +4,7 @@ import freshfurrow.model.read.Problem;
 import freshfurrow.model.read.Reading;
 import freshfurrow.model.read.SeasonFiles;
 import freshfurrow.model.read.tree.TextFile;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The files of a season that is begun, which are on no disk yet.
@@ -20,8 +22,9 @@ import java.util.stream.Collectors;
  * @param fieldsText what that one holds
  * @param rows the fields as they stand in it
  * @param missing what nobody answered and nothing can be taken for
- * @param unusable what is wrong with answers that were given
- * @param reading the season as it will be read, or all that is wrong with it or missing
+ * @param problems all that is wrong with it or missing; none when the season is right
+ * @param unusable those of them that are wrong with answers that were given
+ * @param reading the season as it will be read
  */
 public record NewSeason(
         String text,
@@ -29,6 +32,7 @@ public record NewSeason(
         String fieldsText,
         List<FieldRow> rows,
         List<String> missing,
+        List<Problem> problems,
         List<Problem> unusable,
         Reading reading) {
     /** In tables and maps alike: each field has a line of its own below the first. */
@@ -40,17 +44,17 @@ public record NewSeason(
     public NewSeason {
         rows = List.copyOf(rows);
         missing = List.copyOf(missing);
+        problems = List.copyOf(problems);
         unusable = List.copyOf(unusable);
     }
 
     /** The season that answers make. */
     public static NewSeason of(Answers answers, Surroundings here) {
         CropIds crops = CropIds.of(answers);
-        Map<Section, Map<String, Entry>> entries = new LinkedHashMap<>();
+        EntryIds ids = EntryIds.of(answers);
+        Map<Section, Map<String, Entry>> entries = new EnumMap<>(Section.class);
         for (Section section : Section.values()) {
-            entries.put(
-                    section,
-                    section == Section.CROPS ? crops(crops, answers.of(section)) : named(section, answers.of(section)));
+            entries.put(section, section == Section.CROPS ? crops(crops, answers.of(section)) : ids.of(section));
         }
         Names.Taken taken = new Names.Taken();
         entries.get(Section.PLACES).keySet().forEach(taken::free);
@@ -60,13 +64,16 @@ public record NewSeason(
         String text = new SeasonWriter(answers, Defaults.of(answers, here), entries, fields).text();
         Reading reading =
                 SeasonFiles.read(TextFile.of(FILE_NAME, text), List.of(TextFile.of(fields.name(), fields.text())));
+        List<Problem> problems =
+                Stream.concat(ids.twice().stream(), problems(reading).stream()).toList();
         return new NewSeason(
                 text,
                 fields.name(),
                 fields.text(),
                 rows,
                 Missing.of(entries, rows, answers),
-                unusable(problems(reading), entries.get(Section.CROPS), rows),
+                problems,
+                unusable(problems, entries.get(Section.CROPS), rows),
                 reading);
     }
 
@@ -78,9 +85,9 @@ public record NewSeason(
         return CropIds.of(answers).byName();
     }
 
-    /** None when the season is right. */
-    public List<Problem> problems() {
-        return problems(reading);
+    /** The ids that the things of a section but crops have in the file, in the order in which they were answered. */
+    public static List<String> ids(Answers answers, Section section) {
+        return List.copyOf(EntryIds.of(answers).of(section).keySet());
     }
 
     private static List<Problem> problems(Reading reading) {
@@ -109,9 +116,16 @@ public record NewSeason(
                 : Optional.empty();
     }
 
+    /** What is wrong with the name of a thing, as another has it. */
+    public List<Problem> problemsOfName(Section section, String id) {
+        return problems.stream()
+                .filter(problem -> problem.path().equals(section.key() + "." + id))
+                .toList();
+    }
+
     /** What is wrong with an answer, or with a value at that path of the season file. */
     public List<Problem> problemsAt(String path) {
-        return problems().stream()
+        return problems.stream()
                 .filter(problem -> problem.file().equals(FILE_NAME))
                 .filter(problem -> problem.path().equals(path) || problem.path().startsWith(path + "."))
                 .toList();
@@ -123,7 +137,7 @@ public record NewSeason(
      * @param row from 0
      */
     public List<Problem> problemsOf(int row, Heading column) {
-        return problems().stream()
+        return problems.stream()
                 .filter(problem -> problem.file().equals(fieldsName)
                         && problem.line().orElse(0) == row + FIRST_FIELD_LINE
                         && problem.path().equals(column.key()))
@@ -137,17 +151,6 @@ public record NewSeason(
                 .filter(entry -> !crops.id(entry.id()).isEmpty())
                 .forEach(entry -> named.putIfAbsent(crops.id(entry.id()), entry));
         crops.ids().forEach(id -> named.putIfAbsent(id, new Entry(id, Map.of())));
-        return named;
-    }
-
-    private static Map<String, Entry> named(Section section, List<Entry> given) {
-        Names.Taken taken = new Names.Taken();
-        Map<String, Entry> named = new LinkedHashMap<>();
-        for (Entry entry : given) {
-            String id = Names.id(entry.id());
-            String own = id.isEmpty() ? section.usualId() : id;
-            named.put(taken.free(own.isEmpty() ? section.key() : own), entry);
-        }
         return named;
     }
 }

@@ -98,7 +98,7 @@ final class SeasonWriter {
         line("# " + section.about());
         line(section.key() + ":");
         entries.get(section).forEach((id, entry) -> {
-            line(IN + id + ":");
+            line(IN + id + ":" + named(section, id, entry));
             for (Question question : section.questions()) {
                 if (question.form() == Form.POSITION) {
                     water(entry);
@@ -111,6 +111,15 @@ final class SeasonWriter {
                         + entries.get(Section.PLACES).keySet().iterator().next());
             }
         });
+    }
+
+    /** The name that an id was made of, where they differ, or that nobody gave one. */
+    private static String named(Section section, String id, Entry entry) {
+        if (section.naming().isEmpty()) {
+            return "";
+        }
+        String name = Names.name(entry.id());
+        return name.isEmpty() ? comment("default") : name.equals(id) ? "" : comment(name);
     }
 
     private void water(Entry entry) {

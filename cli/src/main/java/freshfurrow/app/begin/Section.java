@@ -1,6 +1,7 @@
 package freshfurrow.app.begin;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A part of the season file that questions are about. */
 public enum Section {
@@ -35,9 +36,25 @@ public enum Section {
         return key;
     }
 
-    /** Of an entry that nobody named; empty where entries are not named so. */
-    public String usualId() {
-        return usualId;
+    /**
+     * Of an entry that nobody named: P1, P2; well, well2.
+     *
+     * @param number from 1
+     */
+    public String usualId(int number) {
+        if (usualId.endsWith("1")) {
+            return usualId.substring(0, usualId.length() - 1) + number;
+        }
+        String usual = usualId.isEmpty() ? key : usualId;
+        return number == 1 ? usual : usual + number;
+    }
+
+    /** What its entries are called is asked of people with these words; empty where they are not asked. */
+    public Optional<String> naming() {
+        return switch (this) {
+            case PLANTERS, RIGS, WATER, COMPOST -> Optional.of("What do you call this " + noun + "?");
+            case SEASON, PLACES, CROPS, RECIPES -> Optional.empty();
+        };
     }
 
     /** What one of its entries is called. */
@@ -52,11 +69,6 @@ public enum Section {
 
     public List<Question> questions() {
         return questions;
-    }
-
-    /** Whether it may have several entries that people name. */
-    public boolean isMany() {
-        return this != SEASON && this != PLACES;
     }
 
     /** Where in the season file a value stands, as problems name it. */

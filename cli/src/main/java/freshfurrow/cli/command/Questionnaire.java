@@ -91,20 +91,39 @@ final class Questionnaire {
         prompts.say("");
         prompts.say(section.about());
         for (int i = 1; i <= count; i++) {
-            String id = id(section, i);
             if (count > 1) {
-                prompts.say(id + ":");
+                prompts.say("The " + section.noun() + " " + i + " of " + count + ":");
             }
-            entry(section, id);
+            entry(section, name(section));
         }
     }
 
-    /** P1, P2; well, well2. */
-    private static String id(Section section, int number) {
-        String usual = section.usualId();
-        return usual.endsWith("1")
-                ? usual.substring(0, usual.length() - 1) + number
-                : number == 1 ? usual : usual + number;
+    /** What people call the next thing of a section; empty for the usual name. */
+    private String name(Section section) {
+        if (section.naming().isEmpty()) {
+            return "";
+        }
+        List<Entry> others = List.copyOf(entries.getOrDefault(section, List.of()));
+        while (true) {
+            put(section, others, new Entry("", Map.of()));
+            String answer = prompts.answer(section.naming().get(), lastId(section));
+            put(section, others, new Entry(answer, Map.of()));
+            String id = lastId(section);
+            List<Problem> problems = NewSeason.of(now(), here).problemsOfName(section, id);
+            if (problems.isEmpty()) {
+                if (!answer.isEmpty() && !answer.equals(id)) {
+                    prompts.say("  Plans and sheets call it " + id + ".");
+                }
+                put(section, others);
+                return answer;
+            }
+            problems.forEach(problem -> prompts.say("  " + problem.reason() + "; " + problem.remedy()));
+        }
+    }
+
+    private String lastId(Section section) {
+        List<String> ids = NewSeason.ids(now(), section);
+        return ids.get(ids.size() - 1);
     }
 
     private void crops() {
@@ -151,7 +170,7 @@ final class Questionnaire {
     }
 
     private String idInFile(Section section, String id) {
-        return section == Section.CROPS ? NewSeason.cropIds(now()).getOrDefault(id, id) : id;
+        return section == Section.CROPS ? NewSeason.cropIds(now()).getOrDefault(id, id) : lastId(section);
     }
 
     private String words(Question question) {
@@ -163,9 +182,9 @@ final class Questionnaire {
         return question.form() == Form.WINDOW ? usual.text().replace("/", " to ") : usual.text();
     }
 
-    private void put(Section section, List<Entry> others, Entry last) {
+    private void put(Section section, List<Entry> others, Entry... last) {
         List<Entry> all = new ArrayList<>(others);
-        all.add(last);
+        all.addAll(List.of(last));
         entries.put(section, all);
     }
 }

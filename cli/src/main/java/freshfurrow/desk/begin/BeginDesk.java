@@ -10,6 +10,7 @@ import freshfurrow.app.begin.GivenFields;
 import freshfurrow.app.begin.Heading;
 import freshfurrow.app.begin.NewSeason;
 import freshfurrow.app.begin.PastedTable;
+import freshfurrow.app.begin.Section;
 import freshfurrow.app.begin.Surroundings;
 import freshfurrow.app.begin.UnitSystem;
 import freshfurrow.app.input.GivenSeason;
@@ -115,6 +116,12 @@ public final class BeginDesk implements Part {
         ObjectNode state = Json.object().put("text", begun.text());
         ObjectNode crops = state.putObject("crops");
         NewSeason.cropIds(answers).forEach(crops::put);
+        ObjectNode ids = state.putObject("ids");
+        for (Section section : Section.values()) {
+            if (section.naming().isPresent()) {
+                ids.set(section.key(), Json.list(NewSeason.ids(answers, section)));
+            }
+        }
         state.set("missing", Json.list(begun.missing()));
         var problems = state.putArray("problems");
         begun.problems().forEach(problem -> problems.addObject()

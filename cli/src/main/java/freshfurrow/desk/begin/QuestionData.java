@@ -26,7 +26,8 @@ final class QuestionData {
                     .put("key", section.key())
                     .put("noun", section.noun())
                     .put("about", section.about())
-                    .put("usualId", section.usualId());
+                    .put("usualId", section.usualId(1))
+                    .put("naming", section.naming().orElse(""));
             ArrayNode questions = one.putArray("questions");
             section.questions().forEach(question -> add(questions, section, question, defaults, answers.units()));
         }

@@ -33,7 +33,9 @@ class AnySeasonBegunTest {
             List<Entry> all = new ArrayList<>();
             int count = section == Section.RECIPES ? 1 : 1 + random.nextInt(3);
             for (int i = 0; i < count; i++) {
-                all.add(new Entry(i == 0 ? "" : section.noun().charAt(0) + "x" + i, figures(section, units, random)));
+                all.add(new Entry(
+                        random.nextBoolean() ? "" : section.noun().charAt(0) + "x" + i,
+                        figures(section, units, random)));
             }
             entries.put(section, all);
         }

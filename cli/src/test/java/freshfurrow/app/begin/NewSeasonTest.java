@@ -239,6 +239,51 @@ final class NewSeasonTest {
     }
 
     @Test
+    void aNameThatTwoThingsHaveIsWrongAtTheSecondOfThem() {
+        NewSeason begun = begun(
+                UnitSystem.US,
+                Map.of(
+                        Section.PLACES,
+                        one("at", "41,-97"),
+                        Section.PLANTERS,
+                        List.of(new Entry("Old blue", Map.of()), new Entry("old  BLUE", Map.of("tank", "soon"))),
+                        Section.COMPOST,
+                        List.of(
+                                new Entry("", Map.of()),
+                                new Entry("Old-Blue", Map.of()),
+                                new Entry("Old Blue", Map.of()))),
+                field("N40", ""));
+        assertThat(begun.unusable())
+                .extracting(problem -> problem.path() + ": " + problem.reason())
+                .containsExactly(
+                        "planters.old-BLUE-2: the id old-BLUE is a planter's already",
+                        "compost.Old-Blue-2: the id Old-Blue is a compost lot's already",
+                        "planters.old-BLUE-2.tank: 'soon' is not a quantity");
+        assertThat(begun.text())
+                .contains(
+                        "  Old-blue:  # Old blue\n",
+                        "  old-BLUE-2:  # old BLUE\n",
+                        "  windrow:  # default\n",
+                        "  Old-Blue:\n",
+                        "  Old-Blue-2:  # Old Blue\n");
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Section.class,
+            names = {"PLANTERS", "RIGS", "WATER", "COMPOST"})
+    void hostileNamesOfThingsAreCommentsAndNothingElse(Section section) {
+        for (String name : List.of("x: {y", "# no", "\u202eback\u0007", "a\n  P7: {}", "\ud800", "&a *b !!c |")) {
+            NewSeason begun = begun(
+                    UnitSystem.US,
+                    Map.of(Section.PLACES, one("at", "41,-97"), section, List.of(new Entry(name, Map.of()))),
+                    field("N40", ""));
+            assertThat(season(begun).applicators()).as(name).hasSize(1);
+            assertThat(begun.text()).doesNotContain("  P7", "\u202e", "\u0007");
+        }
+    }
+
+    @Test
     void aDrawnFieldIsKnownByItsProblemToo() throws UnusableMap {
         GivenFields drawn = DrawnFields.read("""
                 {"type": "FeatureCollection", "features": [

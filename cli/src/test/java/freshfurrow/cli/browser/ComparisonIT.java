@@ -48,12 +48,14 @@ final class ComparisonIT {
     @Test
     void datesAreWrittenAsOnOtherPages(@TempDir Path folder) throws Exception {
         browser.open(page);
-        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label).matches("May \\d+"));
+        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label)
+                .matches("May \\d+"));
 
         Path metric = folder.resolve("metric.html");
         Files.writeString(metric, ComparisonPage.html(ComparedExample.springsIn(DisplayUnits.METRIC, 1, 40)));
         browser.open(metric);
-        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label).matches("\\d+ May"));
+        assertThat(finishes()).isNotEmpty().allSatisfy(label -> assertThat(label)
+                .matches("\\d+ May"));
     }
 
     /** The dates under the first drawing. */

@@ -124,6 +124,18 @@ final class DeskBeginIT {
         browser.await("document.querySelector('button[data-step=planters]').textContent === '6 Planters'");
         assertThat(browser.text("[data-entry=P1]")).contains("usual 4 to 7 mph (ASABE D497, row-crop planters)");
         Pictures.keep("desk-begin-planters", browser);
+        type("planters.P1", "Old blue");
+        browser.await("document.querySelector('[data-entry=Old-blue] legend') !== null");
+        browser.click(browser.element("[data-more=planters]"));
+        type("planters.P2", "old-blue");
+        browser.await("document.querySelector('button[data-step=planters]').textContent === '6 Planters (1 wrong)'");
+        assertThat(browser.text("[data-entry=old-blue-2]"))
+                .contains("the id old-blue is a planter's already; give every planter a name of its own");
+        type("planters.old-blue-2", "Old green");
+        browser.await("document.querySelector('button[data-step=planters]').textContent === '6 Planters'");
+        assertThat(browser.text("[data-entry=Old-green]")).contains("Plans and sheets call it Old-green.");
+        browser.click(browser.element("[data-out=planters]"));
+        browser.await("document.querySelectorAll('[data-entry]').length === 1");
         step("rigs");
         type("rigs.R1.batchTime", "10 min");
         type("rigs.R1.nurseTank", "1,200");
@@ -135,7 +147,12 @@ final class DeskBeginIT {
         browser.await("document.querySelector('#part').dataset.problems === '0'");
         browser.await("document.querySelector('#begin-text').textContent.includes('mass: 1200 lb')");
         assertThat(browser.text("#begin-text"))
-                .contains("tank: 600 gal", "batchTime: 10 min", "nurseTank: 1200 gal", "speed: 5 mph  # default");
+                .contains(
+                        "tank: 600 gal",
+                        "batchTime: 10 min",
+                        "nurseTank: 1200 gal",
+                        "speed: 5 mph  # default",
+                        "  Old-blue:  # Old blue");
         Pictures.keep("desk-begin-look", browser);
         assertThat(said()).isEqualTo("Nothing is missing.");
         assertThat(folder).isEmptyDirectory();
@@ -247,9 +264,9 @@ final class DeskBeginIT {
         String desks = browser.driver().getWindowHandle();
         browser.driver().switchTo().window(after.iterator().next());
         browser.await(
-                "document.readyState === 'complete' && document.body !== null && document.body.textContent.includes('P1')");
+                "document.readyState === 'complete' && document.body !== null && document.body.textContent.includes('Old-blue')");
         assertThat(browser.driver().findElement(By.tagName("body")).getText())
-                .contains("Monday, April 19, 2027", "Rig R1", "Planter P1", "Begun at the desk <b>");
+                .contains("Monday, April 19, 2027", "Rig R1", "Planter Old-blue", "Begun at the desk <b>");
         assertThat(browser.printed()).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         browser.driver().close();
         browser.driver().switchTo().window(desks);

@@ -129,12 +129,53 @@ final class BeginCommandTest {
 
     @Test
     void twoPlantersAreAskedAboutOneAfterTheOther() {
-        String lines =
-                SHORTEST + "\n" + "\n".repeat(3) + "two\n2\n" + "40\n" + "\n".repeat(7) + "20 ft\n" + "\n".repeat(40);
+        String lines = SHORTEST + "\n".repeat(4) + "two\n2\n" + "\n40\n" + "\n".repeat(8) + "20 ft\n" + "\n".repeat(40);
         NewSeason begun = NewSeason.of(answers(lines).orElseThrow(), HERE);
         assertThat(begun.problems()).isEmpty();
-        assertThat(begun.text()).contains("  P1:\n    width: 40 ft\n", "  P2:\n    width: 20 ft\n");
-        assertThat(out.toString()).contains("  Write a figure from 1 to 20.");
+        assertThat(begun.text())
+                .contains("  P1:  # default\n    width: 40 ft\n", "  P2:  # default\n    width: 20 ft\n");
+        assertThat(out.toString())
+                .contains(
+                        "  Write a figure from 1 to 20.",
+                        "The planter 1 of 2:",
+                        "What do you call this planter? [P1] ",
+                        "What do you call this planter? [P2] ");
+    }
+
+    @Test
+    void machinesAndLotsAreCalledAsTheirPeopleCallThem() {
+        String planters = "2\nBig planter\n" + "\n".repeat(8) + "big-planter\nP9\n" + "\n".repeat(8);
+        String rigs = "1\nP9\nRíg\n" + "\n".repeat(10);
+        String rest = "1\nyard\nWell 2\n" + "\n".repeat(3) + "Халда\n" + "\n".repeat(2);
+        NewSeason begun = NewSeason.of(
+                answers(SHORTEST + "\n".repeat(4) + planters + rigs + rest).orElseThrow(), HERE);
+
+        assertThat(begun.problems()).isEmpty();
+        assertThat(begun.text())
+                .contains(
+                        "  Big-planter:  # Big planter\n",
+                        "  P9:\n",
+                        "  Rig:  # Ríg\n",
+                        "  Well-2:  # Well 2\n",
+                        "  windrow:  # Халда\n");
+        assertThat(out.toString())
+                .contains(
+                        "  Plans and sheets call it Big-planter.",
+                        "  the id big-planter is a planter's already; give every planter a name of its own",
+                        "  the id P9 is a planter's already; give every rig a name of its own",
+                        "  the id yard is the yard's already; give every water point a name of its own",
+                        "What do you call this compost lot? [windrow] ");
+    }
+
+    @Test
+    void aDefaultNameIsOneThatIsFree() {
+        String machines = "1\nR1\n" + "\n".repeat(8) + "1\n";
+        NewSeason begun = NewSeason.of(
+                answers(SHORTEST + "\n".repeat(4) + machines + "\n".repeat(40)).orElseThrow(), HERE);
+
+        assertThat(begun.problems()).isEmpty();
+        assertThat(begun.text()).contains("  R1:\n", "  R2:  # default\n");
+        assertThat(out.toString()).contains("What do you call this rig? [R2] ");
     }
 
     @Test
