@@ -48,7 +48,7 @@ record PlanterRows(Words words) {
     Row plant(Activity.Plant plant) {
         return new Row(
                 words.begins(plant),
-                Weight.MEASURED,
+                Weight.TICKED,
                 List.of(
                         Part.verb(WorkWords.capital(words.index()
                                 .workOf(words.index().load(plant.load()).planter())
@@ -63,7 +63,7 @@ record PlanterRows(Words words) {
     Row plant(Activity.PlantWithout planting) {
         return new Row(
                 words.begins(planting),
-                Weight.MEASURED,
+                Weight.TICKED,
                 List.of(
                         Part.verb("Plant without extract"),
                         Part.text(" " + words.figures().area(planting.areaHa()) + " in "),

@@ -35,7 +35,7 @@ record Row(String when, Weight weight, List<Part> what, Optional<String> useBy, 
 
     /** How much a step stands out. */
     enum Weight {
-        /** A batch, a load or a stop that matters: the crew ticks it, and writes down when it was and how much. */
+        /** A batch, a load, a field or a stop that matters: the crew ticks it, and writes down when it was and how much. */
         TICKED,
         /** The crew writes down when it was and how much. */
         MEASURED,

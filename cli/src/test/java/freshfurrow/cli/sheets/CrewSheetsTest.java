@@ -11,6 +11,7 @@ import freshfurrow.model.quantity.DisplayUnits;
 import freshfurrow.model.season.ClockChanges;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -74,14 +75,27 @@ final class CrewSheetsTest {
     }
 
     @Test
-    void everyMachineAndDayHasItsSectionAndABoxForEachBatchLoadAndDraw() {
+    void everyMachineAndDayHasItsSectionAndABoxForEachBatchLoadDrawAndPlanting() {
         Plan plan = ExamplePlan.plan();
         String html = html(plan);
         assertThat(html.split("<section ", -1)).hasSize(1 + 5);
         int batches = 2;
         int transfersAndFills = 2 + 2;
         int draws = 1;
-        assertThat(html.split("class=\"box\"", -1)).hasSize(1 + batches + transfersAndFills + draws);
+        int plantings = 2;
+        assertThat(html.split("class=\"box\"", -1)).hasSize(1 + batches + transfersAndFills + draws + plantings);
+    }
+
+    @Test
+    void whatIsPlantedIsTickedTimedAndMeasuredAsFillsAre() {
+        List<String> rows =
+                Arrays.stream(html(ExamplePlan.plan()).split("<tr ", -1)).toList();
+        String ticked = "class=\"main\"><td class=\"when\"><span class=\"box\"></span>";
+        assertThat(rows)
+                .filteredOn(row -> row.contains("<b>Plant</b>") || row.contains("<b>Fill</b>"))
+                .hasSizeGreaterThan(2)
+                .allSatisfy(
+                        row -> assertThat(row).startsWith(ticked).containsPattern("class=\"rule\".*class=\"rule\""));
     }
 
     @Test
