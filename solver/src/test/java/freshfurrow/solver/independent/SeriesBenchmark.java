@@ -76,14 +76,15 @@ class SeriesBenchmark {
         List<HardMediumSoftLongScore> scores = new ArrayList<>();
         for (long seed = 1; seed <= SEEDS + 1; seed++) {
             Duration time = seed <= SEEDS ? SHORT : LONG;
-            scores.add(player.score(
-                    new Search(season, seed, 2).improve(starts, SearchLimits.time(time), better -> {})));
+            scores.add(
+                    player.score(new Search(season, seed, 2).improve(starts, SearchLimits.time(time), better -> {})));
         }
         return scores;
     }
 
     private static HardMediumSoftLongScore independent(CompiledSeason season) {
-        FieldLists start = FirstLists.severalBest(season, StopSignal.untilTold()).get(0);
+        FieldLists start =
+                FirstLists.severalBest(season, StopSignal.untilTold()).get(0);
         return new ListPlayer(season).score(new IndependentSearch(season, 1).improve(start, INDEPENDENT));
     }
 
