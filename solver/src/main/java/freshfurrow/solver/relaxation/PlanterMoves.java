@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * <p>Proof. A field stands in one planter's list, which plants it in whole, or as far as it comes, before it moves on. Of the fields that a planter plants
  * on the days from a to b, it moves to all but the first on these days, and takes at least its time for a move and the drive from
- * the nearest other field or from where it stands to begin with. These moves lie in its hours; and since between two of them something is planted,
+ * the nearest other field or from where it stands to begin with; one that is mounted on a rig may come with that, and takes none. These moves lie in its hours; and since between two of them something is planted,
  * at most one lies between the last moment of a day at which anything may be planted and the next such moment. So with the time(p) that it has on each
  * day by {@link PlanterRoom}, and seconds(p, r) and factors as there,
  *
@@ -89,6 +89,9 @@ final class PlanterMoves {
                 .orElse(Integer.MAX_VALUE);
         double least = Double.MAX_VALUE;
         for (int p = 0; p < season.planterCount(); p++) {
+            if (season.season().applicators().get(p).on().isPresent()) {
+                return 0;
+            }
             int metres = Math.min(fromOther, season.metresFromStart(p, field));
             Applicator planter = season.season().applicators().get(p);
             least = Math.min(least, (planter.moveTimeS() + metres / planter.roadSpeedMPerS()) * room.dm2PerS(p));

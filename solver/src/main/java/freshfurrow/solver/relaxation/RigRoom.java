@@ -29,13 +29,14 @@ import java.util.stream.IntStream;
  *   <li>the transfers: pumping, and the shortest setup for each load, of which none is larger than {@link LargestLoads};
  *   <li>its water trips: a nurse tank of water or mix may be on board before, all else is drawn in the time, a nurse tank a draw at
  *       the most; each draw takes the shortest hooking up and treatment, and for each litre what it takes at one of the points, less what is saved on as much as
- *       faster points may give ({@link WaterRoom}). From one draw to the next a rig serves fields of a nurse tank or less, and drives at
- *       least to the farthest of them and back ({@link WaysToWater}), so for each field to it and back, times its share of
- *       the nurse tank. Of these ways three may lie outside: there and back with what is on board before, and back at the end. These count only in the rows with
+ *       faster points may give ({@link WaterRoom}). From one draw to the next a rig serves planters with a nurse tank or less, and drives at
+ *       least to the farthest of them and back ({@link WaysToWater}). A planter takes all loads for a field in that field, but the one by which it begins it: that one
+ *       it may take in any field. So a rig drives for each field to it and back, times its share of the nurse tank, of a largest load to the nearest and back only.
+ *       Of these ways three may lie outside: there and back with what is on board before, and back at the end. These count only in the rows with
  *       water, of which a load takes {@link LargestLoads#LEAST_SHARE} at the least, in some of them no way as longer than that to the field in the middle or the nearest.
  * </ul>
  *
- * <p>What mix planters and rigs have on board when the season begins to be played out takes no time of the rigs, so its area is added to
+ * <p>What a machine that is mounted on a rig drives, that rig drives, at the machine's speed. What mix planters and rigs have on board when the season begins to be played out takes no time of the rigs, so its area is added to
  * the room of every row.
  *
  * <p>That gives seconds(rig, r) per area and seconds(rig) that may be missing, and with factors of recipes as in {@link
@@ -84,7 +85,7 @@ final class RigRoom {
                 .limit(MOST_FLOWS)
                 .toList();
         List<DaySpans.Span> spans = DaySpans.of(relaxation.days());
-        addRows(spans, new Trips(true, ways.within(0), sPerL.isEmpty() ? 0 : sPerL.get(0)));
+        addRows(spans, new Trips(true, ways.nearest(), sPerL.isEmpty() ? 0 : sPerL.get(0)));
         addRows(spans.stream().filter(span -> span.first() == span.last()).toList(), Trips.NONE);
         for (double share : SHARES) {
             for (double ofPoint : sPerL) {
@@ -103,10 +104,17 @@ final class RigRoom {
                 .mapToDouble(rig -> fastest(rig, factor, trips))
                 .toArray();
         FieldCosts ofWays = new FieldCosts(season, costsOfWays(dm2PerS, trips));
-        spans.forEach(span -> addRow(span, trips, factor, dm2PerS, ofWays));
+        double[] elsewhere = takenElsewhere(dm2PerS, trips);
+        spans.forEach(span -> addRow(span, trips, factor, dm2PerS, ofWays, elsewhere));
     }
 
-    private void addRow(DaySpans.Span span, Trips trips, double[] factor, double[] dm2PerS, FieldCosts ofWays) {
+    private void addRow(
+            DaySpans.Span span,
+            Trips trips,
+            double[] factor,
+            double[] dm2PerS,
+            FieldCosts ofWays,
+            double[] elsewhere) {
         int until = relaxation.plantableUntil(span.last(), time);
         int from = relaxation.plantableFrom(span.first(), time) - longestHoldS;
         LinearProgram.Sum planted = new LinearProgram.Sum();
@@ -114,6 +122,9 @@ final class RigRoom {
         for (int g = 0; g < relaxation.groups().size(); g++) {
             room += ofWays.addTreated(
                     relaxation, planted, factor[relaxation.groups().get(g).recipe()], g, span);
+        }
+        for (int field = 0; field < elsewhere.length; field++) {
+            room += season.windowFirstDay(field) <= span.last() ? elsewhere[field] : 0;
         }
         int earliest = Integer.MAX_VALUE;
         for (int i = 0; i < dm2PerS.length; i++) {
@@ -144,20 +155,51 @@ final class RigRoom {
 
     /** By field, for each dm2 of it, in the unit of the rows. */
     private double[] costsOfWays(double[] dm2PerS, Trips trips) {
-        double perLAndM = Double.MAX_VALUE;
-        for (int i = 0; i < dm2PerS.length; i++) {
-            perLAndM = Math.min(perLAndM, dm2PerS[i] / (rig(i).nurseTankL() * rig(i).roadSpeedMPerS()));
-        }
+        double perLAndM = perLAndM(dm2PerS);
         double[] costs = new double[season.fieldCount()];
         for (int field = 0; trips.counted() && field < costs.length; field++) {
-            int recipe = season.recipeIndex(field);
-            costs[field] = perLAndM
-                    * 2
-                    * Math.min(ways.metres(field), trips.farthestM())
-                    * LargestLoads.LEAST_SHARE
-                    * loads.mixLPerDm2(recipe);
+            costs[field] = perLAndM * 2 * Math.min(ways.metres(field), trips.farthestM()) * leastL(field);
         }
         return costs;
+    }
+
+    /** By field, what its ways are less in whole as the load by which it is begun may be taken at the nearest, in the unit of the rows. */
+    private double[] takenElsewhere(double[] dm2PerS, Trips trips) {
+        double perLAndM = perLAndM(dm2PerS);
+        double[] less = new double[season.fieldCount()];
+        for (int field = 0; trips.counted() && field < less.length; field++) {
+            double fartherM = Math.max(0, Math.min(ways.metres(field), trips.farthestM()) - ways.nearest());
+            double dm2 = Math.min(season.areaDm2(field), largestDm2(season.recipeIndex(field)));
+            less[field] = perLAndM * 2 * fartherM * leastL(field) * dm2;
+        }
+        return less;
+    }
+
+    private double perLAndM(double[] dm2PerS) {
+        double perLAndM = Double.MAX_VALUE;
+        for (int i = 0; i < dm2PerS.length; i++) {
+            perLAndM = Math.min(perLAndM, dm2PerS[i] / (rig(i).nurseTankL() * fastestMPerS(i)));
+        }
+        return perLAndM;
+    }
+
+    private double fastestMPerS(int i) {
+        return season.season().applicators().stream()
+                .filter(machine -> machine.on().filter(rig(i).id()::equals).isPresent())
+                .mapToDouble(Applicator::roadSpeedMPerS)
+                .reduce(rig(i).roadSpeedMPerS(), Math::max);
+    }
+
+    /** Water for a dm2 of a field. */
+    private double leastL(int field) {
+        return LargestLoads.LEAST_SHARE * loads.mixLPerDm2(season.recipeIndex(field));
+    }
+
+    private double largestDm2(int recipe) {
+        return IntStream.range(0, season.planterCount())
+                .mapToDouble(planter -> loads.dm2(planter, recipe))
+                .max()
+                .orElse(0);
     }
 
     private double fastest(Rig rig, double[] factor, Trips trips) {
@@ -182,17 +224,13 @@ final class RigRoom {
 
     private double secondsPerDm2(Rig rig, int recipe, Trips trips) {
         double mixL = loads.mixLPerDm2(recipe);
-        double largest = 0;
-        for (int p = 0; p < season.planterCount(); p++) {
-            largest = Math.max(largest, loads.dm2(p, recipe));
-        }
         double seconds = loads.leastShareOfCompost()
                         * loads.compostMgPerDm2(recipe)
                         / MG_PER_KG
                         / (rig.batchCompostKg() + GRAM_KG)
                         * (rig.batchTimeS() + rig.cleanTimeS())
                 + passOnS(rig, mixL)
-                + shortestSetupS / largest;
+                + shortestSetupS / largestDm2(recipe);
         return trips.counted()
                 ? seconds + LargestLoads.LEAST_SHARE * mixL * (trips.sPerL() + leastBeforeDrawS / rig.nurseTankL())
                 : seconds;

@@ -1,24 +1,34 @@
 package freshfurrow.solver.relaxation;
 
+import freshfurrow.model.season.Applicator;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.timeline.CompiledSeason;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * How far each field is from water: by the shortest way, over other fields or where compost lies if need be, as a table of roads need not know it. A rig
- * that draws, brings loads to fields and comes back to draw drives at least there and back to the farthest of them.
+ * How far each field is from water: by the shortest way, over other fields or where compost lies if need be, as a table of roads need not know it; in a season under way
+ * over where planters stand, too. A rig that draws, brings loads to fields and comes back to draw drives at least there and back to the farthest of them.
  */
-final class WaysToWater {
+public final class WaysToWater {
     private final double[] metres;
+    private final double nearest;
 
-    WaysToWater(CompiledSeason compiled) {
+    public WaysToWater(CompiledSeason compiled) {
         Season season = compiled.season();
-        List<String> places = Stream.concat(
+        List<String> standing = season.standing().isEmpty()
+                ? List.of()
+                : season.applicators().stream()
+                        .map(planter -> standsAt(season, planter))
+                        .toList();
+        List<String> places = Stream.of(
                         season.fields().stream().map(Field::id),
+                        standing.stream(),
                         season.compost().stream().flatMap(lot -> lot.at().stream()))
+                .flatMap(ids -> ids)
                 .toList();
         double[] ways = places.stream()
                 .mapToDouble(place -> season.waterPoints().stream()
@@ -40,6 +50,17 @@ final class WaysToWater {
             }
         }
         metres = Arrays.copyOf(ways, compiled.fieldCount());
+        nearest = Arrays.stream(ways, 0, compiled.fieldCount() + standing.size())
+                .min()
+                .orElse(0);
+    }
+
+    private static String standsAt(Season season, Applicator planter) {
+        return season.standing().stream()
+                .flatMap(standing -> Stream.ofNullable(standing.planters().get(planter.id())))
+                .map(Standing.OfPlanter::at)
+                .findFirst()
+                .orElse(planter.at());
     }
 
     private static double metresBetween(CompiledSeason compiled, List<String> places, int one, int other) {
@@ -49,8 +70,13 @@ final class WaysToWater {
                 : compiled.season().distances().metres(places.get(one), places.get(other));
     }
 
-    double metres(int field) {
+    public double metres(int field) {
         return metres[field];
+    }
+
+    /** To the nearest place at which a planter may take a load. */
+    public double nearest() {
+        return nearest;
     }
 
     /** So that a share of the fields, 0 to 1, is nearer or as near, m. */
