@@ -27,6 +27,7 @@ final class Bounds {
         notBeaten("unservedHa", totals.unservedHa(), bounds.unservedHa(), Evidence.AREA_ROUNDING_HA);
         notBeaten("lateHaDays", totals.lateHaDays(), bounds.lateHaDays(), Evidence.AREA_ROUNDING_HA);
         notBeaten("medium", -(double) plan.score().medium(), -(double) bounds.medium(), 0);
+        notBeaten("effortMin", -(double) plan.score().soft(), (double) bounds.effortMin(), 0);
         if (bounds.provedBest() && bounds.medium() != plan.score().medium()) {
             evidence.report(
                     Rule.PROVEN_BEST,

@@ -429,15 +429,35 @@ public record Plan(
      * @param unservedHa no plan leaves less, ha, 0 or more
      * @param lateHaDays no plan that leaves no more unserved than this one has fewer, unweighted ha-days, 0 or more
      * @param medium no plan has a better medium score, in its unit, negated: 0 or less
+     * @param effortMin no plan that leaves no more unserved and untreated than this one, and whose medium score is no worse, has less effort, minutes,
+     *     0 or more; 0 in plans that were written before it was worked out
      * @param provedBest no plan has a better score than this one
      */
     public record Bounds(
-            int planterFills, int waterTrips, double unservedHa, double lateHaDays, long medium, boolean provedBest) {
+            int planterFills,
+            int waterTrips,
+            double unservedHa,
+            double lateHaDays,
+            long medium,
+            long effortMin,
+            boolean provedBest) {
+        /** Of effort nothing is proven. */
+        public Bounds(
+                int planterFills,
+                int waterTrips,
+                double unservedHa,
+                double lateHaDays,
+                long medium,
+                boolean provedBest) {
+            this(planterFills, waterTrips, unservedHa, lateHaDays, medium, 0, provedBest);
+        }
+
         public Bounds {
             notBelowZero("planterFills", planterFills);
             notBelowZero("waterTrips", waterTrips);
             notBelowZero("unservedHa", unservedHa);
             notBelowZero("lateHaDays", lateHaDays);
+            notBelowZero("effortMin", effortMin);
             if (medium > 0) {
                 throw new IllegalArgumentException("medium is " + medium + ", expected 0 or less");
             }

@@ -217,6 +217,8 @@ final class PlanRecords {
         JsonKey<Plan.Bounds, Double> unservedHa = key("unservedHa", Plan.Bounds::unservedHa, AREA);
         JsonKey<Plan.Bounds, Double> lateHaDays = key("lateHaDays", Plan.Bounds::lateHaDays, AREA);
         JsonKey<Plan.Bounds, Long> medium = key("medium", Plan.Bounds::medium, WHOLE);
+        JsonKey<Plan.Bounds, Long> effortMin =
+                new JsonKey<>("effortMin", Plan.Bounds::effortMin, WHOLE, Optional.of(0L));
         JsonKey<Plan.Bounds, Boolean> provedBest = key("provedBest", Plan.Bounds::provedBest, YES_NO);
         return new JsonRecord<>(
                 in -> new Plan.Bounds(
@@ -225,12 +227,14 @@ final class PlanRecords {
                         in.get(unservedHa),
                         in.get(lateHaDays),
                         in.get(medium),
+                        in.get(effortMin),
                         in.get(provedBest)),
                 planterFills,
                 waterTrips,
                 unservedHa,
                 lateHaDays,
                 medium,
+                effortMin,
                 provedBest);
     }
 

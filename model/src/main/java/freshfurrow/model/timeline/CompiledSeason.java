@@ -93,6 +93,11 @@ public final class CompiledSeason {
         return tables.places().metres(tables.beginning().planterPlace(planter), field);
     }
 
+    /** What a planter drives a way of so many metres in, without what a move takes besides, s. */
+    public int driveS(int planter, int metres) {
+        return tables.planters().driveS(planter, metres);
+    }
+
     /** Days from the season's first day to the last day of the field's window; may lie outside the season. */
     public int windowLastDay(int field) {
         return tables.fields().lastDay(field);

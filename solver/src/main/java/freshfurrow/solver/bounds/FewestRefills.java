@@ -63,10 +63,15 @@ final class FewestRefills {
     int waterTrips(double unplantedDm2) {
         boolean recipesApart = season.season().rigs().stream().allMatch(rig -> rig.extractAt() == ExtractAt.WATER);
         return fewest(
-                unplantedDm2 + sum(inTanksDm2()) + onRigsDm2(),
+                unplantedDm2 + onBoardDm2(),
                 new double[season.season().recipes().size()],
                 recipesApart,
                 (planter, recipe) -> drawsPerDm2[recipe]);
+    }
+
+    /** What is on board when the season begins to be played out serves no more than that. */
+    double onBoardDm2() {
+        return sum(inTanksDm2()) + onRigsDm2();
     }
 
     /** By recipe. */
@@ -90,7 +95,7 @@ final class FewestRefills {
         double dm2 = 0;
         for (int r = 0; r < season.season().rigs().size(); r++) {
             double mixL = season.rigMixDm2(r) * largest.mixLPerDm2(season.rigMixRecipe(r));
-            dm2 += (mixL + season.rigWaterMl(r) / ML_PER_L) / leastLPerDm2;
+            dm2 += (mixL + season.rigWaterMl(r) / ML_PER_L) / (leastLPerDm2 * LargestLoads.LEAST_SHARE);
         }
         return dm2;
     }

@@ -39,6 +39,7 @@ public final class SeasonBounds {
     private final List<FieldGroup> groups;
     private final FewestRefills refills;
     private final FillProgram fillProgram;
+    private final LeastEffort effort;
     private final long forbiddenDm2;
     private final long placeableDm2;
     private final long medium;
@@ -48,6 +49,7 @@ public final class SeasonBounds {
         groups = FieldGroups.of(season);
         refills = new FewestRefills(season);
         fillProgram = new FillProgram(season, groups);
+        effort = new LeastEffort(season, groups, fillProgram);
         placeableDm2 = groups.stream().mapToLong(FieldGroup::area).sum();
         long area = 0;
         for (int f = 0; f < season.fieldCount(); f++) {
@@ -111,18 +113,25 @@ public final class SeasonBounds {
         long unservedDm2 = Math.round(plan.totals().unservedHa() * DM2_PER_HA);
         long unplantedDm2 = Math.max(0, unservedDm2 - forbiddenDm2);
         double untreatedDm2 = Math.ceil(plan.totals().untreatedHa() * DM2_PER_HA);
+        FillProgram.NoWorse than = noWorse(plan, unplantedDm2 + untreatedDm2);
+        int fills = fills(than);
+        int waterTrips = refills.waterTrips(than.leftDm2());
         return new Plan.Bounds(
-                fills(plan, unplantedDm2 + untreatedDm2),
-                refills.waterTrips(unplantedDm2 + untreatedDm2),
+                fills,
+                waterTrips,
                 unplantedDm2 == 0 ? forbiddenDm2 / DM2_PER_HA : hectares(least(Aim.unserved(), forbiddenDm2)),
                 lateHaDays(plan, unplantedDm2),
                 provedBest ? plan.score().medium() : medium,
+                provedBest
+                        ? -plan.score().soft()
+                        : effort.minutes(new LeastEffort.Known(
+                                than, (double) unplantedDm2, refills.onBoardDm2(), fills, waterTrips)),
                 provedBest);
     }
 
-    private int fills(Plan plan, double leftDm2) {
-        double least = fillProgram.least(noWorse(plan, leftDm2), 1, 0);
-        return Math.max(refills.fills(leftDm2), (int) Math.ceil(least - FILL_NOISE));
+    private int fills(FillProgram.NoWorse than) {
+        double least = fillProgram.least(than, 1, 0);
+        return Math.max(refills.fills(than.leftDm2()), (int) Math.ceil(least - FILL_NOISE));
     }
 
     private FillProgram.NoWorse noWorse(Plan plan, double leftDm2) {

@@ -17,7 +17,8 @@ public record Aim(
         SCORE,
         BILL,
         UNSERVED,
-        LATE
+        LATE,
+        EARLY
     }
 
     /** Late, untreated and unserved area as the score weighs them, dm2-days. */
@@ -40,8 +41,13 @@ public record Aim(
         return new Aim(Kind.LATE, 0, 1, 0, mostUnservedDm2);
     }
 
+    /** Planted area times the days from the season's first to its planting, dm2-days, with no more than so much left unplanted. */
+    public static Aim early(double mostUnservedDm2) {
+        return new Aim(Kind.EARLY, 0, 0, 0, mostUnservedDm2);
+    }
+
     boolean lateCounts() {
-        return kind != Kind.UNSERVED;
+        return kind == Kind.SCORE || kind == Kind.BILL || kind == Kind.LATE;
     }
 
     double costOfLateDay(FieldGroup group) {
@@ -53,7 +59,10 @@ public record Aim(
     }
 
     void addRows(Relaxation relaxation) {
-        if (kind == Kind.LATE) {
+        if (kind == Kind.EARLY) {
+            addDays(relaxation);
+        }
+        if (kind == Kind.LATE || kind == Kind.EARLY) {
             LinearProgram.Sum planted = new LinearProgram.Sum();
             double area = 0;
             for (int g = 0; g < relaxation.groups().size(); g++) {
@@ -61,6 +70,22 @@ public record Aim(
                 area += relaxation.groups().get(g).area();
             }
             relaxation.program().atLeast(planted, area - mostUnservedDm2);
+        }
+    }
+
+    /** What is planted on a day costs as many days. */
+    private static void addDays(Relaxation relaxation) {
+        for (int g = 0; g < relaxation.groups().size(); g++) {
+            for (int day = 1; day < relaxation.days(); day++) {
+                int by = relaxation.planted(g, day);
+                int before = relaxation.planted(g, day - 1);
+                if (by != before) {
+                    relaxation.program().addCost(by, day);
+                    if (before >= 0) {
+                        relaxation.program().addCost(before, -day);
+                    }
+                }
+            }
         }
     }
 }

@@ -14,28 +14,26 @@ import java.util.stream.Stream;
  * over where planters stand, too. A rig that draws, brings loads to fields and comes back to draw drives at least there and back to the farthest of them.
  */
 public final class WaysToWater {
+    private final Season season;
+    private final List<String> places;
+    private final double[] ways;
     private final double[] metres;
     private final double nearest;
 
     public WaysToWater(CompiledSeason compiled) {
-        Season season = compiled.season();
+        season = compiled.season();
         List<String> standing = season.standing().isEmpty()
                 ? List.of()
                 : season.applicators().stream()
                         .map(planter -> standsAt(season, planter))
                         .toList();
-        List<String> places = Stream.of(
+        places = Stream.of(
                         season.fields().stream().map(Field::id),
                         standing.stream(),
                         season.compost().stream().flatMap(lot -> lot.at().stream()))
                 .flatMap(ids -> ids)
                 .toList();
-        double[] ways = places.stream()
-                .mapToDouble(place -> season.waterPoints().stream()
-                        .mapToDouble(point -> season.distances().metres(point.id(), place))
-                        .min()
-                        .orElse(0))
-                .toArray();
+        ways = places.stream().mapToDouble(this::straight).toArray();
         boolean shortened = true;
         while (shortened) {
             shortened = false;
@@ -55,6 +53,13 @@ public final class WaysToWater {
                 .orElse(0);
     }
 
+    private double straight(String place) {
+        return season.waterPoints().stream()
+                .mapToDouble(point -> season.distances().metres(point.id(), place))
+                .min()
+                .orElse(0);
+    }
+
     private static String standsAt(Season season, Applicator planter) {
         return season.standing().stream()
                 .flatMap(standing -> Stream.ofNullable(standing.planters().get(planter.id())))
@@ -70,6 +75,16 @@ public final class WaysToWater {
                 : compiled.season().distances().metres(places.get(one), places.get(other));
     }
 
+    /** The same from any place of the season. */
+    public double from(String place) {
+        double shortest = straight(place);
+        for (int over = 0; over < ways.length; over++) {
+            shortest = Math.min(shortest, season.distances().metres(place, places.get(over)) + ways[over]);
+        }
+        return shortest;
+    }
+
+    /** How far a field is. */
     public double metres(int field) {
         return metres[field];
     }
@@ -80,7 +95,7 @@ public final class WaysToWater {
     }
 
     /** So that a share of the fields, 0 to 1, is nearer or as near, m. */
-    double within(double share) {
+    public double within(double share) {
         return Ranked.within(metres, share);
     }
 }

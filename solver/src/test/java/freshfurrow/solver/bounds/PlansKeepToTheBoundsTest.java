@@ -154,6 +154,21 @@ class PlansKeepToTheBoundsTest {
         assertThat(late).isGreaterThan(20);
     }
 
+    @Test
+    void theBoundsOfEffortSaySomething() {
+        long halves = new Random(1)
+                .longs(60)
+                .filter(seed -> {
+                    CompiledSeason compiled = CompiledSeason.of(RandomSeasons.season(seed, MOST_FIELDS));
+                    Plan plan = RandomPlans.of(compiled, seed).get(0);
+                    return SeasonBounds.of(compiled).forPlan(plan).effortMin()
+                            > -plan.score().soft() / 2;
+                })
+                .count();
+
+        assertThat(halves).isGreaterThan(10);
+    }
+
     private static void assertPlansKeep(Season season, long seed) {
         CompiledSeason compiled = CompiledSeason.of(season);
         SeasonBounds bounds = SeasonBounds.of(compiled);
@@ -180,5 +195,6 @@ class PlansKeepToTheBoundsTest {
         assertThat(plan.totals().waterTrips()).isGreaterThanOrEqualTo(bounds.waterTrips());
         assertThat(plan.totals().unservedHa()).isGreaterThanOrEqualTo(bounds.unservedHa());
         assertThat(plan.totals().lateHaDays()).isGreaterThanOrEqualTo(bounds.lateHaDays());
+        assertThat(-plan.score().soft()).isGreaterThanOrEqualTo(bounds.effortMin());
     }
 }
