@@ -47,6 +47,7 @@ final class Ledger {
         ledger.late();
         ledger.finishPerCrop();
         ledger.refills();
+        ledger.effort();
         ledger.freshness();
         ledger.stale();
         ledger.compost();
@@ -148,7 +149,19 @@ final class Ledger {
         }
     }
 
-    private static OptionalDouble share(int value, int bound) {
+    private void effort() {
+        long minutes = -plan.score().soft();
+        bounds.effort()
+                .ifPresent(proven -> entry(
+                        "effort",
+                        Figures.count(minutes) + " min",
+                        proven,
+                        plan.bounds()
+                                .map(least -> share(minutes, least.effortMin()))
+                                .orElse(OptionalDouble.empty())));
+    }
+
+    private static OptionalDouble share(long value, long bound) {
         return value > 0 ? OptionalDouble.of((double) bound / value) : OptionalDouble.empty();
     }
 

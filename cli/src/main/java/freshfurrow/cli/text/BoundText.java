@@ -3,6 +3,7 @@ package freshfurrow.cli.text;
 import freshfurrow.model.plan.Plan;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.LongFunction;
 
 /** How near a plan's totals are to their proven minimum: a remark on each, or nothing when there is no bound. */
 public final class BoundText {
@@ -28,6 +29,13 @@ public final class BoundText {
 
     public Optional<String> waterTrips() {
         return plan.bounds().map(bounds -> count(plan.totals().waterTrips(), bounds.waterTrips(), among));
+    }
+
+    /** Of effort, where anything is proven of it. */
+    public Optional<String> effort() {
+        return plan.bounds()
+                .filter(bounds -> bounds.effortMin() > 0)
+                .map(bounds -> count(-plan.score().soft(), bounds.effortMin(), amongAsPunctual(), Figures::count));
     }
 
     private String amongAsPunctual() {
@@ -81,9 +89,14 @@ public final class BoundText {
     }
 
     private static String count(int count, int fewest, String those) {
+        return count(count, fewest, those, Long::toString);
+    }
+
+    private static String count(long count, long fewest, String those, LongFunction<String> shown) {
         return count <= fewest
                 ? "the proven minimum" + those
-                : fewest + " is the proven minimum" + those + ", so at most " + (count - fewest) + " could be saved";
+                : shown.apply(fewest) + " is the proven minimum" + those + ", so at most "
+                        + shown.apply(count - fewest) + " could be saved";
     }
 
     private static Optional<String> least(

@@ -65,6 +65,11 @@ public record Figures(DisplayUnits units) {
         return number + " " + (number == 1 ? one : many);
     }
 
+    /** 3,210. */
+    public static String count(long number) {
+        return format("%,d", number);
+    }
+
     /** A share of one, as {@code 87 %}; rounded down, so that only what is full is called 100 %. */
     public static String percent(double share) {
         return format("%.0f %%", Math.floor(share * 100 + 1e-3));

@@ -100,6 +100,9 @@ public record PlanTotals(List<Line> lines, Optional<String> proved) {
                     "Driving",
                     figures.distance(totals.driveKm()) + ", " + words.machines().replace(" and ", ", ")
                             + " and rigs together");
+            bounds.effort()
+                    .ifPresent(proven ->
+                            total("Effort", Figures.count(-plan.score().soft()) + " min", Optional.of(proven)));
             if (!plan.loads().isEmpty()) {
                 total(
                         "Freshness",

@@ -26,6 +26,24 @@ final class PlanReportTest {
                 .noneMatch(line -> line.startsWith("Proven"));
     }
 
+    @Test
+    void effortStandsBesideWhatIsProvenOfIt() {
+        Plan plan = ExamplePlan.plan();
+        long effort = -plan.score().soft();
+
+        assertThat(effort).isEqualTo(77);
+        assertThat(PlanReport.lines(
+                        ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 0.5, 4, -1500, 60, false))))
+                .contains(
+                        "Effort       77 min (60 is the proven minimum for a plan that plants as much and is no later, so at most 17 could be saved)");
+        assertThat(PlanReport.lines(
+                        ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, effort, true))))
+                .contains("Effort       77 min (the proven minimum for a plan that plants as much and is no later)");
+        assertThat(PlanReport.lines(
+                        ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, false))))
+                .noneMatch(line -> line.startsWith("Effort"));
+    }
+
     /** 50 h x 38, 24 kg x 0.2 and 0.25 a kilogram: each in the units of the season's people, whatever it is kept in. */
     @Test
     void aBillIsToldLineByLineWithItsSum() {

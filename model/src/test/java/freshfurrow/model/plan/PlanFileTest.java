@@ -167,6 +167,7 @@ class PlanFileTest {
     void boundsAndLimitsOutOfTheirRangeAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Bounds(1, 1, Double.NaN, 0, 0, true));
         assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Bounds(1, 1, 0, -1, 0, true));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Bounds(1, 1, 0, 0, 0, -1, true));
         assertThatIllegalArgumentException().isThrownBy(() -> new Plan.Limit(Resource.RIG, 0, 0, 0, -0.1, 0));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Plan.Limit(Resource.RIG, 0, 0, Double.POSITIVE_INFINITY, 0, 0));
