@@ -95,8 +95,8 @@ public final class BoundText {
     private static String count(long count, long fewest, String those, LongFunction<String> shown) {
         return count <= fewest
                 ? "the proven minimum" + those
-                : shown.apply(fewest) + " is the proven minimum" + those + ", so at most "
-                        + shown.apply(count - fewest) + " could be saved";
+                : shown.apply(fewest) + " is the proven minimum" + those + ", so at most " + shown.apply(count - fewest)
+                        + " could be saved";
     }
 
     private static Optional<String> least(

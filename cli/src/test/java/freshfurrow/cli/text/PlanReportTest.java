@@ -39,8 +39,7 @@ final class PlanReportTest {
         assertThat(PlanReport.lines(
                         ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, effort, true))))
                 .contains("Effort       77 min (the proven minimum for a plan that plants as much and is no later)");
-        assertThat(PlanReport.lines(
-                        ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, false))))
+        assertThat(PlanReport.lines(ExampleSeason.season(), plan.withBounds(new Plan.Bounds(1, 1, 2, 4, -2000, false))))
                 .noneMatch(line -> line.startsWith("Effort"));
     }
 

@@ -231,6 +231,7 @@ class AuditTest {
             quoteCharacter = '`',
             value = {
                 "BOUND | \"planterFills\": 2 | \"planterFills\": 3",
+                "BOUND | \"medium\": -1200, \"provedBest\" | \"medium\": -1200, \"effortMin\": 9999, \"provedBest\"",
                 "BOUND | \"waterTrips\": 1 | \"waterTrips\": 2",
                 "BOUND | \"waterTrips\": 1, \"unservedHa\": 0 | \"waterTrips\": 1, \"unservedHa\": 0.1",
                 "BOUND | \"lateHaDays\": 6, \"medium\" | \"lateHaDays\": 6.00001, \"medium\"",

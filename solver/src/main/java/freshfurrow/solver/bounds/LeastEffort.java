@@ -59,8 +59,7 @@ final class LeastEffort {
     /** As the score has it, negated: minutes. */
     long minutes(Known known) {
         Goals weights = season.season().goals();
-        double driveS =
-                planters.leastS(known.unplantedDm2) + rigs.leastS(known.waterTrips, known.withoutDm2());
+        double driveS = planters.leastS(known.unplantedDm2) + rigs.leastS(known.waterTrips, known.withoutDm2());
         double sum = fillsAndEarly(weights, known)
                 + weights.waterTripMin() * known.waterTrips
                 + weights.compostTripMin() * compostTrips.fewest(known.withoutDm2())

@@ -112,8 +112,8 @@ final class RigsDriving {
     }
 
     private double mostOfATripDm2(int rig, int recipe) {
-        double tankDm2 = (rigs().get(rig).nurseTankL() + ROUNDING_L)
-                / (LargestLoads.LEAST_SHARE * largest.mixLPerDm2(recipe));
+        double tankDm2 =
+                (rigs().get(rig).nurseTankL() + ROUNDING_L) / (LargestLoads.LEAST_SHARE * largest.mixLPerDm2(recipe));
         return rigs().get(rig).extractAt() == ExtractAt.WATER ? mixes.dm2(rig, recipe, tankDm2) : tankDm2;
     }
 

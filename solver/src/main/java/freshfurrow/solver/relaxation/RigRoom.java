@@ -109,12 +109,7 @@ final class RigRoom {
     }
 
     private void addRow(
-            DaySpans.Span span,
-            Trips trips,
-            double[] factor,
-            double[] dm2PerS,
-            FieldCosts ofWays,
-            double[] elsewhere) {
+            DaySpans.Span span, Trips trips, double[] factor, double[] dm2PerS, FieldCosts ofWays, double[] elsewhere) {
         int until = relaxation.plantableUntil(span.last(), time);
         int from = relaxation.plantableFrom(span.first(), time) - longestHoldS;
         LinearProgram.Sum planted = new LinearProgram.Sum();

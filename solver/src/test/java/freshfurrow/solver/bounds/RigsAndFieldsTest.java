@@ -59,17 +59,7 @@ class RigsAndFieldsTest {
     private static Season sprayed(Season season) {
         WorkHours hours = new WorkHours(List.of(new DaySpan(8 * 3600, 8 * 3600 + 4_342)));
         Sprayer boom = new Sprayer(
-                        "P0",
-                        new Swath.Boom(10, 2, 0.5),
-                        200,
-                        0.1,
-                        5,
-                        60,
-                        2_080,
-                        0,
-                        "yard",
-                        WorkHours.ALWAYS,
-                        hours)
+                        "P0", new Swath.Boom(10, 2, 0.5), 200, 0.1, 5, 60, 2_080, 0, "yard", WorkHours.ALWAYS, hours)
                 .change()
                 .on(Optional.of("R0"))
                 .sprayer();
@@ -90,8 +80,8 @@ class RigsAndFieldsTest {
         WorkHours rigs = new WorkHours(List.of(new DaySpan(7 * 3600, 9 * 3600)));
         return season.change()
                 .applicators(season.applicators().stream()
-                        .<Applicator>map(
-                                planter -> ((Planter) planter).change().hours(planters).planter())
+                        .<Applicator>map(planter ->
+                                ((Planter) planter).change().hours(planters).planter())
                         .toList())
                 .recipes(List.of(new Recipe("standard", 100, 2, 6 * 3600, OptionalInt.of(0))))
                 .rigs(season.rigs().stream()

@@ -68,8 +68,7 @@ class SpanningForestTest {
     }
 
     /** Tries all ways that come to every node that is left, where a free one may be passed by. */
-    private static long shortest(
-            long[][] between, long[] fromStart, boolean[] free, int starts, int visited, int at) {
+    private static long shortest(long[][] between, long[] fromStart, boolean[] free, int starts, int visited, int at) {
         long least = Long.MAX_VALUE / 4;
         boolean all = true;
         for (int node = 0; node < free.length; node++) {
@@ -77,8 +76,7 @@ class SpanningForestTest {
                 all &= free[node];
                 int then = visited | 1 << node;
                 if (at >= 0) {
-                    least = Math.min(
-                            least, between[at][node] + shortest(between, fromStart, free, starts, then, node));
+                    least = Math.min(least, between[at][node] + shortest(between, fromStart, free, starts, then, node));
                 }
                 if (starts > 0) {
                     least = Math.min(
