@@ -457,7 +457,7 @@ public record Plan(
             notBelowZero("waterTrips", waterTrips);
             notBelowZero("unservedHa", unservedHa);
             notBelowZero("lateHaDays", lateHaDays);
-            notBelowZero("effortMin", effortMin);
+            notBelowZero("effortMin", (double) effortMin);
             if (medium > 0) {
                 throw new IllegalArgumentException("medium is " + medium + ", expected 0 or less");
             }

@@ -170,7 +170,7 @@ final class RandomPlans {
                 area(),
                 area(),
                 -random.nextInt(1_000_000),
-                random.nextInt(3) * random.nextInt(100_000),
+                random.nextInt(3) * 33_333L,
                 random.nextBoolean());
     }
 

@@ -89,8 +89,8 @@ final class PlantersDriving {
         double left = unplantedDm2;
         double off = 0;
         for (int node : dearestFirst) {
-            double area = season.areaDm2(fields[node]);
-            off += forest.share(node) * Math.min(1, left / area);
+            double area = (double) season.areaDm2(fields[node]);
+            off += (double) forest.share(node) * Math.min(1, left / area);
             left -= Math.min(left, area);
         }
         return off;

@@ -164,7 +164,7 @@ final class RigRoom {
         double[] less = new double[season.fieldCount()];
         for (int field = 0; trips.counted() && field < less.length; field++) {
             double fartherM = Math.max(0, Math.min(ways.metres(field), trips.farthestM()) - ways.nearest());
-            double dm2 = Math.min(season.areaDm2(field), largestDm2(season.recipeIndex(field)));
+            double dm2 = Math.min((double) season.areaDm2(field), largestDm2(season.recipeIndex(field)));
             less[field] = perLAndM * 2 * fartherM * leastL(field) * dm2;
         }
         return less;
