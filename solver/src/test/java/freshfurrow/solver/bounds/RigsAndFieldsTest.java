@@ -9,12 +9,15 @@ import freshfurrow.model.season.Planter;
 import freshfurrow.model.season.Recipe;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.Sprayer;
+import freshfurrow.model.season.Standing;
 import freshfurrow.model.season.Swath;
 import freshfurrow.model.season.Work;
 import freshfurrow.model.season.WorkHours;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.example.RandomPlans;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -56,17 +59,37 @@ class RigsAndFieldsTest {
         assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
     }
 
+    /** A load of 4.004 ha may lack a thousandth of its 400.4 L: 400 L that are on board are enough, and nobody draws. */
+    @Test
+    void waterOnBoardServesAThousandthMore() {
+        Season season = new TwoFieldsADay(1)
+                .aThousandthLarger()
+                .field(0, 1, 1)
+                .field(0, 1, 1)
+                .season(2);
+        LocalDateTime now = season.first().atTime(6, 0);
+        Standing.OfRig rig = new Standing.OfRig("yard", now, 400, Optional.empty(), false);
+        CompiledSeason underWay = CompiledSeason.of(season.change()
+                .standing(Optional.of(new Standing(now, Map.of(), Map.of("R0", rig), Map.of(), Map.of(), 0, 0)))
+                .season());
+        Plan plan = RandomPlans.record(underWay, List.of(List.of("F0", "F1")));
+
+        assertThat(plan.totals().unservedHa()).isZero();
+        assertThat(plan.totals().waterTrips()).isZero();
+        assertThat(SeasonBounds.of(underWay).forPlan(plan).waterTrips()).isZero();
+    }
+
     private static Season sprayed(Season season) {
-        WorkHours hours = new WorkHours(List.of(new DaySpan(8 * 3600, 8 * 3600 + 4_342)));
+        WorkHours hours = new WorkHours(List.of(new DaySpan(8 * 3600, 8 * 3600 + 4_650)));
         Sprayer boom = new Sprayer(
-                        "P0", new Swath.Boom(10, 2, 0.5), 200, 0.1, 5, 60, 2_080, 0, "yard", WorkHours.ALWAYS, hours)
+                        "P0", new Swath.Boom(10, 2, 0.5), 200, 0.1, 5, 60, 2_080, 0, "yard", hours, WorkHours.ALWAYS)
                 .change()
                 .on(Optional.of("R0"))
                 .sprayer();
         return season.change()
                 .applicators(List.of(boom))
                 .rigs(season.rigs().stream()
-                        .map(rig -> rig.change().nurseTankL(200).rig())
+                        .map(rig -> rig.change().nurseTankL(200).hours(hours).rig())
                         .toList())
                 .fields(season.fields().stream()
                         .map(field -> field.change().work(Work.SPRAY).field())
