@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What no plan of a season can do better. The figures come from {@link FewestRefills} and from a {@link Relaxation} of the season;
+ * What no plan of a season can do better. The figures come from {@link FewestRefills}, from a {@link Relaxation} of the season and from {@link LeastEffort};
  * each stands by itself, so that there need not be a plan that reaches all of them at once.
  */
 public final class SeasonBounds {
