@@ -1,16 +1,21 @@
 // What people say happened, besides what the plan asks of them.
 import { make, attempt, input, select, valueOf } from "/desk/make.js";
 import { usual } from "/desk/here.js";
+import { stopped } from "/desk/stopped.js";
 
-// What happened besides: each a fact of the log. "log" is called with the fact and the name of its form.
+// What happened besides: each a fact of the log. "log" is called with the facts and the name of their form.
 export function happenings(day, farmNow, log) {
   const fields = day.fields.map((field) => field.id);
   const at = () => valueOf("say-at") || farmNow() || `${day.day}T12:00`;
   const entry = (id, title, parts, line) => make("details", { "data-say": id }, make("summary", {}, title),
-    make("div", { class: "tools" }, ...parts, make("button", { type: "button", class: "chief", "data-log": id, onclick: (event) => attempt(event.currentTarget, () => log({ at: at(), ...line() }, id)) }, "Log it")));
+    make("div", { class: "tools" }, ...parts, make("button", { type: "button", class: "chief", "data-log": id, onclick: (event) => attempt(event.currentTarget, () => log([{ at: at(), ...line() }], id)) }, "Log it")));
+  const work = stopped(at, (lines) => log(lines, "stopped"));
+  const when = input("say-at", "When", { type: "datetime-local", value: (farmNow() || `${day.day}T12:00`).slice(0, 16) });
+  when.addEventListener("change", () => { if (work.open) work.dispatchEvent(new Event("again")); });
   return make("section", { "aria-labelledby": "say-title" }, make("h3", { id: "say-title" }, "Something happened"),
-    make("div", { class: "tools" }, input("say-at", "When", { type: "datetime-local", value: (farmNow() || `${day.day}T12:00`).slice(0, 16) })),
-    entry("rain", "It rained", [input("rain", "Amount", { type: "text", placeholder: "like 0.4 in" })], () => ({ fact: "rain", amount: valueOf("rain") })),
+    make("div", { class: "tools" }, when),
+    work,
+    entry("rain", "It rained", [input("rain", "Amount", { type: "text", placeholder: "like 0.4 in" }), make("p", { class: "help" }, "Where it stopped work, say so above instead.")], () => ({ fact: "rain", amount: valueOf("rain") })),
     entry("down", "A machine broke down", [select("down", "Machine", day.allMachines), input("down-until", "works again (leave out if not known)", { type: "datetime-local" })], () => ({ fact: "down", machine: valueOf("down"), until: valueOf("down-until") })),
     entry("behind", "A machine is behind the plan", [select("behind", "Machine", day.allMachines), input("behind-by", "by", { type: "text", placeholder: "like 50 min" })], () => ({ fact: "behind", machine: valueOf("behind"), amount: valueOf("behind-by") })),
     entry("fit", "A field is fit", [select("fit", "Field", fields)], () => ({ fact: "fit", place: valueOf("fit") })),

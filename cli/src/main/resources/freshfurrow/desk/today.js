@@ -134,7 +134,7 @@ function draw(sameDay = true) {
     day.orders && day.orders.length > 0 ? make("div", { class: "cautions" }, make("p", {}, "Mix already made"), make("ul", {}, ...day.orders.map((order) => make("li", {}, order)))) : null,
     ...machines.map(machineList),
     day.cautions ? make("section", { class: "cautions", "aria-label": "Cautions" }, make("p", {}, day.firstOfAll), make("ul", {}, ...day.cautions.map((text) => make("li", {}, text)))) : null,
-    happenings(day, farmNow, (line, id) => log([line], { done: id })),
+    happenings(day, farmNow, (lines, id) => log(lines, { done: id })),
     make("section", { "aria-labelledby": "log-title" }, make("h3", { id: "log-title" }, "The log of this day"), entries()));
   putBack();
   main.dataset.day = day.day;

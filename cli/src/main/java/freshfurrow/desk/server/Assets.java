@@ -28,6 +28,7 @@ final class Assets {
             own("trial.js"),
             own("taps.js"),
             own("happenings.js"),
+            own("stopped.js"),
             own("today.js"),
             own("asking.js"),
             own("learning.js"),

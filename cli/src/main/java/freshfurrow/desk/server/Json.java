@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
@@ -100,6 +101,19 @@ public final class Json {
             return LocalDate.parse(text);
         } catch (DateTimeException e) {
             throw Unanswered.senseless("'" + text + "' is not a date like 2027-05-03.");
+        }
+    }
+
+    /**
+     * A local date and time.
+     *
+     * @throws Unanswered when it is none
+     */
+    public static LocalDateTime time(String text) {
+        try {
+            return LocalDateTime.parse(text);
+        } catch (DateTimeException e) {
+            throw Unanswered.senseless("'" + text + "' is not a date and time like 2027-05-03T15:10.");
         }
     }
 }

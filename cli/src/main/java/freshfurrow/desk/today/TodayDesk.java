@@ -41,6 +41,10 @@ public final class TodayDesk implements Part {
     @Override
     public void answers(Routes routes) {
         routes.get("/api/today", Role.CREW, this::day);
+        routes.post(
+                "/api/today/stopped",
+                Role.CREW,
+                (order, by) -> StoppedData.of(logbook().dayOfWork(), order));
         routes.post("/api/log", Role.CREW, (order, by) -> log(order));
     }
 

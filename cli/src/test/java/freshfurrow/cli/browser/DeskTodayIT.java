@@ -110,6 +110,26 @@ final class DeskTodayIT {
     }
 
     @Test
+    void whenRainStopsWorkWhatIsLeftInTheTankIsAsked() throws IOException {
+        browser.click(browser.element("[data-say=stopped] summary"));
+        browser.await("document.querySelector('#left-0') !== null");
+        assertThat(browser.element("#left-0").getAttribute("value")).endsWith(" gal");
+        assertThat(browser.element("[data-say=stopped]").getText()).contains("Left in P1's tank, of load L000");
+        assertThat(browser.sideways()).isEqualTo(0L);
+        browser.element("#left-0").sendKeys(Keys.chord(Keys.CONTROL, "a"), "5000");
+        browser.click(browser.element("[data-say=stopped] .chief"));
+        browser.awaitSaid("No 5000 can be left in P1's tank");
+        browser.element("#left-0").sendKeys(Keys.chord(Keys.CONTROL, "a"), "150");
+        type("#stopped-rain", "0.4");
+        Pictures.keep("desk-stopped", browser);
+        browser.click(browser.element("[data-say=stopped] .chief"));
+        browser.awaitSaid("Logged");
+        assertThat(last()).contains("2027-04-22T11:00", "rain", "0.4 in");
+        assertThat(log()).anySatisfy(line -> assertThat(line).contains("2027-04-22T11:00", "planted", "P1,L000"));
+        assertThat(Axe.findings(browser)).isEmpty();
+    }
+
+    @Test
     void whatHappensBesidesIsTapped() throws IOException {
         say("rain", "#rain", "0.4");
         assertThat(last()).contains("rain", "0.4 in");

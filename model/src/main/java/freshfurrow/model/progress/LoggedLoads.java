@@ -89,15 +89,25 @@ final class LoggedLoads {
      * @param until when the plan was followed last
      */
     Optional<Standing.Tank> tank(String planter, Optional<Standing.Tank> expected, LocalDateTime until) {
-        Optional<Standing.Tank> tank = lastFill(planter, until)
-                .or(() -> beganWith(planter))
-                .filter(full -> !planted(full.load()).isEmpty())
+        Optional<Standing.Tank> tank = lastFull(planter, until)
+                .filter(full -> hasLines(full.load()))
                 .map(this::left)
                 .orElse(expected);
         return tank.map(its -> its.withMix(mix(its.mix())));
     }
 
-    private Optional<Standing.Tank> left(Standing.Tank full) {
+    /** A planter's tank as it was when it was filled last, or when the plan began; empty when it never was. */
+    Optional<Standing.Tank> lastFull(String planter, LocalDateTime until) {
+        return lastFill(planter, until).or(() -> beganWith(planter));
+    }
+
+    /** Whether the log says that something was planted from a load. */
+    boolean hasLines(String load) {
+        return !planted(load).isEmpty();
+    }
+
+    /** What the log leaves of a tank; empty when that is nothing. */
+    Optional<Standing.Tank> left(Standing.Tank full) {
         PlantedArea area = new PlantedArea(full.mix().areaHa(), 0, 0);
         for (Entry entry : planted(full.load())) {
             area = area.plus(
