@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         name = "begin",
         header = "Begin a season: write a commented season file from plain questions.",
         description =
-                "%nAsks one question after the other; Enter takes the default in brackets, and the file says what is a default. Figures may be typed as people write them: 10 min, 600 gal, 1,200. With --units nothing is asked, and an example of an invented farm is written, to be changed. Files that exist already are not replaced. 'freshfurrow desk DIR' asks the same in a browser.%n",
+                "%nAsks one question after the other; Enter takes the default in brackets, and the file says what is a default. Figures may be typed as people write them: 10 min, 600 gal or 2300 L, 80 acres or 32 ha. With --units nothing is asked, and an example of an invented farm is written, to be changed. Files that exist already are not replaced. 'freshfurrow desk DIR' asks the same in a browser.%n",
         footer = {"  freshfurrow begin my-season", "  freshfurrow begin my-season --units metric"})
 final class BeginCommand implements Callable<Integer> {
     @Spec

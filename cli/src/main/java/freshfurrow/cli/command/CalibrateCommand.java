@@ -36,14 +36,22 @@ import picocli.CommandLine.Spec;
             "  freshfurrow calibrate scenarios/first-season --planter P1",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
             "      --pressure '40 psi' --rate '15 gal/ac'",
+            "  freshfurrow calibrate scenarios/metric \\",
+            "      --pressure '2.8 bar' --rate '140 L/ha'",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
             "      --jar-time 30s --caught '31 fl oz, 33 fl oz, 28 fl oz'",
             "  freshfurrow calibrate season.yaml --planter P1 \\",
             "      --caught '19 fl oz' --over '136 ft'",
+            "  freshfurrow calibrate season.yaml --planter P1 \\",
+            "      --caught '560 mL' --over '40 m'",
             "  freshfurrow calibrate season.yaml --sprayer S1 \\",
             "      --nozzle-spacing '20 in'",
+            "  freshfurrow calibrate season.yaml --sprayer S1 \\",
+            "      --nozzle-spacing '50 cm'",
             "  freshfurrow calibrate season.yaml --sprayer H1 \\",
-            "      --caught '2.4 gal' --sprayed '0.05 ac' --sprayed-in 90s"
+            "      --caught '2.4 gal' --sprayed '0.05 ac' --sprayed-in 90s",
+            "  freshfurrow calibrate season.yaml --sprayer H1 \\",
+            "      --caught '9 L' --sprayed '200 m2' --sprayed-in 90s"
         })
 final class CalibrateCommand implements Callable<Integer> {
     private static final Duration LONGEST_JAR = Duration.ofHours(1);
@@ -148,7 +156,7 @@ final class CalibrateCommand implements Callable<Integer> {
         OptionalDouble spacingM = quantity("--nozzle-spacing", nozzleSpacing, Kind.LENGTH, units);
         if (spacingM.isEmpty()) {
             throw new WrongArgument(
-                    "--nozzle-spacing is missing: the season does not know it; give it like --nozzle-spacing '20 in'");
+                    "--nozzle-spacing is missing: the season does not know it; give it like --nozzle-spacing '20 in' or --nozzle-spacing '50 cm'");
         }
         if (spacingM.getAsDouble() > boom.widthM()) {
             throw new WrongArgument("--nozzle-spacing is more than the width of " + chosen.id()

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
                 "%nThe log is log.csv beside the season file, one fact per line. A line is checked, then added whole or not at all. It is never changed: a later line voids a wrong one. Without a fact, the log is listed. docs/season-log.md has more.%n",
         footer = {
             "  freshfurrow log scenarios/first-season planted N80 41ac --at 2027-04-23T15:10",
+            "  freshfurrow log scenarios/metric planted M01 4.2ha --at 2027-04-19T15:10",
             "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --load L0001",
             "  freshfurrow log season.yaml void 7 --because 'other field'",
             "  freshfurrow log season.yaml list"

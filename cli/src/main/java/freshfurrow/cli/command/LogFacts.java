@@ -33,7 +33,7 @@ abstract class LogFacts {
             description = "%nThe areas of a field add up until it is finished. --at is the end of planting.%n",
             footer = {
                 "  freshfurrow log season.yaml planted N80 41ac",
-                "  freshfurrow log season.yaml planted N80 41ac --planter P1 --load L0001",
+                "  freshfurrow log season.yaml planted N80 16.6ha --planter P1 --load L0001",
                 "  freshfurrow log season.yaml planted N80 41ac --at 2027-04-23T15:10",
                 "  freshfurrow log season.yaml planted N80 41ac --without-extract",
                 "  freshfurrow log season.yaml planted N80 41ac --planter P1 --took 3.1h"
@@ -45,7 +45,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much of it, like 41ac")
+                            description = "how much of it, like 41ac or 16.6ha")
                     List<String> area,
             @Option(names = "--planter", paramLabel = "ID", description = "which planter planted it")
                     Optional<String> planter,
@@ -79,7 +79,7 @@ abstract class LogFacts {
             description = "%n--at is the end of extraction, when the hold time starts.%n",
             footer = {
                 "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --load L0001",
-                "  freshfurrow log season.yaml batch R1 --lot 'windrow 14lb' --lot 'barn 10lb'",
+                "  freshfurrow log season.yaml batch R1 --lot 'windrow 6kg' --lot 'barn 5kg'",
                 "  freshfurrow log season.yaml batch R1 --lot windrow --compost 24lb --took 18min"
             })
     int batch(
@@ -89,7 +89,7 @@ abstract class LogFacts {
                             paramLabel = "ID",
                             required = true,
                             description =
-                                    "the compost lot; for several lots, each with its amount, like 'windrow 14lb'")
+                                    "the compost lot; for several lots, each with its amount, like 'windrow 14lb' or 'windrow 6kg'")
                     List<String> lots,
             @Option(names = "--compost", paramLabel = "MASS", description = "how much compost, if it is from one lot")
                     Optional<String> compost,
@@ -121,7 +121,10 @@ abstract class LogFacts {
             customSynopsis = "freshfurrow log SEASON drawn [OPTIONS] POINT AMOUNT --rig ID",
             description =
                     "%n--at is the end of the draw. All draws of a day count against the limit of the water point.%n",
-            footer = "  freshfurrow log season.yaml drawn well 1100gal --rig R1")
+            footer = {
+                "  freshfurrow log season.yaml drawn well 1100gal --rig R1",
+                "  freshfurrow log season.yaml drawn well 4200L --rig R1"
+            })
     int drawn(
             @Parameters(paramLabel = "POINT", index = "0", description = "id of the water point") String point,
             @Parameters(
@@ -129,7 +132,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, like 1100gal")
+                            description = "how much, like 1100gal or 4200L")
                     List<String> amount,
             @Option(names = "--rig", paramLabel = "ID", required = true, description = "which rig drew it") String rig,
             @Mixin LineOptions line) {
@@ -146,7 +149,10 @@ abstract class LogFacts {
             customSynopsis = "freshfurrow log SEASON delivered [OPTIONS] LOT MASS",
             description =
                     "%nFor a lot that the season file expects after the first day of the season, what was delivered replaces what was expected. To any other lot it is added.%n",
-            footer = "  freshfurrow log season.yaml delivered windrow 900lb")
+            footer = {
+                "  freshfurrow log season.yaml delivered windrow 900lb",
+                "  freshfurrow log season.yaml delivered windrow 400kg"
+            })
     int delivered(
             @Parameters(paramLabel = "LOT", index = "0", description = "id of the lot") String lot,
             @Parameters(
@@ -154,7 +160,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, like 900lb")
+                            description = "how much, like 900lb or 400kg")
                     List<String> mass,
             @Mixin LineOptions line) {
         return addOfLot(FactKind.DELIVERED, lot, mass, line);
@@ -176,7 +182,7 @@ abstract class LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much, like 200lb, or all for whatever is left")
+                            description = "how much, like 200lb or 90kg, or all for whatever is left")
                     List<String> mass,
             @Mixin LineOptions line) {
         return addOfLot(FactKind.SPOILED, lot, mass, line);
@@ -187,7 +193,10 @@ abstract class LogFacts {
             header = "Rain was measured.",
             customSynopsis = "freshfurrow log SEASON rain [OPTIONS] DEPTH",
             description = "%n--at is when it started.%n",
-            footer = "  freshfurrow log season.yaml rain 0.8in --at 2027-05-03T14:00")
+            footer = {
+                "  freshfurrow log season.yaml rain 0.8in --at 2027-05-03T14:00",
+                "  freshfurrow log season.yaml rain 20mm --at 2027-05-03T14:00"
+            })
     int rain(
             @Parameters(
                             paramLabel = "DEPTH",

@@ -18,7 +18,10 @@ abstract class LogTimes extends LogFacts {
             customSynopsis = "freshfurrow log SEASON transfer [OPTIONS] RIG AMOUNT",
             description =
                     "%n--at is its end, --took the time for which it was pumped, without connecting and disconnecting. No replan needs it; learn does.%n",
-            footer = "  freshfurrow log season.yaml transfer R1 620gal --load L0001 --took 9.5min")
+            footer = {
+                "  freshfurrow log season.yaml transfer R1 620gal --load L0001 --took 9.5min",
+                "  freshfurrow log season.yaml transfer R1 2300L --load L0001 --took 9.5min"
+            })
     int transfer(
             @Parameters(paramLabel = "RIG", index = "0", description = "id of the rig") String rig,
             @Parameters(
@@ -26,7 +29,7 @@ abstract class LogTimes extends LogFacts {
                             index = "1",
                             arity = "1..2",
                             hideParamSyntax = true,
-                            description = "how much mix, like 620gal")
+                            description = "how much mix, like 620gal or 2300L")
                     List<String> amount,
             @Option(names = "--load", paramLabel = "ID", description = "the load, as named in the plan")
                     Optional<String> load,

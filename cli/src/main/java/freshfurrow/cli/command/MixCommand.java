@@ -32,7 +32,9 @@ import picocli.CommandLine.Spec;
         footer = {
             "  freshfurrow mix scenarios/first-season",
             "  freshfurrow mix scenarios/first-season --acres 28 --start 07:00",
+            "  freshfurrow mix scenarios/metric --area '9 ha'",
             "  freshfurrow mix season.yaml --tank '450 gal' --rig R1 --recipe strong",
+            "  freshfurrow mix season.yaml --tank '1500 L' --rig R1 --recipe strong",
             "  freshfurrow mix season.yaml --count 3.6e8 --extraction-share 0.8"
         })
 final class MixCommand implements Callable<Integer> {

@@ -19,8 +19,11 @@ final class NewsText {
      * @throws WrongArgument when it is none
      */
     static Rain rain(String text) {
-        String[] parts =
-                parts("--rain", text, "=", "write when it started and how much fell, like 2027-05-03T14:00=0.8in");
+        String[] parts = parts(
+                "--rain",
+                text,
+                "=",
+                "write when it started and how much fell, like 2027-05-03T14:00=0.8in or 2027-05-03T14:00=20mm");
         LocalDateTime at = moment("--rain", parts[0]);
         double mm = QuantityText.si("--rain", parts[1], Kind.RAIN, "");
         return new Rain(at.toLocalDate(), at.toLocalTime().toSecondOfDay(), Math.round(mm * THOUSANDTHS) / THOUSANDTHS);

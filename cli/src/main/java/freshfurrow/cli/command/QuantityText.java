@@ -23,7 +23,7 @@ final class QuantityText {
         double figure = figure(option, text, kind, unitIfBare);
         if (!(figure > 0)) {
             throw new WrongArgument(
-                    option + " '" + text + "' must be above 0; write " + kind.noun() + " like " + kind.example());
+                    option + " '" + text + "' must be above 0; write " + kind.noun() + " like " + kind.examples());
         }
         return figure;
     }
@@ -57,14 +57,14 @@ final class QuantityText {
     }
 
     private static double figure(String option, String text, Kind kind, String unitIfBare) {
-        String remedy = "write " + kind.noun() + " like " + kind.example();
+        String remedy = "write " + kind.noun() + " like " + kind.examples();
         WrittenQuantity written = WrittenQuantity.parse(
                         FLUID_OUNCES.matcher(text).replaceAll("floz"))
                 .orElseThrow(() -> new WrongArgument(option + " '" + text + "' is not a quantity; " + remedy));
         String unit = written.unit().isEmpty() ? unitIfBare : written.unit();
         if (!kind.has(unit)) {
             throw new WrongArgument(option + " '" + text + "': " + unit + " is not a unit of " + kind.noun()
-                    + "; use one of " + String.join(", ", kind.symbols()) + ", like " + kind.example());
+                    + "; use one of " + String.join(", ", kind.symbols()) + ", like " + kind.examples());
         }
         return kind.toSi(written.figure(), unit);
     }

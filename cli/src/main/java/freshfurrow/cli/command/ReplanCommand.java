@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
                 "%nAssumes that the plan was followed until now, or until something happened that it did not know of, except where the log says otherwise, and plans the rest from where the machines stand. The next days stay as they were unless that costs much. With nothing new, the plan stays the same.%n",
         footer = {
             "  freshfurrow replan scenarios/spring --plan plan --rain 2027-04-30T10:00=0.8in",
+            "  freshfurrow replan scenarios/metric --plan plan --rain 2027-04-20T10:00=20mm",
             "  freshfurrow replan season.yaml --plan plan \\",
             "      --down R1=2027-05-04T00:00/2027-05-05T12:00",
             "  freshfurrow replan season.yaml --plan plan \\",

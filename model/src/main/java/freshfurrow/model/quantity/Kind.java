@@ -236,6 +236,11 @@ public enum Kind {
         return example(AreaUnit.ACRE);
     }
 
+    /** How such a quantity is written, for whoever may count in acres or in hectares. */
+    public String examples() {
+        return inAcres.equals(inHectares) ? inAcres : inAcres + " or " + inHectares;
+    }
+
     /** How such a quantity is written where areas are in that unit. */
     public String example(AreaUnit area) {
         return area == AreaUnit.ACRE ? inAcres : inHectares;
