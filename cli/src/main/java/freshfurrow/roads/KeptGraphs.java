@@ -5,6 +5,7 @@ import com.graphhopper.storage.Directory;
 import com.graphhopper.storage.GHDirectory;
 import freshfurrow.model.files.WholeFolder;
 import freshfurrow.model.roads.RoadMap;
+import freshfurrow.model.roads.RoadNews;
 import freshfurrow.model.roads.UnusableMap;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ final class KeptGraphs {
         try {
             WholeFolder.ensure(folder, PATIENCE, beside -> {
                 try {
-                    RoadFile.imported(map.file(), onDisk(beside));
+                    read(map, onDisk(beside), true);
                 } catch (UnusableMap e) {
                     throw new Unread(e);
                 }
@@ -42,7 +43,17 @@ final class KeptGraphs {
             throw e.unusable;
         } catch (IOException | RuntimeException e) {
             // It cannot be kept there, or is broken: read for this time only.
-            return RoadFile.imported(map.file(), new GHDirectory("", DAType.RAM));
+            return read(map, new GHDirectory("", DAType.RAM), false);
+        }
+    }
+
+    private static RoadGraph read(RoadMap map, Directory directory, boolean isKept) throws UnusableMap {
+        RoadNews news = RoadNews.found();
+        news.reads(map.file(), isKept);
+        try {
+            return RoadFile.imported(map.file(), directory);
+        } finally {
+            news.done();
         }
     }
 

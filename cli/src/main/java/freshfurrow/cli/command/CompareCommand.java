@@ -173,7 +173,7 @@ final class CompareCommand implements Callable<Integer> {
                 seed,
                 threads.orElseGet(() -> Runtime.getRuntime().availableProcessors()),
                 reserves);
-        SpringsLine progress = SpringsLine.onTerminal();
+        SpringsLine progress = new SpringsLine();
         try {
             return SeasonComparison.compare(order, out, force, progress);
         } finally {

@@ -17,7 +17,7 @@ final class PlanningProgress implements PlanningListener {
     @Override
     public void begins(Season season) {
         interruption.keep();
-        line = Optional.of(ProgressLine.onTerminal(season.units()));
+        line = Optional.of(new ProgressLine(season.units()));
     }
 
     @Override

@@ -85,7 +85,7 @@ final class SupplyCommand implements Callable<Integer> {
         SupplyOrder order = new SupplyOrder(
                 season.given(), springs, share, steps, seed, threads.orElseGet(() -> Runtime.getRuntime()
                         .availableProcessors()));
-        SpringsLine progress = SpringsLine.onTerminal();
+        SpringsLine progress = new SpringsLine();
         SeasonSupply supply;
         try {
             supply = SeasonSupply.of(order, progress);

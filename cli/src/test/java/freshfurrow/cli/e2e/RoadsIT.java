@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import freshfurrow.roads.GridMap;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,8 +18,31 @@ final class RoadsIT {
     @TempDir
     private Path folder = Path.of("");
 
+    /** At the first time on a terminal only, and never among what is printed. */
     @Test
-    void everyCommandWorksByRoads() throws Exception {
+    void aTerminalIsToldThatAMapIsReadAndKept() throws Exception {
+        byRoads();
+        Launcher.Result first = check("true");
+        Launcher.Result second = check("true");
+        Path measured = folder.resolve("roads-measured");
+        try (var files = Files.walk(measured)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+        Launcher.Result piped = check("false");
+
+        assertThat(first.err())
+                .contains(
+                        "\rReading the map of roads county.osm; it is kept for the next time",
+                        "\rMeasuring the roads between 11 places; they are kept for the next time")
+                .endsWith("\r");
+        assertThat(second.err()).isEmpty();
+        assertThat(piped.err()).isEmpty();
+        assertThat(piped.out()).isEqualTo(first.out()).isEqualTo(second.out()).contains("Roads (`travel.roads`)");
+    }
+
+    private void byRoads() throws Exception {
         Path scenario = Path.of(Launcher.scenario("weather-spring"));
         for (String name : List.of("season.yaml", "fields.csv", "two-rigs.yaml", "station.csv")) {
             Files.copy(scenario.resolve(name), folder.resolve(name));
@@ -28,6 +53,18 @@ final class RoadsIT {
         Path file = folder.resolve("season.yaml");
         String travel = "\ntravel: {roads: county.osm, width: 14 ft, weight: 24000 lb}\n";
         Files.writeString(file, Files.readString(file).replaceAll("(?m)^travel:.*\\R", "") + travel);
+    }
+
+    private Launcher.Result check(String terminal) throws Exception {
+        return Launcher.result(Launcher.start(
+                folder,
+                Map.of("FRESHFURROW_TERMINAL", terminal),
+                List.of(Launcher.path().toString(), "check", folder.toString())));
+    }
+
+    @Test
+    void everyCommandWorksByRoads() throws Exception {
+        byRoads();
         String season = folder.toString();
         String plan = folder.resolve("plan").toString();
 

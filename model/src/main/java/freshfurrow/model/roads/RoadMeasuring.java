@@ -65,7 +65,15 @@ public final class RoadMeasuring {
         if (before.isPresent() && before.get().map().equals(sha256)) {
             return new RoadAnswer.All(new MeasuredRoads(ids, before.get().metres(), size, ways));
         }
-        RoadAnswer answer = measure(survey(map), ways);
+        Surveyed surveyed = survey(map);
+        RoadNews news = RoadNews.found();
+        news.measures(ids.size());
+        RoadAnswer answer;
+        try {
+            answer = measure(surveyed, ways);
+        } finally {
+            news.done();
+        }
         if (answer instanceof RoadAnswer.All all) {
             all.roads().keptOf(sha256).write(table);
         }
