@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** A copy of a scenario that tests may change, at a time that is no day of its season. */
 public record SeasonCopy(Path folder) {
@@ -24,14 +23,7 @@ public record SeasonCopy(Path folder) {
     public static final News NO_NEWS = new News(List.of(), List.of(), Set.of());
 
     public static SeasonCopy of(String scenario, Path folder) {
-        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", scenario))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-            return new SeasonCopy(folder);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new SeasonCopy(CopiedFolder.of(Path.of("..", "scenarios", scenario), folder));
     }
 
     public GivenSeason given() {

@@ -3,6 +3,7 @@ package freshfurrow.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.app.CopiedFolder;
 import freshfurrow.app.input.GivenSeason;
 import freshfurrow.app.input.SeasonClock;
 import freshfurrow.cli.command.Freshfurrow;
@@ -18,7 +19,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,12 +33,8 @@ final class DeskCrossingsTest {
     private Desk desk;
     private DeskClient owner;
 
-    private void copy(String scenario) throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", scenario))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-        }
+    private void copy(String scenario) {
+        CopiedFolder.of(Path.of("..", "scenarios", scenario), folder);
     }
 
     private void plan() {

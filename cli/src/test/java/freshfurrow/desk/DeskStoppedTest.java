@@ -3,19 +3,18 @@ package freshfurrow.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import freshfurrow.app.CopiedFolder;
 import freshfurrow.app.input.GivenSeason;
 import freshfurrow.app.input.SeasonClock;
 import freshfurrow.cli.command.Freshfurrow;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,13 +35,7 @@ final class DeskStoppedTest {
     }
 
     private void open(String scenario, String time, String zone) throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", scenario))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                if (!file.endsWith("timed-log.csv")) {
-                    Files.copy(file, folder.resolve(file.getFileName()));
-                }
-            }
-        }
+        CopiedFolder.of(Path.of("..", "scenarios", scenario), folder);
         run("plan", folder.toString(), "--steps", "0", "--seed", "1");
         ZoneId farm = ZoneId.of(zone);
         Clock clock = Clock.fixed(LocalDateTime.parse(time).atZone(farm).toInstant(), farm);

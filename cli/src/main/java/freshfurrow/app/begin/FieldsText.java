@@ -29,10 +29,14 @@ public record FieldsText(String name, String text, List<FieldRow> rows, List<Pro
         List<FieldRow> given = fields.rows().stream()
                 .map(row -> crop.isPresent() && row.crop().isBlank() ? row.withCrop(crop.get()) : row)
                 .toList();
-        List<FieldRow> rows = NamedFields.of(given, new Names.Taken(), CropIds.of(given));
+        Names.Taken taken = new Names.Taken();
+        List<FieldRow> rows = NamedFields.of(given, taken, CropIds.of(given));
         FieldsFile file = FieldsFile.of(rows, fields.shapes(), units);
-        Map<Section, List<Entry>> yard = Map.of(Section.PLACES, List.of(new Entry("", Map.of("at", "0,0"))));
-        NewSeason season = NewSeason.of(new Answers(units, yard, new GivenFields(given, fields.shapes()), false), here);
+        Map<Section, List<Entry>> elsewhere = Map.of(
+                Section.PLACES, List.of(new Entry(taken.free("yard"), Map.of("at", "0,0"))),
+                Section.WATER, List.of(new Entry(taken.free("well"), Map.of())));
+        NewSeason season =
+                NewSeason.of(new Answers(units, elsewhere, new GivenFields(given, fields.shapes()), false), file, here);
         List<Problem> problems = season.problems().stream()
                 .filter(problem -> problem.file().equals(season.fieldsName()))
                 .filter(problem ->

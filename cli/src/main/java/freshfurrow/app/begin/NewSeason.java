@@ -50,17 +50,22 @@ public record NewSeason(
 
     /** The season that answers make. */
     public static NewSeason of(Answers answers, Surroundings here) {
+        EntryIds ids = EntryIds.of(answers);
+        Names.Taken taken = new Names.Taken();
+        ids.of(Section.PLACES).keySet().forEach(taken::free);
+        ids.of(Section.WATER).keySet().forEach(taken::free);
+        List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, CropIds.of(answers));
+        return of(answers, FieldsFile.of(rows, answers.fields().shapes(), answers.units()), here);
+    }
+
+    /** @param fields the file of the fields of the answers, in which they have ids */
+    static NewSeason of(Answers answers, FieldsFile fields, Surroundings here) {
         CropIds crops = CropIds.of(answers);
         EntryIds ids = EntryIds.of(answers);
         Map<Section, Map<String, Entry>> entries = new EnumMap<>(Section.class);
         for (Section section : Section.values()) {
             entries.put(section, section == Section.CROPS ? crops(crops, answers.of(section)) : ids.of(section));
         }
-        Names.Taken taken = new Names.Taken();
-        entries.get(Section.PLACES).keySet().forEach(taken::free);
-        entries.get(Section.WATER).keySet().forEach(taken::free);
-        List<FieldRow> rows = NamedFields.of(answers.fields().rows(), taken, crops);
-        FieldsFile fields = FieldsFile.of(rows, answers.fields().shapes(), answers.units());
         String text = new SeasonWriter(answers, Defaults.of(answers, here), entries, fields).text();
         Reading reading =
                 SeasonFiles.read(TextFile.of(FILE_NAME, text), List.of(TextFile.of(fields.name(), fields.text())));
@@ -70,10 +75,10 @@ public record NewSeason(
                 text,
                 fields.name(),
                 fields.text(),
-                rows,
-                Missing.of(entries, rows, answers),
+                fields.rows(),
+                Missing.of(entries, fields.rows(), answers),
                 problems,
-                unusable(problems, entries.get(Section.CROPS), rows),
+                unusable(problems, entries.get(Section.CROPS), fields.rows()),
                 reading);
     }
 

@@ -4,9 +4,7 @@ import freshfurrow.app.planning.Planned;
 import freshfurrow.app.planning.PlanningOrder;
 import freshfurrow.app.planning.SeasonPlanning;
 import freshfurrow.cli.words.PlanningReport;
-import freshfurrow.solver.PlanningOptions;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -40,25 +38,8 @@ final class PlanCommand implements Callable<Integer> {
                     "folder for plan.json and plan.html, created if missing (default: folder plan beside the season file)")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--time",
-            paramLabel = "TIME",
-            converter = TimeConverter.class,
-            description =
-                    "how long it may take, reading and writing included, like 30s, 5min or 1h (default: 30s, unless --steps is given)")
-    private Optional<Duration> time = Optional.empty();
-
     @Mixin
-    private SearchOptions search = new SearchOptions();
-
-    @Mixin
-    private ThreadsOption threads = new ThreadsOption();
-
-    @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
-    private boolean noPage;
-
-    @Option(names = "--force", description = "replace an existing plan")
-    private boolean force;
+    private PlanningChoices choices = new PlanningChoices();
 
     @Override
     public Integer call() {
@@ -66,13 +47,10 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private int plan(Interruption interruption) {
-        PlanningOrder order = new PlanningOrder(season.given(), out, options(), !noPage, force);
+        PlanningOrder order =
+                new PlanningOrder(season.given(), out, choices.options(), choices.withPage(), choices.force());
         Planned planned = SeasonPlanning.plan(order, interruption.stop(), new PlanningProgress(interruption));
         Output.print(spec, PlanningReport.lines(planned));
         return Freshfurrow.OK;
-    }
-
-    private PlanningOptions options() {
-        return new PlanningOptions(time, search.steps(), search.seed(), threads.count());
     }
 }

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -281,6 +282,17 @@ final class NewSeasonTest {
             assertThat(season(begun).applicators()).as(name).hasSize(1);
             assertThat(begun.text()).doesNotContain("  P7", "\u202e", "\u0007");
         }
+    }
+
+    @Test
+    void aFileOfFieldsAloneDodgesNoNamesOfThingsThatItsSeasonMayNotHave() {
+        GivenFields given = GivenFields.table(
+                List.of(field("yard", ""), field("", "Well"), field("", "Far").withCrop("")));
+        FieldsText fields = FieldsText.of(given, UnitSystem.US, Optional.empty(), HERE);
+
+        assertThat(fields.rows()).extracting(FieldRow::id).containsExactly("yard", "Well", "Far");
+        assertThat(fields.text()).contains("\nyard,,40,", "\nWell,Well,40,");
+        assertThat(fields.problems()).isEmpty();
     }
 
     @Test

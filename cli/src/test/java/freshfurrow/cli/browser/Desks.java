@@ -1,5 +1,6 @@
 package freshfurrow.cli.browser;
 
+import freshfurrow.app.CopiedFolder;
 import freshfurrow.app.input.GivenSeason;
 import freshfurrow.app.input.SeasonClock;
 import freshfurrow.cli.command.Freshfurrow;
@@ -17,7 +18,6 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Desks with copies of seasons on them. */
 final class Desks {
@@ -25,19 +25,7 @@ final class Desks {
 
     /** A copy of a scenario, which tests may change. */
     static Path copyOf(String scenario, Path folder) {
-        return copy(Path.of("..", "scenarios", scenario), folder.resolve(scenario));
-    }
-
-    static Path copy(Path season, Path folder) {
-        try (Stream<Path> files = Files.list(season)) {
-            Files.createDirectories(folder);
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName()));
-            }
-            return folder;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return CopiedFolder.of(Path.of("..", "scenarios", scenario), folder.resolve(scenario));
     }
 
     /** A copy of a scenario with a plan that is made at once. */

@@ -2,12 +2,10 @@ package freshfurrow.cli.e2e;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import freshfurrow.app.CopiedFolder;
 import freshfurrow.cli.documents.Document;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,7 +27,7 @@ final class DocumentsIT {
     @ParameterizedTest
     @MethodSource("documents")
     void whatADocumentShowsIsReal(Document document) throws Exception {
-        copy(Launcher.projectFolder().resolve("scenarios"), folder.resolve("scenarios"));
+        CopiedFolder.of(Launcher.projectFolder().resolve("scenarios"), folder.resolve("scenarios"));
 
         ShownRun run = new ShownRun(folder);
         for (Shown shown : Shown.in(document)) {
@@ -58,18 +56,5 @@ final class DocumentsIT {
             case "desk" -> line + " --no-browser";
             default -> line;
         };
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Path copy = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.copy(file, copy);
-                }
-            }
-        }
     }
 }
