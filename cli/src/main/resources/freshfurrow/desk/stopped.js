@@ -19,7 +19,7 @@ export function stopped(at, log) {
   const said = make("div", { "aria-live": "polite" });
   const look = async () => {
     const answer = await tell("/api/today/stopped", { at: at() }).catch((failure) => ({ problems: failure.problems || [String(failure)] }));
-    fill(said, problemList(answer.problems), answer.tanks && answer.tanks.length === 0 ? make("p", { class: "aside" }, "By the plan no tank was filled by then.") : null);
+    fill(said, problemList(answer.problems), answer.tanks && answer.tanks.length === 0 ? make("p", { class: "aside" }, "By the plan no tank has mix in it then.") : null);
     fill(tanks, ...names(answer.tanks || []));
   };
   const send = make("button", { type: "button", class: "chief", "data-log": "stopped", onclick: () => attempt(send, async () => {
