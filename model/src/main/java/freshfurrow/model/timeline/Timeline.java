@@ -147,6 +147,11 @@ public final class Timeline implements Counters {
         requests.open();
     }
 
+    /** When a planter has done with its list in what was played last, seconds since the season's first midnight. */
+    public int doneS(int planter) {
+        return state.planters().timeS(planter);
+    }
+
     private boolean serveNext() {
         int planter = requests.next();
         if (planter < 0) {

@@ -1,6 +1,7 @@
 package freshfurrow.solver.construction;
 
-import freshfurrow.solver.estimate.SeasonEstimate;
+import freshfurrow.solver.construction.Convoy.Detours;
+import freshfurrow.solver.construction.Convoy.Way;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -13,14 +14,22 @@ final class Convoys {
     /** Windows that close within four days as one, and all as one. */
     private static final List<Integer> BLOCK_DAYS = List.of(4, Integer.MAX_VALUE);
 
+    private static final Detours USUAL = new Detours(18, 20);
+
+    private static final List<Detours> OTHERS = List.of(new Detours(0, 0), new Detours(6, 10));
+
     private Convoys() {}
 
     /** Each curve with windows one after the other, and with all at once. */
-    static List<NextField> of(SeasonEstimate season) {
-        FieldMap map = new FieldMap(season);
+    static List<Way> usual() {
         return BLOCK_DAYS.stream()
-                .flatMap(days -> curves().map(curve -> (NextField) new Convoy(season, curve, map, days)))
+                .flatMap(days -> curves().map(curve -> new Way(curve, days, USUAL)))
                 .toList();
+    }
+
+    /** The same way with other detours. */
+    static Stream<Way> others(Way way) {
+        return OTHERS.stream().map(way::with);
     }
 
     private static Stream<Curve> curves() {

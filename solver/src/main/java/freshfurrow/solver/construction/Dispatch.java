@@ -8,9 +8,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
-/** Gives out fields one by one: whichever planter is free first takes the one that its rule presses for. */
+/** Gives out fields one by one: whichever planter is free first, by an estimate, takes the one that its rule presses for. */
 final class Dispatch {
     private static final int NONE = -1;
 
@@ -41,21 +42,18 @@ final class Dispatch {
         int[] at = new int[planters];
         Arrays.fill(at, SeasonEstimate.START);
         boolean[] done = new boolean[planters];
-        int[] left = IntStream.range(0, season.fieldCount()).toArray();
-        int count = left.length;
+        FieldsLeft left = new FieldsLeft(season, estimate, slowness);
 
         for (int planter = firstFree(clockS, done); planter != NONE; planter = firstFree(clockS, done)) {
             if (stop.isSet()) {
                 return Optional.empty();
             }
-            int next = next(rule, planter, at[planter], clockS[planter], left, count);
-            if (next == NONE) {
+            OptionalInt next = left.take(rule, planter, at[planter], clockS[planter]);
+            if (next.isEmpty()) {
                 done[planter] = true;
                 continue;
             }
-            int field = left[next];
-            count--;
-            System.arraycopy(left, next + 1, left, next, count - next);
+            int field = next.getAsInt();
             lists.get(planter).add(field);
             double arrivalS = clockS[planter] + estimate.moveS(planter, at[planter], field);
             clockS[planter] = Math.max(arrivalS, estimate.clockAtStartOf(estimate.opens(field), planter))
@@ -73,24 +71,5 @@ final class Dispatch {
             }
         }
         return first;
-    }
-
-    private int next(NextField rule, int planter, int from, double clockS, int[] left, int count) {
-        FixedFirst fixed = new FixedFirst(season, estimate, slowness, planter, from, clockS);
-        for (int i = 0; i < count && season.fixedDays() > 0; i++) {
-            fixed.look(left[i]);
-        }
-        int best = NONE;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < count; i++) {
-            if (season.allows(planter, left[i])) {
-                double pressure = fixed.pressure(rule.pressure(planter, from, left[i], clockS), left[i]);
-                if (best == NONE || pressure > most) {
-                    best = i;
-                    most = pressure;
-                }
-            }
-        }
-        return best;
     }
 }

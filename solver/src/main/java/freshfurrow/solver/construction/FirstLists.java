@@ -2,6 +2,7 @@ package freshfurrow.solver.construction;
 
 import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.construction.Convoy.Way;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Lists to begin the search with: of those that several rules make, the ones with the best score. */
@@ -17,13 +19,16 @@ public final class FirstLists {
     /** How much longer planting a field takes than without fills and waiting: no way to know before it is played out. */
     private static final double[] SLOWNESS = {1, 1.4, 2.2};
 
-    /** Of {@link #SLOWNESS}, what all convoys are tried with; the other values only with the best of them. */
+    /** Of {@code SLOWNESS}, what convoys are sent with that are not played as they go. */
     private static final double USUAL_SLOWNESS = SLOWNESS[1];
 
     private static final int BEST_CONVOYS = 2;
 
     /** Smaller seasons end no better from a convoy, as far as was measured. */
     private static final int LEAST_FIELDS_OF_A_CONVOY = 300;
+
+    /** To play convoys as they go takes some seconds of 1,000 fields, and minutes of 5,000. */
+    private static final int MOST_FIELDS_PLAYED = 1_500;
 
     private static final double[] DAYS_OF_SLACK = {3, 7};
     private static final double[] LOOK_AHEAD = {1, 2, 6};
@@ -75,8 +80,8 @@ public final class FirstLists {
     }
 
     private List<FieldLists> severalBest() {
-        Scored byRule = scored(rules()).stream().map(Tried::scored).reduce(score(byHand(season)), Scored::orBetter);
-        Stream<Scored> convoy = convoys().stream().map(Tried::scored).reduce(Scored::orBetter).stream();
+        Scored byRule = scored(rules()).stream().reduce(score(byHand(season)), Scored::orBetter);
+        Stream<Scored> convoy = convoys().stream().reduce(Scored::orBetter).stream();
         return Stream.concat(Stream.of(byRule), convoy)
                 .map(this::orWithout)
                 .sorted(Comparator.comparing(Scored::score).reversed())
@@ -113,32 +118,47 @@ public final class FirstLists {
         return rules;
     }
 
-    /** Of a large season, all convoys with the usual slowness, and the best of them with every other. */
-    private List<Tried> convoys() {
+    /** Of a large season, all convoys with the usual detours, and the best of them with others. */
+    private List<Scored> convoys() {
         if (season.fieldCount() < LEAST_FIELDS_OF_A_CONVOY) {
             return List.of();
         }
-        List<Tried> usual = scored(Convoys.of(estimate).stream()
-                .map(convoy -> new Rule(convoy, USUAL_SLOWNESS))
-                .toList());
-        List<Rule> others = usual.stream()
-                .sorted(Comparator.comparing((Tried tried) -> tried.scored().score())
+        FieldMap map = new FieldMap(estimate);
+        List<Sent> usual = sent(map, Convoys.usual());
+        List<Way> others = usual.stream()
+                .sorted(Comparator.comparing((Sent sent) -> sent.scored().score())
                         .reversed())
                 .limit(BEST_CONVOYS)
-                .flatMap(tried -> Arrays.stream(SLOWNESS)
-                        .filter(slowness -> slowness != USUAL_SLOWNESS)
-                        .mapToObj(slowness -> new Rule(tried.rule().next(), slowness)))
+                .flatMap(sent -> Convoys.others(sent.way()))
                 .toList();
-        return Stream.concat(usual.stream(), scored(others).stream()).toList();
+        return Stream.concat(usual.stream(), sent(map, others).stream())
+                .map(Sent::scored)
+                .toList();
+    }
+
+    /** What comes of convoys, as far as there is time. */
+    private List<Sent> sent(FieldMap map, List<Way> ways) {
+        return ways.parallelStream()
+                .flatMap(way -> sent(new Convoy(estimate, map, way))
+                        .filter(lists -> !stop.isSet())
+                        .map(lists -> new Sent(way, score(lists)))
+                        .stream())
+                .toList();
+    }
+
+    private Optional<FieldLists> sent(Convoy convoy) {
+        return season.fieldCount() <= MOST_FIELDS_PLAYED
+                ? new PlayedDispatch(season, estimate, stop).lists(convoy)
+                : new Dispatch(season, estimate, USUAL_SLOWNESS, stop).lists(convoy);
     }
 
     /** What comes of rules, as far as there is time. */
-    private List<Tried> scored(List<Rule> rules) {
+    private List<Scored> scored(List<Rule> rules) {
         return rules.parallelStream()
                 .flatMap(rule -> new Dispatch(season, estimate, rule.slowness(), stop)
                                 .lists(rule.next())
                                 .filter(lists -> !stop.isSet())
-                                .map(lists -> new Tried(rule, score(lists)))
+                                .map(this::score)
                                 .stream())
                 .toList();
     }
@@ -149,7 +169,7 @@ public final class FirstLists {
 
     private record Rule(NextField next, double slowness) {}
 
-    private record Tried(Rule rule, Scored scored) {}
+    private record Sent(Way way, Scored scored) {}
 
     private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
         Scored orBetter(Scored other) {

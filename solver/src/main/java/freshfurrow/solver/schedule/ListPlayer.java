@@ -131,6 +131,11 @@ public final class ListPlayer implements ListScorer {
         return timeline.rerunUnlessMoved(lists, sizes, mostMoved) ? Optional.of(timeline) : Optional.empty();
     }
 
+    /** When a planter is done with its list in what was played last, seconds since the season's first midnight. */
+    public int doneS(int planter) {
+        return timeline.doneS(planter);
+    }
+
     private void take(FieldLists fields) {
         for (int planter = 0; planter < sizes.length; planter++) {
             List<Integer> list = fields.of(planter);

@@ -52,9 +52,10 @@ class FirstListsTest {
 
         assertThat(starts).hasSize(2).first().isEqualTo(FirstLists.best(season));
         assertThat(player.score(starts.get(0))).isGreaterThanOrEqualTo(player.score(starts.get(1)));
-        assertThat(Convoys.of(estimate)).allSatisfy(convoy -> assertThat(
-                        player.score(new Dispatch(season, estimate, 1.4, StopSignal.untilTold())
-                                .lists(convoy)
+        FieldMap map = new FieldMap(estimate);
+        assertThat(Convoys.usual()).allSatisfy(way -> assertThat(
+                        player.score(new PlayedDispatch(season, estimate, StopSignal.untilTold())
+                                .lists(new Convoy(estimate, map, way))
                                 .orElseThrow()))
                 .isLessThanOrEqualTo(player.score(starts.get(0))));
     }
