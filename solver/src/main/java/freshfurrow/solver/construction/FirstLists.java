@@ -8,7 +8,6 @@ import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +24,7 @@ public final class FirstLists {
     private static final int BEST_CONVOYS = 2;
 
     /** Smaller seasons end no better from a convoy, as far as was measured. */
-    private static final int LEAST_FIELDS_OF_A_CONVOY = 300;
+    private static final int LEAST_FIELDS_OF_A_CONVOY = 100;
 
     /** To play convoys as they go takes some seconds of 1,000 fields, and minutes of 5,000. */
     private static final int MOST_FIELDS_PLAYED = 1_500;
@@ -156,10 +155,7 @@ public final class FirstLists {
     private List<Scored> scored(List<Rule> rules) {
         return rules.parallelStream()
                 .flatMap(rule -> new Dispatch(season, estimate, rule.slowness(), stop)
-                                .lists(rule.next())
-                                .filter(lists -> !stop.isSet())
-                                .map(this::score)
-                                .stream())
+                        .lists(rule.next()).filter(lists -> !stop.isSet()).map(this::score).stream())
                 .toList();
     }
 

@@ -74,7 +74,9 @@ class ConvoyTest {
     void everyFieldStandsInOneListThatMayHoldIt(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.of(FIELDS, 5, 2, 20_000, seed));
 
-        for (Way way : Stream.concat(Convoys.usual().stream(), Convoys.others(Convoys.usual().get(0))).toList()) {
+        for (Way way : Stream.concat(
+                        Convoys.usual().stream(), Convoys.others(Convoys.usual().get(0)))
+                .toList()) {
             FieldLists lists = lists(season, way);
             assertThat(lists.byPlanter().stream().flatMap(List::stream))
                     .containsExactlyInAnyOrderElementsOf(
@@ -85,7 +87,8 @@ class ConvoyTest {
 
     /** All fields on the same ground, so that rain closes them together. */
     private static Season oneWindow(Season season) {
-        return alike(season, field -> new DateWindow(season.first(), season.first().plusDays(20)));
+        return alike(
+                season, field -> new DateWindow(season.first(), season.first().plusDays(20)));
     }
 
     private static Season alike(Season season, Function<Field, DateWindow> window) {
@@ -104,9 +107,12 @@ class ConvoyTest {
     void aPlanterPassesOverAFieldOfAnotherRecipeAndOneFarOff() {
         CompiledSeason season = CompiledSeason.of(oneWindow(InventedSeason.of(FIELDS, 1, 1, 20_000, 4)));
 
-        List<Integer> strict = lists(season, new Way(new HilbertCurve(), 4, STRICT)).of(0);
-        List<Integer> fewChanges = lists(season, new Way(new HilbertCurve(), 4, new Detours(0, 20))).of(0);
-        List<Integer> shortWays = lists(season, new Way(new HilbertCurve(), 4, new Detours(60, 0))).of(0);
+        List<Integer> strict =
+                lists(season, new Way(new HilbertCurve(), 4, STRICT)).of(0);
+        List<Integer> fewChanges = lists(season, new Way(new HilbertCurve(), 4, new Detours(0, 20)))
+                .of(0);
+        List<Integer> shortWays = lists(season, new Way(new HilbertCurve(), 4, new Detours(60, 0)))
+                .of(0);
 
         assertThat(changes(season, fewChanges)).isLessThan(changes(season, strict));
         assertThat(metres(season, shortWays)).isLessThan(metres(season, strict));

@@ -53,11 +53,11 @@ class FirstListsTest {
         assertThat(starts).hasSize(2).first().isEqualTo(FirstLists.best(season));
         assertThat(player.score(starts.get(0))).isGreaterThanOrEqualTo(player.score(starts.get(1)));
         FieldMap map = new FieldMap(estimate);
-        assertThat(Convoys.usual()).allSatisfy(way -> assertThat(
-                        player.score(new PlayedDispatch(season, estimate, StopSignal.untilTold())
+        assertThat(Convoys.usual())
+                .allSatisfy(way -> assertThat(player.score(new PlayedDispatch(season, estimate, StopSignal.untilTold())
                                 .lists(new Convoy(estimate, map, way))
                                 .orElseThrow()))
-                .isLessThanOrEqualTo(player.score(starts.get(0))));
+                        .isLessThanOrEqualTo(player.score(starts.get(0))));
     }
 
     @Test

@@ -42,8 +42,8 @@ class PlayedDispatchTest {
     @Test
     void anOpenWindowComesBeforeAClosedOne() {
         Season season = twoFields();
-        DateWindow later = new DateWindow(
-                season.first().plusDays(1), season.first().plusDays(9));
+        DateWindow later =
+                new DateWindow(season.first().plusDays(1), season.first().plusDays(9));
         Season closed = InventedSeason.withFields(
                 season,
                 List.of(
@@ -62,8 +62,11 @@ class PlayedDispatchTest {
                 season,
                 IntStream.range(0, 12)
                         .mapToObj(field -> {
-                            Field free =
-                                    season.fields().get(field).change().window(open).field();
+                            Field free = season.fields()
+                                    .get(field)
+                                    .change()
+                                    .window(open)
+                                    .field();
                             return field == 4 ? free.change().fixed(on).field() : free;
                         })
                         .toList()));
@@ -131,7 +134,9 @@ class PlayedDispatchTest {
         List<Drainage> drainage = List.of(Drainage.POOR, Drainage.WELL);
         List<Field> fields = new ArrayList<>();
         for (int field = 0; field < 2; field++) {
-            fields.add(season.fields().get(field).change()
+            fields.add(season.fields()
+                    .get(field)
+                    .change()
                     .drainage(drainage.get(field))
                     .window(window)
                     .planters(Set.of())
