@@ -25,7 +25,7 @@ final class PlanningChoices {
     @Option(names = "--no-page", description = "write plan.json only, without plan.html, the page for a browser")
     private boolean noPage;
 
-    @Option(names = "--force", description = "plan again where there is a plan, and replace it")
+    @Option(names = "--force", description = "replace the plan that is there")
     private boolean force;
 
     PlanningOptions options() {

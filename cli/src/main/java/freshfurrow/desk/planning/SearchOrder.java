@@ -12,7 +12,7 @@ import java.util.Optional;
  * What is to be searched for, and for how long.
  *
  * @param again whether what is left of the season is planned from the plan that is followed; else the whole season
- * @param from when on to plan again; without it, now
+ * @param from when on to replan; without it, now
  */
 record SearchOrder(Duration time, boolean again, Optional<LocalDateTime> from) {
     private static final int MOST_SECONDS = 24 * 3600;
