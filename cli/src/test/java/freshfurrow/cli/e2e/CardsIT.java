@@ -106,9 +106,9 @@ final class CardsIT {
     @CsvSource(
             delimiterString = " ; ",
             value = {
-                "mix ; --area|0 ac ; --area '0 ac' must be above 0; write an area like 40 ac",
-                "mix ; --area|42 gal ; --area '42 gal': gal is not a unit of an area; use one of ac, ha, m2, like 40 ac",
-                "mix ; --tank|much ; --tank 'much' is not a quantity; write a volume like 600 gal",
+                "mix ; --area|0 ac ; --area '0 ac' must be above 0; write an area like 40 ac or 16 ha",
+                "mix ; --area|42 gal ; --area '42 gal': gal is not a unit of an area; use one of ac, ha, m2, like 40 ac or 16 ha",
+                "mix ; --tank|much ; --tank 'much' is not a quantity; write a volume like 600 gal or 2300 L",
                 "mix ; --acres|1e9 ; --acres '1e9' is out of range; a load is for 0.01 ha (0.025 ac) to 100,000 ha",
                 "mix ; --area|1 ac|--tank|9 gal ; --area, --acres and --tank cannot be used together; give one of them",
                 "mix ; --recipe|tea ; --recipe: the season has no recipe tea; it has standard",
