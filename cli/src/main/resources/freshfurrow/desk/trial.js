@@ -18,7 +18,7 @@ function chip(field) {
   const moved = placings.some((placing) => placing.field === field.id);
   return make("button", { type: "button", class: `chip${field.late ? " is-late" : ""}${moved ? " is-moved" : ""}`, "data-field": field.id, "aria-pressed": String(held === field.id),
     title: `${field.label}, ${field.area}, window ${field.first} to ${field.last}` },
-    make("strong", {}, field.id), ` ${field.area}`, ...marks.map((mark) => make("span", { class: "mark-word" }, ` ${mark}`)));
+    make("strong", {}, field.label), ` ${field.area}`, ...marks.map((mark) => make("span", { class: "mark-word" }, ` ${mark}`)));
 }
 
 function grid() {
@@ -197,7 +197,7 @@ function keys() {
     if (held) target = { machine: its.machine || shown.machines[0].id, day: its.day || shown.days[0].date };
     main.querySelectorAll(".chip").forEach((chipOf) => chipOf.setAttribute("aria-pressed", String(chipOf.dataset.field === held)));
     point();
-    say(held ? `${id} is picked up. Choose a day with the arrow keys, then press Enter.` : `${id} is let go.`);
+    say(held ? `${its.label} is picked up. Choose a day with the arrow keys, then press Enter.` : `${its.label} is let go.`);
   });
   main.addEventListener("keydown", (event) => {
     if (!held || !event.target.closest(".chip")) return;

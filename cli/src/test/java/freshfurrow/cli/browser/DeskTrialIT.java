@@ -144,6 +144,11 @@ final class DeskTrialIT {
     }
 
     @Test
+    void fieldsAreCalledByTheirNamesToo() {
+        assertThat(browser.text(".board .chip[data-field=N80]")).contains("North eighty");
+    }
+
+    @Test
     void aFieldLetGoBesideTheBoardIsWhereItWas() {
         WebElement chip = browser.element(".board .chip");
         String field = chip.getAttribute("data-field");
