@@ -39,12 +39,14 @@ final class IdleTime {
         Map<Long, Long> byDay = new TreeMap<>();
         for (int i = 0; i < activities.size(); i++) {
             if (activities.get(i) instanceof Activity.Wait wait && Waits.isForField(wait)) {
-                List<Field> later = begunAfter(i, activities);
+                List<List<WorkCalendar.Period>> later = begunAfter(i, activities).stream()
+                        .map(field -> plantable(planter, field))
+                        .toList();
                 long end = Math.min(evidence.end(wait), evidence.calendar.end());
                 for (long from = evidence.start(wait); from < end; from = (from / DAY_S + 1) * DAY_S) {
                     long until = Math.min(end, (from / DAY_S + 1) * DAY_S);
                     if (overlap(evidence.days.work(planter), from, until) > 0) {
-                        byDay.putIfAbsent(from / DAY_S, longest(planter, later, from, until));
+                        byDay.putIfAbsent(from / DAY_S, longest(later, from, until));
                     }
                 }
             }
@@ -67,9 +69,9 @@ final class IdleTime {
                 .toList();
     }
 
-    private long longest(Applicator planter, List<Field> fields, long from, long until) {
-        return fields.stream()
-                .mapToLong(field -> overlap(plantable(planter, field), from, until))
+    private static long longest(List<List<WorkCalendar.Period>> plantable, long from, long until) {
+        return plantable.stream()
+                .mapToLong(periods -> overlap(periods, from, until))
                 .max()
                 .orElse(0);
     }

@@ -24,7 +24,7 @@ final class Totals {
     private final Plan plan;
     private final PlanTally tally;
     private final DaysOfMachines days;
-    private final IdleTime idle;
+    private final double idleMin;
     private final Prices prices;
 
     Totals(Evidence evidence) {
@@ -32,7 +32,7 @@ final class Totals {
         plan = evidence.plan;
         tally = new PlanTally(evidence);
         days = new DaysOfMachines(evidence);
-        idle = new IdleTime(evidence);
+        idleMin = new IdleTime(evidence).minutes();
         prices = new Prices(evidence, tally, compostKg());
     }
 
@@ -55,7 +55,7 @@ final class Totals {
         same("compostKg", totals.compostKg(), compostKg(), manyRoundings);
         same("dumpedL", totals.dumpedL(), tally.dumpedL, manyRoundings);
         same("waitMin", totals.waitMin(), tally.waitMin, MINUTE_ROUNDING);
-        same("idleMin", totals.idleMin(), idle.minutes(), MINUTE_ROUNDING);
+        same("idleMin", totals.idleMin(), idleMin, MINUTE_ROUNDING);
         same("overtimeMin", totals.overtimeMin(), new Overtime(evidence).minutes(), MINUTE_ROUNDING);
         same("driveKm", totals.driveKm(), tally.driveKm, manyRoundings);
         same("smallestMarginMin", totals.smallestMarginMin(), smallestMarginMin(), MINUTE_ROUNDING);
@@ -143,7 +143,7 @@ final class Totals {
                 + tally.draws * goals.waterTripMin()
                 + tally.compostLoadings * goals.compostTripMin()
                 + tally.waitMin * goals.waitMinPerMin()
-                + idle.minutes() * goals.idleMinPerMin()
+                + idleMin * goals.idleMinPerMin()
                 + tally.driveMin * goals.driveMinPerMin()
                 + tally.dumpedKg * goals.dumpMinPerKg()
                 + tally.movedFields() * goals.movedMin()

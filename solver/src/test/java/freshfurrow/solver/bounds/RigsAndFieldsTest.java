@@ -25,6 +25,16 @@ import org.junit.jupiter.api.Test;
 
 /** Where rigs do not come to fields, or bring to them what works there, no bound may count otherwise. */
 class RigsAndFieldsTest {
+    private static void inOrderNothingIsLateNorProvenToBe(Season twoFieldsADay) {
+        CompiledSeason season = CompiledSeason.of(twoFieldsADay);
+        Plan plan = RandomPlans.record(
+                season,
+                List.of(IntStream.range(0, 2 * DAYS).mapToObj(i -> "F" + i).toList()));
+
+        assertThat(plan.score().medium()).isZero();
+        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
+    }
+
     private static final int DAYS = 10;
     private static final double FAR_M = 36_000;
 
@@ -36,13 +46,8 @@ class RigsAndFieldsTest {
     void aRigNeedNotComeToEachField() {
         TwoFieldsADay fields = new TwoFieldsADay(1);
         IntStream.range(0, 2 * DAYS).forEach(i -> fields.field(0, DAYS - 1, 1));
-        CompiledSeason season = CompiledSeason.of(nearAndFar(fields.season(DAYS)));
-        Plan plan = RandomPlans.record(
-                season,
-                List.of(IntStream.range(0, 2 * DAYS).mapToObj(i -> "F" + i).toList()));
 
-        assertThat(plan.score().medium()).isZero();
-        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
+        inOrderNothingIsLateNorProvenToBe(nearAndFar(fields.season(DAYS)));
     }
 
     /** A boom on a rig sprays two fields a day, each out of a load of its own: it comes to them with the rig, and takes no time to move. */
@@ -50,13 +55,8 @@ class RigsAndFieldsTest {
     void whatIsMountedOnARigTakesNoTimeToMove() {
         TwoFieldsADay fields = new TwoFieldsADay(1);
         IntStream.range(0, 2 * DAYS).forEach(i -> fields.field(0, i / 2, 1));
-        CompiledSeason season = CompiledSeason.of(sprayed(fields.season(DAYS)));
-        Plan plan = RandomPlans.record(
-                season,
-                List.of(IntStream.range(0, 2 * DAYS).mapToObj(i -> "F" + i).toList()));
 
-        assertThat(plan.score().medium()).isZero();
-        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
+        inOrderNothingIsLateNorProvenToBe(sprayed(fields.season(DAYS)));
     }
 
     /** A load of 4.004 ha may lack a thousandth of its 400.4 L: 400 L that are on board are enough, and nobody draws. */

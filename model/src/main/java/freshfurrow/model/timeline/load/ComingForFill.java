@@ -132,10 +132,10 @@ final class ComingForFill {
         int closedUntil = Math.min(turn, couldPlantFrom);
         if (from < closedUntil) {
             state.idle().stood(planter, from, closedUntil);
-        }
-        if (state.isTold() && from < closedUntil) {
-            int field = order.field(planter, state.planters().index(planter));
-            state.journal().waited(planter, place, from, closedUntil, closed(planter, field, from));
+            if (state.isTold()) {
+                int field = order.field(planter, state.planters().index(planter));
+                state.journal().waited(planter, place, from, closedUntil, closed(planter, field, from));
+            }
         }
         if (turn >= until) {
             return;
