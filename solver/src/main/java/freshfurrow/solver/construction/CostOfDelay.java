@@ -14,10 +14,11 @@ final class CostOfDelay implements NextField {
     private final double roadS;
 
     /**
+     * @param planters that plant, 1 or more
      * @param lookAhead how far ahead of its window's end a field begins to press, in average field times, above 0
      * @param dislikeOfRoads in average field times, above 0; less keeps to nearer fields
      */
-    CostOfDelay(SeasonEstimate season, double slowness, double lookAhead, double dislikeOfRoads) {
+    CostOfDelay(SeasonEstimate season, int planters, double slowness, double lookAhead, double dislikeOfRoads) {
         this.season = season;
         this.slowness = slowness;
         double totalS = 0;
@@ -25,7 +26,7 @@ final class CostOfDelay implements NextField {
             totalS += season.plantS(0, field) * slowness;
         }
         double averageS = totalS / Math.max(1, season.fieldCount());
-        this.lookAheadS = lookAhead * averageS * Math.max(1, season.planterCount());
+        this.lookAheadS = lookAhead * averageS * planters;
         this.roadS = dislikeOfRoads * averageS;
     }
 

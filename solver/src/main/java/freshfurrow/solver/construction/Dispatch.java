@@ -31,7 +31,7 @@ final class Dispatch {
         this.stop = stop;
     }
 
-    Optional<FieldLists> lists(NextField rule) {
+    Optional<FieldLists> lists(NextField rule, Fleet fleet) {
         int planters = season.planterCount();
         List<List<Integer>> lists = new ArrayList<>();
         for (int planter = 0; planter < planters; planter++) {
@@ -42,7 +42,7 @@ final class Dispatch {
         int[] at = new int[planters];
         Arrays.fill(at, SeasonEstimate.START);
         boolean[] done = new boolean[planters];
-        FieldsLeft left = new FieldsLeft(season, estimate, slowness);
+        FieldsLeft left = new FieldsLeft(season, estimate, slowness, fleet);
 
         for (int planter = firstFree(clockS, done); planter != NONE; planter = firstFree(clockS, done)) {
             if (stop.isSet()) {

@@ -12,6 +12,7 @@ final class FieldsLeft {
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
     private final double slowness;
+    private final Fleet fleet;
     private final int[] left;
     private int count;
 
@@ -19,11 +20,13 @@ final class FieldsLeft {
      * All fields of a season.
      *
      * @param slowness how many times as long as without a stop planting takes, 1 or more
+     * @param fleet plants them
      */
-    FieldsLeft(CompiledSeason season, SeasonEstimate estimate, double slowness) {
+    FieldsLeft(CompiledSeason season, SeasonEstimate estimate, double slowness, Fleet fleet) {
         this.season = season;
         this.estimate = estimate;
         this.slowness = slowness;
+        this.fleet = fleet;
         left = IntStream.range(0, season.fieldCount()).toArray();
         count = left.length;
     }
@@ -53,7 +56,7 @@ final class FieldsLeft {
         int best = NONE;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < count; i++) {
-            if (season.allows(planter, left[i])) {
+            if (fleet.plants(planter, left[i])) {
                 double pressure = fixed.pressure(rule.pressure(planter, from, left[i], clockS), left[i]);
                 if (best == NONE || pressure > most) {
                     best = i;

@@ -1,6 +1,7 @@
 package freshfurrow.solver.construction;
 
-import ai.timefold.solver.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
+import freshfurrow.model.season.Field;
+import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.Convoy.Way;
 import freshfurrow.solver.estimate.SeasonEstimate;
@@ -11,15 +12,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Lists to begin the search with: of those that several rules make, the ones with the best score. */
+/** Lists to begin the search with: of those that several rules make with more or fewer planters, the ones with the best score. */
 public final class FirstLists {
-    /** How much longer planting a field takes than without fills and waiting: no way to know before it is played out. */
-    private static final double[] SLOWNESS = {1, 1.4, 2.2};
+    /** What convoys are sent with that are not played as they go: how much longer a field takes than without fills and waiting. */
+    private static final double USUAL_SLOWNESS = 1.4;
 
-    /** Of {@code SLOWNESS}, what convoys are sent with that are not played as they go. */
-    private static final double USUAL_SLOWNESS = SLOWNESS[1];
+    /** Of all rules, those that are tried with smaller fleets too in seasons of more fields than are played as they go. */
+    private static final int BEST_RULES = 6;
+
+    private static final int FLEETS_IN_VAIN = 2;
 
     private static final int BEST_CONVOYS = 2;
 
@@ -29,9 +33,13 @@ public final class FirstLists {
     /** To play convoys as they go takes some seconds of 1,000 fields, and minutes of 5,000. */
     private static final int MOST_FIELDS_PLAYED = 1_500;
 
-    private static final double[] DAYS_OF_SLACK = {3, 7};
-    private static final double[] LOOK_AHEAD = {1, 2, 6};
-    private static final double[] DISLIKE_OF_ROADS = {0.1, 0.3};
+    /** Of what the best comes to on the medium level, that lists with less effort may be worse. */
+    private static final double AS_GOOD = 0.05;
+
+    /** And besides, as if all area were planted so late, days; but by money. */
+    private static final double AS_GOOD_DAYS = 0.01;
+
+    private static final int HUNDREDTHS = 100;
 
     private final CompiledSeason season;
     private final SeasonEstimate estimate;
@@ -58,10 +66,10 @@ public final class FirstLists {
     }
 
     /**
-     * The best lists, and then the best of another kind: a search that begins with both does not depend on which kind suits the season.
+     * The best lists, and then others that may lead further: those with the least effort of about as good ones, or the best of another kind.
      *
      * @param stop as for {@link #best(CompiledSeason, StopSignal)}
-     * @return one or more
+     * @return one or two
      */
     public static List<FieldLists> severalBest(CompiledSeason season, StopSignal stop) {
         return new FirstLists(season, stop).severalBest();
@@ -73,103 +81,139 @@ public final class FirstLists {
      */
     public static FieldLists byHand(CompiledSeason season) {
         SeasonEstimate estimate = new SeasonEstimate(season);
-        return new Dispatch(season, estimate, SLOWNESS[0], StopSignal.untilTold())
-                .lists(new ClosingSoon(estimate, 0))
+        return byHand(season, estimate, Fleet.whole(season));
+    }
+
+    private static FieldLists byHand(CompiledSeason season, SeasonEstimate estimate, Fleet whole) {
+        Rule rule = Rule.all(estimate).get(0);
+        return new Dispatch(season, estimate, rule.slowness(), StopSignal.untilTold())
+                .lists(rule.next().apply(whole), whole)
                 .orElseThrow();
     }
 
     private List<FieldLists> severalBest() {
-        Scored byRule = scored(rules()).stream().reduce(score(byHand(season)), Scored::orBetter);
-        Stream<Scored> convoy = convoys().stream().reduce(Scored::orBetter).stream();
-        return Stream.concat(Stream.of(byRule), convoy)
+        List<Made> byRule = byRules();
+        List<Made> convoys = convoys(Made.best(byRule).orElseThrow(), easiest(byRule));
+        List<Made> all = Stream.concat(byRule.stream(), convoys.stream()).toList();
+        Made best = Made.best(all).orElseThrow();
+        Made easiest = easiest(all);
+        Optional<Made> second =
+                easiest.equals(best) ? Made.best(byRule.contains(best) ? convoys : byRule) : Optional.of(easiest);
+        return Stream.concat(Stream.of(best), second.stream())
                 .map(this::orWithout)
-                .sorted(Comparator.comparing(Scored::score).reversed())
-                .map(Scored::lists)
+                .sorted(Comparator.comparing(Made::score).reversed())
+                .map(Made::lists)
                 .distinct()
                 .toList();
     }
 
-    /** The lists, or the same with fields that go without extract where those are better. */
-    private Scored orWithout(Scored scored) {
-        return season.mayGoWithout() && !stop.isSet()
-                ? WhoGoesWithout.choices(season).stream()
-                        .map(fields -> score(scored.lists().goingWithout(fields)))
-                        .reduce(scored, Scored::orBetter)
-                : scored;
+    private Made easiest(List<Made> several) {
+        return Made.easiest(several, worse(Made.best(several).orElseThrow())).orElseThrow();
     }
 
-    /** All rules but that of {@link #byHand} and convoys. */
-    private List<Rule> rules() {
-        List<Rule> rules = new ArrayList<>();
-        for (double slowness : SLOWNESS) {
-            if (slowness != SLOWNESS[0]) {
-                rules.add(new Rule(new ClosingSoon(estimate, 0), slowness));
+    /** On the medium level, that lists with less effort may be worse. */
+    private long worse(Made best) {
+        Season plain = season.season();
+        double areaHa = plain.fields().stream().mapToDouble(Field::areaHa).sum();
+        double late = plain.goals().byMoney().isPresent() ? 0 : AS_GOOD_DAYS * areaHa * HUNDREDTHS;
+        return Math.round(AS_GOOD * -best.score().mediumScore() + late);
+    }
+
+    /** The lists, or the same with fields that go without extract where those are better. */
+    private Made orWithout(Made made) {
+        Stream<Made> without = season.mayGoWithout() && !stop.isSet()
+                ? WhoGoesWithout.choices(season).stream()
+                        .map(fields -> made(made.lists().goingWithout(fields), made.fleet()))
+                : Stream.of();
+        return Made.best(Stream.concat(Stream.of(made), without).toList()).orElseThrow();
+    }
+
+    /** By all rules with the whole fleet, and with smaller ones as long as that leads further. */
+    private List<Made> byRules() {
+        List<Fleet> fleets = Fleets.of(season, estimate);
+        Fleet whole = fleets.get(0);
+        List<Made> made = new ArrayList<>();
+        made.add(made(byHand(season, estimate, whole), whole));
+        List<Rule> rules = Rule.all(estimate);
+        int inVain = 0;
+        for (Fleet fleet : fleets) {
+            List<By<Rule>> next = each(rules, rule -> lists(rule, fleet), fleet);
+            made.addAll(By.made(next));
+            inVain = Made.best(made).orElseThrow().fleet().equals(fleet)
+                            || easiest(made).fleet().equals(fleet)
+                    ? 0
+                    : inVain + 1;
+            if (inVain == FLEETS_IN_VAIN || next.isEmpty()) {
+                break;
             }
-            for (double days : DAYS_OF_SLACK) {
-                rules.add(new Rule(new ClosingSoon(estimate, days), slowness));
-            }
-            for (double lookAhead : LOOK_AHEAD) {
-                for (double dislike : DISLIKE_OF_ROADS) {
-                    rules.add(new Rule(new CostOfDelay(estimate, slowness, lookAhead, dislike), slowness));
-                }
+            if (season.fieldCount() > MOST_FIELDS_PLAYED) {
+                rules = By.best(next, BEST_RULES);
             }
         }
-        return rules;
+        return made;
     }
 
-    /** Of a large season, all convoys with the usual detours, and the best of them with others. */
-    private List<Scored> convoys() {
+    private Optional<FieldLists> lists(Rule rule, Fleet fleet) {
+        return new Dispatch(season, estimate, rule.slowness(), stop)
+                .lists(rule.next().apply(fleet), fleet);
+    }
+
+    /** Of a large season, all convoys with the usual detours with the fleet that is easiest, and the best of them with others. */
+    private List<Made> convoys(Made best, Made easiest) {
         if (season.fieldCount() < LEAST_FIELDS_OF_A_CONVOY) {
             return List.of();
         }
         FieldMap map = new FieldMap(estimate);
-        List<Sent> usual = sent(map, Convoys.usual());
-        List<Way> others = usual.stream()
-                .sorted(Comparator.comparing((Sent sent) -> sent.scored().score())
-                        .reversed())
-                .limit(BEST_CONVOYS)
-                .flatMap(sent -> Convoys.others(sent.way()))
-                .toList();
-        return Stream.concat(usual.stream(), sent(map, others).stream())
-                .map(Sent::scored)
-                .toList();
-    }
-
-    /** What comes of convoys, as far as there is time. */
-    private List<Sent> sent(FieldMap map, List<Way> ways) {
-        return ways.parallelStream()
-                .flatMap(way -> sent(new Convoy(estimate, map, way))
-                        .filter(lists -> !stop.isSet())
-                        .map(lists -> new Sent(way, score(lists)))
-                        .stream())
+        Fleet fleet = easiest.fleet();
+        List<By<Way>> usual = each(Convoys.usual(), way -> lists(new Convoy(estimate, map, way), fleet), fleet);
+        List<Way> bestWays = By.best(usual, BEST_CONVOYS);
+        List<Way> others = bestWays.stream().flatMap(Convoys::others).toList();
+        Fleet larger = best.fleet();
+        return Stream.of(
+                        usual,
+                        each(others, way -> lists(new Convoy(estimate, map, way), fleet), fleet),
+                        larger.equals(fleet)
+                                ? List.<By<Way>>of()
+                                : each(bestWays, way -> lists(new Convoy(estimate, map, way), larger), larger))
+                .flatMap(ways -> By.made(ways).stream())
                 .toList();
     }
 
-    private Optional<FieldLists> sent(Convoy convoy) {
+    private Optional<FieldLists> lists(Convoy convoy, Fleet fleet) {
         return season.fieldCount() <= MOST_FIELDS_PLAYED
-                ? new PlayedDispatch(season, estimate, stop).lists(convoy)
-                : new Dispatch(season, estimate, USUAL_SLOWNESS, stop).lists(convoy);
+                ? new PlayedDispatch(season, estimate, stop).lists(convoy, fleet)
+                : new Dispatch(season, estimate, USUAL_SLOWNESS, stop).lists(convoy, fleet);
     }
 
-    /** What comes of rules, as far as there is time. */
-    private List<Scored> scored(List<Rule> rules) {
-        return rules.parallelStream()
-                .flatMap(rule -> new Dispatch(season, estimate, rule.slowness(), stop)
-                        .lists(rule.next()).filter(lists -> !stop.isSet()).map(this::score).stream())
+    /** What comes of ways to make lists, as far as there is time. */
+    private <W> List<By<W>> each(List<W> ways, Function<W, Optional<FieldLists>> lists, Fleet fleet) {
+        return ways.parallelStream()
+                .flatMap(
+                        way -> lists
+                                .apply(way)
+                                .filter(found -> !stop.isSet())
+                                .map(found -> new By<>(way, made(found, fleet)))
+                                .stream())
                 .toList();
     }
 
-    private Scored score(FieldLists lists) {
-        return new Scored(lists, new ListPlayer(season).score(lists));
+    private Made made(FieldLists lists, Fleet fleet) {
+        return new Made(lists, new ListPlayer(season).score(lists), fleet);
     }
 
-    private record Rule(NextField next, double slowness) {}
+    private record By<W>(W way, Made made) {
+        static List<Made> made(List<? extends By<?>> several) {
+            return several.stream().<Made>map(By::made).toList();
+        }
 
-    private record Sent(Way way, Scored scored) {}
-
-    private record Scored(FieldLists lists, HardMediumSoftLongScore score) {
-        Scored orBetter(Scored other) {
-            return other.score.compareTo(score) > 0 ? other : this;
+        /** The ways by which the best lists were made, the best first. */
+        static <W> List<W> best(List<By<W>> several, int most) {
+            return several.stream()
+                    .sorted(Comparator.comparing((By<W> by) -> by.made().score())
+                            .reversed())
+                    .limit(most)
+                    .map(By::way)
+                    .toList();
         }
     }
 }

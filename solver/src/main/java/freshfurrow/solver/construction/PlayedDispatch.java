@@ -46,9 +46,9 @@ final class PlayedDispatch {
         this.stop = stop;
     }
 
-    Optional<FieldLists> lists(NextField rule) {
+    Optional<FieldLists> lists(NextField rule, Fleet fleet) {
         ListPlayer player = new ListPlayer(season);
-        FieldsLeft left = new FieldsLeft(season, estimate, SLOWNESS);
+        FieldsLeft left = new FieldsLeft(season, estimate, SLOWNESS, fleet);
         List<List<Integer>> lists = new ArrayList<>();
         for (int planter = 0; planter < season.planterCount(); planter++) {
             lists.add(new ArrayList<>());

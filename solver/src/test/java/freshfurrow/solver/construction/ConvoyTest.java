@@ -137,7 +137,7 @@ class ConvoyTest {
     private static FieldLists lists(CompiledSeason season, Way way) {
         SeasonEstimate estimate = new SeasonEstimate(season);
         return new PlayedDispatch(season, estimate, StopSignal.untilTold())
-                .lists(new Convoy(estimate, new FieldMap(estimate), way))
+                .lists(new Convoy(estimate, new FieldMap(estimate), way), Fleet.whole(season))
                 .orElseThrow();
     }
 }

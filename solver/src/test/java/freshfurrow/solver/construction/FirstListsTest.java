@@ -6,7 +6,6 @@ import freshfurrow.model.example.Seeds;
 import freshfurrow.model.season.RandomSeasons;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
-import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.example.InventedSeason;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
@@ -43,21 +42,41 @@ class FirstListsTest {
 
     @ParameterizedTest
     @Seeds({1, 2, 3})
-    void theBestIsNeverWorseThanAnyConvoyAndTheSecondIsOfAnotherKind(long seed) {
+    void aLargeSeasonBeginsWithTheBestOfTwoKinds(long seed) {
         CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(300, 6, 2, 60_000, seed));
-        SeasonEstimate estimate = new SeasonEstimate(season);
         ListPlayer player = new ListPlayer(season);
 
         List<FieldLists> starts = FirstLists.severalBest(season, StopSignal.untilTold());
 
         assertThat(starts).hasSize(2).first().isEqualTo(FirstLists.best(season));
         assertThat(player.score(starts.get(0))).isGreaterThanOrEqualTo(player.score(starts.get(1)));
-        FieldMap map = new FieldMap(estimate);
-        assertThat(Convoys.usual())
-                .allSatisfy(way -> assertThat(player.score(new PlayedDispatch(season, estimate, StopSignal.untilTold())
-                                .lists(new Convoy(estimate, map, way))
-                                .orElseThrow()))
-                        .isLessThanOrEqualTo(player.score(starts.get(0))));
+    }
+
+    /** Twenty planters wait for five rigs by turns, and there is time enough for fewer. */
+    @ParameterizedTest
+    @Seeds({1, 2, 3})
+    void wherePlantersWouldQueueForRigsFewerAreSentOut(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.cropWindows(400, 20, 5, 34_000, seed));
+        ListPlayer player = new ListPlayer(season);
+
+        FieldLists best = FirstLists.best(season);
+
+        long notSent = best.byPlanter().stream()
+                .filter(list -> list.size() < 400 / 20 / 2)
+                .count();
+        assertThat(notSent).isGreaterThanOrEqualTo(8);
+        assertThat(player.play(best).lateDm2Days()).isZero();
+        long waitS = player.play(best).waitS();
+        assertThat(5 * waitS).isLessThan(player.play(FirstLists.byHand(season)).waitS());
+    }
+
+    @ParameterizedTest
+    @Seeds({1, 2, 3})
+    void whereTimeIsShortAllPlantersAreSentOut(long seed) {
+        CompiledSeason season = CompiledSeason.of(InventedSeason.of(160, 3, 3, 21_000, seed));
+
+        assertThat(FirstLists.best(season).byPlanter())
+                .allSatisfy(list -> assertThat(list).hasSizeGreaterThan(10));
     }
 
     @Test

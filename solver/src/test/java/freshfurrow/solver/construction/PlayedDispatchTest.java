@@ -101,8 +101,8 @@ class PlayedDispatchTest {
         SeasonEstimate estimate = new SeasonEstimate(season);
         Dispatch estimated = new Dispatch(season, estimate, 1.4, StopSignal.untilTold());
 
-        HardMediumSoftLongScore byEstimate =
-                best(season, convoy -> estimated.lists(convoy).orElseThrow());
+        HardMediumSoftLongScore byEstimate = best(
+                season, convoy -> estimated.lists(convoy, Fleet.whole(season)).orElseThrow());
 
         assertThat(best(season, convoy -> lists(season, convoy))).isGreaterThan(byEstimate);
     }
@@ -113,7 +113,8 @@ class PlayedDispatchTest {
         StopSignal stop = StopSignal.untilTold();
         stop.set();
 
-        assertThat(new PlayedDispatch(season, new SeasonEstimate(season), stop).lists(FIRST_IN_THE_FILE))
+        assertThat(new PlayedDispatch(season, new SeasonEstimate(season), stop)
+                        .lists(FIRST_IN_THE_FILE, Fleet.whole(season)))
                 .isEmpty();
     }
 
@@ -151,7 +152,7 @@ class PlayedDispatchTest {
 
     private static FieldLists lists(CompiledSeason season, NextField rule) {
         return new PlayedDispatch(season, new SeasonEstimate(season), StopSignal.untilTold())
-                .lists(rule)
+                .lists(rule, Fleet.whole(season))
                 .orElseThrow();
     }
 }
