@@ -66,7 +66,7 @@ class SearchedLimitsTest {
     @Test
     @Timeout(30)
     void aStopEndsTheSearchesWithoutResult() throws Exception {
-        CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(15, 2, 1));
+        CompiledSeason season = CompiledSeason.of(InventedSeason.hurried(40, 2, 1));
         Plan plan = record(season, FirstLists.best(season));
         StopSignal stop = StopSignal.untilTold();
         SeasonLimits limits = new SeasonLimits(season, 1, 2, stop);

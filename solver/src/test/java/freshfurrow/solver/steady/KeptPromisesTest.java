@@ -53,7 +53,9 @@ class KeptPromisesTest {
         List<List<Integer>> changed = new ArrayList<>();
         for (List<Integer> list : lists.byPlanter()) {
             List<Integer> other = new ArrayList<>(list);
-            Collections.swap(other, 0, random.nextInt(other.size()));
+            if (!other.isEmpty()) {
+                Collections.swap(other, 0, random.nextInt(other.size()));
+            }
             changed.add(other);
         }
         return new FieldLists(changed);

@@ -39,7 +39,7 @@ class SteadySearchTest {
     private static final double ANY_EFFORT = Double.MAX_VALUE;
 
     @ParameterizedTest
-    @Seeds({38, 110, 161})
+    @Seeds({33, 38, 195})
     void promisesThatNoSingleChangeKeepsAreKeptBySearching(long seed) {
         CompiledSeason season = afterRain(seed);
         ListPlayer player = new ListPlayer(season);
@@ -75,39 +75,39 @@ class SteadySearchTest {
     void listsBeyondTheAllowanceAreWorseThanAnyWithinAndFewerMovedFieldsAreBetterThanLessLateness() {
         CompiledSeason season = afterRain(7);
         Timeline played = new ListPlayer(season).play(told(7));
-        // 11,793 late with 10 of 20 promised fields moved; a moved field costs 300, one more than the allowance of 299
-        assertThat(played.medium()).isEqualTo(-11_793);
-        assertThat(played.movedFields()).isEqualTo(10);
+        // 13,290 late with 13 of 20 promised fields moved; a moved field costs 300, one more than the allowance of 299
+        assertThat(played.medium()).isEqualTo(-13_290);
+        assertThat(played.movedFields()).isEqualTo(13);
 
-        SteadyScoring.Free asLate = new SteadyScoring.Free(-11_793, 0, 60);
-        SteadyScoring.Free lessLate = new SteadyScoring.Free(-11_792, 0, 60);
+        SteadyScoring.Free asLate = new SteadyScoring.Free(-13_290, 0, 60);
+        SteadyScoring.Free lessLate = new SteadyScoring.Free(-13_289, 0, 60);
 
-        assertThat(medium(played, new SteadyScoring(asLate, -11_793, ANY_EFFORT, 300, FIELDS)))
-                .as("within: 11,793 + 10 x 300")
-                .isEqualTo(-14_793);
-        assertThat(medium(played, new SteadyScoring(lessLate, -11_792, ANY_EFFORT, 300, FIELDS)))
-                .as("beyond: 11,793 + 21 x 300")
-                .isEqualTo(-18_093);
+        assertThat(medium(played, new SteadyScoring(asLate, -13_290, ANY_EFFORT, 300, FIELDS)))
+                .as("within: 13,290 + 13 x 300")
+                .isEqualTo(-17_190);
+        assertThat(medium(played, new SteadyScoring(lessLate, -13_289, ANY_EFFORT, 300, FIELDS)))
+                .as("beyond: 13,290 + 21 x 300")
+                .isEqualTo(-19_590);
     }
 
     @Test
     void effortIsAllowedForLessLatenessOnly() {
         CompiledSeason season = afterRain(7);
         Timeline played = new ListPlayer(season).play(told(7));
-        // 10 moved fields, 60 min each, are no effort
-        double effortMin = -played.soft() - 600;
-        SteadyScoring.Free asLate = new SteadyScoring.Free(-11_793, 0, 60);
-        SteadyScoring.Free later = new SteadyScoring.Free(-11_794, 0, 60);
+        // 13 moved fields, 60 min each, are no effort
+        double effortMin = -played.soft() - 780;
+        SteadyScoring.Free asLate = new SteadyScoring.Free(-13_290, 0, 60);
+        SteadyScoring.Free later = new SteadyScoring.Free(-13_291, 0, 60);
 
-        assertThat(medium(played, new SteadyScoring(asLate, -12_000, effortMin, 300, FIELDS)))
+        assertThat(medium(played, new SteadyScoring(asLate, -13_500, effortMin, 300, FIELDS)))
                 .as("as much effort as allowed")
-                .isEqualTo(-14_793);
-        assertThat(medium(played, new SteadyScoring(asLate, -12_000, effortMin - 1, 300, FIELDS)))
+                .isEqualTo(-17_190);
+        assertThat(medium(played, new SteadyScoring(asLate, -13_500, effortMin - 1, 300, FIELDS)))
                 .as("more effort, as late")
-                .isEqualTo(-18_093);
-        assertThat(medium(played, new SteadyScoring(later, -12_000, effortMin - 1, 300, FIELDS)))
+                .isEqualTo(-19_590);
+        assertThat(medium(played, new SteadyScoring(later, -13_500, effortMin - 1, 300, FIELDS)))
                 .as("more effort, less late")
-                .isEqualTo(-14_793);
+                .isEqualTo(-17_190);
     }
 
     @Test
@@ -153,10 +153,10 @@ class SteadySearchTest {
     }
 
     private static FieldLists told(long seed) {
-        return FirstLists.best(CompiledSeason.of(hurried(seed)));
+        return FirstLists.byHand(CompiledSeason.of(hurried(seed)));
     }
 
-    /** A season in which the first lists were told, and rain falls on the second day. */
+    /** A season in which the lists by hand were told, and rain falls on the second day. */
     private static CompiledSeason afterRain(long seed) {
         Season season = hurried(seed);
         CompiledSeason dry = CompiledSeason.of(season);
