@@ -52,7 +52,7 @@ final class WhyWithoutExtractIT {
                         "What would get it planted with extract", "With extract at its own position, and nothing more")
                 .contains(
                         " lb more compost in lot barn; it is then planted by ",
-                        "the season has 85.5 ac without extract instead of 111.5 ac")
+                        "the season has 70.5 ac without extract instead of 111.5 ac")
                 .contains("all planters, sprayers and rigs working ")
                 .contains("late, unplanted, unsprayed or without extract");
     }

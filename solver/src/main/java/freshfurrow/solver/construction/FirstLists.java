@@ -3,10 +3,12 @@ package freshfurrow.solver.construction;
 import freshfurrow.model.season.Field;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.model.timeline.Timeline;
 import freshfurrow.solver.construction.Convoy.Way;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
+import freshfurrow.solver.schedule.Scoring;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -93,18 +95,28 @@ public final class FirstLists {
 
     private List<FieldLists> severalBest() {
         List<Made> byRule = byRules();
-        List<Made> convoys = convoys(Made.best(byRule).orElseThrow(), easiest(byRule));
+        List<Made> convoys = convoys(easiest(byRule), Made.best(byRule).orElseThrow(), byRule.get(0));
         List<Made> all = Stream.concat(byRule.stream(), convoys.stream()).toList();
         Made best = Made.best(all).orElseThrow();
-        Made easiest = easiest(all);
-        Optional<Made> second =
-                easiest.equals(best) ? Made.best(byRule.contains(best) ? convoys : byRule) : Optional.of(easiest);
+        Optional<Made> second = second(best, all).or(() -> Made.best(byRule.contains(best) ? convoys : byRule));
         return Stream.concat(Stream.of(best), second.stream())
                 .map(this::orWithout)
                 .sorted(Comparator.comparing(Made::score).reversed())
                 .map(Made::lists)
                 .distinct()
                 .toList();
+    }
+
+    /** Where some is late, as time is short, what all planters can do: the search finds more to better there. Else the easiest. */
+    private Optional<Made> second(Made best, List<Made> all) {
+        Optional<Made> second = best.isLate()
+                ? Made.best(all.stream().filter(made -> isWhole(made.fleet())).toList())
+                : Optional.of(easiest(all));
+        return second.filter(made -> !made.equals(best));
+    }
+
+    private boolean isWhole(Fleet fleet) {
+        return fleet.size() == season.planterCount();
     }
 
     private Made easiest(List<Made> several) {
@@ -138,7 +150,7 @@ public final class FirstLists {
         int inVain = 0;
         for (Fleet fleet : fleets) {
             List<By<Rule>> next = each(rules, rule -> lists(rule, fleet), fleet);
-            made.addAll(By.made(next));
+            next.forEach(by -> made.add(by.made()));
             inVain = Made.best(made).orElseThrow().fleet().equals(fleet)
                             || easiest(made).fleet().equals(fleet)
                     ? 0
@@ -158,8 +170,11 @@ public final class FirstLists {
                 .lists(rule.next().apply(fleet), fleet);
     }
 
-    /** Of a large season, all convoys with the usual detours with the fleet that is easiest, and the best of them with others. */
-    private List<Made> convoys(Made best, Made easiest) {
+    /**
+     * Of a large season, all convoys with the usual detours with the fleet that is easiest by rules, and the best of them with other detours, and with
+     * the fleets that are best by rules and by hand.
+     */
+    private List<Made> convoys(Made easiest, Made best, Made byHand) {
         if (season.fieldCount() < LEAST_FIELDS_OF_A_CONVOY) {
             return List.of();
         }
@@ -168,14 +183,14 @@ public final class FirstLists {
         List<By<Way>> usual = each(Convoys.usual(), way -> lists(new Convoy(estimate, map, way), fleet), fleet);
         List<Way> bestWays = By.best(usual, BEST_CONVOYS);
         List<Way> others = bestWays.stream().flatMap(Convoys::others).toList();
-        Fleet larger = best.fleet();
-        return Stream.of(
-                        usual,
-                        each(others, way -> lists(new Convoy(estimate, map, way), fleet), fleet),
-                        larger.equals(fleet)
-                                ? List.<By<Way>>of()
-                                : each(bestWays, way -> lists(new Convoy(estimate, map, way), larger), larger))
-                .flatMap(ways -> By.made(ways).stream())
+        Stream<By<Way>> withMore = Stream.of(best.fleet(), byHand.fleet())
+                .filter(more -> !more.equals(fleet))
+                .distinct()
+                .flatMap(more -> each(bestWays, way -> lists(new Convoy(estimate, map, way), more), more).stream());
+        Stream<By<Way>> turned = each(others, way -> lists(new Convoy(estimate, map, way), fleet), fleet).stream();
+        return Stream.of(usual.stream(), turned, withMore)
+                .flatMap(Function.identity())
+                .map(By::made)
                 .toList();
     }
 
@@ -198,14 +213,11 @@ public final class FirstLists {
     }
 
     private Made made(FieldLists lists, Fleet fleet) {
-        return new Made(lists, new ListPlayer(season).score(lists), fleet);
+        Timeline played = new ListPlayer(season).play(lists);
+        return new Made(lists, Scoring.BY_GOALS.of(played), played.lateDm2Days() > 0, fleet);
     }
 
     private record By<W>(W way, Made made) {
-        static List<Made> made(List<? extends By<?>> several) {
-            return several.stream().<Made>map(By::made).toList();
-        }
-
         /** The ways by which the best lists were made, the best first. */
         static <W> List<W> best(List<By<W>> several, int most) {
             return several.stream()

@@ -6,8 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Lists for a fleet, and what the timeline says of them. */
-record Made(FieldLists lists, HardMediumSoftLongScore score, Fleet fleet) {
+/**
+ * Lists for a fleet, and what the timeline says of them.
+ *
+ * @param isLate whether any field is planted after its window
+ */
+record Made(FieldLists lists, HardMediumSoftLongScore score, boolean isLate, Fleet fleet) {
     private static final Comparator<Made> BY_SCORE = Comparator.comparing(Made::score);
 
     boolean isBetterThan(Made other) {

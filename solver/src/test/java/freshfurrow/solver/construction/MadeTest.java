@@ -35,6 +35,10 @@ class MadeTest {
     }
 
     private static Made made(long hard, long medium, long soft) {
-        return new Made(new FieldLists(List.of(List.of(0, 1))), HardMediumSoftLongScore.of(hard, medium, soft), FLEET);
+        return new Made(
+                new FieldLists(List.of(List.of(0, 1))),
+                HardMediumSoftLongScore.of(hard, medium, soft),
+                medium < 0,
+                FLEET);
     }
 }
