@@ -68,7 +68,8 @@ public final class FirstLists {
     }
 
     /**
-     * The best lists, and then others that may lead further: those with the least effort of about as good ones, or the best of another kind.
+     * The best lists, and then others that may lead further: the best of all planters where time is short, else those with the least effort of about
+     * as good ones, or the best of another kind.
      *
      * @param stop as for {@link #best(CompiledSeason, StopSignal)}
      * @return one or two
@@ -110,13 +111,9 @@ public final class FirstLists {
     /** Where some is late, as time is short, what all planters can do: the search finds more to better there. Else the easiest. */
     private Optional<Made> second(Made best, List<Made> all) {
         Optional<Made> second = best.isLate()
-                ? Made.best(all.stream().filter(made -> isWhole(made.fleet())).toList())
+                ? Made.best(all.stream().filter(made -> made.fleet().isWhole()).toList())
                 : Optional.of(easiest(all));
         return second.filter(made -> !made.equals(best));
-    }
-
-    private boolean isWhole(Fleet fleet) {
-        return fleet.size() == season.planterCount();
     }
 
     private Made easiest(List<Made> several) {
@@ -145,11 +142,14 @@ public final class FirstLists {
         List<Fleet> fleets = Fleets.of(season, estimate);
         Fleet whole = fleets.get(0);
         List<Made> made = new ArrayList<>();
-        made.add(made(byHand(season, estimate, whole), whole));
         List<Rule> rules = Rule.all(estimate);
+        By<Rule> hand = new By<>(rules.get(0), made(byHand(season, estimate, whole), whole));
         int inVain = 0;
         for (Fleet fleet : fleets) {
-            List<By<Rule>> next = each(rules, rule -> lists(rule, fleet), fleet);
+            List<By<Rule>> next = fleet.equals(whole)
+                    ? Stream.concat(Stream.of(hand), by(rules.subList(1, rules.size()), whole).stream())
+                            .toList()
+                    : by(rules, fleet);
             next.forEach(by -> made.add(by.made()));
             inVain = Made.best(made).orElseThrow().fleet().equals(fleet)
                             || easiest(made).fleet().equals(fleet)
@@ -165,9 +165,12 @@ public final class FirstLists {
         return made;
     }
 
-    private Optional<FieldLists> lists(Rule rule, Fleet fleet) {
-        return new Dispatch(season, estimate, rule.slowness(), stop)
-                .lists(rule.next().apply(fleet), fleet);
+    private List<By<Rule>> by(List<Rule> rules, Fleet fleet) {
+        return each(
+                rules,
+                rule -> new Dispatch(season, estimate, rule.slowness(), stop)
+                        .lists(rule.next().apply(fleet), fleet),
+                fleet);
     }
 
     /**

@@ -32,6 +32,10 @@ final class Fleet {
         return season.allows(planter, field) && (sentOut.get(planter) || onlyByOthers.get(field));
     }
 
+    boolean isWhole() {
+        return size() == season.planterCount();
+    }
+
     /** How many are sent out. */
     int size() {
         return sentOut.cardinality();

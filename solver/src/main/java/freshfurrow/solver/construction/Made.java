@@ -14,10 +14,6 @@ import java.util.Optional;
 record Made(FieldLists lists, HardMediumSoftLongScore score, boolean isLate, Fleet fleet) {
     private static final Comparator<Made> BY_SCORE = Comparator.comparing(Made::score);
 
-    boolean isBetterThan(Made other) {
-        return BY_SCORE.compare(this, other) > 0;
-    }
-
     static Optional<Made> best(List<Made> several) {
         return several.stream().max(BY_SCORE);
     }

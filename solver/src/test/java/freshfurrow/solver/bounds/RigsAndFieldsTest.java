@@ -25,16 +25,6 @@ import org.junit.jupiter.api.Test;
 
 /** Where rigs do not come to fields, or bring to them what works there, no bound may count otherwise. */
 class RigsAndFieldsTest {
-    private static void inOrderNothingIsLateNorProvenToBe(Season twoFieldsADay) {
-        CompiledSeason season = CompiledSeason.of(twoFieldsADay);
-        Plan plan = RandomPlans.record(
-                season,
-                List.of(IntStream.range(0, 2 * DAYS).mapToObj(i -> "F" + i).toList()));
-
-        assertThat(plan.score().medium()).isZero();
-        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
-    }
-
     private static final int DAYS = 10;
     private static final double FAR_M = 36_000;
 
@@ -121,5 +111,15 @@ class RigsAndFieldsTest {
 
     private static boolean isFar(String place) {
         return place.equals("yard") || (place.startsWith("F") && Integer.parseInt(place.substring(1)) % 2 == 1);
+    }
+
+    private static void inOrderNothingIsLateNorProvenToBe(Season twoFieldsADay) {
+        CompiledSeason season = CompiledSeason.of(twoFieldsADay);
+        Plan plan = RandomPlans.record(
+                season,
+                List.of(IntStream.range(0, 2 * DAYS).mapToObj(i -> "F" + i).toList()));
+
+        assertThat(plan.score().medium()).isZero();
+        assertThat(SeasonBounds.of(season).forPlan(plan).medium()).isZero();
     }
 }
