@@ -4,6 +4,14 @@ import { make, fill, attempt, problemList, say } from "/desk/make.js";
 
 const times = [[10, "10 seconds"], [30, "30 seconds"], [60, "1 minute"], [300, "5 minutes"], [1800, "half an hour"]];
 let unfollow = null;
+let heard = 0;
+
+// Shows the answer, unless the desk has told all pages of the plan since: that is as new or newer.
+async function order(path, what, redraw) {
+  const before = heard;
+  const state = await tell(path, what);
+  if (heard === before) redraw(state);
+}
 
 function framed(url, title) {
   return make("iframe", { src: url, title, class: "plan" });
@@ -22,10 +30,7 @@ function totals(now, then) {
 
 function beginning(state, redraw) {
   const time = make("select", { id: "plan-time" }, ...times.map(([seconds, text]) => make("option", { value: seconds, selected: seconds === 30 }, text)));
-  const start = (again) => async (event) => {
-    const answer = await attempt(event.currentTarget, () => tell("/api/plan/start", { seconds: Number(time.value), again }));
-    if (answer) redraw(answer);
-  };
+  const start = (again) => (event) => attempt(event.currentTarget, () => order("/api/plan/start", { seconds: Number(time.value), again }, redraw));
   const canFollow = state.now && state.now.totals;
   return make("div", { class: "tools" },
     make("label", {}, "Search for at most ", time),
@@ -45,14 +50,14 @@ function underway(search, redraw) {
   return make("div", { class: "underway", id: "underway" },
     make("p", {}, search.again ? "Replanning what is left of the season. The best plan so far:" : "Planning the season. The best plan so far:"),
     make("dl", { class: "best" }, ...best(search)),
-    make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, async () => redraw(await tell("/api/plan/stop", {}))) },
+    make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, () => order("/api/plan/stop", {}, redraw)) },
       "Good enough: stop the search"));
 }
 
 function proposal(state, redraw) {
   const { search } = state;
   const answer = (path, words) => (event) => attempt(event.currentTarget, async () => {
-    redraw(await tell(path, {}));
+    await order(path, {}, redraw);
     say(words);
   });
   return make("div", { id: "proposal" },
@@ -95,7 +100,10 @@ export const planning = {
   async show(main) {
     draw(main, await ask("/api/plan"));
     const stops = [
-      follow("plan", (state) => draw(main, state)),
+      follow("plan", (state) => {
+        heard += 1;
+        draw(main, state);
+      }),
       follow("progress", (search) => {
         const shown = main.querySelector("#underway .best");
         if (shown) fill(shown, ...best(search)); // and leaves the button under the reader's finger alone

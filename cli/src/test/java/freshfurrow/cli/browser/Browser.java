@@ -18,6 +18,8 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 /** A tab of Chromium, without a network. */
 final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    /** Some states of a page last less than a second. */
+    private static final Duration BETWEEN_LOOKS = Duration.ofMillis(50);
 
     private final ChromeDriver driver;
     private final String before;
@@ -57,7 +59,9 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the desk has told the reader something. */
     void awaitSaid(String words) {
-        new WebDriverWait(driver, PATIENCE).withMessage(() -> "told: " + said()).until(any -> said().contains(words));
+        new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS)
+                .withMessage(() -> "told: " + said())
+                .until(any -> said().contains(words));
     }
 
     private String said() {
@@ -100,7 +104,7 @@ final class Browser implements AutoCloseable {
 
     /** Waits until a condition, an expression of the page's script, holds. */
     void await(String condition) {
-        new WebDriverWait(driver, PATIENCE)
+        new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS)
                 .withMessage(() -> condition)
                 .until(any -> Boolean.TRUE.equals(js("return " + condition)));
     }

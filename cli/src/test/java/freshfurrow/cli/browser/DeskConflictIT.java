@@ -31,6 +31,7 @@ final class DeskConflictIT {
         browser = tab.openDesk(desk.link());
         browser.click(browser.element("[data-section=planters]"));
         browser.click(browser.element("[data-entry=P1] summary"));
+        browser.await("document.querySelector(\"[data-path='planters.P1.tank']\") !== null");
     }
 
     @AfterEach

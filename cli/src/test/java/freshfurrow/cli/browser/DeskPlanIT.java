@@ -71,6 +71,25 @@ final class DeskPlanIT {
     }
 
     @Test
+    void anAnswerThatComesLateTakesNoPlanAway() {
+        browser.js("""
+                const now = window.fetch;
+                const released = new Promise((done) => { window.letGo = done; });
+                window.answers = 0;
+                window.fetch = async (path, ...rest) => {
+                    const answer = await now(path, ...rest);
+                    if (path === "/api/plan/start") await released;
+                    setTimeout(() => { window.answers += 1; }, 200);
+                    return answer;
+                };
+                return true""");
+        plan();
+        browser.js("window.answers = 0; window.letGo(); return true");
+        browser.await("window.answers > 0");
+        assertThat(browser.element("#part").getAttribute("data-state")).isEqualTo("proposed");
+    }
+
+    @Test
     void aPlanThatIsLeftChangesNothing() {
         plan();
         browser.click(browser.element("#plan-leave"));

@@ -96,9 +96,6 @@ final class TutorialIT {
         new Select(browser.element("#plan-time")).selectByValue("10");
         look();
         press("#plan-whole");
-        browser.await("document.querySelector('#underway .best') !== null");
-        look();
-        press("#plan-stop");
         browser.await("document.querySelector('#part').dataset.state === 'proposed'");
         look();
         press("#plan-take");
