@@ -1,9 +1,9 @@
 // Questions about the plan and the season, and what people take along.
-import { ask, tell, follow } from "/desk/server.js";
+import { ask, tell, watch } from "/desk/server.js";
 import { make, fill, attempt, problemList, say } from "/desk/make.js";
 import { learning } from "/desk/learning.js";
 
-let unfollow = null;
+let compared = null;
 
 function lines(text, name) {
   return make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": name }, text.join("\n"));
@@ -55,7 +55,7 @@ function farther(run) {
   document.getElementById("compare-far").textContent = far(run);
 }
 
-function comparison(state, draw) {
+function comparison(state, order) {
   const { run } = state;
   const busy = run && run.state === "underway";
   const springs = make("select", { id: "springs" }, ...[20, 50, 100, 300].map((n) => make("option", { value: n }, `${n} springs`)));
@@ -65,13 +65,13 @@ function comparison(state, draw) {
   const start = make("button", { type: "button", id: "compare-start", onclick: () => attempt(start, async () => {
     const [kind, ...rest] = with_.value.split(":");
     const chosen = rest.join(":");
-    draw(await tell("/api/compare/start", { springs: Number(springs.value), [kind === "rig" ? "secondLike" : "variant"]: chosen }));
+    await order("/api/compare/start", { springs: Number(springs.value), [kind === "rig" ? "secondLike" : "variant"]: chosen });
   }) }, "Compare");
   const shown = make("section", { id: "comparison", "aria-labelledby": "compare-title", "data-state": run ? run.state : "none" },
     make("h3", { id: "compare-title" }, "Would it pay?"),
     make("p", { class: "lead" }, "The season as it is and a variant of it are simulated over the same springs of the weather record."));
   if (busy) {
-    const stop = make("button", { type: "button", id: "compare-stop", onclick: () => attempt(stop, async () => draw(await tell("/api/compare/stop", {}))) }, "Stop the comparison");
+    const stop = make("button", { type: "button", id: "compare-stop", onclick: () => attempt(stop, () => order("/api/compare/stop", {})) }, "Stop the comparison");
     shown.append(make("p", { id: "compare-far", role: "status" }, far(run)),
       make("progress", { id: "compare-done", max: run.all || 1, value: run.lived, "aria-label": "Springs done" }), make("div", { class: "tools" }, stop));
   } else {
@@ -89,20 +89,23 @@ export const asking = {
   id: "ask",
   title: "Ask",
   async show(main, [first]) {
-    const [questions, compared] = await Promise.all([ask("/api/ask"), ask("/api/compare")]);
-    const draw = (state) => (state.run && state.run.state === "underway" && document.getElementById("compare-stop") ? farther(state.run) : fill(main.querySelector("#compared"), comparison(state, draw)));
-    const lessons = await learning(async () => draw(await ask("/api/compare")));
+    const questions = await ask("/api/ask");
+    const lessons = await learning(() => compared.again());
     fill(main, make("h2", {}, "Ask"),
       ...(questions.fields ? [why(questions.fields, first),
         make("section", { "aria-labelledby": "held-title" }, make("h3", { id: "held-title" }, "Bottlenecks"),
           questions.heldBack.length > 0 ? lines(questions.heldBack, "What each bottleneck costs") : make("p", {}, "It was not worked out for this plan: the search was stopped before.")),
         paper(questions.days)] : [make("p", { class: "aside" }, "The season has no plan yet to ask about.")]),
-      lessons, make("div", { id: "compared" }, comparison(compared, draw)));
-    unfollow = follow("compare", draw);
+      lessons, make("div", { id: "compared" }));
+    compared = await watch("/api/compare", "compare", (state, order) => {
+      const busy = state.run && state.run.state === "underway";
+      if (busy && document.getElementById("compare-stop")) farther(state.run);
+      else fill(main.querySelector("#compared"), comparison(state, order));
+    });
     say("");
   },
   leave() {
-    if (unfollow) unfollow();
-    unfollow = null;
+    if (compared) compared.leave();
+    compared = null;
   },
 };

@@ -1,17 +1,9 @@
 // Planning: press once, watch, take the new plan or leave it.
-import { ask, tell, follow } from "/desk/server.js";
+import { follow, watch } from "/desk/server.js";
 import { make, fill, attempt, problemList, say } from "/desk/make.js";
 
 const times = [[10, "10 seconds"], [30, "30 seconds"], [60, "1 minute"], [300, "5 minutes"], [1800, "half an hour"]];
-let unfollow = null;
-let heard = 0;
-
-// Shows the answer, unless the desk has told all pages of the plan since: that is as new or newer.
-async function order(path, what, redraw) {
-  const before = heard;
-  const state = await tell(path, what);
-  if (heard === before) redraw(state);
-}
+let stops = [];
 
 function framed(url, title) {
   return make("iframe", { src: url, title, class: "plan" });
@@ -28,9 +20,9 @@ function totals(now, then) {
       ...plans.map((plan) => make("td", { class: "words" }, figure(plan, name))))))));
 }
 
-function beginning(state, redraw) {
+function beginning(state, order) {
   const time = make("select", { id: "plan-time" }, ...times.map(([seconds, text]) => make("option", { value: seconds, selected: seconds === 30 }, text)));
-  const start = (again) => (event) => attempt(event.currentTarget, () => order("/api/plan/start", { seconds: Number(time.value), again }, redraw));
+  const start = (again) => (event) => attempt(event.currentTarget, () => order("/api/plan/start", { seconds: Number(time.value), again }));
   const canFollow = state.now && state.now.totals;
   return make("div", { class: "tools" },
     make("label", {}, "Search for at most ", time),
@@ -46,18 +38,18 @@ function best(search) {
     .map(([name, value]) => make("div", {}, make("dt", {}, name), make("dd", {}, String(value))));
 }
 
-function underway(search, redraw) {
+function underway(search, order) {
   return make("div", { class: "underway", id: "underway" },
     make("p", {}, search.again ? "Replanning what is left of the season. The best plan so far:" : "Planning the season. The best plan so far:"),
     make("dl", { class: "best" }, ...best(search)),
-    make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, () => order("/api/plan/stop", {}, redraw)) },
+    make("button", { type: "button", id: "plan-stop", onclick: (event) => attempt(event.currentTarget, () => order("/api/plan/stop", {})) },
       "Good enough: stop the search"));
 }
 
-function proposal(state, redraw) {
+function proposal(state, order) {
   const { search } = state;
   const answer = (path, words) => (event) => attempt(event.currentTarget, async () => {
-    await order(path, {}, redraw);
+    await order(path, {});
     say(words);
   });
   return make("div", { id: "proposal" },
@@ -69,8 +61,7 @@ function proposal(state, redraw) {
     search.changes.length > 0 ? make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "What would change" }, search.changes.join("\n")) : null);
 }
 
-function draw(main, state) {
-  const redraw = (next) => draw(main, next);
+function draw(main, state, order) {
   const { now, search } = state;
   const proposed = search && search.state === "proposed" ? search : null;
   const busy = search && search.state === "underway";
@@ -83,8 +74,8 @@ function draw(main, state) {
   if (search && search.state === "failed") parts.push(problemList(search.problems));
   if (now && now.problems) parts.push(problemList(now.problems));
   if (now && now.ofSeason === false) parts.push(make("p", { class: "readout telling" }, "The season was changed after this plan was made. Replan what is left, or make a new plan."));
-  parts.push(busy ? underway(search, redraw) : null, proposed ? proposal(state, redraw) : null);
-  if (!busy && !proposed) parts.push(beginning(state, redraw));
+  parts.push(busy ? underway(search, order) : null, proposed ? proposal(state, order) : null);
+  if (!busy && !proposed) parts.push(beginning(state, order));
   const followed = now && now.totals ? now : null;
   if (followed || proposed) parts.push(totals(followed, proposed));
   if (!followed && !proposed && !busy) parts.push(make("p", { class: "aside" }, "The season has no plan yet."));
@@ -98,21 +89,15 @@ export const planning = {
   id: "plan",
   title: "Plan",
   async show(main) {
-    draw(main, await ask("/api/plan"));
-    const stops = [
-      follow("plan", (state) => {
-        heard += 1;
-        draw(main, state);
-      }),
-      follow("progress", (search) => {
-        const shown = main.querySelector("#underway .best");
-        if (shown) fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
-      }),
-    ];
-    unfollow = () => stops.forEach((stop) => stop());
+    const watched = await watch("/api/plan", "plan", (state, order) => draw(main, state, order));
+    const progressed = follow("progress", (search) => {
+      const shown = main.querySelector("#underway .best");
+      if (shown) fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
+    });
+    stops = [watched.leave, progressed];
   },
   leave() {
-    if (unfollow) unfollow();
-    unfollow = null;
+    stops.forEach((stop) => stop());
+    stops = [];
   },
 };

@@ -37,8 +37,8 @@ function listen(name) {
   source.addEventListener(name, (event) => followers.get(name).forEach((follower) => follower(JSON.parse(event.data))));
 }
 
-// Calls a follower with each event of a name, until the function that is returned is called. "gone" is the desk out of reach, and
-// "back" that it is reached again.
+// Calls a follower with each event of a name, until the function that is returned is called. "gone" is the desk out of reach,
+// "joined" that its events are heard from now on, and "back" that they are heard again.
 export function follow(name, follower) {
   if (!source) {
     source = new EventSource("/api/events");
@@ -50,12 +50,49 @@ export function follow(name, follower) {
     source.addEventListener("open", () => {
       if (gone) (followers.get("back") || []).forEach((each) => each());
       gone = false;
+      (followers.get("joined") || []).forEach((each) => each());
     });
   }
   if (!followers.has(name)) {
     followers.set(name, new Set());
-    if (name !== "gone" && name !== "back") listen(name);
+    if (!["gone", "back", "joined"].includes(name)) listen(name);
   }
   followers.get(name).add(follower);
   return () => followers.get(name).delete(follower);
+}
+
+// Shows what the desk has of a thing, and again each time that this changes: "show" is given it, and a function that sends an order
+// about it. What is returned asks "again", and ends with "leave".
+export async function watch(path, name, show) {
+  let told = 0;
+  let left = false;
+  let shown = null;
+  const draw = (state) => {
+    const text = JSON.stringify(state);
+    if (text === shown) return; // and nothing moves under the reader's hands
+    shown = text;
+    show(state, order);
+  };
+  const newest = async (answer) => {
+    const before = told;
+    const state = await answer;
+    if (told === before && !left) draw(state); // else the desk has told since what is as new or newer
+  };
+  const order = (where, what) => newest(tell(where, what));
+  const again = () => newest(ask(path));
+  const stops = [follow(name, (state) => {
+    told += 1;
+    draw(state);
+  }), follow("joined", () => again().catch(() => {}))]; // out of reach, what was seen last stays
+  const leave = () => {
+    left = true;
+    stops.forEach((stop) => stop());
+  };
+  try {
+    await again();
+  } catch (failure) {
+    leave();
+    throw failure;
+  }
+  return { again, leave };
 }

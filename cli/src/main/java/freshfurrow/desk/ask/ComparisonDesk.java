@@ -130,7 +130,7 @@ public final class ComparisonDesk implements Part, AutoCloseable {
         last.ifPresent(ComparisonRun::end);
     }
 
-    private JsonNode tell() {
+    private synchronized JsonNode tell() {
         JsonNode state = state();
         events.tell("compare", state);
         return state;

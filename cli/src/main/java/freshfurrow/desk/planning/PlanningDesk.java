@@ -86,7 +86,7 @@ public final class PlanningDesk implements Part, AutoCloseable {
     }
 
     /** The state, which all open pages are told as well. */
-    private JsonNode tell() {
+    private synchronized JsonNode tell() {
         JsonNode state = state();
         events.tell("plan", state);
         return state;

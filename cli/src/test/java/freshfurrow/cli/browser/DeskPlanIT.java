@@ -70,23 +70,46 @@ final class DeskPlanIT {
         assertThat(Files.readString(season.resolve("plan/plan.html"))).contains("<h1 dir=\"auto\">First season</h1>");
     }
 
-    @Test
-    void anAnswerThatComesLateTakesNoPlanAway() {
+    /** Answers to a path come when the test says so. */
+    private void hold(String path) {
         browser.js("""
                 const now = window.fetch;
-                const released = new Promise((done) => { window.letGo = done; });
-                window.answers = 0;
+                const released = new Promise((done) => { window.release = done; });
                 window.fetch = async (path, ...rest) => {
                     const answer = await now(path, ...rest);
-                    if (path === "/api/plan/start") await released;
-                    setTimeout(() => { window.answers += 1; }, 200);
+                    if (path !== HELD) return answer;
+                    await released;
+                    setTimeout(() => { window.released = true; }, 200);
                     return answer;
                 };
-                return true""");
+                return true""".replace("HELD", "'" + path + "'"));
+    }
+
+    private void release() {
+        browser.js("window.release(); return true");
+        browser.await("window.released === true");
+    }
+
+    @Test
+    void anAnswerThatComesLateTakesNoPlanAway() {
+        hold("/api/plan/start");
         plan();
-        browser.js("window.answers = 0; window.letGo(); return true");
-        browser.await("window.answers > 0");
+        release();
         assertThat(browser.element("#part").getAttribute("data-state")).isEqualTo("proposed");
+    }
+
+    @Test
+    void aPlanThatIsReadyWhileThePageIsOpenedIsShown() {
+        browser.goTo("ask");
+        hold("/api/plan");
+        browser.click(browser.element("#parts a[href='#plan']"));
+        browser.await("document.querySelector('#part').textContent === 'One moment…'");
+        browser.js("""
+                return fetch("/api/plan/start", { method: "POST", headers: { "Content-Type": "application/json" },
+                    body: JSON.stringify({ seconds: 2, again: false }) }).then((response) => response.status)""");
+        browser.await("document.querySelector('#part').dataset.state === 'proposed'");
+        release();
+        assertThat(browser.count("#plan-take")).isOne();
     }
 
     @Test
