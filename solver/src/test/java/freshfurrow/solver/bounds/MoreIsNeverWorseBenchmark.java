@@ -8,6 +8,7 @@ import freshfurrow.model.season.Rig;
 import freshfurrow.model.season.Season;
 import freshfurrow.model.season.WithDefaults;
 import freshfurrow.model.timeline.CompiledSeason;
+import freshfurrow.solver.example.OptimisingJvm;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.stop.StopSignal;
 import java.util.LinkedHashMap;
@@ -28,6 +29,7 @@ class MoreIsNeverWorseBenchmark {
 
     @Test
     void measure() {
+        OptimisingJvm.require();
         Map<String, int[]> worse = new LinkedHashMap<>();
         MORE.keySet().forEach(more -> worse.put(more, new int[3]));
         for (long seed = 1; seed <= SEASONS; seed++) {

@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.KindsOfSeason;
+import freshfurrow.solver.example.OptimisingJvm;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
@@ -32,6 +33,7 @@ class IndependentBenchmark {
 
     @Test
     void measure() {
+        OptimisingJvm.require();
         print("| season | seed | first: late, effort | ours | independent | late: ours / independent | effort |");
         print("|---|---|---|---|---|---|---|");
         for (int seed = FIRST_SEED; seed < FIRST_SEED + SEEDS; seed++) {

@@ -5,6 +5,7 @@ import freshfurrow.model.season.Season;
 import freshfurrow.model.timeline.CompiledSeason;
 import freshfurrow.solver.construction.FirstLists;
 import freshfurrow.solver.example.KindsOfSeason;
+import freshfurrow.solver.example.OptimisingJvm;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
 import freshfurrow.solver.search.Search;
@@ -38,6 +39,7 @@ class SeriesBenchmark {
 
     @Test
     void measure() {
+        OptimisingJvm.require();
         print("| season | each seed | ours, ten times as long | independent | worst seed / best |");
         print("|---|---|---|---|---|");
         List<Named> seasons = seasons();

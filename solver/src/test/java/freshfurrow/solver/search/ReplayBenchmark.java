@@ -12,6 +12,7 @@ import freshfurrow.solver.estimate.NearFields;
 import freshfurrow.solver.estimate.SeasonEstimate;
 import freshfurrow.solver.estimate.Stops;
 import freshfurrow.solver.example.InventedSeason;
+import freshfurrow.solver.example.OptimisingJvm;
 import freshfurrow.solver.schedule.EstimatedLists;
 import freshfurrow.solver.schedule.FieldLists;
 import freshfurrow.solver.schedule.ListPlayer;
@@ -39,6 +40,7 @@ class ReplayBenchmark {
 
     @Test
     void measure() {
+        OptimisingJvm.require();
         print("| fields | fills | planters, rigs | from the beginning, moves/s | from a checkpoint, moves/s | ratio"
                 + " | us a move and field | two threads, moves/s | by the estimate, moves/s | heap, MB |");
         print("|---|---|---|---|---|---|---|---|---|---|");

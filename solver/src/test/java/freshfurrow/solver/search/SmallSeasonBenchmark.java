@@ -1,5 +1,6 @@
 package freshfurrow.solver.search;
 
+import freshfurrow.solver.example.OptimisingJvm;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ class SmallSeasonBenchmark {
     @Test
     @SuppressWarnings("SystemOut")
     void measure() {
+        OptimisingJvm.require();
         int best = 0;
         for (long seed = 1; seed <= SEASONS; seed++) {
             Optional<String> missed = BruteForceTest.missed(seed, () -> SearchLimits.time(TIME));
