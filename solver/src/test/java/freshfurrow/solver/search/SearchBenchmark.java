@@ -17,6 +17,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +28,7 @@ import org.junit.jupiter.api.Test;
  * proven bounds. Not part of the tests, as its name keeps it out of them; docs/developing/benchmarks.md says how to run it and shows a run.
  */
 class SearchBenchmark {
-    private static final String ONLY = System.getProperty("season", "");
+    private static final Pattern ONLY = Pattern.compile(System.getProperty("season", ""));
     private static final int SERIES = Integer.getInteger("series", 0);
     private static final int SEEDS = Integer.getInteger("seeds", 3);
     private static final int[] SECONDS = Arrays.stream(
@@ -41,7 +44,7 @@ class SearchBenchmark {
                 + " | late and unserved, weighted ha-days | effort min | bound: gap | moves/s |");
         print("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         BenchmarkSeasons.series(SERIES).entrySet().stream()
-                .filter(season -> season.getKey().contains(ONLY))
+                .filter(season -> ONLY.matcher(season.getKey()).find())
                 .forEach(SearchBenchmark::measure);
     }
 
@@ -50,8 +53,9 @@ class SearchBenchmark {
         CompiledSeason compiled = CompiledSeason.of(season);
         List<FieldLists> starts = FirstLists.severalBest(compiled, StopSignal.untilTold());
         SeasonBounds bounds = SeasonBounds.of(compiled);
-        Outcome hand = Outcome.of(compiled, FirstLists.byHand(compiled), 0);
-        Map<Integer, List<Outcome>> stock = stock(compiled, starts.get(0));
+        FieldLists byHand = FirstLists.byHand(compiled);
+        Outcome hand = Outcome.of(compiled, byHand, 0);
+        List<Map<Integer, List<Outcome>>> stock = stock(compiled, List.of(byHand, starts.get(0)));
         Map<Integer, List<Outcome>> ours = new TreeMap<>();
         for (int seconds : SECONDS) {
             ours.put(
@@ -67,8 +71,13 @@ class SearchBenchmark {
                 season.applicators().size(),
                 season.rigs().size());
         row(prefix, "hand rule", hand, compiled, bounds);
-        stock.forEach((seconds, outcomes) ->
-                row(prefix, "stock, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
+        stock.get(0)
+                .forEach((seconds, outcomes) ->
+                        row(prefix, "stock from there, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
+        row(prefix, "first lists", Outcome.of(compiled, starts.get(0), 0), compiled, bounds);
+        stock.get(1)
+                .forEach((seconds, outcomes) ->
+                        row(prefix, "stock from there, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
         ours.forEach((seconds, outcomes) ->
                 row(prefix, "ours, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
     }
@@ -85,17 +94,24 @@ class SearchBenchmark {
         return Outcome.of(season, found, search.movesTried() / secondsSince(startNs));
     }
 
-    /** Of one seed and then another on each core, as it uses only one. */
-    private static Map<Integer, List<Outcome>> stock(CompiledSeason season, FieldLists first) {
-        Map<Integer, List<Outcome>> bySeconds = new TreeMap<>();
+    /** From each of the starts; one after another on each core, as it uses only one. */
+    private static List<Map<Integer, List<Outcome>>> stock(CompiledSeason season, List<FieldLists> starts) {
         try (Workers workers = new Workers(THREADS, "stock")) {
-            for (Map<Integer, Outcome> found :
-                    workers.each(seeds().boxed().toList(), seed -> stock(season, first, seed))) {
-                found.forEach((seconds, outcome) -> bySeconds
-                        .computeIfAbsent(seconds, none -> new ArrayList<>())
-                        .add(outcome));
-            }
+            List<Supplier<Map<Integer, Outcome>>> runs = starts.stream()
+                    .flatMap(start -> seeds().mapToObj(
+                                    seed -> (Supplier<Map<Integer, Outcome>>) () -> stock(season, start, seed)))
+                    .toList();
+            List<Map<Integer, Outcome>> found = workers.each(runs, Supplier::get);
+            return IntStream.range(0, starts.size())
+                    .mapToObj(start -> bySeconds(found.subList(start * SEEDS, (start + 1) * SEEDS)))
+                    .toList();
         }
+    }
+
+    private static Map<Integer, List<Outcome>> bySeconds(List<Map<Integer, Outcome>> seeds) {
+        Map<Integer, List<Outcome>> bySeconds = new TreeMap<>();
+        seeds.forEach(found -> found.forEach((seconds, outcome) ->
+                bySeconds.computeIfAbsent(seconds, none -> new ArrayList<>()).add(outcome)));
         return bySeconds;
     }
 
