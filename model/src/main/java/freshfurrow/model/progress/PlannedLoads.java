@@ -68,7 +68,7 @@ final class PlannedLoads {
     }
 
     /** That so much of a planting was done, ha. */
-    static Fact planted(String planter, Activity.Planting planting, double ha) {
+    static Fact.Planted planted(String planter, Activity.Planting planting, double ha) {
         Optional<String> load = planting instanceof Activity.Plant plant ? Optional.of(plant.load()) : Optional.empty();
         return new Fact.Planted(planting.field(), ha, Optional.of(planter), load, load.isEmpty());
     }

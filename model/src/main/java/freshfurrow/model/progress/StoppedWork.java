@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Work that stops at a moment: what tanks hold then, and the lines that say so. A log has no line of what is in a tank; it follows from what
@@ -23,7 +24,7 @@ public final class StoppedWork {
     private final Season whole;
     private final Plan plan;
     private final LocalDateTime at;
-    private final List<AsPlanned.Done> lacking;
+    private final List<Planting> lacking;
     private final List<Tank> tanks = new ArrayList<>();
 
     private StoppedWork(Season whole, Plan plan, SeasonLog log, LocalDateTime at) {
@@ -31,10 +32,19 @@ public final class StoppedWork {
         this.plan = plan;
         this.at = at;
         lacking = AsPlanned.facts(whole, plan, log, at, Set.of()).stream()
-                .filter(done -> done.fact() instanceof Fact.Planted)
+                .flatMap(done -> done.fact() instanceof Fact.Planted piece
+                        ? Stream.of(new Planting(done.at(), piece))
+                        : Stream.of())
                 .toList();
         LoggedLoads loads = new LoggedLoads(whole, plan, LogSums.of(whole, log));
         plan.planters().keySet().forEach(planter -> tank(loads, planter).ifPresent(tanks::add));
+    }
+
+    /** A line of a log. */
+    private record Planting(LocalDateTime at, Fact.Planted piece) {
+        boolean isOf(String load) {
+            return piece.load().filter(load::equals).isPresent();
+        }
     }
 
     /**
@@ -98,39 +108,40 @@ public final class StoppedWork {
     public List<AsPlanned.Done> facts(Map<String, Double> leftL) {
         Set<String> fields = new HashSet<>();
         tanks.forEach(tank -> begun(tank).forEach(piece -> fields.add(piece.field())));
-        List<AsPlanned.Done> facts = new ArrayList<>(lacking);
-        facts.removeIf(done -> !fields.contains(((Fact.Planted) done.fact()).field()));
+        List<Planting> plantings = new ArrayList<>(lacking);
+        plantings.removeIf(planting -> !fields.contains(planting.piece().field()));
         for (Tank tank : tanks) {
             Optional.ofNullable(leftL.get(tank.planter()))
-                    .ifPresent(litres -> plantMore(facts, tank, (tank.litres() - litres) / mixLPerHa(tank.load())));
+                    .ifPresent(litres -> plantMore(plantings, tank, (tank.litres() - litres) / mixLPerHa(tank.load())));
         }
-        facts.sort(Comparator.comparing(AsPlanned.Done::at));
-        return List.copyOf(facts);
+        return plantings.stream()
+                .sorted(Comparator.comparing(Planting::at))
+                .map(planting -> new AsPlanned.Done(planting.at(), planting.piece()))
+                .toList();
     }
 
     /** The last pieces of a load are larger or smaller than planned by so much, ha. */
-    private void plantMore(List<AsPlanned.Done> facts, Tank tank, double ha) {
+    private void plantMore(List<Planting> plantings, Tank tank, double ha) {
         double more = ha;
-        for (int i = facts.size() - 1; i >= 0 && Math.abs(more) >= Plan.LEAST_HA; i--) {
-            if (!isOf(tank.load(), facts.get(i))) {
+        for (int i = plantings.size() - 1; i >= 0 && Math.abs(more) >= Plan.LEAST_HA; i--) {
+            if (!plantings.get(i).isOf(tank.load())) {
                 continue;
             }
-            AsPlanned.Done last = facts.remove(i);
-            Fact.Planted piece = (Fact.Planted) last.fact();
-            double pieceHa = Rounded.hectares(piece.areaHa() + more);
+            Planting last = plantings.remove(i);
+            double pieceHa = Rounded.hectares(last.piece().areaHa() + more);
             more = Math.min(0, pieceHa);
             if (pieceHa >= Plan.LEAST_HA) {
-                facts.add(i, new AsPlanned.Done(last.at(), withArea(piece, pieceHa)));
+                plantings.add(i, new Planting(last.at(), withArea(last.piece(), pieceHa)));
             }
         }
         if (more >= Plan.LEAST_HA) {
             List<Activity.Plant> begun = begun(tank);
             Activity.Plant last = begun.get(begun.size() - 1);
-            facts.add(new AsPlanned.Done(at, PlannedLoads.planted(tank.planter(), last, Rounded.hectares(more))));
+            plantings.add(new Planting(at, PlannedLoads.planted(tank.planter(), last, Rounded.hectares(more))));
         }
     }
 
-    private static Fact withArea(Fact.Planted piece, double ha) {
+    private static Fact.Planted withArea(Fact.Planted piece, double ha) {
         return new Fact.Planted(piece.field(), ha, piece.planter(), piece.load(), piece.withoutExtract());
     }
 
@@ -148,13 +159,9 @@ public final class StoppedWork {
 
     private double plantedHa(String load) {
         return lacking.stream()
-                .filter(done -> isOf(load, done))
-                .mapToDouble(done -> ((Fact.Planted) done.fact()).areaHa())
+                .filter(planting -> planting.isOf(load))
+                .mapToDouble(planting -> planting.piece().areaHa())
                 .sum();
-    }
-
-    private static boolean isOf(String load, AsPlanned.Done done) {
-        return ((Fact.Planted) done.fact()).load().filter(load::equals).isPresent();
     }
 
     private double mixLPerHa(String load) {
