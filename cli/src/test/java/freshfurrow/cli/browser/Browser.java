@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A tab of Chromium, without a network. */
@@ -59,9 +62,12 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the desk has told the reader something. */
     void awaitSaid(String words) {
-        new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS)
-                .withMessage(() -> "told: " + said())
-                .until(any -> said().contains(words));
+        waiting().withMessage(() -> "told: " + said()).until(any -> said().contains(words));
+    }
+
+    /** What is not there yet has no properties. */
+    private FluentWait<WebDriver> waiting() {
+        return new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS).ignoring(JavascriptException.class);
     }
 
     private String said() {
@@ -104,9 +110,7 @@ final class Browser implements AutoCloseable {
 
     /** Waits until a condition, an expression of the page's script, holds. */
     void await(String condition) {
-        new WebDriverWait(driver, PATIENCE, BETWEEN_LOOKS)
-                .withMessage(() -> condition)
-                .until(any -> Boolean.TRUE.equals(js("return " + condition)));
+        waiting().withMessage(() -> condition).until(any -> Boolean.TRUE.equals(js("return " + condition)));
     }
 
     void size(int width, int height) {
