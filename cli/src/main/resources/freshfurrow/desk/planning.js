@@ -61,15 +61,18 @@ function proposal(state, order) {
     search.changes.length > 0 ? make("pre", { class: "wide", tabindex: 0, role: "region", "aria-label": "What would change" }, search.changes.join("\n")) : null);
 }
 
+// How far it has come, where that is shown already: the button under the reader's finger is left alone.
+function farther(main, search) {
+  const shown = main.querySelector("#underway .best");
+  if (shown) fill(shown, ...best(search));
+  return shown !== null;
+}
+
 function draw(main, state, order) {
   const { now, search } = state;
   const proposed = search && search.state === "proposed" ? search : null;
   const busy = search && search.state === "underway";
-  const shown = main.querySelector("#underway .best");
-  if (busy && shown) {
-    fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
-    return;
-  }
+  if (busy && farther(main, search)) return;
   const parts = [make("h2", {}, "Plan")];
   if (search && search.state === "failed") parts.push(problemList(search.problems));
   if (now && now.problems) parts.push(problemList(now.problems));
@@ -90,11 +93,7 @@ export const planning = {
   title: "Plan",
   async show(main) {
     const watched = await watch("/api/plan", "plan", (state, order) => draw(main, state, order));
-    const progressed = follow("progress", (search) => {
-      const shown = main.querySelector("#underway .best");
-      if (shown) fill(shown, ...best(search)); // and leaves the button under the reader's finger alone
-    });
-    stops = [watched.leave, progressed];
+    stops = [watched.leave, follow("progress", (search) => farther(main, search))];
   },
   leave() {
     stops.forEach((stop) => stop());

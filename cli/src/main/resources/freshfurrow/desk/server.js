@@ -37,6 +37,8 @@ function listen(name) {
   source.addEventListener(name, (event) => followers.get(name).forEach((follower) => follower(JSON.parse(event.data))));
 }
 
+const call = (name) => (followers.get(name) || []).forEach((each) => each());
+
 // Calls a follower with each event of a name, until the function that is returned is called. "gone" is the desk out of reach,
 // "joined" that its events are heard from now on, and "back" that they are heard again.
 export function follow(name, follower) {
@@ -45,12 +47,12 @@ export function follow(name, follower) {
     let gone = false;
     source.addEventListener("error", () => {
       gone = true;
-      (followers.get("gone") || []).forEach((each) => each());
+      call("gone");
     });
     source.addEventListener("open", () => {
-      if (gone) (followers.get("back") || []).forEach((each) => each());
+      if (gone) call("back");
       gone = false;
-      (followers.get("joined") || []).forEach((each) => each());
+      call("joined");
     });
   }
   if (!followers.has(name)) {

@@ -49,6 +49,27 @@ final class DeskPlanIT {
         browser.await("document.querySelector('#part').dataset.state === 'proposed'");
     }
 
+    /** Answers to a path come when the test says so. */
+    private void hold(String path) {
+        browser.js("""
+                const [held] = arguments;
+                const now = window.fetch;
+                const released = new Promise((done) => { window.release = done; });
+                window.fetch = async (path, ...rest) => {
+                    const answer = await now(path, ...rest);
+                    if (path !== held) return answer;
+                    await released;
+                    setTimeout(() => { window.released = true; }, 200);
+                    return answer;
+                };
+                return true""", path);
+    }
+
+    private void release() {
+        browser.js("window.release(); return true");
+        browser.await("window.released === true");
+    }
+
     @Test
     void aNewPlanIsAProposalUntilItIsTaken() throws IOException {
         plan();
@@ -68,26 +89,6 @@ final class DeskPlanIT {
         Pictures.keep("desk-plan", browser);
         assertThat(browser.console()).isEmpty();
         assertThat(Files.readString(season.resolve("plan/plan.html"))).contains("<h1 dir=\"auto\">First season</h1>");
-    }
-
-    /** Answers to a path come when the test says so. */
-    private void hold(String path) {
-        browser.js("""
-                const now = window.fetch;
-                const released = new Promise((done) => { window.release = done; });
-                window.fetch = async (path, ...rest) => {
-                    const answer = await now(path, ...rest);
-                    if (path !== HELD) return answer;
-                    await released;
-                    setTimeout(() => { window.released = true; }, 200);
-                    return answer;
-                };
-                return true""".replace("HELD", "'" + path + "'"));
-    }
-
-    private void release() {
-        browser.js("window.release(); return true");
-        browser.await("window.released === true");
     }
 
     @Test

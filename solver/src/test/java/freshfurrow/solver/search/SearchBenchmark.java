@@ -71,15 +71,10 @@ class SearchBenchmark {
                 season.applicators().size(),
                 season.rigs().size());
         row(prefix, "hand rule", hand, compiled, bounds);
-        stock.get(0)
-                .forEach((seconds, outcomes) ->
-                        row(prefix, "stock from there, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
+        rows(prefix, "stock from there", stock.get(0), compiled, bounds);
         row(prefix, "first lists", Outcome.of(compiled, starts.get(0), 0), compiled, bounds);
-        stock.get(1)
-                .forEach((seconds, outcomes) ->
-                        row(prefix, "stock from there, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
-        ours.forEach((seconds, outcomes) ->
-                row(prefix, "ours, " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
+        rows(prefix, "stock from there", stock.get(1), compiled, bounds);
+        rows(prefix, "ours", ours, compiled, bounds);
     }
 
     private static LongStream seeds() {
@@ -123,6 +118,16 @@ class SearchBenchmark {
         Map<Integer, Outcome> outcomes = new TreeMap<>();
         found.forEach((seconds, lists) -> outcomes.put(seconds, Outcome.of(season, lists, movesPerS)));
         return outcomes;
+    }
+
+    private static void rows(
+            String prefix,
+            String plan,
+            Map<Integer, List<Outcome>> bySeconds,
+            CompiledSeason compiled,
+            SeasonBounds bounds) {
+        bySeconds.forEach((seconds, outcomes) ->
+                row(prefix, plan + ", " + seconds + " s", Outcome.median(outcomes), compiled, bounds));
     }
 
     private static void row(String prefix, String plan, Outcome outcome, CompiledSeason compiled, SeasonBounds bounds) {
